@@ -1,0 +1,1 @@
+//! Ledgerboard's calculators.

@@ -1,0 +1,2 @@
+//! Build, serve, test and weigh the site.
+fn main() {}
