@@ -1,1 +1,19 @@
-//! Ledgerboard's calculators.
+//! Ledgerboard's core: what a remodeling crew works out on site, as pure functions.
+//!
+//! What is typed is read into a calculator's `Input`, one pure `solve` turns it into an
+//! `Answer`, and every answer is shown as one [`sheet::Sheet`]. No web, no clock, no I/O, no
+//! panic on any input.
+//!
+//! Imports run one way: `measure` → `words` → `wire` → `edition` → `sheet` → `fields` →
+//! `rules` → `calculators` → `catalog` → `job`.
+
+//T pub mod calculators;
+//T pub mod catalog;
+pub mod edition;
+pub mod fields;
+//T pub mod job;
+pub mod measure;
+//T pub mod rules;
+pub mod sheet;
+pub mod wire;
+pub mod words;

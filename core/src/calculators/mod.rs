@@ -1,0 +1,49 @@
+//! The calculators: one folder each, an `Input`, one pure `solve`, an `Answer` and its sheet.
+//!
+//! A calculator may call another's public `solve`, never its insides; which one calls which
+//! stands in the list that `cargo xtask test` reads.
+
+pub mod box_fill;
+
+use crate::edition::Basis;
+use crate::fields::Form;
+use crate::sheet::{Faults, Sheet};
+use crate::words::Phrase;
+
+/// Which trade a calculator speaks to: the headings of the list.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trade {
+    /// Boxes and cables, made ready for the electrician.
+    RoughIn,
+}
+
+/// One calculator.
+pub trait Calculator {
+    /// Its name in links, marks and the batch door. Never changes.
+    const ID: &'static str;
+    /// Of its input's shape. Goes up with every change that an old input doesn't fit.
+    const VERSION: u16;
+    /// Whom it speaks to.
+    const TRADE: Trade;
+    /// Its name on screen.
+    const NAME: &'static Phrase;
+    /// What it answers, in one line.
+    const ABOUT: &'static Phrase;
+    /// Whether the edition of the electrical code can change the answer.
+    const ELECTRICAL: bool;
+    /// What is put in.
+    type Input: Form;
+    /// What comes out, geometry included.
+    type Answer;
+
+    /// What the screen opens with.
+    fn sample() -> Self::Input;
+    /// Works it out. The electrical edition is set whenever [`Calculator::ELECTRICAL`] is.
+    ///
+    /// # Errors
+    /// What the fields can't see one by one: fields that don't fit each other, or a question
+    /// that another rule answers.
+    fn solve(input: &Self::Input, basis: Basis) -> Result<Self::Answer, Faults>;
+    /// The answer as it is shown.
+    fn sheet(input: &Self::Input, answer: &Self::Answer, basis: Basis) -> Sheet;
+}

@@ -1,0 +1,207 @@
+//! The batch door: one JSON question a line in, one JSON answer a line out. The page's file
+//! exports the same function, so that tests can compare the two byte for byte.
+
+use super::{Entry, Worked, find};
+use crate::edition::Basis;
+use crate::fields;
+use crate::measure::{Rounding, Units};
+use crate::sheet::{Check, Figure, Part, Sheet, Step};
+use crate::wire::Node;
+use crate::words::{Text, Voice};
+use serde::Deserialize;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Question {
+    calculator: String,
+    input: Node,
+    #[serde(default)]
+    editions: Basis,
+    #[serde(default)]
+    units: Units,
+}
+
+/// Answers one line. Never fails: what can't be answered says what is wrong and where.
+pub fn answer_line(line: &str) -> String {
+    let node = match serde_json::from_str::<Question>(line) {
+        Err(error) => refuse("json", &error.to_string(), Vec::new()),
+        Ok(question) => match find(&question.calculator) {
+            None => refuse("calculator", "no calculator has this id; --list shows them", Vec::new()),
+            Some(entry) => answer(entry, &question),
+        },
+    };
+    write(&node)
+}
+
+fn answer(entry: &Entry, question: &Question) -> Node {
+    let voice = Voice { units: question.units, ..Voice::default() };
+    match entry.work(&question.input, question.units, question.editions) {
+        Ok(worked) => Node::Tree(vec![
+            part("calculator", Node::text(entry.id)),
+            part("version", Node::Whole(i64::from(entry.version))),
+            part("sheet", sheet(&worked, voice)),
+        ]),
+        Err(faults) => {
+            let faults = faults.iter().map(|fault| {
+                tree(&[
+                    ("field", &fault.path),
+                    ("given", &fault.given),
+                    ("says", &voice.say(&fault.says)),
+                ])
+            });
+            refuse("input", "some fields can't be taken", faults.collect())
+        }
+    }
+}
+
+/// The calculators, one JSON object a line.
+pub fn list() -> String {
+    let voice = Voice::default();
+    let line = |entry: &Entry| {
+        write(&Node::Tree(vec![
+            part("calculator", Node::text(entry.id)),
+            part("version", Node::Whole(i64::from(entry.version))),
+            part("name", Node::Text(voice.phrase(entry.name))),
+            part("answers", Node::Text(voice.phrase(entry.about))),
+        ]))
+    };
+    super::ALL.iter().map(line).collect::<Vec<_>>().join("\n")
+}
+
+/// A calculator's fields with units and limits, and a worked sample.
+pub fn describe(entry: &Entry) -> String {
+    let sample = entry.sample();
+    let worked = entry.work(&sample, Units::Customary, Basis::default());
+    let mut parts = vec![
+        part("calculator", Node::text(entry.id)),
+        part("version", Node::Whole(i64::from(entry.version))),
+        part("fields", fields::describe(entry.rows, Voice::default())),
+        part("sample", sample),
+    ];
+    if let Ok(worked) = worked {
+        parts.push(part("sheet", sheet(&worked, Voice::default())));
+    }
+    write(&Node::Tree(parts))
+}
+
+fn refuse(what: &str, says: &str, faults: Vec<Node>) -> Node {
+    let mut parts = vec![("refused", what), ("says", says)]
+        .into_iter()
+        .map(|(key, text)| part(key, Node::text(text)))
+        .collect::<Vec<_>>();
+    if !faults.is_empty() {
+        parts.push(part("faults", Node::List(faults)));
+    }
+    Node::Tree(parts)
+}
+
+fn write(node: &Node) -> String {
+    serde_json::to_string(node).unwrap_or_default()
+}
+
+fn part(key: &str, node: Node) -> (String, Node) {
+    (key.to_owned(), node)
+}
+
+fn tree(parts: &[(&str, &str)]) -> Node {
+    Node::Tree(parts.iter().map(|(key, text)| part(key, Node::text(text))).collect())
+}
+
+fn sheet(worked: &Worked, voice: Voice) -> Node {
+    let Sheet { headline, figures, checks, working, parts, materials, cautions, drawing, .. } =
+        &worked.sheet;
+    let say = |text: &Text| Node::Text(voice.say(text));
+    let mut out = vec![
+        part("answer", figure(headline, voice)),
+        part("verdict", Node::text(worked.sheet.verdict().key())),
+    ];
+    if let Some(edition) = worked.edition {
+        out.push(part("edition", Node::text(edition.key())));
+    }
+    if let Some(next) = &worked.sheet.next {
+        out.push(part("next", say(next)));
+    }
+    let flips = worked.flips.iter().map(|flip| {
+        tree(&[
+            ("edition", flip.edition.key()),
+            ("verdict", flip.verdict.key()),
+            ("answer", &flip.answer.exact()),
+        ])
+    });
+    let sources = worked.sheet.sources().into_iter().map(|source| {
+        tree(&[
+            ("key", source.key),
+            ("clause", source.clause),
+            ("says", &voice.phrase(source.says)),
+            ("seen", &voice.phrase(source.seen)),
+            ("sure", &voice.phrase(source.confidence.words())),
+        ])
+    });
+    let materials = materials.iter().map(|material| {
+        tree(&[
+            ("key", &material.key),
+            ("name", &voice.say(&material.name)),
+            ("amount", &material.amount.exact()),
+        ])
+    });
+    let lists = [
+        ("flips", flips.collect::<Vec<_>>()),
+        ("figures", figures.iter().map(|each| figure(each, voice)).collect()),
+        ("checks", checks.iter().map(|each| check(each, voice)).collect()),
+        ("working", working.iter().map(|each| step(each, voice)).collect()),
+        ("more", parts.iter().map(|each| more(each, voice)).collect()),
+        ("materials", materials.collect()),
+        ("cautions", cautions.iter().map(|caution| say(&caution.text)).collect()),
+        ("drawing", drawing.iter().flat_map(|drawing| drawing.twin.iter().map(say)).collect()),
+        ("sources", sources.collect()),
+    ];
+    out.extend(lists.into_iter().map(|(key, list)| part(key, Node::List(list))));
+    Node::Tree(out)
+}
+
+fn figure(figure: &Figure, voice: Voice) -> Node {
+    tree(&[
+        ("key", figure.key),
+        ("name", &voice.say(&figure.name)),
+        ("exact", &figure.amount.exact()),
+        ("shown", &figure.amount.show(voice.units, figure.rounding).text()),
+    ])
+}
+
+fn check(check: &Check, voice: Voice) -> Node {
+    let margin = check.margin().show(voice.units, Rounding::Down).text();
+    let mut out = vec![
+        ("key", check.key.clone()),
+        ("name", voice.say(&check.name)),
+        ("value", check.value.exact()),
+        ("limit", check.limit.exact()),
+        ("margin", margin),
+        ("verdict", check.verdict.key().to_owned()),
+        ("source", check.source.key.to_owned()),
+    ];
+    if let Some(note) = &check.note {
+        out.push(("note", voice.say(note)));
+    }
+    Node::Tree(out.into_iter().map(|(key, text)| part(key, Node::Text(text))).collect())
+}
+
+fn step(step: &Step, voice: Voice) -> Node {
+    tree(&[
+        ("key", &step.key),
+        ("name", &voice.say(&step.name)),
+        ("equation", &step.equation(voice)),
+    ])
+}
+
+fn more(more: &Part, voice: Voice) -> Node {
+    let rows = more
+        .rows
+        .iter()
+        .map(|row| tree(&[("name", &voice.say(&row.name)), ("value", &voice.say(&row.value))]));
+    let mut out = vec![part("key", Node::text(more.key)), part("rows", Node::List(rows.collect()))];
+    out.push(part("title", Node::Text(voice.say(&more.title))));
+    if let Some(note) = &more.note {
+        out.push(part("note", Node::Text(voice.say(note))));
+    }
+    Node::Tree(out)
+}

@@ -1,0 +1,78 @@
+//! Which edition of a code a job is under.
+//!
+//! The adopted edition with its local amendments governs, not the newest; only the building
+//! department knows which that is.
+
+use crate::words;
+use crate::words::Phrase;
+use serde::{Deserialize, Serialize};
+
+words! {
+    /// An edition of the electrical code.
+    E2017 = "NEC 2017";
+    /// An edition of the electrical code.
+    E2020 = "NEC 2020";
+    /// An edition of the electrical code.
+    E2023 = "NEC 2023";
+    /// Offered, and labelled: its text could not be checked.
+    E2026 = "NEC 2026, not verified here";
+}
+
+/// An edition of the National Electrical Code (NFPA 70).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum Electrical {
+    /// 2017.
+    #[serde(rename = "2017")]
+    E2017,
+    /// 2020.
+    #[serde(rename = "2020")]
+    E2020,
+    /// 2023.
+    #[serde(rename = "2023")]
+    E2023,
+    /// 2026: offered, but its rules could not be verified, so nothing is called within under it.
+    #[serde(rename = "2026")]
+    E2026,
+}
+
+impl Electrical {
+    /// All of them, oldest first.
+    pub const ALL: [Self; 4] = [Self::E2017, Self::E2020, Self::E2023, Self::E2026];
+    /// Those whose rules were verified: the ones compared where a job has no edition.
+    pub const VERIFIED: [Self; 3] = [Self::E2017, Self::E2020, Self::E2023];
+
+    /// As it is written in links and records.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::E2017 => "2017",
+            Self::E2020 => "2020",
+            Self::E2023 => "2023",
+            Self::E2026 => "2026",
+        }
+    }
+
+    /// Reads [`Electrical::key`].
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|edition| edition.key() == key)
+    }
+
+    /// As a person reads it.
+    pub fn name(self) -> &'static Phrase {
+        match self {
+            Self::E2017 => &E2017,
+            Self::E2020 => &E2020,
+            Self::E2023 => &E2023,
+            Self::E2026 => &E2026,
+        }
+    }
+}
+
+/// The editions that a job is worked under. `None` is "not set": the strictest of the verified
+/// ones is shown, and the sheet asks only where they disagree.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Basis {
+    /// The electrical code.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub electrical: Option<Electrical>,
+}

@@ -1,0 +1,19 @@
+//! Field rows: one row an input, from which come the form, the reader, its messages, the batch
+//! door's description and the property tests' strategies.
+//!
+//! Rows know how to read and what to say; they know no calculator. The kinds of row are
+//! [`Kind`]'s variants; a new one names two calculators that need it.
+
+mod describe;
+mod form;
+mod reader;
+mod row;
+mod words;
+
+pub use describe::describe;
+pub use form::{Field, Form};
+pub use reader::{Reader, heard, restate};
+pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row};
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,157 @@
+//! What a field row holds.
+
+use crate::measure::{Length, Volume};
+use crate::wire::Node;
+use crate::words::Phrase;
+
+/// One input: its name, what it may be, and when it is asked.
+#[derive(Clone, Copy, Debug)]
+pub struct Row {
+    /// Name in the tree.
+    pub key: &'static str,
+    /// What a person calls it.
+    pub label: &'static Phrase,
+    /// How to find it out, or how to write it.
+    pub hint: &'static Phrase,
+    /// What it holds.
+    pub kind: Kind,
+    /// When it is asked.
+    pub when: When,
+}
+
+/// A row with its words; the form gives it its key.
+pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
+    Row { key: "", label, hint, kind, when: When::Always }
+}
+
+impl Row {
+    /// Asked only then.
+    pub const fn when(self, when: When) -> Self {
+        Self { when, ..self }
+    }
+}
+
+/// The kinds of row.
+#[derive(Clone, Copy, Debug)]
+pub enum Kind {
+    /// A length.
+    Length(Span<Length>),
+    /// A volume.
+    Volume(Span<Volume>),
+    /// A whole number.
+    Count {
+        /// The fewest.
+        least: i64,
+        /// The most.
+        most: i64,
+        /// Why no more.
+        why: &'static Phrase,
+    },
+    /// One of a few.
+    Choice(&'static [Pick]),
+    /// Yes or no.
+    Flag,
+    /// Rows of their own under one heading.
+    Group(&'static [Row]),
+    /// Any number of items, each with rows of its own.
+    List(&'static Item),
+}
+
+/// The bounds of a quantity.
+#[derive(Clone, Copy, Debug)]
+pub struct Span<T: 'static> {
+    /// The least.
+    pub least: T,
+    /// The most.
+    pub most: T,
+    /// Why these bounds.
+    pub why: &'static Phrase,
+    /// Values offered for one tap.
+    pub common: &'static [T],
+    /// It may be left empty.
+    pub optional: bool,
+}
+
+/// One of the choices.
+#[derive(Clone, Copy, Debug)]
+pub struct Pick {
+    /// As written in the tree.
+    pub key: &'static str,
+    /// As a person reads it.
+    pub label: &'static Phrase,
+}
+
+/// What a list holds.
+#[derive(Debug)]
+pub struct Item {
+    /// One item's name.
+    pub name: &'static Phrase,
+    /// An item's rows.
+    pub rows: &'static [Row],
+    /// No more than this.
+    pub most: usize,
+    /// A new item, every field at its blank.
+    pub blank: fn() -> Node,
+    /// Items that one tap adds; tapped again, the count of an equal item goes up.
+    pub presets: &'static [Preset],
+}
+
+/// An item that one tap adds.
+#[derive(Debug)]
+pub struct Preset {
+    /// What the button says.
+    pub label: &'static Phrase,
+    /// The leaves it sets; the rest start as the form's blanks.
+    pub sets: &'static [(&'static str, &'static str)],
+}
+
+impl Item {
+    /// A new item with a preset's leaves set.
+    pub fn fresh(&self, preset: &Preset) -> Node {
+        let mut item = (self.blank)();
+        for (path, leaf) in preset.sets {
+            item.put(path, Node::text(leaf));
+        }
+        item
+    }
+}
+
+/// When a row is asked.
+#[derive(Clone, Copy, Debug)]
+pub enum When {
+    /// Always.
+    Always,
+    /// When the choice beside it is one of these.
+    Is(&'static str, &'static [&'static str]),
+    /// When the choice beside it is none of these.
+    IsNot(&'static str, &'static [&'static str]),
+    /// When the flag beside it is set.
+    Yes(&'static str),
+    /// When the list of this name at the top of the form has an item.
+    Any(&'static str),
+}
+
+impl When {
+    /// Whether a row with this condition is asked. `rows` and `here` are the row's own level.
+    pub fn holds(self, rows: &[Row], here: &Node, root: &Node) -> bool {
+        match self {
+            Self::Always => true,
+            Self::Is(key, of) => of.contains(&chosen(rows, here, key).as_str()),
+            Self::IsNot(key, of) => !of.contains(&chosen(rows, here, key).as_str()),
+            Self::Yes(key) => here.get(key).and_then(Node::leaf).as_deref() == Some("yes"),
+            Self::Any(key) => !root.items(key).is_empty(),
+        }
+    }
+}
+
+/// The key of a choice; where none is given, its first pick.
+fn chosen(rows: &[Row], here: &Node, key: &str) -> String {
+    if let Some(given) = here.get(key).and_then(Node::leaf) {
+        return given;
+    }
+    let row = rows.iter().find(|row| row.key == key);
+    match row.map(|row| row.kind) {
+        Some(Kind::Choice(picks)) => picks.first().map_or("", |pick| pick.key).to_owned(),
+        _ => String::new(),
+    }
+}

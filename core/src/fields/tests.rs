@@ -1,0 +1,132 @@
+//! A made-up form, to try every kind of row and every fault.
+
+use super::*;
+use crate::measure::{Length, Units, Volume};
+use crate::wire::Node;
+use crate::words::Voice;
+use crate::{choice, form, words};
+
+words! {
+    NAME = "Name";
+    WHY = "a made-up bound";
+    NONE = "";
+    RED = "Red";
+    BLUE = "Blue";
+}
+
+choice! {
+    /// A made-up choice.
+    pub enum Colour {
+        /// One.
+        Red = "red", RED;
+        /// Other.
+        Blue = "blue", BLUE;
+    }
+}
+
+form! {
+    /// A made-up item.
+    pub struct Part {
+        /// How many.
+        count: i64 = 1, row(&NAME, &NONE, Kind::Count { least: 1, most: 9, why: &WHY });
+        /// How long.
+        long: Option<Length>, row(&NAME, &NONE, Kind::Length(SPAN));
+    }
+}
+
+const SPAN: Span<Length> = Span {
+    least: Length::ZERO,
+    most: Length::inches(12, 1),
+    why: &WHY,
+    common: &[],
+    optional: true,
+};
+
+static PARTS: Item = Item {
+    name: &NAME,
+    rows: Part::ROWS,
+    most: 3,
+    blank: || Part::blank().write_parts(),
+    presets: &[],
+};
+
+form! {
+    /// A made-up form.
+    pub struct Made {
+        /// A colour.
+        colour: Colour, row(&NAME, &NONE, Kind::Choice(Colour::PICKS));
+        /// Only when blue.
+        room: Volume, row(&NAME, &NONE, Kind::Volume(Span {
+            least: Volume::ZERO, most: Volume::hundredths(10_000), why: &WHY, common: &[], optional: false,
+        })).when(When::Is("colour", &["blue"]));
+        /// A flag.
+        on: bool, row(&NAME, &NONE, Kind::Flag);
+        /// A list.
+        parts: Vec<Part>, row(&NAME, &NONE, Kind::List(&PARTS));
+    }
+    sample { on: true }
+}
+
+fn read(json: &str) -> Result<Made, Vec<(String, String)>> {
+    let node: Node = serde_json::from_str(json).unwrap();
+    Reader::form::<Made>(&node, Units::Customary).map_err(|faults| {
+        let said = |fault: &crate::sheet::Fault| Voice::default().say(&fault.says);
+        faults.iter().map(|fault| (fault.path.clone(), said(fault))).collect()
+    })
+}
+
+#[test]
+fn what_is_not_asked_need_not_be_given() {
+    assert_eq!(read("{}"), Ok(Made::blank()));
+    assert_eq!(read(r#"{"room": "as typed, not yet a volume"}"#), Ok(Made::blank()));
+    let faults = read(r#"{"colour": "blue"}"#).unwrap_err();
+    assert_eq!(faults.len(), 1);
+    assert_eq!(faults[0].0, "room");
+}
+
+#[test]
+fn every_fault_is_found_at_its_path() {
+    let faults = read(
+        r#"{"colour":"green","on":"maybe","parts":[{"count":"x"},{"count":12,"long":"13"},{"short":1}],"odd":1}"#,
+    )
+    .unwrap_err();
+    let paths: Vec<_> = faults.iter().map(|(path, _)| path.as_str()).collect();
+    assert_eq!(
+        paths,
+        ["odd", "colour", "on", "parts.0.count", "parts.1.count", "parts.1.long", "parts.2.short"]
+    );
+    assert_eq!(faults[5].1, "13 is outside 0 in to 12 in: a made-up bound");
+}
+
+#[test]
+fn a_written_form_reads_back() {
+    let made = Made {
+        colour: Colour::Blue,
+        room: Volume::hundredths(2030),
+        on: true,
+        parts: vec![Part { count: 2, long: Some(Length::inches(7, 16)) }, Part::blank()],
+    };
+    for units in [Units::Customary, Units::Metric] {
+        assert_eq!(Reader::form::<Made>(&made.write_parts(), units), Ok(made.clone()));
+    }
+    assert_eq!(Made::sample(), Made { on: true, ..Made::blank() });
+}
+
+#[test]
+fn restating_keeps_what_was_meant_and_what_was_typed() {
+    let node: Node =
+        serde_json::from_str(r#"{"room":"20.3","parts":[{"long":"4","count":"two"}]}"#).unwrap();
+    let restated = restate(Made::ROWS, &node, Units::Customary);
+    assert_eq!(
+        serde_json::to_string(&restated).unwrap(),
+        r#"{"room":"20.3 in3","parts":[{"long":"4 in","count":"two"}]}"#
+    );
+}
+
+#[test]
+fn too_many_items_and_wrong_shapes_are_refused() {
+    assert!(read(r#"{"parts":[{},{},{},{}]}"#).is_err());
+    assert!(read(r#"{"parts":"none"}"#).is_err());
+    assert!(read(r#"{"parts":[3]}"#).is_err());
+    assert!(read(r#"{"on":[]}"#).is_err());
+}

@@ -1,0 +1,22 @@
+//! What is said of an input that can't be taken.
+
+use crate::words;
+
+words! {
+    NEEDED = "Needed: {0}. Write it like {1}.";
+    CANT_READ = "Can't read “{0}”. Write it like {1}.";
+    NOT_ITS_UNIT = "The unit in “{0}” doesn't fit here. Write it like {1}.";
+    NO_ZERO_UNDER = "“{0}” divides by zero. Write it like {1}.";
+    TOO_LARGE = "“{0}” is more than can be held. Write it like {1}.";
+    OUTSIDE = "{0} is outside {1} to {2}: {3}";
+    NOT_ONE_OF = "“{0}” is none of the choices: {1}.";
+    NOT_YES_OR_NO = "“{0}” is neither yes nor no.";
+    NOT_A_LIST = "A list is needed here.";
+    NOT_A_GROUP = "Named parts are needed here.";
+    TOO_MANY = "{0} items, and no more than {1} are taken.";
+    UNKNOWN = "There is no field of this name.";
+    A_WHOLE_NUMBER = "3";
+    A_LENGTH = "9' 4 1/2\", 9-4-1/2, 112.5 or 2860 mm";
+    A_VOLUME = "20.3 or 333 cm3";
+    COUNT_LABEL = "how many";
+}

@@ -1,0 +1,197 @@
+//! Lengths.
+
+use super::reading::Number;
+use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal, divide};
+
+/// A length, held as whole nanometres.
+///
+/// 1/64 in is 396 875 nm and 0.00001 in is 254 nm, so whatever a tape or a drawing gives is
+/// held without rounding. Source: the inch is 25.4 mm exactly, NIST SP 811 (2008), B.8.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Length(i64);
+
+const INCH: i64 = 25_400_000;
+const FOOT: i64 = 12 * INCH;
+const YARD: i64 = 3 * FOOT;
+const MILLIMETRE: i64 = 1_000_000;
+const SIXTY_FOURTH: i64 = INCH / 64;
+
+impl Length {
+    /// Nothing.
+    pub const ZERO: Self = Self(0);
+    /// The longest that is read: a mile. Anything longer is a slip of the thumb.
+    pub const MAX: Self = Self(63_360 * INCH);
+
+    /// `over / under` inches, for published values: `Length::inches(5, 4)` is 1-1/4 in.
+    pub const fn inches(over: i64, under: i64) -> Self {
+        Self(INCH / under * over)
+    }
+
+    /// Whole nanometres.
+    pub const fn from_nanometres(nanometres: i64) -> Self {
+        Self(nanometres)
+    }
+
+    /// Whole nanometres.
+    pub const fn nanometres(self) -> i64 {
+        self.0
+    }
+
+    /// The sum; lengths here are far from the end of the scale, so it holds its largest value.
+    pub const fn plus(self, other: Self) -> Self {
+        Self(self.0.saturating_add(other.0))
+    }
+
+    /// The difference, below zero if `other` is longer.
+    pub const fn minus(self, other: Self) -> Self {
+        Self(self.0.saturating_sub(other.0))
+    }
+
+    /// This length `times` over.
+    pub const fn times(self, times: i64) -> Self {
+        Self(self.0.saturating_mul(times))
+    }
+
+    /// An equal part of it, rounded down to the nanometre. `by` is one or more.
+    pub fn part(self, by: i64) -> Self {
+        Self(self.0.div_euclid(by.max(1)))
+    }
+
+    /// Reads trade text: `9' 4 1/2"`, `9-4-1/2` (feet, inches), `9ft 4.5in`, `112 1/2`, `2.86 m`,
+    /// `2860mm`. A bare number is inches, or millimetres under [`Units::Metric`].
+    ///
+    /// # Errors
+    /// The [`Problem`]; [`Problem::TooLarge`] past [`Length::MAX`].
+    pub fn read(text: &str, units: Units) -> Reading<Self> {
+        let mut scan = Scanner::new(text);
+        if scan.is_done() {
+            return Err(Problem::Empty);
+        }
+        let minus = scan.take('-') || scan.take('−');
+        let first = scan.number()?;
+        let total = match scan.unit() {
+            "" if scan.take_dash() => feet_then_inches(first, &mut scan)?,
+            "" if units == Units::Metric => first.times(MILLIMETRE)?,
+            "" => first.times(INCH)?,
+            unit if is_feet(unit) => {
+                let feet = first.times(FOOT)?;
+                let _ = scan.take_dash();
+                if scan.is_done() { feet } else { add(feet, inches(&mut scan)?)? }
+            }
+            unit => first.times(size(unit)?)?,
+        };
+        if !scan.is_done() {
+            return Err(Problem::NotANumber);
+        }
+        if total > Self::MAX.0 {
+            return Err(Problem::TooLarge);
+        }
+        Ok(Self(if minus { -total } else { total }))
+    }
+
+    /// The text that reads back as exactly this length, with its unit.
+    pub fn exact(self) -> String {
+        let sign = if self.0 < 0 { "-" } else { "" };
+        let size = Self(self.0.saturating_abs());
+        if size.0 % SIXTY_FOURTH == 0 {
+            return self.feet_and_inches(64);
+        }
+        let (text, moved) = decimal::show(size.0, INCH, 1, 5, Rounding::Nearest);
+        if !moved {
+            return format!("{sign}{text} in");
+        }
+        format!("{sign}{} mm", decimal::show(size.0, MILLIMETRE, 0, 6, Rounding::Nearest).0)
+    }
+
+    /// As a person reads it: to the sixteenth, or to the millimetre's tenth.
+    pub fn show(self, units: Units, rounding: Rounding) -> Shown {
+        match units {
+            Units::Metric => {
+                let (figure, rounded) = decimal::show(self.0, MILLIMETRE, 0, 1, rounding);
+                Shown { figure, unit: "mm", rounded }
+            }
+            Units::Customary => {
+                let step = INCH / 16;
+                let count = divide(i128::from(self.0), i128::from(step), rounding);
+                let near = Self(i64::try_from(count).unwrap_or(0).saturating_mul(step));
+                let text = near.feet_and_inches(16);
+                let (figure, unit) = match text.strip_suffix(" in") {
+                    Some(figure) => (figure.to_owned(), "in"),
+                    None => (text, ""),
+                };
+                Shown { figure, unit, rounded: near != self }
+            }
+        }
+    }
+
+    /// Feet, inches and a fraction of `parts` to the inch; feet only from two feet up, as a tape
+    /// is read out on site.
+    fn feet_and_inches(self, parts: i64) -> String {
+        let sign = if self.0 < 0 { "−" } else { "" };
+        let count = self.0.saturating_abs() / (INCH / parts);
+        let (inches, mut over) = (count / parts, count % parts);
+        let mut under = parts;
+        while over != 0 && over % 2 == 0 {
+            over /= 2;
+            under /= 2;
+        }
+        let (feet, inches) = if inches >= 24 { (inches / 12, inches % 12) } else { (0, inches) };
+        let fraction = match (inches, over) {
+            (_, 0) => String::new(),
+            (0, _) => format!("{over}/{under}"),
+            _ => format!("-{over}/{under}"),
+        };
+        match (feet, inches, over) {
+            (0, 0, 0) => format!("{sign}0 in"),
+            (0, 0, _) => format!("{sign}{fraction} in"),
+            (0, ..) => format!("{sign}{inches}{fraction} in"),
+            (_, 0, 0) => format!("{sign}{feet} ft"),
+            (_, 0, _) => format!("{sign}{feet} ft {fraction} in"),
+            _ => format!("{sign}{feet} ft {inches}{fraction} in"),
+        }
+    }
+}
+
+fn is_feet(unit: &str) -> bool {
+    matches!(lower(unit).as_str(), "'" | "′" | "’" | "ft" | "ft." | "feet" | "foot")
+}
+
+fn lower(unit: &str) -> String {
+    unit.to_ascii_lowercase()
+}
+
+/// What one of a unit is, in nanometres.
+fn size(unit: &str) -> Reading<i64> {
+    Ok(match lower(unit).as_str() {
+        "\"" | "″" | "”" | "''" | "’’" | "in" | "in." | "inch" | "inches" => INCH,
+        "'" | "′" | "’" | "ft" | "ft." | "feet" | "foot" => FOOT,
+        "yd" | "yard" | "yards" => YARD,
+        "mm" => MILLIMETRE,
+        "cm" => 10 * MILLIMETRE,
+        "m" => 1000 * MILLIMETRE,
+        "." => return Err(Problem::NotANumber),
+        _ => return Err(Problem::UnknownUnit),
+    })
+}
+
+fn add(a: i64, b: i64) -> Reading<i64> {
+    a.checked_add(b).ok_or(Problem::TooLarge)
+}
+
+/// The inches behind feet; their unit may be left out.
+fn inches(scan: &mut Scanner<'_>) -> Reading<i64> {
+    let number = scan.number()?;
+    match scan.unit() {
+        "" => number.times(INCH),
+        unit if size(unit)? == INCH => number.times(INCH),
+        _ => Err(Problem::UnknownUnit),
+    }
+}
+
+/// `9-4-1/2` and `9-4`: feet, a dash, inches.
+fn feet_then_inches(feet: Number, scan: &mut Scanner<'_>) -> Reading<i64> {
+    if !feet.is_whole() {
+        return Err(Problem::NotANumber);
+    }
+    add(feet.times(FOOT)?, inches(scan)?)
+}

@@ -1,0 +1,78 @@
+//! Quantities as types, and how the trade writes them.
+//!
+//! Every quantity is a whole number of a unit small enough that halves, sixteenths,
+//! hundredths and millimetres are all exact: a value that sits on a limit compares as on the
+//! limit. Nothing here knows a rule, a calculator or a screen.
+
+mod decimal;
+mod length;
+mod reading;
+mod volume;
+
+pub use decimal::Decimal;
+pub use length::Length;
+pub use reading::{Problem, Reading, Scanner};
+pub use volume::Volume;
+
+use serde::{Deserialize, Serialize};
+
+/// Which units a person reads and types by default. Text with a unit is read the same in both.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Units {
+    /// Feet, inches and sixteenths; cubic inches.
+    #[default]
+    Customary,
+    /// Millimetres; cubic centimetres.
+    Metric,
+}
+
+/// Which way a figure may be rounded when it is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rounding {
+    /// To the nearest: for what is only read.
+    Nearest,
+    /// Down: for the most that is allowed.
+    Down,
+    /// Up: for the least that is needed.
+    Up,
+}
+
+/// Divides with the given rounding. `by` is above zero.
+pub(crate) fn divide(value: i128, by: i128, rounding: Rounding) -> i128 {
+    match rounding {
+        Rounding::Down => value.div_euclid(by),
+        Rounding::Up => -(-value).div_euclid(by),
+        Rounding::Nearest => (2 * value + by).div_euclid(2 * by),
+    }
+}
+
+/// A quantity shown as text, and whether showing it moved it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// The figure without its unit: `28.0`, `9 ft 4-1/2`.
+    pub figure: String,
+    /// The unit, as read after the figure: `in³`, `in`, `mm`.
+    pub unit: &'static str,
+    /// The text is not the exact value.
+    pub rounded: bool,
+}
+
+impl Shown {
+    /// Figure and unit, with `≈` before a rounded one.
+    pub fn text(&self) -> String {
+        let mut text = String::new();
+        if self.rounded {
+            text.push_str("≈ ");
+        }
+        text.push_str(&self.figure);
+        if !self.unit.is_empty() {
+            text.push(' ');
+            text.push_str(self.unit);
+        }
+        text
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,220 @@
+//! Reading numbers as people on site write them: `9' 4 1/2"`, `9-4-1/2`, `112 1/2`, `20.3`.
+
+use super::Decimal;
+
+/// Why a text could not be read as a quantity.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Problem {
+    /// Nothing was typed.
+    Empty,
+    /// It is not a number, or a number with something else in it.
+    NotANumber,
+    /// The unit is of another kind, or unknown.
+    UnknownUnit,
+    /// It was read, but is too large to be held.
+    TooLarge,
+    /// A fraction over zero, such as `1/0`.
+    ZeroDenominator,
+}
+
+/// What reading a text gives.
+pub type Reading<T> = Result<T, Problem>;
+
+/// Walks a text by trade tokens. Never looks back, so reading takes one pass.
+#[derive(Debug)]
+pub struct Scanner<'a> {
+    rest: &'a str,
+}
+
+/// A number token: a decimal, a fraction, or a whole number with a fraction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Number {
+    /// The decimal part.
+    pub decimal: Decimal,
+    /// A fraction to add: numerator over denominator.
+    pub fraction: Option<(i64, i64)>,
+}
+
+impl Number {
+    /// This many of `unit`, to the nearest base unit.
+    pub(crate) fn times(self, unit: i64) -> Reading<i64> {
+        let base = self.decimal.times(unit).ok_or(Problem::TooLarge)?;
+        let Some((over, under)) = self.fraction else { return Ok(base) };
+        let part = super::divide(
+            i128::from(unit) * i128::from(over),
+            i128::from(under),
+            super::Rounding::Nearest,
+        );
+        i64::try_from(part).ok().and_then(|part| base.checked_add(part)).ok_or(Problem::TooLarge)
+    }
+
+    /// A whole number of the unit, with nothing behind the point.
+    pub(crate) fn is_whole(self) -> bool {
+        self.fraction.is_none() && self.decimal.places == 0
+    }
+}
+
+impl<'a> Scanner<'a> {
+    /// Starts at the beginning of `text`, past leading space.
+    pub fn new(text: &'a str) -> Self {
+        Self { rest: text.trim() }
+    }
+
+    /// Nothing is left.
+    pub fn is_done(&self) -> bool {
+        self.rest.is_empty()
+    }
+
+    fn space(&mut self) {
+        self.rest = self.rest.trim_start();
+    }
+
+    /// Takes `sign` if it stands here.
+    pub(crate) fn take(&mut self, sign: char) -> bool {
+        if let Some(rest) = self.rest.strip_prefix(sign) {
+            self.rest = rest;
+            self.space();
+            return true;
+        }
+        false
+    }
+
+    /// Takes the separator of `9-4-1/2` if a digit follows it.
+    pub(crate) fn take_dash(&mut self) -> bool {
+        let Some(rest) = self.rest.strip_prefix(['-', '–', '‑']) else { return false };
+        let rest = rest.trim_start();
+        if rest.starts_with(|next: char| next.is_ascii_digit() || vulgar(next).is_some()) {
+            self.rest = rest;
+            return true;
+        }
+        false
+    }
+
+    /// Whether a digit or a fraction stands here.
+    pub(crate) fn at_number(&self) -> bool {
+        self.rest.starts_with(|next: char| {
+            next.is_ascii_digit() || next == '.' || vulgar(next).is_some()
+        })
+    }
+
+    /// The letters and signs of a unit: everything up to the next digit, dash or space.
+    pub(crate) fn unit(&mut self) -> &'a str {
+        self.space();
+        let mut end = self.rest.len();
+        for (at, next) in self.rest.char_indices() {
+            let part_of_unit = next.is_alphabetic()
+                || matches!(next, '\'' | '"' | '′' | '″' | '’' | '”' | '³' | '²' | '^' | '.')
+                || (next == '3' && at > 0);
+            if !part_of_unit {
+                end = at;
+                break;
+            }
+        }
+        let (unit, rest) = self.rest.split_at(end);
+        self.rest = rest;
+        self.space();
+        unit
+    }
+
+    fn digits(&mut self) -> &'a str {
+        let end = self.rest.find(|next: char| !next.is_ascii_digit()).unwrap_or(self.rest.len());
+        let (digits, rest) = self.rest.split_at(end);
+        self.rest = rest;
+        digits
+    }
+
+    /// A number: `12`, `4.5`, `1/2`, `4 1/2`, `4-1/2`, `4½`.
+    ///
+    /// # Errors
+    /// [`Problem::NotANumber`], [`Problem::TooLarge`], [`Problem::ZeroDenominator`].
+    pub(crate) fn number(&mut self) -> Reading<Number> {
+        let nothing = Decimal { whole: 0, places: 0 };
+        if let Some(fraction) = self.take_vulgar() {
+            return Ok(Number { decimal: nothing, fraction: Some(fraction) });
+        }
+        let whole = self.digits();
+        if self.rest.starts_with('.') {
+            let before = self.rest;
+            self.rest = &self.rest[1..];
+            let part = self.digits();
+            if whole.is_empty() && part.is_empty() {
+                self.rest = before;
+                return Err(Problem::NotANumber);
+            }
+            let decimal = join(whole, part)?;
+            return Ok(Number { decimal, fraction: None });
+        }
+        if whole.is_empty() {
+            return Err(Problem::NotANumber);
+        }
+        let first = join(whole, "")?;
+        if self.rest.starts_with(['/', '⁄']) {
+            let fraction = self.under(first.whole)?;
+            return Ok(Number { decimal: nothing, fraction: Some(fraction) });
+        }
+        if let Some(fraction) = self.take_vulgar() {
+            return Ok(Number { decimal: first, fraction: Some(fraction) });
+        }
+        let before = self.rest;
+        let spaced = self.rest.starts_with(' ');
+        self.space();
+        if (spaced || self.take_dash()) && self.at_number() {
+            if let Some(fraction) = self.take_vulgar() {
+                return Ok(Number { decimal: first, fraction: Some(fraction) });
+            }
+            let over = self.digits();
+            if self.rest.starts_with(['/', '⁄']) {
+                let over = join(over, "")?.whole;
+                let fraction = self.under(over)?;
+                return Ok(Number { decimal: first, fraction: Some(fraction) });
+            }
+        }
+        self.rest = before;
+        Ok(Number { decimal: first, fraction: None })
+    }
+
+    fn under(&mut self, over: i64) -> Reading<(i64, i64)> {
+        let slash = self.rest.chars().next().map_or(0, char::len_utf8);
+        self.rest = &self.rest[slash..];
+        let digits = self.digits();
+        if digits.is_empty() {
+            return Err(Problem::NotANumber);
+        }
+        match join(digits, "")?.whole {
+            0 => Err(Problem::ZeroDenominator),
+            under => Ok((over, under)),
+        }
+    }
+
+    fn take_vulgar(&mut self) -> Option<(i64, i64)> {
+        let next = self.rest.chars().next()?;
+        let fraction = vulgar(next)?;
+        self.rest = &self.rest[next.len_utf8()..];
+        Some(fraction)
+    }
+}
+
+/// The one-character fractions of Unicode that a phone's keyboard offers.
+fn vulgar(sign: char) -> Option<(i64, i64)> {
+    Some(match sign {
+        '½' => (1, 2),
+        '¼' => (1, 4),
+        '¾' => (3, 4),
+        '⅛' => (1, 8),
+        '⅜' => (3, 8),
+        '⅝' => (5, 8),
+        '⅞' => (7, 8),
+        '⅓' => (1, 3),
+        '⅔' => (2, 3),
+        _ => return None,
+    })
+}
+
+fn join(whole: &str, part: &str) -> Reading<Decimal> {
+    if whole.len() + part.len() > Decimal::MOST_DIGITS {
+        return Err(Problem::TooLarge);
+    }
+    let digits = whole.bytes().chain(part.bytes());
+    let whole = digits.fold(0_i64, |sum, digit| sum * 10 + i64::from(digit - b'0'));
+    Ok(Decimal { whole, places: u32::try_from(part.len()).unwrap_or(0) })
+}

@@ -1,0 +1,177 @@
+//! How the trade writes quantities, then the laws that hold for all of them.
+
+use super::*;
+use proptest::prelude::*;
+
+const IN: i64 = 25_400_000;
+
+/// Common practice of site notes; the values are arithmetic.
+#[test]
+fn lengths_are_read_as_people_write_them() {
+    #[rustfmt::skip]
+    const CASES: &[(&str, i64)] = &[
+        // text               sixty-fourths of an inch
+        ("9' 4 1/2\"",        (112 * 64) + 32),
+        ("9'-4 1/2\"",        (112 * 64) + 32),
+        ("9'4½\"",            (112 * 64) + 32),
+        ("9-4-1/2",           (112 * 64) + 32),
+        ("9ft 4.5in",         (112 * 64) + 32),
+        ("9 ft 4-1/2 in",     (112 * 64) + 32),
+        ("9 feet 4 1/2",      (112 * 64) + 32),
+        ("112 1/2",           (112 * 64) + 32),
+        ("112-1/2",           (112 * 64) + 32),
+        ("112.5\"",           (112 * 64) + 32),
+        ("1/2",               32),
+        (".5",                32),
+        ("½ in",              32),
+        ("9'",                108 * 64),
+        ("9-4",               112 * 64),
+        ("3 yd",              108 * 64),
+        ("0",                 0),
+        ("-1/4 in",           -16),
+    ];
+    for &(text, want) in CASES {
+        let got = Length::read(text, Units::Customary).map(Length::nanometres);
+        assert_eq!(got, Ok(want * IN / 64), "{text}");
+    }
+}
+
+#[test]
+fn metric_lengths_are_whole_nanometres() {
+    for (text, units, millimetres) in [
+        ("2.86 m", Units::Customary, 2860),
+        ("2860mm", Units::Customary, 2860),
+        ("286 cm", Units::Customary, 2860),
+        ("2860", Units::Metric, 2860),
+    ] {
+        let got = Length::read(text, units).map(Length::nanometres);
+        assert_eq!(got, Ok(millimetres * 1_000_000), "{text}");
+    }
+}
+
+#[test]
+fn what_is_not_a_length_says_why() {
+    for (text, want) in [
+        ("", Problem::Empty),
+        ("   ", Problem::Empty),
+        ("wide", Problem::NotANumber),
+        ("4 1/0", Problem::ZeroDenominator),
+        ("4 stone", Problem::UnknownUnit),
+        ("4 in 3", Problem::NotANumber),
+        ("1/2-4", Problem::NotANumber),
+        ("4..5", Problem::NotANumber),
+        ("99999999999999999999", Problem::TooLarge),
+        ("63361 in", Problem::TooLarge),
+    ] {
+        assert_eq!(Length::read(text, Units::Customary), Err(want), "{text}");
+    }
+}
+
+#[test]
+fn volumes_are_read_with_and_without_their_unit() {
+    for (text, hundredths) in [
+        ("20.3", 2030),
+        ("20.3 in3", 2030),
+        ("20.3 in³", 2030),
+        ("20.3 cu in", 2030),
+        ("20.3 cu. in.", 2030),
+        ("30 1/2 in3", 3050),
+    ] {
+        let got = Volume::read(text, Units::Customary);
+        assert_eq!(got, Ok(Volume::hundredths(hundredths)), "{text}");
+    }
+    assert_eq!(Volume::read("333 cm3", Units::Customary), Volume::read("333", Units::Metric));
+    assert_eq!(Volume::read("18 mm", Units::Customary), Err(Problem::UnknownUnit));
+}
+
+/// Source: NIST SP 811 (2008), appendix B.8: 1 in³ is 1.638 706 4 E-05 m³, exactly.
+#[test]
+fn a_cubic_inch_is_16_387064_cubic_centimetres() {
+    let inch = Volume::hundredths(100);
+    assert_eq!(Volume::read("16.387064 cm3", Units::Customary), Ok(inch));
+}
+
+#[test]
+fn shown_text_rounds_the_way_it_is_told_and_says_so() {
+    let over = Length::inches(1, 32);
+    assert_eq!(over.show(Units::Customary, Rounding::Down).text(), "≈ 0 in");
+    assert_eq!(over.show(Units::Customary, Rounding::Up).text(), "≈ 1/16 in");
+    assert_eq!(
+        Length::inches(225, 2).show(Units::Customary, Rounding::Nearest).text(),
+        "9 ft 4-1/2 in"
+    );
+    assert_eq!(Length::inches(5, 4).show(Units::Customary, Rounding::Nearest).text(), "1-1/4 in");
+    assert_eq!(Length::inches(1, 1).show(Units::Metric, Rounding::Nearest).text(), "25.4 mm");
+    assert_eq!(
+        Volume::hundredths(2800).show(Units::Customary, Rounding::Nearest).text(),
+        "28.0 in³"
+    );
+    assert_eq!(
+        Volume::from_units(1_638_706_400 / 16 * 90)
+            .show(Units::Customary, Rounding::Nearest)
+            .text(),
+        "5.625 in³"
+    );
+}
+
+proptest! {
+    #[test]
+    fn any_text_is_read_or_refused(text in ".{0,40}") {
+        let _ = Length::read(&text, Units::Customary);
+        let _ = Volume::read(&text, Units::Metric);
+    }
+
+    #[test]
+    fn text_of_digits_and_marks_is_read_or_refused(text in "[-0-9 ./'\"½ftinm³]{0,16}") {
+        let _ = Length::read(&text, Units::Customary);
+        let _ = Volume::read(&text, Units::Customary);
+    }
+
+    #[test]
+    fn exact_text_of_a_length_gives_it_back(nanometres in -63_360 * IN..=63_360 * IN) {
+        let length = Length::from_nanometres(nanometres);
+        prop_assert_eq!(Length::read(&length.exact(), Units::Customary), Ok(length));
+        prop_assert_eq!(Length::read(&length.exact(), Units::Metric), Ok(length));
+    }
+
+    #[test]
+    fn sixteenths_are_shown_exactly_and_read_back(count in -1_000_000_i64..=1_000_000) {
+        let length = Length::inches(count, 16);
+        let shown = length.show(Units::Customary, Rounding::Nearest);
+        prop_assert!(!shown.rounded);
+        prop_assert_eq!(Length::read(&shown.text(), Units::Customary), Ok(length));
+    }
+
+    #[test]
+    fn millimetres_are_shown_exactly_and_read_back(tenths in -10_000_000_i64..=10_000_000) {
+        let length = Length::from_nanometres(tenths * 100_000);
+        let shown = length.show(Units::Metric, Rounding::Nearest);
+        prop_assert!(!shown.rounded);
+        prop_assert_eq!(Length::read(&shown.text(), Units::Metric), Ok(length));
+    }
+
+    #[test]
+    fn exact_text_of_a_volume_gives_it_back(units in any::<i32>(), scale in 1_i64..=100_000) {
+        let volume = Volume::from_units(i64::from(units) * scale);
+        prop_assert_eq!(Volume::read(&volume.exact(), Units::Customary), Ok(volume));
+    }
+
+    #[test]
+    fn sixteenths_of_a_cubic_inch_are_shown_exactly(count in 0_i64..=1_000_000) {
+        let volume = Volume::from_units(1_638_706_400 / 16 * count);
+        let shown = volume.show(Units::Customary, Rounding::Down);
+        prop_assert!(!shown.rounded);
+        prop_assert_eq!(Volume::read(&shown.text(), Units::Customary), Ok(volume));
+    }
+
+    #[test]
+    fn rounding_down_never_shows_more_and_up_never_less(nanometres in 0..=100 * IN) {
+        let length = Length::from_nanometres(nanometres);
+        for (rounding, more) in [(Rounding::Down, false), (Rounding::Up, true)] {
+            let text = length.show(Units::Customary, rounding);
+            let back = Length::read(text.text().trim_start_matches("≈ "), Units::Customary).unwrap();
+            let kept = if more { back >= length } else { back <= length };
+            prop_assert!(kept);
+        }
+    }
+}

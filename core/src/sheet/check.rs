@@ -1,0 +1,124 @@
+//! A rule, how near it is, and where it is published.
+
+use super::Source;
+use crate::measure::{Length, Rounding, Volume};
+use crate::words;
+use crate::words::{Amount, Phrase, Text};
+
+/// What a check says. In order, so that the worst of several is their largest.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Verdict {
+    /// At the limit or on the right side of it.
+    Within,
+    /// The rule leaves it to the local authority, or could not be verified.
+    Ask,
+    /// Past the limit.
+    Over,
+}
+
+words! {
+    WITHIN = "within";
+    OVER = "over";
+    SHORT = "short";
+    ASK = "ask locally";
+}
+
+impl Verdict {
+    /// As a script reads it.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Within => "within",
+            Self::Over => "over",
+            Self::Ask => "ask",
+        }
+    }
+
+    /// Reads [`Verdict::key`].
+    pub fn from_key(key: &str) -> Option<Self> {
+        [Self::Within, Self::Ask, Self::Over].into_iter().find(|verdict| verdict.key() == key)
+    }
+
+    /// As a person reads it.
+    pub fn words(self) -> &'static Phrase {
+        match self {
+            Self::Within => &WITHIN,
+            Self::Over => &OVER,
+            Self::Ask => &ASK,
+        }
+    }
+}
+
+/// Which side of its limit a value belongs on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sense {
+    /// No more than the limit.
+    AtMost,
+    /// No less than the limit.
+    AtLeast,
+}
+
+/// A rule applied. Made by `rules`, which alone compares.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Check {
+    /// Stable name, for marks, tests and scripts.
+    pub key: String,
+    /// What is checked.
+    pub name: Text,
+    /// The value.
+    pub value: Amount,
+    /// The limit.
+    pub limit: Amount,
+    /// Which side is right.
+    pub sense: Sense,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// Why it asks, or what else to know.
+    pub note: Option<Text>,
+    /// Where the limit is published.
+    pub source: &'static Source,
+}
+
+impl Check {
+    /// How much is to spare; below zero past the limit.
+    pub fn margin(&self) -> Amount {
+        let (most, least) = match self.sense {
+            Sense::AtMost => (self.limit, self.value),
+            Sense::AtLeast => (self.value, self.limit),
+        };
+        difference(most, least)
+    }
+
+    /// Which way the margin may be rounded: down, so that nothing to spare never looks like
+    /// something, and what is over never looks like nothing.
+    pub const fn margin_rounding(&self) -> Rounding {
+        Rounding::Down
+    }
+
+    /// How the value may be rounded: toward the limit's wrong side.
+    pub fn value_rounding(&self) -> Rounding {
+        match self.sense {
+            Sense::AtMost => Rounding::Up,
+            Sense::AtLeast => Rounding::Down,
+        }
+    }
+
+    /// The word for the verdict; too little is "short".
+    pub fn word(&self) -> &'static Phrase {
+        match (self.verdict, self.sense) {
+            (Verdict::Over, Sense::AtLeast) => &SHORT,
+            (verdict, _) => verdict.words(),
+        }
+    }
+}
+
+/// The difference of two amounts of one kind; of two kinds there is none, so nothing.
+fn difference(most: Amount, least: Amount) -> Amount {
+    match (most, least) {
+        (Amount::Length(a), Amount::Length(b)) => Amount::Length(a.minus(b)),
+        (Amount::Volume(a), Amount::Volume(b)) => Amount::Volume(a.minus(b)),
+        (Amount::Count(a), Amount::Count(b)) => Amount::Count(a.saturating_sub(b)),
+        (Amount::Length(_), _) => Amount::Length(Length::ZERO),
+        (Amount::Volume(_), _) => Amount::Volume(Volume::ZERO),
+        (Amount::Count(_), _) => Amount::Count(0),
+    }
+}

@@ -1,0 +1,192 @@
+//! The one shape in which every answer is shown: figures, checks with their margin, working,
+//! materials, cautions, sources and a drawing.
+//!
+//! No rule and no calculator is known here, and nothing is compared with a limit here: a check
+//! arrives with its verdict, from `rules`.
+
+mod check;
+mod drawing;
+mod working;
+
+pub use check::{Check, Sense, Verdict};
+pub use drawing::{Anchor, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance};
+pub use working::{Expr, Step, Value};
+
+use crate::measure::Rounding;
+use crate::wire::Node;
+use crate::words;
+use crate::words::{Amount, Phrase, Text};
+
+/// How sure a published value is, as a person is told it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Confidence {
+    /// Read in the source named.
+    Read,
+    /// Written down from memory; to be checked against the book.
+    Memory,
+    /// Worked out from values that were read.
+    Derived,
+    /// What crews do. No publication stands behind it.
+    CommonPractice,
+}
+
+words! {
+    READ = "read in a published copy";
+    MEMORY = "from memory: check it in the book";
+    DERIVED = "worked out from published values";
+    COMMON_PRACTICE = "common practice, not a rule";
+}
+
+impl Confidence {
+    /// As a person reads it.
+    pub fn words(self) -> &'static Phrase {
+        match self {
+            Self::Read => &READ,
+            Self::Memory => &MEMORY,
+            Self::Derived => &DERIVED,
+            Self::CommonPractice => &COMMON_PRACTICE,
+        }
+    }
+}
+
+/// Where a number is published.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Source {
+    /// Stable name, for tests and scripts.
+    pub key: &'static str,
+    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`.
+    pub clause: &'static str,
+    /// What it says, in our words.
+    pub says: &'static Phrase,
+    /// What was read, so that a person can judge it.
+    pub seen: &'static Phrase,
+    /// How sure we are.
+    pub confidence: Confidence,
+}
+
+/// A figure with its name.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Figure {
+    /// Stable name, for marks, tests and scripts.
+    pub key: &'static str,
+    /// What it is.
+    pub name: Text,
+    /// The value.
+    pub amount: Amount,
+    /// Which way it may be rounded when shown.
+    pub rounding: Rounding,
+}
+
+/// A change to the inputs that one tap makes: where, and what to put there.
+pub type Put = (String, Node);
+
+/// One line of a [`Part`].
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PartRow {
+    /// What it is.
+    pub name: Text,
+    /// The figure or word beside it.
+    pub value: Text,
+    /// What a tap would put into the inputs; none for a row that is only read.
+    pub puts: Vec<Put>,
+}
+
+/// A heading of its own with rows under it: each item's share, what else fits, mends.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Part {
+    /// Stable name.
+    pub key: &'static str,
+    /// The heading.
+    pub title: Text,
+    /// Said above the rows.
+    pub note: Option<Text>,
+    /// The rows, in the order that matters.
+    pub rows: Vec<PartRow>,
+}
+
+/// Something to have on hand, exact: rounding to what a shop sells happens once, on a job's list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Material {
+    /// Stable name, by which a job adds up.
+    pub key: String,
+    /// What to ask for.
+    pub name: Text,
+    /// How much.
+    pub amount: Amount,
+}
+
+/// One thing that can hurt somebody, and what to do about it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Caution {
+    /// The words.
+    pub text: Text,
+    /// Where it is published, if it is.
+    pub source: Option<&'static Source>,
+}
+
+/// What a calculator shows.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sheet {
+    /// The answer.
+    pub headline: Figure,
+    /// Which check the answer belongs to, by its place in `checks`.
+    pub lead: Option<usize>,
+    /// Said under the answer when there is one thing to do next.
+    pub next: Option<Text>,
+    /// Other figures.
+    pub figures: Vec<Figure>,
+    /// Rules with their margins.
+    pub checks: Vec<Check>,
+    /// Each step as an equation with its numbers in.
+    pub working: Vec<Step>,
+    /// What else there is to know.
+    pub parts: Vec<Part>,
+    /// What to have on hand.
+    pub materials: Vec<Material>,
+    /// The one that matters first.
+    pub cautions: Vec<Caution>,
+    /// The drawing to scale.
+    pub drawing: Option<Drawing>,
+}
+
+impl Sheet {
+    /// The worst verdict of all checks; within where there are none.
+    pub fn verdict(&self) -> Verdict {
+        self.checks.iter().map(|check| check.verdict).max().unwrap_or(Verdict::Within)
+    }
+
+    /// The check that the answer belongs to.
+    pub fn lead(&self) -> Option<&Check> {
+        self.lead.and_then(|at| self.checks.get(at))
+    }
+
+    /// Every source that the sheet stands on, once each, in the order met.
+    pub fn sources(&self) -> Vec<&'static Source> {
+        let checks = self.checks.iter().map(|check| check.source);
+        let steps = self.working.iter().filter_map(|step| step.source);
+        let cautions = self.cautions.iter().filter_map(|caution| caution.source);
+        let mut all: Vec<&'static Source> = Vec::new();
+        for source in checks.chain(steps).chain(cautions) {
+            if !all.iter().any(|known| known.key == source.key) {
+                all.push(source);
+            }
+        }
+        all
+    }
+}
+
+/// Why an input was refused: where, what was given, and what would do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fault {
+    /// The field's path, such as `cables.0.count`.
+    pub path: String,
+    /// The field's label, to say what is needed.
+    pub label: &'static Phrase,
+    /// What was given, untouched.
+    pub given: String,
+    /// What is wrong and what would do.
+    pub says: Text,
+}
+
+/// One fault or more; never none.
+pub type Faults = Vec<Fault>;

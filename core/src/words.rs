@@ -1,0 +1,234 @@
+//! Words that a person reads, apart from the sums.
+//!
+//! A [`Phrase`] holds one wording in each language; a [`Text`] is a phrase with its values, and
+//! [`Voice::say`] is the one place where the two meet. Nothing else builds text for people.
+
+use crate::measure::{Length, Rounding, Shown, Units, Volume};
+
+/// One wording, with `{0}` where a value goes and `{0?one|many}` where it counts something.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Phrase {
+    /// English.
+    pub en: &'static str,
+    /// Spanish; empty until it is written, and then English is said.
+    pub es: &'static str,
+}
+
+/// Declares phrases: `NAME = "English";`, or `NAME = "English", es "Spanish";`.
+#[macro_export]
+macro_rules! words {
+    ($($(#[$doc:meta])* $name:ident = $en:literal $(, es $es:literal)?;)*) => {
+        $(
+            $(#[$doc])*
+            pub(crate) static $name: $crate::words::Phrase =
+                $crate::words::Phrase { en: $en, es: concat!($($es)?) };
+        )*
+    };
+}
+
+/// A language that the page can be shown in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Language {
+    /// English.
+    #[default]
+    English,
+    /// Spanish, as far as it is written.
+    Spanish,
+    /// Brackets round every phrase: any text outside them did not come through here.
+    Pseudo,
+}
+
+/// A quantity on its way to a person.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Amount {
+    /// A length.
+    Length(Length),
+    /// A volume.
+    Volume(Volume),
+    /// A count.
+    Count(i64),
+}
+
+impl Amount {
+    /// As a person reads it.
+    pub fn show(self, units: Units, rounding: Rounding) -> Shown {
+        match self {
+            Self::Length(length) => length.show(units, rounding),
+            Self::Volume(volume) => volume.show(units, rounding),
+            Self::Count(count) => Shown { figure: count.to_string(), unit: "", rounded: false },
+        }
+    }
+
+    /// The text that reads back as exactly this amount.
+    pub fn exact(self) -> String {
+        match self {
+            Self::Length(length) => length.exact(),
+            Self::Volume(volume) => volume.exact(),
+            Self::Count(count) => count.to_string(),
+        }
+    }
+}
+
+/// What can stand in a phrase's `{0}`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Arg {
+    /// A quantity, rounded as given.
+    Amount(Amount, Rounding),
+    /// Another text.
+    Text(Text),
+    /// A person's own words, or a symbol that is the same in every language.
+    Raw(String),
+}
+
+impl From<Length> for Arg {
+    fn from(length: Length) -> Self {
+        Self::Amount(Amount::Length(length), Rounding::Nearest)
+    }
+}
+impl From<Volume> for Arg {
+    fn from(volume: Volume) -> Self {
+        Self::Amount(Amount::Volume(volume), Rounding::Nearest)
+    }
+}
+impl From<Amount> for Arg {
+    fn from(amount: Amount) -> Self {
+        Self::Amount(amount, Rounding::Nearest)
+    }
+}
+impl From<i64> for Arg {
+    fn from(count: i64) -> Self {
+        Self::Amount(Amount::Count(count), Rounding::Nearest)
+    }
+}
+impl From<Text> for Arg {
+    fn from(text: Text) -> Self {
+        Self::Text(text)
+    }
+}
+impl From<&'static Phrase> for Arg {
+    fn from(phrase: &'static Phrase) -> Self {
+        Self::Text(phrase.into())
+    }
+}
+impl From<&str> for Arg {
+    fn from(raw: &str) -> Self {
+        Self::Raw(raw.to_owned())
+    }
+}
+impl From<String> for Arg {
+    fn from(raw: String) -> Self {
+        Self::Raw(raw)
+    }
+}
+
+/// A phrase and what goes into it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Text {
+    /// The wording.
+    pub phrase: &'static Phrase,
+    /// What stands for `{0}`, `{1}` and so on.
+    pub args: Vec<Arg>,
+}
+
+impl From<&'static Phrase> for Text {
+    fn from(phrase: &'static Phrase) -> Self {
+        Self { phrase, args: Vec::new() }
+    }
+}
+
+/// A [`Text`]: `say!(PHRASE)` or `say!(PHRASE, value, value)`.
+#[macro_export]
+macro_rules! say {
+    ($phrase:expr $(, $arg:expr)* $(,)?) => {
+        $crate::words::Text { phrase: &$phrase, args: vec![$($crate::words::Arg::from($arg)),*] }
+    };
+}
+
+/// Who is spoken to: language and units.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Voice {
+    /// The language.
+    pub language: Language,
+    /// The units that figures are shown in.
+    pub units: Units,
+}
+
+impl Voice {
+    /// A phrase without values.
+    pub fn phrase(self, phrase: &'static Phrase) -> String {
+        self.say(&Text::from(phrase))
+    }
+
+    /// The one interpolator: a text in this language and these units.
+    pub fn say(self, text: &Text) -> String {
+        let wording = match self.language {
+            Language::Spanish if !text.phrase.es.is_empty() => text.phrase.es,
+            _ => text.phrase.en,
+        };
+        let mut said = String::with_capacity(wording.len() + 16);
+        if self.language == Language::Pseudo {
+            said.push('⟦');
+        }
+        let mut rest = wording;
+        while let Some((before, after)) = rest.split_once('{') {
+            said.push_str(before);
+            let Some((slot, after)) = after.split_once('}') else { break };
+            rest = after;
+            let (index, forms) = slot.split_once('?').map_or((slot, None), |(i, f)| (i, Some(f)));
+            let Some(arg) = index.parse::<u8>().ok().and_then(|i| text.args.get(usize::from(i)))
+            else {
+                continue;
+            };
+            match forms.and_then(|forms| forms.split_once('|')) {
+                Some((one, many)) => said.push_str(if is_one(arg) { one } else { many }),
+                None => self.fill(&mut said, arg),
+            }
+        }
+        said.push_str(rest);
+        if self.language == Language::Pseudo {
+            said.push('⟧');
+        }
+        said
+    }
+
+    fn fill(self, said: &mut String, arg: &Arg) {
+        match arg {
+            Arg::Amount(amount, rounding) => {
+                said.push_str(&amount.show(self.units, *rounding).text());
+            }
+            Arg::Text(text) => said.push_str(&self.say(text)),
+            Arg::Raw(raw) => said.push_str(raw),
+        }
+    }
+}
+
+fn is_one(arg: &Arg) -> bool {
+    matches!(arg, Arg::Amount(Amount::Count(1), _))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    words! {
+        LEFT = "{0} {0?cable|cables} left in {1}";
+        PLAIN = "Box", es "Caja";
+    }
+
+    #[test]
+    fn values_and_plurals_are_filled_in() {
+        let voice = Voice::default();
+        assert_eq!(voice.say(&say!(LEFT, 1, Volume::hundredths(2030))), "1 cable left in 20.3 in³");
+        assert_eq!(voice.say(&say!(LEFT, 2, "a box")), "2 cables left in a box");
+        assert_eq!(voice.say(&say!(LEFT)), "  left in ", "a missing value leaves a gap");
+    }
+
+    #[test]
+    fn spanish_is_said_where_it_is_written_and_pseudo_brackets_all() {
+        let spanish = Voice { language: Language::Spanish, ..Voice::default() };
+        assert_eq!(spanish.phrase(&PLAIN), "Caja");
+        assert_eq!(spanish.say(&say!(LEFT, 1, &PLAIN)), "1 cable left in Caja");
+        let pseudo = Voice { language: Language::Pseudo, ..Voice::default() };
+        assert_eq!(pseudo.phrase(&PLAIN), "⟦Box⟧");
+    }
+}
