@@ -7,13 +7,13 @@
 //! Imports run one way: `measure` → `words` → `wire` → `edition` → `sheet` → `fields` →
 //! `rules` → `calculators` → `catalog` → `job`.
 
-//T pub mod calculators;
-//T pub mod catalog;
+pub mod calculators;
+pub mod catalog;
 pub mod edition;
 pub mod fields;
 //T pub mod job;
 pub mod measure;
-//T pub mod rules;
+pub mod rules;
 pub mod sheet;
 pub mod wire;
 pub mod words;

@@ -69,11 +69,29 @@ impl Amount {
     }
 }
 
+impl From<Length> for Amount {
+    fn from(length: Length) -> Self {
+        Self::Length(length)
+    }
+}
+impl From<Volume> for Amount {
+    fn from(volume: Volume) -> Self {
+        Self::Volume(volume)
+    }
+}
+impl From<i64> for Amount {
+    fn from(count: i64) -> Self {
+        Self::Count(count)
+    }
+}
+
 /// What can stand in a phrase's `{0}`.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Arg {
     /// A quantity, rounded as given.
     Amount(Amount, Rounding),
+    /// A quantity without its unit, where the unit stands elsewhere.
+    Bare(Amount),
     /// Another text.
     Text(Text),
     /// A person's own words, or a symbol that is the same in every language.
@@ -195,6 +213,9 @@ impl Voice {
         match arg {
             Arg::Amount(amount, rounding) => {
                 said.push_str(&amount.show(self.units, *rounding).text());
+            }
+            Arg::Bare(amount) => {
+                said.push_str(&amount.show(self.units, Rounding::Nearest).figure);
             }
             Arg::Text(text) => said.push_str(&self.say(text)),
             Arg::Raw(raw) => said.push_str(raw),

@@ -26,7 +26,9 @@ pub fn answer_line(line: &str) -> String {
     let node = match serde_json::from_str::<Question>(line) {
         Err(error) => refuse("json", &error.to_string(), Vec::new()),
         Ok(question) => match find(&question.calculator) {
-            None => refuse("calculator", "no calculator has this id; --list shows them", Vec::new()),
+            None => {
+                refuse("calculator", "no calculator has this id; --list shows them", Vec::new())
+            }
             Some(entry) => answer(entry, &question),
         },
     };

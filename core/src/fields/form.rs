@@ -33,14 +33,14 @@ pub trait Form: Sized {
 macro_rules! form {
     (
         $(#[$meta:meta])*
-        pub struct $name:ident {
+        $vis:vis struct $name:ident {
             $( $(#[$doc:meta])* $field:ident: $ty:ty $(= $blank:expr)?, $row:expr; )*
         }
         $(sample { $($sampled:ident: $sample:expr),* $(,)? })?
     ) => {
         $(#[$meta])*
         #[derive(Clone, Debug, PartialEq, Eq)]
-        pub struct $name { $( $(#[$doc])* pub $field: $ty, )* }
+        $vis struct $name { $( $(#[$doc])* $vis $field: $ty, )* }
 
         impl $crate::fields::Form for $name {
             const ROWS: &'static [$crate::fields::Row] = &[
@@ -81,7 +81,7 @@ macro_rules! form {
         $(
             impl $name {
                 /// What the screen opens with, marked as a sample until it is changed.
-                pub fn sample() -> Self {
+                $vis fn sample() -> Self {
                     Self { $($sampled: $sample,)* ..<Self as $crate::fields::Form>::blank() }
                 }
             }
@@ -96,27 +96,27 @@ macro_rules! form {
 macro_rules! choice {
     (
         $(#[$meta:meta])*
-        pub enum $name:ident {
+        $vis:vis enum $name:ident {
             $( $(#[$doc:meta])* $variant:ident = $key:literal, $label:expr; )*
         }
     ) => {
         $(#[$meta])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-        pub enum $name { $( $(#[$doc])* $variant, )* }
+        $vis enum $name { $( $(#[$doc])* $variant, )* }
 
         impl $name {
             /// All of them, in order.
-            pub const ALL: &'static [Self] = &[ $( Self::$variant, )* ];
+            $vis const ALL: &'static [Self] = &[ $( Self::$variant, )* ];
             /// As a row offers them.
-            pub const PICKS: &'static [$crate::fields::Pick] = &[
+            $vis const PICKS: &'static [$crate::fields::Pick] = &[
                 $( $crate::fields::Pick { key: $key, label: &$label }, )*
             ];
             /// As written in the tree.
-            pub const fn key(self) -> &'static str {
+            $vis const fn key(self) -> &'static str {
                 match self { $( Self::$variant => $key, )* }
             }
             /// As a person reads it.
-            pub fn label(self) -> &'static $crate::words::Phrase {
+            $vis fn label(self) -> &'static $crate::words::Phrase {
                 match self { $( Self::$variant => &$label, )* }
             }
         }

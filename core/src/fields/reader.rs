@@ -132,7 +132,6 @@ impl<'a> Reader<'a> {
 /// A quantity that a row can hold: how it is read, and its row's bounds.
 trait Measured: Copy + Ord + 'static {
     fn read(text: &str, units: Units) -> Reading<Self>;
-    fn exact(self) -> String;
     fn amount(self) -> Amount;
     fn span(kind: Kind) -> Option<Span<Self>>;
     const EXAMPLE: &'static Phrase;
@@ -143,9 +142,6 @@ macro_rules! measured {
         impl Measured for $quantity {
             fn read(text: &str, units: Units) -> Reading<Self> {
                 Self::read(text, units)
-            }
-            fn exact(self) -> String {
-                self.exact()
             }
             fn amount(self) -> Amount {
                 Amount::$quantity(self)

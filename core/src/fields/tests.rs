@@ -16,7 +16,7 @@ words! {
 
 choice! {
     /// A made-up choice.
-    pub enum Colour {
+    enum Colour {
         /// One.
         Red = "red", RED;
         /// Other.
@@ -26,7 +26,7 @@ choice! {
 
 form! {
     /// A made-up item.
-    pub struct Part {
+    struct Part {
         /// How many.
         count: i64 = 1, row(&NAME, &NONE, Kind::Count { least: 1, most: 9, why: &WHY });
         /// How long.
@@ -52,7 +52,7 @@ static PARTS: Item = Item {
 
 form! {
     /// A made-up form.
-    pub struct Made {
+    struct Made {
         /// A colour.
         colour: Colour, row(&NAME, &NONE, Kind::Choice(Colour::PICKS));
         /// Only when blue.
@@ -109,6 +109,7 @@ fn a_written_form_reads_back() {
     for units in [Units::Customary, Units::Metric] {
         assert_eq!(Reader::form::<Made>(&made.write_parts(), units), Ok(made.clone()));
     }
+    assert_eq!(Voice::default().phrase(Colour::Red.label()), "Red");
     assert_eq!(Made::sample(), Made { on: true, ..Made::blank() });
 }
 

@@ -71,7 +71,7 @@ pub enum Ink {
         /// What it is, in words; a hatch always says why.
         means: Option<Text>,
     },
-    /// A dimension: ticks at both ends, the distance above the line.
+    /// A dimension: ticks at both ends, the distance above a level line and left of a plumb one.
     Dimension {
         /// From here.
         from: Point,
@@ -115,6 +115,9 @@ pub struct LabelBox {
 
 /// Height of a label's text on screen, in pixels at 100 %.
 pub const LABEL_PX: f64 = 13.0;
+/// How far a dimension's figure stands off its line, in pixels: its middle above a level line,
+/// its end left of a plumb one.
+pub const DIMENSION_PX: f64 = 9.0;
 /// Width of an average character against the height of the text: a cautious guess for the sans
 /// faces of phones, which run from 0.48 to 0.56.
 const CHARACTER: f64 = 0.56;
@@ -126,23 +129,22 @@ impl Drawing {
         let scale = wide / px(self.width).max(1.0);
         let mut all = Vec::new();
         for ink in &self.ink {
-            let (at, anchor, text) = match ink {
+            let (at, anchor, text, off) = match ink {
                 Ink::Path { .. } => continue,
-                Ink::Label { at, anchor, text } => (*at, *anchor, voice.say(text)),
+                Ink::Label { at, anchor, text } => (*at, *anchor, voice.say(text), (0.0, 0.0)),
                 Ink::Dimension { from, to } => {
                     let middle = Point::new(from.x.plus(to.x).part(2), from.y.plus(to.y).part(2));
-                    let plumb = from.x == to.x;
-                    let anchor = if plumb { Anchor::Start } else { Anchor::Middle };
-                    (
-                        middle,
-                        anchor,
-                        distance(*from, *to).show(voice.units, Rounding::Nearest).text(),
-                    )
+                    let text = distance(*from, *to).show(voice.units, Rounding::Nearest).text();
+                    if from.x == to.x {
+                        (middle, Anchor::End, text, (-DIMENSION_PX, 0.0))
+                    } else {
+                        (middle, Anchor::Middle, text, (0.0, -DIMENSION_PX))
+                    }
                 }
             };
             #[expect(clippy::cast_precision_loss, reason = "a label is far shorter than 2^52")]
             let width = text.chars().count() as f64 * LABEL_PX * CHARACTER;
-            let (x, y) = (px(at.x) * scale, px(at.y) * scale);
+            let (x, y) = (px(at.x) * scale + off.0, px(at.y) * scale + off.1);
             let left = match anchor {
                 Anchor::Start => x,
                 Anchor::Middle => x - width / 2.0,

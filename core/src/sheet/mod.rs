@@ -9,7 +9,9 @@ mod drawing;
 mod working;
 
 pub use check::{Check, Sense, Verdict};
-pub use drawing::{Anchor, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance};
+pub use drawing::{
+    Anchor, DIMENSION_PX, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance,
+};
 pub use working::{Expr, Step, Value};
 
 use crate::measure::Rounding;

@@ -1,0 +1,274 @@
+//! What else would fit, which boxes would hold it, and what mends a box that is over. Each is
+//! tried by working the box again, never by a formula of its own.
+
+use super::enclosure::{Enclosure, Ring, Volumes, volumes};
+use super::fill::{Side, sides, tightest};
+use super::fit::is_deep_enough;
+use super::input::{Add, AddKind, Cable, CableKind, Device, Input, STAMPS};
+use super::shown as s;
+use crate::edition::Electrical;
+use crate::fields::{Field, Form};
+use crate::measure::{Rounding, Volume, divide};
+use crate::rules::electrical::box_fill::LARGEST_BOX;
+use crate::rules::electrical::metal_boxes::{Family, Metal, TABLE};
+use crate::say;
+use crate::sheet::Put;
+use crate::wire::Node;
+use crate::words::Text;
+
+/// What a side would still take, each line alone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Room {
+    /// More cables of each kind.
+    pub cables: Vec<(CableKind, i64)>,
+    /// One more device, one gang wide, on the largest wire there.
+    pub device: bool,
+}
+
+/// A box that would hold it all, with room to spare or none.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Suits {
+    /// The box; none for any box with this volume marked.
+    pub metal: Option<&'static Metal>,
+    /// How many ganged.
+    pub gangs: i64,
+    /// What would be in it, on its tightest side.
+    pub fill: Volume,
+    /// What it holds there.
+    pub volume: Volume,
+    /// The inputs that make it so.
+    pub puts: Vec<Put>,
+}
+
+/// A change that makes a box fit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Mend {
+    /// What to do.
+    pub name: Text,
+    /// What would be in it, on its tightest side.
+    pub fill: Volume,
+    /// What it would hold there.
+    pub volume: Volume,
+    /// The inputs that make it so.
+    pub puts: Vec<Put>,
+}
+
+/// The most cables of one kind that are tried.
+const MOST_TRIED: i64 = 20;
+/// The largest volume that a single plaster ring or raised cover is marked with, as a guess of
+/// what is on the shelf. Common practice.
+const LARGEST_RING: Volume = Volume::hundredths(750);
+
+/// The tightest side of an input, if all its sides hold what is in them.
+fn holds(input: &Input, edition: Electrical) -> Option<(Volume, Volume)> {
+    let volumes = volumes(input).ok()?;
+    let sides = sides(input, edition, &volumes).ok()?;
+    let all = sides.iter().all(|side| side.fill <= side.volume);
+    let side = sides.get(tightest(&sides))?;
+    (all && is_deep_enough(input)).then_some((side.fill, side.volume))
+}
+
+pub(super) fn room(input: &Input, edition: Electrical, now: &[Side]) -> Vec<Room> {
+    let kinds = [
+        CableKind::Nm14x2,
+        CableKind::Nm14x3,
+        CableKind::Nm12x2,
+        CableKind::Nm12x3,
+        CableKind::Nm10x2,
+        CableKind::Nm10x3,
+    ];
+    let each = (1..).zip(now).map(|(number, _)| {
+        let fits = |changed: &Input| {
+            let volumes = volumes(changed).ok()?;
+            let sides = sides(changed, edition, &volumes).ok()?;
+            let side = sides.get(usize::try_from(number - 1).ok()?)?;
+            (side.fill <= side.volume).then_some(())
+        };
+        let more = |cable, count| {
+            let mut changed = input.clone();
+            changed.cables.push(Cable { cable, count, side: number, ..Cable::blank() });
+            fits(&changed).is_some()
+        };
+        let most = |cable| (1..=MOST_TRIED).take_while(|count| more(cable, *count)).count() as i64;
+        let mut changed = input.clone();
+        changed.devices.push(Device { side: number, ..Device::blank() });
+        Room {
+            cables: kinds.into_iter().map(|kind| (kind, most(kind))).collect(),
+            device: fits(&changed).is_some(),
+        }
+    });
+    each.collect()
+}
+
+/// The smallest boxes that hold it all without rings: any marked one, then rows of the table.
+pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Suits> {
+    let bare = Input { adds: Vec::new(), ..input.clone() };
+    let mut all = Vec::new();
+    if let Some(needed) = least_marked(&bare, edition, now) {
+        let changed = Input { enclosure: Enclosure::Marked, marked: needed, ..bare.clone() };
+        if let Some((fill, volume)) = holds(&changed, edition) {
+            let puts = marked_puts(needed);
+            all.push(Suits { metal: None, gangs: input.gangs, fill, volume, puts });
+        }
+    }
+    let mut rows: Vec<Suits> = candidates(&bare)
+        .filter_map(|(at, metal)| {
+            let changed = Input { enclosure: Enclosure::Metal(at), ..bare.clone() };
+            let (fill, volume) = holds(&changed, edition)?;
+            let gangs = if metal.family.gangs() { input.gangs } else { 1 };
+            let puts = vec![
+                ("enclosure".to_owned(), changed.enclosure.write()),
+                ("adds".to_owned(), Node::List(Vec::new())),
+            ];
+            Some(Suits { metal: Some(metal), gangs, fill, volume, puts })
+        })
+        .collect();
+    rows.sort_by_key(|suits| suits.volume);
+    rows.truncate(4);
+    all.extend(rows);
+    all
+}
+
+/// Rows of the table that could stand in for the box: for masonry and cast ones only their like.
+fn candidates(input: &Input) -> impl Iterator<Item = (usize, &'static Metal)> {
+    let family = input.enclosure.metal().map(|metal| metal.family);
+    let special =
+        |family: Family| matches!(family, Family::Masonry | Family::Cast | Family::CastMany);
+    let gangs = input.gangs;
+    TABLE.iter().enumerate().filter(move |(_, metal)| {
+        let like = if special(metal.family) { Some(metal.family) == family } else { true };
+        let wide = metal.family.gangs() || metal.family.devices() >= gangs;
+        like && wide && family.is_none_or(|family| !special(family) || family == metal.family)
+    })
+}
+
+/// The least volume to look for on a box, to the tenth that boxes are marked in: the fullest
+/// side's fill, scaled up by gangs, and what barriers take.
+fn least_marked(input: &Input, edition: Electrical, now: &Volumes) -> Option<Volume> {
+    let sides = sides(input, edition, now).ok()?;
+    let all: i64 = now.sides.iter().sum();
+    let needed = sides.iter().map(|side| up(side.fill, all, side.gangs)).max()?;
+    let needed = tenth_up(needed.plus(now.barriers)).max(Volume::hundredths(100));
+    (needed <= LARGEST_BOX).then_some(needed)
+}
+
+fn up(volume: Volume, over: i64, under: i64) -> Volume {
+    let part = i128::from(volume.units()) * i128::from(over);
+    let units = divide(part, i128::from(under.max(1)), Rounding::Up);
+    Volume::from_units(i64::try_from(units).unwrap_or(i64::MAX))
+}
+
+fn tenth_up(volume: Volume) -> Volume {
+    let tenth = Volume::hundredths(10).units();
+    let tenths = divide(i128::from(volume.units()), i128::from(tenth), Rounding::Up);
+    Volume::from_units(i64::try_from(tenths).unwrap_or(0).saturating_mul(tenth))
+}
+
+fn marked_puts(volume: Volume) -> Vec<Put> {
+    vec![
+        ("enclosure".to_owned(), Enclosure::Marked.write()),
+        ("marked".to_owned(), volume.write()),
+        ("adds".to_owned(), Node::List(Vec::new())),
+    ]
+}
+
+/// What makes an over-full box fit, by least work: a marked ring, an extension, a deeper box,
+/// one more gang, another box. Each is worked through and fits.
+pub(super) fn mends(input: &Input, edition: Electrical) -> Vec<Mend> {
+    let mut mends = Vec::new();
+    mends.extend(ring(input, edition));
+    mends.extend(extension(input, edition));
+    mends.extend(deeper(input, edition));
+    mends.extend(next_gang(input, edition));
+    if mends.is_empty() {
+        mends.extend(another(input, edition));
+    }
+    mends
+}
+
+fn tried(input: &Input, edition: Electrical, name: Text, puts: Vec<Put>) -> Option<Mend> {
+    let (fill, volume) = holds(input, edition)?;
+    Some(Mend { name, fill, volume, puts })
+}
+
+fn with_add(input: &Input, add: Add) -> (Input, Vec<Put>) {
+    let path = ["adds", &input.adds.len().to_string()].join(".");
+    let puts = vec![(path, add.write_parts())];
+    let mut changed = input.clone();
+    changed.adds.push(add);
+    (changed, puts)
+}
+
+fn ring(input: &Input, edition: Electrical) -> Option<Mend> {
+    let volumes = volumes(input).ok()?;
+    let all: i64 = volumes.sides.iter().sum();
+    let sides = sides(input, edition, &volumes).ok()?;
+    let short =
+        sides.iter().map(|side| up(Volume::ZERO.minus(side.spare()), all, side.gangs)).max()?;
+    let volume = tenth_up(short);
+    if volume > LARGEST_RING {
+        return None;
+    }
+    let (changed, puts) = with_add(input, Add { volume, ..Add::blank() });
+    tried(&changed, edition, say!(s::MEND_RING, volume), puts)
+}
+
+fn extension(input: &Input, edition: Electrical) -> Option<Mend> {
+    let family = input.enclosure.metal()?.family;
+    family.extends().then_some(())?;
+    by_volume(family).find_map(|(at, metal)| {
+        let add = Add { kind: AddKind::Extension, ring: Ring::of(at)?, ..Add::blank() };
+        let (changed, puts) = with_add(input, add);
+        tried(&changed, edition, say!(s::MEND_EXTENSION, metal.name), puts)
+    })
+}
+
+fn by_volume(family: Family) -> impl Iterator<Item = (usize, &'static Metal)> {
+    let mut rows: Vec<_> =
+        TABLE.iter().enumerate().filter(|(_, metal)| metal.family == family).collect();
+    rows.sort_by_key(|(_, metal)| metal.volume);
+    rows.into_iter()
+}
+
+fn deeper(input: &Input, edition: Electrical) -> Option<Mend> {
+    let Some(metal) = input.enclosure.metal() else {
+        return larger_mark(input, edition);
+    };
+    by_volume(metal.family).filter(|(_, row)| row.volume > metal.volume).find_map(|(at, row)| {
+        let enclosure = Enclosure::Metal(at);
+        let changed = Input { enclosure, ..input.clone() };
+        let puts = vec![("enclosure".to_owned(), enclosure.write())];
+        tried(&changed, edition, say!(s::MEND_BOX, row.name), puts)
+    })
+}
+
+/// The smallest common stamp that holds it, else the least that would.
+fn larger_mark(input: &Input, edition: Electrical) -> Option<Mend> {
+    let volumes = volumes(input).ok()?;
+    let least = least_marked(input, edition, &volumes)?;
+    let stamps = STAMPS.iter().copied().filter(|stamp| *stamp > input.marked);
+    stamps.chain([least]).find_map(|marked| {
+        let changed = Input { marked, ..input.clone() };
+        let puts = vec![("marked".to_owned(), marked.write())];
+        tried(&changed, edition, say!(s::MEND_MARKED, marked), puts)
+    })
+}
+
+fn next_gang(input: &Input, edition: Electrical) -> Option<Mend> {
+    input.enclosure.metal().filter(|metal| metal.family.gangs())?;
+    (input.gangs + 1..=6).find_map(|gangs| {
+        let changed = Input { gangs, ..input.clone() };
+        let puts = vec![("gangs".to_owned(), Node::Whole(gangs))];
+        tried(&changed, edition, say!(s::MEND_GANG, gangs), puts)
+    })
+}
+
+fn another(input: &Input, edition: Electrical) -> Option<Mend> {
+    let now = volumes(input).ok()?;
+    let suits = suits(input, edition, &now).into_iter().next()?;
+    let name = match suits.metal {
+        Some(metal) => say!(s::MEND_OTHER, metal.name),
+        None => say!(s::MEND_MARKED, suits.volume),
+    };
+    Some(Mend { name, fill: suits.fill, volume: suits.volume, puts: suits.puts })
+}

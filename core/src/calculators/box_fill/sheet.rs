@@ -1,0 +1,309 @@
+//! The answer as it is shown.
+
+use super::fill::{Share, Side};
+use super::input::{AddKind, CableGround, Device, Input};
+use super::section;
+use super::shown as s;
+use super::{Answer, Room};
+use crate::edition::Electrical;
+use crate::measure::{Length, Rounding, Volume};
+use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
+use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
+use crate::say;
+use crate::sheet::{
+    Caution, Check, Confidence, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step,
+};
+use crate::words::{Amount, Phrase, Text};
+
+/// Where proving dead is published.
+static DEAD: Source = Source {
+    key: "nfpa-70e-120.5",
+    clause: "NFPA 70E 120.5, OSHA 29 CFR 1910.333(b)(2)",
+    says: &s::DEAD_SAYS,
+    seen: &s::DEAD_SEEN,
+    confidence: Confidence::Read,
+};
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let side = &answer.sides[answer.tightest];
+    let checks = checks(answer);
+    let over = side.fill > side.volume;
+    let next = over.then(|| {
+        let first =
+            answer.mends.first().map_or((&s::NEXT_TAKE_OUT).into(), |mend| mend.name.clone());
+        say!(s::NEXT_OVER, Volume::ZERO.minus(side.spare()), first)
+    });
+    Sheet {
+        headline: figure("fill", fill_name(answer, answer.tightest), side.fill, Rounding::Up),
+        lead: Some(answer.tightest),
+        next,
+        figures: figures(answer, side),
+        checks,
+        working: working(input, answer),
+        parts: parts(answer),
+        materials: materials(input),
+        cautions: cautions(input),
+        drawing: Some(section::drawing(answer, side)),
+    }
+}
+
+fn fill_name(answer: &Answer, at: usize) -> Text {
+    if answer.sides.len() == 1 { (&s::FILL).into() } else { say!(s::FILL_SIDE, at as i64 + 1) }
+}
+
+fn figure(key: &'static str, name: Text, amount: impl Into<Amount>, rounding: Rounding) -> Figure {
+    Figure { key, name, amount: amount.into(), rounding }
+}
+
+fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
+    let volume = if answer.sides.len() == 1 {
+        (&s::VOLUME).into()
+    } else {
+        say!(s::VOLUME_SIDE, answer.tightest as i64 + 1)
+    };
+    vec![
+        figure("volume", volume, side.volume, Rounding::Down),
+        figure("spare", (&s::SPARE).into(), side.spare(), Rounding::Down),
+        figure("free", (&s::FREE_NEEDED).into(), answer.fit.free_needed, Rounding::Up),
+    ]
+}
+
+fn checks(answer: &Answer) -> Vec<Check> {
+    let known = answer.edition != Electrical::E2026;
+    let settled = |check: Check| if known { check } else { unverified(check) };
+    let mut checks = Vec::new();
+    for (at, side) in answer.sides.iter().enumerate() {
+        let key = if answer.sides.len() == 1 {
+            "fill".to_owned()
+        } else {
+            ["fill", &(at + 1).to_string()].join("-")
+        };
+        let limit = Limit { value: side.volume, source: &rule::FILL };
+        let check = settled(at_most(&key, fill_name(answer, at), side.fill, limit));
+        let canopy = side.asks && side.fill <= side.volume;
+        checks.push(if canopy { ask(check, &s::CANOPY_ASK) } else { check });
+    }
+    let fit = &answer.fit;
+    if let Some((depth, limit)) = fit.depth {
+        checks.push(settled(at_least("depth", (&s::DEPTH).into(), depth, limit)));
+    }
+    if let Some(left) = fit.free_left {
+        let limit = Limit { value: fit.free_needed, source: &free_conductor::FREE_CONDUCTOR };
+        checks.push(settled(at_least("free", (&s::FREE).into(), left, limit)));
+    }
+    if let Some((behind, limit)) = fit.setback {
+        let behind_surface = behind.max(Length::ZERO);
+        let mut check = at_most("setback", (&s::SETBACK).into(), behind_surface, limit);
+        if behind < Length::ZERO {
+            check.note = Some((&s::STANDS_PROUD).into());
+        }
+        checks.push(settled(check));
+    }
+    checks
+}
+
+/// A share as the equation that it is.
+fn share_expr(share: &Share) -> Expr {
+    let each = || Expr::volume(share.each);
+    let counted = Expr::count(share.count).times(each());
+    if share.quarters == 0 {
+        return counted;
+    }
+    let quarters = Expr::count(share.quarters).times(each()).over(Expr::count(4));
+    Expr::Sum(vec![counted, quarters])
+}
+
+fn working(input: &Input, answer: &Answer) -> Vec<Step> {
+    let mut steps = Vec::new();
+    let mut step =
+        |key: String, name: Text, expr, source| steps.push(Step { key, name, expr, source });
+    let body = match input.enclosure.metal() {
+        Some(metal) if metal.family.gangs() && input.gangs > 1 => {
+            (Expr::count(input.gangs).times(Expr::volume(metal.volume)), &rule::GANGED)
+        }
+        Some(metal) => (Expr::volume(metal.volume), metal.source),
+        None => (Expr::volume(input.marked), &rule::MARKED),
+    };
+    step("body".to_owned(), (&s::STEP_VOLUME).into(), body.0, Some(body.1));
+    let alone = answer.sides.len() == 1;
+    let gangs: i64 = answer.sides.iter().map(|side| side.gangs).sum();
+    for (at, side) in answer.sides.iter().enumerate() {
+        let key = |name: &str| {
+            if alone { name.to_owned() } else { [name, &(at + 1).to_string()].join("-") }
+        };
+        let mut total = vec![Expr::volume(answer.body)];
+        total.extend(input.adds.iter().map(|add| match add.kind {
+            AddKind::Marked => Expr::volume(add.volume),
+            AddKind::Extension => Expr::volume(add.ring.metal().volume),
+        }));
+        let mut whole = Expr::Sum(total);
+        if answer.barriers > Volume::ZERO {
+            whole = whole.less(Expr::volume(answer.barriers));
+        }
+        if !alone {
+            whole = whole.times(Expr::count(side.gangs)).over(Expr::count(gangs));
+        }
+        if !alone || !input.adds.is_empty() {
+            let source = if alone { &rule::FILL } else { &rule::BARRIERS };
+            step(key("total"), (&s::STEP_TOTAL).into(), whole, Some(source));
+        }
+        for (number, share) in side.shares.iter().enumerate() {
+            let key = [key("share"), (number + 1).to_string()].join("-");
+            step(key, share.name.clone(), share_expr(share), Some(share.source));
+        }
+        let shares = side.shares.iter().filter(|share| share.volume > Volume::ZERO);
+        let mut parts: Vec<Expr> = shares.map(|share| Expr::volume(share.volume)).collect();
+        if parts.is_empty() {
+            parts.push(Expr::volume(Volume::ZERO));
+        }
+        step(
+            key("fill"),
+            fill_name(answer, at),
+            Expr::Sum(parts),
+            Some(&conductor_volume::ALLOWANCE),
+        );
+        let spare = Expr::volume(side.volume).less(Expr::volume(side.fill));
+        step(key("spare"), (&s::STEP_SPARE).into(), spare, None);
+    }
+    fit_steps(input, answer, &mut step);
+    steps
+}
+
+fn fit_steps(
+    input: &Input,
+    answer: &Answer,
+    step: &mut impl FnMut(String, Text, Expr, Option<&'static Source>),
+) {
+    let least = Expr::length(free_conductor::FROM_SHEATH);
+    let free = match answer.fit.emerges {
+        None => least,
+        Some(emerges) => {
+            let past = [emerges, free_conductor::PAST_OPENING].map(Expr::length);
+            Expr::Most(vec![least, Expr::Sum(past.to_vec())])
+        }
+    };
+    step("free".to_owned(), (&s::STEP_FREE).into(), free, Some(&free_conductor::FREE_CONDUCTOR));
+    if let (Some((_, limit)), Some(build), Some(proud)) =
+        (answer.fit.setback, input.finish.build, input.finish.proud)
+    {
+        let behind = Expr::length(build).less(Expr::length(proud));
+        step("setback".to_owned(), (&s::STEP_SETBACK).into(), behind, Some(limit.source));
+    }
+}
+
+fn parts(answer: &Answer) -> Vec<Part> {
+    let mut parts = Vec::new();
+    if !answer.mends.is_empty() {
+        let rows = answer.mends.iter().map(|mend| PartRow {
+            name: mend.name.clone(),
+            value: say!(s::SUITS_HOLD, mend.fill, mend.volume),
+            puts: mend.puts.clone(),
+        });
+        parts.push(Part {
+            key: "mends",
+            title: (&s::MENDS).into(),
+            note: Some((&s::MENDS_NOTE).into()),
+            rows: rows.collect(),
+        });
+    }
+    let alone = answer.sides.len() == 1;
+    for (at, (side, room)) in answer.sides.iter().zip(&answer.room).enumerate() {
+        let title = |one: &'static Phrase, of: &'static Phrase| match alone {
+            true => one.into(),
+            false => Text { phrase: of, args: vec![(at as i64 + 1).into()] },
+        };
+        let shares = side.shares.iter().map(|share| plain(share.name.clone(), share.volume));
+        parts.push(Part {
+            key: "shares",
+            title: title(&s::SHARES, &s::SHARES_SIDE),
+            note: None,
+            rows: shares.collect(),
+        });
+        parts.push(Part {
+            key: "room",
+            title: title(&s::ROOM, &s::ROOM_SIDE),
+            note: Some((&s::ROOM_NOTE).into()),
+            rows: room_rows(room),
+        });
+    }
+    let suits = answer.suits.iter().map(|suits| {
+        let name = match suits.metal {
+            None => say!(s::SUITS_MARKED),
+            Some(metal) if suits.gangs > 1 => say!(s::SUITS_GANGS, metal.name, suits.gangs),
+            Some(metal) => metal.name.into(),
+        };
+        let value = match suits.metal {
+            None => say!(s::SUITS_OR_MORE, suits.volume),
+            Some(_) => say!(s::SUITS_HOLD, suits.fill, suits.volume),
+        };
+        PartRow { name, value, puts: suits.puts.clone() }
+    });
+    parts.push(Part {
+        key: "suits",
+        title: (&s::SUITS).into(),
+        note: Some((&s::SUITS_NOTE).into()),
+        rows: suits.collect(),
+    });
+    parts
+}
+
+fn plain(name: Text, volume: Volume) -> PartRow {
+    PartRow { name, value: say!(s::ROOM_COUNT, volume), puts: Vec::new() }
+}
+
+fn room_rows(room: &Room) -> Vec<PartRow> {
+    let read = |name, value| PartRow { name, value, puts: Vec::new() };
+    let mut rows: Vec<PartRow> = Vec::new();
+    for (kind, count) in &room.cables {
+        let value = if *count == 0 { say!(s::ROOM_NONE) } else { say!(s::ROOM_COUNT, *count) };
+        rows.push(read(say!(s::ROOM_CABLES, kind.label()), value));
+    }
+    let device = if room.device { &s::ROOM_YES } else { &s::ROOM_NONE };
+    rows.push(read((&s::ROOM_DEVICE).into(), device.into()));
+    rows
+}
+
+fn materials(input: &Input) -> Vec<Material> {
+    let mut all = Vec::new();
+    let mut add = |key: String, name: Text, count: i64| {
+        all.push(Material { key, name, amount: Amount::Count(count) });
+    };
+    match input.enclosure.metal() {
+        None => {
+            let key = ["box-marked", &input.marked.exact(), &input.gangs.to_string()].join("/");
+            add(key, say!(s::BOX_MARKED, input.marked, input.gangs), 1);
+        }
+        Some(metal) => {
+            let count = if metal.family.gangs() { input.gangs } else { 1 };
+            add(metal.key.to_owned(), say!(s::BOX_METAL, metal.name), count);
+        }
+    }
+    for each in &input.adds {
+        match each.kind {
+            AddKind::Marked => {
+                let key = ["ring-marked", &each.volume.exact()].join("/");
+                add(key, say!(s::RING_MARKED, each.volume), 1);
+            }
+            AddKind::Extension => {
+                let metal = each.ring.metal();
+                add(["ring", metal.key].join("/"), say!(s::RING_EXTENSION, metal.name), 1);
+            }
+        }
+    }
+    for Device { kind, count, .. } in &input.devices {
+        add(["device", kind.key()].join("/"), kind.label().into(), *count);
+    }
+    all
+}
+
+fn cautions(input: &Input) -> Vec<Caution> {
+    let say = |phrase: &'static Phrase, source| Caution { text: phrase.into(), source };
+    let mut all = vec![say(&s::DEAD, Some(&DEAD))];
+    if input.cables.iter().any(|cable| cable.ground != CableGround::Same) {
+        all.push(say(&s::OLD_WIRING, None));
+    }
+    all.push(say(&s::TWO_CIRCUITS, None));
+    all.push(say(&s::LICENSED, None));
+    all.push(say(&s::NOT_ALL, None));
+    all
+}

@@ -1,0 +1,110 @@
+//! A version vector: how often each device has changed a thing.
+//!
+//! Of two copies the one whose clock is past the other replaces it; two that are aside of each
+//! other were changed on two devices without word between them, and both are kept.
+
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// How often each device has changed a thing. A device that isn't named has not.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Clock(BTreeMap<String, u32>);
+
+/// How one clock stands to another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Order {
+    /// The same changes.
+    Same,
+    /// Lacks changes that the other has.
+    Before,
+    /// Has all of the other's changes and more.
+    After,
+    /// Each has changes that the other lacks.
+    Aside,
+}
+
+impl Clock {
+    /// How often `device` has changed it.
+    pub fn count(&self, device: &str) -> u32 {
+        self.0.get(device).copied().unwrap_or(0)
+    }
+
+    /// One more change by `device`. Stays where it is after four thousand million of them.
+    pub fn bump(&mut self, device: &str) {
+        let count = self.0.entry(device.to_owned()).or_insert(0);
+        *count = count.saturating_add(1);
+    }
+
+    /// Takes in the changes of another clock.
+    pub fn join(&mut self, other: &Self) {
+        for (device, &count) in &other.0 {
+            if count > self.count(device) {
+                self.0.insert(device.clone(), count);
+            }
+        }
+    }
+
+    /// How this clock stands to `other`.
+    pub fn versus(&self, other: &Self) -> Order {
+        let lacks = |these: &Self, those: &Self| {
+            those.0.iter().any(|(device, &count)| these.count(device) < count)
+        };
+        match (lacks(self, other), lacks(other, self)) {
+            (false, false) => Order::Same,
+            (true, false) => Order::Before,
+            (false, true) => Order::After,
+            (true, true) => Order::Aside,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn clock(counts: &[(&str, u32)]) -> Clock {
+        Clock(counts.iter().map(|&(device, count)| (device.to_owned(), count)).collect())
+    }
+
+    #[test]
+    fn clocks_stand_to_each_other_as_their_changes_do() {
+        #[rustfmt::skip]
+        let cases = [
+            ("nothing yet",        clock(&[]),                   clock(&[]),           Order::Same),
+            ("not named is zero",  clock(&[("a", 0)]),           clock(&[]),           Order::Same),
+            ("one ahead",          clock(&[("a", 2)]),           clock(&[("a", 1)]),   Order::After),
+            ("another took part",  clock(&[("a", 1), ("b", 1)]), clock(&[("a", 1)]),   Order::After),
+            ("both went on",       clock(&[("a", 2)]),           clock(&[("b", 1)]),   Order::Aside),
+        ];
+        for (case, one, other, want) in cases {
+            assert_eq!(one.versus(&other), want, "{case}");
+            let back = match want {
+                Order::After => Order::Before,
+                same => same,
+            };
+            assert_eq!(other.versus(&one), back, "{case}, the other way round");
+        }
+    }
+
+    fn any_clock() -> impl Strategy<Value = Clock> {
+        proptest::collection::btree_map("[a-c]", 0_u32..4, 0..4).prop_map(Clock)
+    }
+
+    proptest! {
+        #[test]
+        fn joined_clocks_are_before_neither(one in any_clock(), other in any_clock()) {
+            let mut both = one.clone();
+            both.join(&other);
+            for each in [&one, &other] {
+                prop_assert!(matches!(both.versus(each), Order::Same | Order::After));
+            }
+            let mut back = other.clone();
+            back.join(&one);
+            prop_assert_eq!(both.versus(&back), Order::Same);
+            both.bump("a");
+            prop_assert_eq!(both.versus(&back), Order::After);
+        }
+    }
+}

@@ -1,0 +1,180 @@
+//! A kept number: what was put in, and the answer of its day.
+
+use super::clock::Clock;
+use super::refusal::{
+    LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Refusal, fits, usable,
+};
+use super::stamp::{Moment, Stamp};
+use super::words as w;
+use crate::catalog::{self, Entry, Worked};
+use crate::edition::{Basis, Electrical};
+use crate::measure::Units;
+use crate::say;
+use crate::sheet::{Faults, Verdict};
+use crate::wire::Node;
+use crate::words::Text;
+use serde::{Deserialize, Serialize};
+
+/// The answer as it was on the day, in exact text. It never changes by itself: not when a
+/// job's edition changes, not when a calculator is corrected.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Kept {
+    /// The key of the figure that is the answer.
+    pub figure: String,
+    /// Its exact text, with its unit.
+    pub answer: String,
+    /// [`Verdict::key`] of the whole.
+    pub verdict: String,
+    /// The edition that it was shown under, where one matters.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub edition: Option<Electrical>,
+    /// The other figures: key and exact text.
+    pub figures: Vec<(String, String)>,
+    /// The checks: key and verdict key.
+    pub checks: Vec<(String, String)>,
+}
+
+impl Kept {
+    /// What is kept of a worked answer.
+    pub fn of(worked: &Worked) -> Self {
+        let sheet = &worked.sheet;
+        Self {
+            figure: sheet.headline.key.to_owned(),
+            answer: sheet.headline.amount.exact(),
+            verdict: sheet.verdict().key().to_owned(),
+            edition: worked.edition,
+            figures: sheet
+                .figures
+                .iter()
+                .map(|figure| (figure.key.to_owned(), figure.amount.exact()))
+                .collect(),
+            checks: sheet
+                .checks
+                .iter()
+                .map(|check| (check.key.clone(), check.verdict.key().to_owned()))
+                .collect(),
+        }
+    }
+
+    /// The verdict. One that this version doesn't know reads as "ask locally".
+    pub fn verdict(&self) -> Verdict {
+        Verdict::from_key(&self.verdict).unwrap_or(Verdict::Ask)
+    }
+
+    /// Whether a person would call the two the same answer: figure, text and verdict. Which
+    /// checks stood beside it, and under which edition, does not matter.
+    pub fn agrees(&self, other: &Self) -> bool {
+        (&self.figure, &self.answer, &self.verdict)
+            == (&other.figure, &other.answer, &other.verdict)
+    }
+}
+
+/// A kept number.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Mark {
+    /// Its name in addresses; unique in its job.
+    pub id: String,
+    /// The calculator's id.
+    pub calculator: String,
+    /// The calculator's version, of its input's shape.
+    pub version: u16,
+    /// The editions that it was worked under.
+    pub basis: Basis,
+    /// What was put in, every unit written out. Read by its calculator alone.
+    pub input: Node,
+    /// The answer of its day.
+    pub kept: Kept,
+    /// What a person calls it.
+    pub title: String,
+    /// The room or spot.
+    pub spot: String,
+    /// Whatever else is to be remembered.
+    pub note: String,
+    /// When the answer was worked out.
+    pub at: Moment,
+    /// How often each device has changed it.
+    pub clock: Clock,
+}
+
+/// Why a mark can't be worked today. Its kept answer stands, and its bytes are left alone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Stale {
+    /// No calculator has its id.
+    NoCalculator,
+    /// Its calculator is of another version, and no step leads here.
+    OtherVersion,
+    /// Its calculator refuses the input.
+    Refused(Faults),
+}
+
+impl Stale {
+    /// As a person reads it.
+    pub fn says(&self) -> Text {
+        match self {
+            Self::NoCalculator => say!(w::NO_CALCULATOR),
+            Self::OtherVersion => say!(w::OTHER_VERSION),
+            Self::Refused(_) => say!(w::NO_LONGER_FITS),
+        }
+    }
+}
+
+impl Mark {
+    /// Works an input and makes a mark of it, without title, spot or note.
+    ///
+    /// # Errors
+    /// What could not be read, or does not fit. Nothing is kept that has no answer.
+    pub fn new(
+        entry: &Entry,
+        input: &Node,
+        units: Units,
+        basis: Basis,
+        stamp: &Stamp,
+    ) -> Result<Self, Faults> {
+        let input = entry.canonical(input, units)?;
+        let worked = entry.work(&input, Units::Customary, basis)?;
+        Ok(Self {
+            id: stamp.id(),
+            calculator: entry.id.to_owned(),
+            version: entry.version,
+            basis,
+            input,
+            kept: Kept::of(&worked),
+            title: String::new(),
+            spot: String::new(),
+            note: String::new(),
+            at: stamp.moment(),
+            clock: Clock::default(),
+        })
+    }
+
+    /// Works the mark again, under `basis`: the answer of today beside the kept one.
+    ///
+    /// # Errors
+    /// Why it can't be; then the kept answer is all there is to show.
+    pub fn work(&self, basis: Basis) -> Result<Worked, Stale> {
+        let entry = catalog::find(&self.calculator).ok_or(Stale::NoCalculator)?;
+        if entry.version != self.version {
+            return Err(Stale::OtherVersion);
+        }
+        // The units are written out in a kept input, so that the default is never asked for.
+        entry.work(&self.input, Units::Customary, basis).map_err(Stale::Refused)
+    }
+
+    /// The same mark with a new id and a clock of its own. Its answer is as old as it was, and so
+    /// is its date: it stands beside the first one until it is worked anew.
+    pub fn duplicate(&self, stamp: &Stamp) -> Self {
+        Self { id: stamp.id(), clock: Clock::default(), ..self.clone() }
+    }
+
+    /// Refuses what no job can hold.
+    pub(super) fn check(&self) -> Result<(), Refusal> {
+        if !usable(&self.id) {
+            return Err(Refusal::BadId(self.id.clone()));
+        }
+        fits(&w::A_TITLE, &self.title, LONGEST_TITLE)?;
+        fits(&w::A_SPOT, &self.spot, LONGEST_SPOT)?;
+        fits(&w::A_NOTE, &self.note, LONGEST_NOTE)
+    }
+}

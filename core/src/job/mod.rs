@@ -1,0 +1,34 @@
+//! Jobs and the numbers kept in them.
+//!
+//! A number that is kept is a [`Mark`]; it belongs to a [`Job`]. One door changes a job:
+//! [`apply`], which gives back the edit that undoes it. A job is stored as one record, the same
+//! bytes in every store ([`record`]).
+//!
+//! Nothing here is a clock, a store or a screen: who and when comes in as a [`Stamp`]. A mark's
+//! input is opaque here; only the calculator that made it reads it.
+
+mod clock;
+mod crc;
+mod demo;
+mod edit;
+mod mark;
+pub mod record;
+mod refusal;
+mod site;
+mod stamp;
+mod words;
+
+pub use clock::{Clock, Order};
+pub use demo::demo;
+pub use edit::{Edit, apply, hand_over};
+pub use mark::{Kept, Mark, Stale};
+pub use refusal::{LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal};
+pub use site::{Gone, Job, Spot};
+pub use stamp::{Civil, Moment, Stamp};
+
+#[cfg(test)]
+mod laws;
+#[cfg(test)]
+mod samples;
+#[cfg(test)]
+mod shape_lock;

@@ -1,0 +1,140 @@
+//! A job: a house where numbers are kept.
+
+use super::clock::Clock;
+use super::mark::Mark;
+use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
+use super::stamp::{Moment, Stamp};
+use super::words as w;
+use crate::edition::Basis;
+use crate::measure::Units;
+use crate::words::{Arg, Text};
+use crate::say;
+use serde::{Deserialize, Serialize};
+
+/// A job and its marks. Changed through [`super::apply`] alone.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Job {
+    /// Its name in addresses and stores.
+    pub id: String,
+    /// What a person calls it; may be empty.
+    pub name: String,
+    /// Where it is.
+    pub place: String,
+    /// The editions it is under.
+    pub basis: Basis,
+    /// The units its figures are shown in.
+    pub units: Units,
+    /// When it was made.
+    pub made: Moment,
+    /// How often each device has changed name, place, editions or units.
+    pub clock: Clock,
+    /// By id, so that the same marks are the same bytes whatever order they came in.
+    pub marks: Vec<Mark>,
+    /// What was removed, by id: an older copy that still has it must not bring it back.
+    pub gone: Vec<Gone>,
+    /// A demonstration: never in a backup, never among a person's own.
+    pub invented: bool,
+}
+
+/// What is left of a removed mark.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Gone {
+    /// The mark's id.
+    pub id: String,
+    /// Past the mark's last clock.
+    pub clock: Clock,
+    /// When it was removed.
+    pub at: Moment,
+}
+
+/// The marks of one room or spot.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Spot<'a> {
+    /// As it was written last; empty for marks without a spot.
+    pub name: &'a str,
+    /// The newest first.
+    pub marks: Vec<&'a Mark>,
+}
+
+impl Job {
+    /// A job without marks, editions not set, in feet and inches.
+    ///
+    /// # Errors
+    /// [`Refusal::TooLong`].
+    pub fn new(name: &str, place: &str, stamp: &Stamp) -> Result<Self, Refusal> {
+        check(name, place)?;
+        Ok(Self {
+            id: stamp.id(),
+            name: name.to_owned(),
+            place: place.to_owned(),
+            basis: Basis::default(),
+            units: Units::default(),
+            made: stamp.moment(),
+            clock: Clock::default(),
+            marks: Vec::new(),
+            gone: Vec::new(),
+            invented: false,
+        })
+    }
+
+    /// Its name as a person reads it.
+    pub fn heading(&self) -> Text {
+        match self.name.trim() {
+            "" => say!(w::NO_NAME),
+            name => say!(w::AS_TYPED, Arg::from(name)),
+        }
+    }
+
+    /// The mark of this id.
+    pub fn mark(&self, id: &str) -> Option<&Mark> {
+        self.place_of(id).ok().and_then(|at| self.marks.get(at))
+    }
+
+    /// The marks by spot: the spot with the newest mark first, in it the newest first. Case and
+    /// blanks around a spot's name don't make it another spot.
+    pub fn newest_first_by_spot(&self) -> Vec<Spot<'_>> {
+        let mut marks: Vec<&Mark> = self.marks.iter().collect();
+        marks.sort_by(|one, other| (other.at.at, &other.id).cmp(&(one.at.at, &one.id)));
+        let mut spots: Vec<(String, Spot<'_>)> = Vec::new();
+        for mark in marks {
+            let name = mark.spot.trim();
+            let key = name.to_lowercase();
+            match spots.iter_mut().find(|(known, _)| *known == key) {
+                Some((_, spot)) => spot.marks.push(mark),
+                None => spots.push((key, Spot { name, marks: vec![mark] })),
+            }
+        }
+        spots.into_iter().map(|(_, spot)| spot).collect()
+    }
+
+    /// Where a mark of this id stands, or would.
+    pub(super) fn place_of(&self, id: &str) -> Result<usize, usize> {
+        self.marks.binary_search_by(|mark| mark.id.as_str().cmp(id))
+    }
+
+    /// Where the trace of a removed mark of this id stands, or would.
+    pub(super) fn trace_of(&self, id: &str) -> Result<usize, usize> {
+        self.gone.binary_search_by(|gone| gone.id.as_str().cmp(id))
+    }
+
+    /// Whether ids are usable, in order, once each, and none is both here and gone: what the door
+    /// relies on and a record read from a store has to show.
+    pub(super) fn in_order(&self) -> bool {
+        let rising = |ids: &[&str]| ids.windows(2).all(|pair| pair[0] < pair[1]);
+        let here: Vec<&str> = self.marks.iter().map(|mark| mark.id.as_str()).collect();
+        let gone: Vec<&str> = self.gone.iter().map(|gone| gone.id.as_str()).collect();
+        usable(&self.id)
+            && here.iter().chain(&gone).all(|id| usable(id))
+            && rising(&here)
+            && rising(&gone)
+            && here.iter().all(|id| self.trace_of(id).is_err())
+    }
+}
+
+/// Refuses what no job can be called.
+pub(super) fn check(name: &str, place: &str) -> Result<(), Refusal> {
+    fits(&w::A_NAME, name, LONGEST_NAME)?;
+    fits(&w::A_PLACE, place, LONGEST_PLACE)
+}

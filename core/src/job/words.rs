@@ -1,0 +1,56 @@
+//! What jobs say to a person.
+
+use crate::words;
+use crate::words::Phrase;
+
+words! {
+    MONDAY = "Mon", es "lun";
+    TUESDAY = "Tue", es "mar";
+    WEDNESDAY = "Wed", es "mié";
+    THURSDAY = "Thu", es "jue";
+    FRIDAY = "Fri", es "vie";
+    SATURDAY = "Sat", es "sáb";
+    SUNDAY = "Sun", es "dom";
+    /// Weekday, then date and time.
+    WHEN = "{0} {1}", es "{0} {1}";
+
+    A_NAME = "The job's name";
+    A_PLACE = "The place";
+    A_TITLE = "The title";
+    A_SPOT = "The room or spot";
+    A_NOTE = "The note";
+    TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.";
+    TAKEN = "This job already has a mark of that id. Save it as a new one.";
+    NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.";
+    SAME_JOB = "The mark is in that job already. Pick another job.";
+    NO_ID = "This mark came without an id that can be used. Save it as a new one.";
+
+    /// A person's own words.
+    AS_TYPED = "{0}", es "{0}";
+    NO_NAME = "Job without a name";
+    FOREIGN = "This is not a job from here. It was left as it is.";
+    TORN = "This job was cut off while it was written: {1} of {0} bytes are there. Export it, then restore the job from a backup.";
+    DAMAGED = "This job was damaged after it was written. Export it, then restore the job from a backup.";
+    NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
+    SHAPE = "This job can't be read. Export it and keep the file. Details: {0}";
+
+    NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.";
+    OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.";
+    NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.";
+
+    DEMO_NAME = "12 Thistledown Row (an invented job)";
+    DEMO_PLACE = "An invented house and crew, to look around in. No such job exists.";
+    DEMO_DEN = "Den";
+    DEMO_HALL = "Hall";
+    DEMO_KITCHEN = "Kitchen";
+    DEMO_SWITCH = "Switch by the door";
+    DEMO_SWITCH_NOTE = "Invented: room to spare, so the box that is in the wall can stay.";
+    DEMO_PAIR = "Two switches at the stairs";
+    DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.";
+    DEMO_JUNCTION = "Splices over the counter";
+    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask which edition the town is on.";
+}
+
+/// From Monday on.
+pub(crate) static WEEKDAYS: [&Phrase; 7] =
+    [&MONDAY, &TUESDAY, &WEDNESDAY, &THURSDAY, &FRIDAY, &SATURDAY, &SUNDAY];

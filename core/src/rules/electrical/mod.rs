@@ -1,0 +1,8 @@
+//! Clauses of the electrical code for dwellings, as far as rough-in needs them.
+
+pub mod box_depth;
+pub mod box_fill;
+pub mod box_setback;
+pub mod conductor_volume;
+pub mod free_conductor;
+pub mod metal_boxes;
