@@ -1,9 +1,7 @@
 //! A kept number: what was put in, and the answer of its day.
 
 use super::clock::Clock;
-use super::refusal::{
-    LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Refusal, fits, usable,
-};
+use super::refusal::{LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
 use super::words as w;
 use crate::catalog::{self, Entry, Worked};

@@ -19,7 +19,7 @@ mod stamp;
 mod words;
 
 pub use clock::{Clock, Order};
-pub use demo::demo;
+pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
 pub use mark::{Kept, Mark, Stale};
 pub use refusal::{LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal};

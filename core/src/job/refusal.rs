@@ -85,8 +85,7 @@ mod tests {
 
     #[test]
     fn an_id_is_digits_and_small_letters() {
-        for (id, want) in
-            [("t0x", true), ("", false), ("T0X", false), ("a/b", false), ("é", false)]
+        for (id, want) in [("t0x", true), ("", false), ("T0X", false), ("a/b", false), ("é", false)]
         {
             assert_eq!(usable(id), want, "{id}");
         }

@@ -7,8 +7,8 @@ use super::stamp::{Moment, Stamp};
 use super::words as w;
 use crate::edition::Basis;
 use crate::measure::Units;
-use crate::words::{Arg, Text};
 use crate::say;
+use crate::words::{Arg, Text};
 use serde::{Deserialize, Serialize};
 
 /// A job and its marks. Changed through [`super::apply`] alone.
@@ -65,10 +65,14 @@ impl Job {
     /// [`Refusal::TooLong`].
     pub fn new(name: &str, place: &str, stamp: &Stamp) -> Result<Self, Refusal> {
         check(name, place)?;
-        Ok(Self {
+        Ok(Self { name: name.to_owned(), place: place.to_owned(), ..Self::unnamed(stamp) })
+    }
+
+    pub(super) fn unnamed(stamp: &Stamp) -> Self {
+        Self {
             id: stamp.id(),
-            name: name.to_owned(),
-            place: place.to_owned(),
+            name: String::new(),
+            place: String::new(),
             basis: Basis::default(),
             units: Units::default(),
             made: stamp.moment(),
@@ -76,7 +80,7 @@ impl Job {
             marks: Vec::new(),
             gone: Vec::new(),
             invented: false,
-        })
+        }
     }
 
     /// Its name as a person reads it.

@@ -145,7 +145,7 @@ mod tests {
     use super::*;
     use crate::words::{Language, Voice};
     use jiff::Timestamp;
-    use jiff::tz::{Offset, TimeZone};
+    use jiff::tz::Offset;
     use proptest::prelude::*;
 
     fn stamp(at: i64, random: u64) -> Stamp {
@@ -199,7 +199,7 @@ mod tests {
             at in -377_000_000_000_i64..253_000_000_000, zone in -1_439_i32..1_440,
         ) {
             let offset = Offset::from_seconds(zone * 60).unwrap();
-            let theirs = Timestamp::from_second(at).unwrap().to_zoned(TimeZone::fixed(offset));
+            let theirs = offset.to_datetime(Timestamp::from_second(at).unwrap());
             let ours = Moment { at, zone }.civil();
             let day = theirs.date();
             prop_assert_eq!(ours.year, i64::from(day.year()));
