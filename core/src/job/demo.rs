@@ -118,8 +118,8 @@ mod tests {
             told,
             [
                 ("Kitchen", "30.375 in3", Verdict::Over),
-                ("Hall", "28 in3", Verdict::Within),
-                ("Den", "14 in3", Verdict::Within),
+                ("Hall", "28.0 in3", Verdict::Within),
+                ("Den", "14.0 in3", Verdict::Within),
             ]
         );
     }

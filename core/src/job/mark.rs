@@ -68,6 +68,14 @@ impl Kept {
     }
 }
 
+/// The editions as a record holds them: one that isn't known is refused, not left out.
+#[derive(Serialize, Deserialize)]
+#[serde(remote = "Basis", deny_unknown_fields)]
+pub(super) struct Editions {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    electrical: Option<Electrical>,
+}
+
 /// A kept number.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -79,6 +87,7 @@ pub struct Mark {
     /// The calculator's version, of its input's shape.
     pub version: u16,
     /// The editions that it was worked under.
+    #[serde(with = "Editions")]
     pub basis: Basis,
     /// What was put in, every unit written out. Read by its calculator alone.
     pub input: Node,
@@ -174,5 +183,70 @@ impl Mark {
         fits(&w::A_TITLE, &self.title, LONGEST_TITLE)?;
         fits(&w::A_SPOT, &self.spot, LONGEST_SPOT)?;
         fits(&w::A_NOTE, &self.note, LONGEST_NOTE)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples;
+    use super::*;
+    use crate::words::Voice;
+
+    fn entry() -> &'static Entry {
+        &catalog::ALL[0]
+    }
+
+    fn sample() -> Mark {
+        let input = entry().sample();
+        Mark::new(entry(), &input, Units::Metric, Basis::default(), &samples::stamp(4)).unwrap()
+    }
+
+    #[test]
+    fn a_mark_keeps_what_was_worked() {
+        let mark = sample();
+        let worked = mark.work(Basis::default()).unwrap();
+        assert_eq!(mark.kept, Kept::of(&worked));
+        assert_eq!(mark.kept.answer, worked.sheet.headline.amount.exact());
+        assert_eq!(mark.kept.verdict(), worked.sheet.verdict());
+        assert_eq!(mark.kept.edition, worked.edition);
+        assert_eq!(mark.kept.checks.len(), worked.sheet.checks.len());
+        assert_eq!((mark.id, mark.at), (samples::stamp(4).id(), samples::stamp(4).moment()));
+    }
+
+    #[test]
+    fn what_has_no_answer_is_not_kept() {
+        let nothing = Node::text("nothing");
+        let stamp = samples::stamp(0);
+        assert!(Mark::new(entry(), &nothing, Units::Customary, Basis::default(), &stamp).is_err());
+    }
+
+    #[test]
+    fn a_mark_that_can_not_be_worked_says_why_and_keeps_its_answer() {
+        let other = Mark { version: entry().version + 1, ..sample() };
+        let refused = Mark { input: Node::EMPTY, ..sample() };
+        for (mark, want, says) in [
+            (samples::mark(1), "NoCalculator", "This version has no calculator for this mark."),
+            (other, "OtherVersion", "The calculator has changed since this was kept."),
+            (refused, "Refused", "What was put in no longer fits the calculator."),
+        ] {
+            let stale = mark.work(mark.basis).unwrap_err();
+            assert!(format!("{stale:?}").starts_with(want), "{stale:?}");
+            assert!(Voice::default().say(&stale.says()).starts_with(says), "{want}");
+        }
+    }
+
+    #[test]
+    fn answers_agree_by_figure_text_and_verdict() {
+        let kept = sample().kept;
+        let later = Kept { edition: None, checks: Vec::new(), ..kept.clone() };
+        assert!(kept.agrees(&later));
+        for other in [
+            Kept { figure: "x".into(), ..kept.clone() },
+            Kept { answer: "x".into(), ..kept.clone() },
+            Kept { verdict: "x".into(), ..kept.clone() },
+        ] {
+            assert!(!kept.agrees(&other));
+        }
+        assert_eq!(Kept::default().verdict(), Verdict::Ask, "a verdict that isn't known");
     }
 }

@@ -22,7 +22,9 @@ pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
 pub use mark::{Kept, Mark, Stale};
-pub use refusal::{LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal};
+pub use refusal::{
+    LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
+};
 pub use site::{Gone, Job, Spot};
 pub use stamp::{Civil, Moment, Stamp};
 

@@ -1,7 +1,7 @@
 //! A job: a house where numbers are kept.
 
 use super::clock::Clock;
-use super::mark::Mark;
+use super::mark::{Editions, Mark};
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
 use super::words as w;
@@ -22,6 +22,7 @@ pub struct Job {
     /// Where it is.
     pub place: String,
     /// The editions it is under.
+    #[serde(with = "Editions")]
     pub basis: Basis,
     /// The units its figures are shown in.
     pub units: Units,
@@ -141,4 +142,20 @@ impl Job {
 pub(super) fn check(name: &str, place: &str) -> Result<(), Refusal> {
     fits(&w::A_NAME, name, LONGEST_NAME)?;
     fits(&w::A_PLACE, place, LONGEST_PLACE)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::stamp;
+    use super::*;
+    use crate::words::Voice;
+
+    #[test]
+    fn a_job_without_a_name_says_so() {
+        for (name, want) in [(" ", "Job without a name"), (" Quoin 4 ", "Quoin 4")] {
+            let job = Job::new(name, "", &stamp(0)).unwrap();
+            assert_eq!(Voice::default().say(&job.heading()), want);
+            assert_eq!(job.name, name, "kept as typed");
+        }
+    }
 }

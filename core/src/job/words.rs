@@ -48,7 +48,7 @@ words! {
     DEMO_PAIR = "Two switches at the stairs";
     DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.";
     DEMO_JUNCTION = "Splices over the counter";
-    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask which edition the town is on.";
+    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.";
 }
 
 /// From Monday on.

@@ -71,7 +71,7 @@ pub enum Ink {
         /// What it is, in words; a hatch always says why.
         means: Option<Text>,
     },
-    /// A dimension: ticks at both ends, the distance above a level line and left of a plumb one.
+    /// A dimension: ticks at both ends, the distance above a level line and along a plumb one.
     Dimension {
         /// From here.
         from: Point,
@@ -115,8 +115,8 @@ pub struct LabelBox {
 
 /// Height of a label's text on screen, in pixels at 100 %.
 pub const LABEL_PX: f64 = 13.0;
-/// How far a dimension's figure stands off its line, in pixels: its middle above a level line,
-/// its end left of a plumb one.
+/// How far the middle of a dimension's figure stands off its line, in pixels: above a level line;
+/// left of a plumb one, turned to read from the right, as on any working drawing.
 pub const DIMENSION_PX: f64 = 9.0;
 /// Width of an average character against the height of the text: a cautious guess for the sans
 /// faces of phones, which run from 0.48 to 0.56.
@@ -127,34 +127,46 @@ impl Drawing {
     /// dimensions. For the check that they keep clear of each other and inside.
     pub fn label_boxes(&self, wide: f64, voice: Voice) -> Vec<LabelBox> {
         let scale = wide / px(self.width).max(1.0);
+        let place = |point: Point| (px(point.x) * scale, px(point.y) * scale);
         let mut all = Vec::new();
         for ink in &self.ink {
-            let (at, anchor, text, off) = match ink {
+            let (text, [left, top, width, height]) = match ink {
                 Ink::Path { .. } => continue,
-                Ink::Label { at, anchor, text } => (*at, *anchor, voice.say(text), (0.0, 0.0)),
+                Ink::Label { at, anchor, text } => {
+                    let text = voice.say(text);
+                    let (x, y) = place(*at);
+                    let width = wide_as(&text);
+                    let left = match anchor {
+                        Anchor::Start => x,
+                        Anchor::Middle => x - width / 2.0,
+                        Anchor::End => x - width,
+                    };
+                    (text, [left, y - LABEL_PX / 2.0, width, LABEL_PX])
+                }
                 Ink::Dimension { from, to } => {
-                    let middle = Point::new(from.x.plus(to.x).part(2), from.y.plus(to.y).part(2));
                     let text = distance(*from, *to).show(voice.units, Rounding::Nearest).text();
-                    if from.x == to.x {
-                        (middle, Anchor::End, text, (-DIMENSION_PX, 0.0))
+                    let middle = Point::new(from.x.plus(to.x).part(2), from.y.plus(to.y).part(2));
+                    let (x, y) = place(middle);
+                    let long = wide_as(&text);
+                    let off = DIMENSION_PX + LABEL_PX / 2.0;
+                    let edges = if from.x == to.x {
+                        [x - off, y - long / 2.0, LABEL_PX, long]
                     } else {
-                        (middle, Anchor::Middle, text, (0.0, -DIMENSION_PX))
-                    }
+                        [x - long / 2.0, y - off, long, LABEL_PX]
+                    };
+                    (text, edges)
                 }
             };
-            #[expect(clippy::cast_precision_loss, reason = "a label is far shorter than 2^52")]
-            let width = text.chars().count() as f64 * LABEL_PX * CHARACTER;
-            let (x, y) = (px(at.x) * scale + off.0, px(at.y) * scale + off.1);
-            let left = match anchor {
-                Anchor::Start => x,
-                Anchor::Middle => x - width / 2.0,
-                Anchor::End => x - width,
-            };
-            let edges = [left, y - LABEL_PX / 2.0, left + width, y + LABEL_PX / 2.0];
-            all.push(LabelBox { text, edges });
+            all.push(LabelBox { text, edges: [left, top, left + width, top + height] });
         }
         all
     }
+}
+
+/// How wide a text is set, in pixels.
+#[expect(clippy::cast_precision_loss, reason = "a label is far shorter than 2^52")]
+fn wide_as(text: &str) -> f64 {
+    text.chars().count() as f64 * LABEL_PX * CHARACTER
 }
 
 /// The distance between two places that are level or plumb.

@@ -81,11 +81,13 @@ fn part_of(volume: Volume, whole: Volume, depth: Length) -> Length {
 
 /// The page that the drawing is laid out for, in pixels: a 320 px phone less its margins.
 const PAGE: i64 = 288;
-/// Left of the box stands the depth's figure, right of it a column of labels.
-const LEFT: i64 = 86;
-const BOX: i64 = 78;
-const BOX_TALL: i64 = 120;
-const COLUMN: i64 = 176;
+/// Left of the box stands the depth's figure, right of it a column of labels; over it is room for
+/// the figure of a shallow box, which is longer than the box is deep.
+const LEFT: i64 = 34;
+const TOP: i64 = 50;
+const BOX: i64 = 100;
+const BOX_TALL: i64 = 130;
+const COLUMN: i64 = 146;
 const LABEL_GAP: i64 = 18;
 
 fn bare(volume: Volume) -> Arg {
@@ -99,10 +101,10 @@ pub(super) fn drawing(answer: &Answer, side: &Side) -> Drawing {
     let unit = width.part(BOX).max(depth.part(BOX_TALL)).max(Length::from_nanometres(1));
     let px = |count: i64| unit.times(count);
     let above = filled.minus(*depth).max(Length::ZERO).min(*depth);
-    let front = px(30).plus(above);
+    let front = px(TOP).plus(above);
     let back = front.plus(*depth);
     let (left, right) = (px(LEFT), px(LEFT).plus(*width));
-    let level = |deep: Length| back.minus(deep).max(px(30));
+    let level = |deep: Length| back.minus(deep).max(px(TOP));
     let count = layers.len() as i64 + 1;
     let lowest = back.max(px(14 + LABEL_GAP * (count - 1)));
 
@@ -172,11 +174,11 @@ pub(super) fn drawing(answer: &Answer, side: &Side) -> Drawing {
     });
     let mut bottom = back.plus(px(12));
     if *known {
-        let line = px(LEFT - 8);
+        let line = px(LEFT - 6);
         ink.push(Ink::Dimension { from: Point::new(line, front), to: Point::new(line, back) });
         let under = back.plus(px(26));
         ink.push(Ink::Dimension { from: Point::new(left, under), to: Point::new(right, under) });
-        bottom = under.plus(px(10));
+        bottom = under.plus(px(10)).max(front.plus(depth.part(2)).plus(px(TOP)));
     }
     Drawing {
         title: (&s::SECTION).into(),

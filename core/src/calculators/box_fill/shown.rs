@@ -37,7 +37,7 @@ words! {
     SHORT_STUD = "Stud";
     SHORT_HEAVY = "Range";
     SHORT_WIRES = "{0} wires";
-    SHORT_CABLES = "{0} × {1}";
+    SHORT_CABLES = "{0}×{1}";
     SHORT_CLAMPS = "Clamps";
     SHORT_GROUNDS = "Grounds";
     SHORT_ISOLATED = "Isolated";

@@ -1,7 +1,6 @@
 use super::super::edit::{Edit, apply};
 use super::super::samples;
 use super::*;
-use crate::wire::Node;
 use crate::words::Voice;
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -102,8 +101,9 @@ fn no_byte_of_a_record_changes_unseen() {
         tried
     };
     assert!(try_all(&short, &|was| (0..128).filter(|byte| *byte != was).collect()) > 20_000);
-    assert!(try_all(&sample(), &|was| (0..8).map(|bit| was ^ (1 << bit)).collect()) > 8_000);
     let text = sample();
+    let flips = |was: u8| (0..8).map(|bit| was ^ (1 << bit)).collect();
+    assert!(try_all(&text, &flips) > 6 * text.len());
     for at in (0..text.len()).filter(|at| text.is_char_boundary(*at)) {
         let after = text[at..].chars().next().unwrap();
         let rest = &text[at + after.len_utf8()..];
@@ -172,7 +172,8 @@ fn ids_that_the_door_would_not_have_made_are_refused() {
         how(&mut bad);
         read(&sealed(&bad))
     };
-    let cases: [(&str, &dyn Fn(&mut Value)); 5] = [
+    type Case<'a> = (&'a str, &'a dyn Fn(&mut Value));
+    let cases: [Case<'_>; 5] = [
         ("twice", &|bad| bad["marks"][1]["id"] = bad["marks"][0]["id"].clone()),
         ("out of order", &|bad| bad["marks"].as_array_mut().unwrap().reverse()),
         ("here and gone", &|bad| bad["gone"][0]["id"] = bad["marks"][0]["id"].clone()),
@@ -221,6 +222,14 @@ fn mutate(value: &mut Value, path: &[u8], how: u8, text: &str) {
     }
 }
 
+/// Without parts that are null: nothing is lost with them.
+fn without_nulls(mut value: Value) -> Value {
+    objects(&mut value, String::new(), &mut |_, object| {
+        object.as_object_mut().unwrap().retain(|_, part| !part.is_null());
+    });
+    value
+}
+
 /// What passes as a job must be written again as it was: nothing added, dropped or repaired.
 /// The share of accepted ones shows that the changes are not all nonsense.
 #[test]
@@ -237,9 +246,8 @@ fn a_changed_record_is_refused_or_kept_whole() {
         match read(&sealed(&changed)) {
             Ok((_, job)) => {
                 accepted += 1;
-                let again: Node = serde_json::from_value(json(&write(&job, &head()))).unwrap();
-                let given: Node = serde_json::from_value(changed).unwrap();
-                assert_eq!(again, given, "{path:?} {how} {text}");
+                let again = json(&write(&job, &head()));
+                assert_eq!(again, without_nulls(changed), "{path:?} {how} {text}");
             }
             Err(problem) => assert!(matches!(problem, RecordProblem::Shape(_)), "{problem:?}"),
         }

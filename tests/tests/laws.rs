@@ -1,0 +1,220 @@
+//! Laws that hold for every calculator and every input, made from its rows. A new calculator is
+//! under them as soon as it stands in the catalog.
+
+use ledgerboard_core::catalog::{self, Entry, Link, Worked};
+use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::measure::{Length, Units, Volume};
+use ledgerboard_core::sheet::{Ink, Surface, Value, Verdict};
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::{Amount, Language, Text, Voice};
+use ledgerboard_tests::from_rows::{fitting, wild};
+use proptest::prelude::*;
+use proptest::test_runner::{Config, TestRunner};
+use std::cell::Cell;
+
+fn bases() -> impl Iterator<Item = Basis> {
+    [None].into_iter().chain(Electrical::ALL.map(Some)).map(|electrical| Basis { electrical })
+}
+
+/// A drawing is laid out for a phone of 320 px, less its margins.
+const PAGE: f64 = 288.0;
+
+fn nothing(amount: Amount) -> bool {
+    matches!(amount, Amount::Length(Length::ZERO) | Amount::Volume(Volume::ZERO) | Amount::Count(0))
+}
+
+fn below(amount: Amount) -> bool {
+    match amount {
+        Amount::Length(length) => length < Length::ZERO,
+        Amount::Volume(volume) => volume < Volume::ZERO,
+        Amount::Count(count) => count < 0,
+    }
+}
+
+fn check_sheet(worked: &Worked) {
+    let sheet = &worked.sheet;
+    for check in &sheet.checks {
+        let margin = check.margin();
+        match check.verdict {
+            Verdict::Over => assert!(below(margin), "{}: over, with {margin:?} left", check.key),
+            Verdict::Within => assert!(!below(margin), "{}: within, with {margin:?}", check.key),
+            Verdict::Ask => assert!(check.note.is_some(), "{}: asks without a reason", check.key),
+        }
+        for units in [Units::Customary, Units::Metric] {
+            let shown = margin.show(units, check.margin_rounding());
+            let zero = shown.figure.bytes().all(|byte| !byte.is_ascii_digit() || byte == b'0');
+            assert!(
+                !zero || nothing(margin) || !below(margin),
+                "{}: over shows no margin",
+                check.key
+            );
+        }
+    }
+    for step in &sheet.working {
+        assert!(step.expr.value().and_then(Value::amount).is_some(), "{} has no value", step.key);
+    }
+    let step = sheet.working.iter().rev().find(|step| step.key == sheet.headline.key);
+    if let Some(step) = step {
+        assert_eq!(step.expr.value().and_then(Value::amount), Some(sheet.headline.amount));
+    }
+    for source in sheet.sources() {
+        assert!(
+            !source.clause.is_empty() && !source.says.en.is_empty() && !source.seen.en.is_empty()
+        );
+    }
+    assert!(!sheet.sources().is_empty(), "a sheet without a source");
+    assert!(!sheet.cautions.is_empty(), "a sheet without a caution");
+    check_drawing(worked);
+    check_words(worked);
+}
+
+fn check_drawing(worked: &Worked) {
+    let Some(drawing) = &worked.sheet.drawing else { return };
+    assert!(!drawing.twin.is_empty(), "a drawing without its words");
+    for ink in &drawing.ink {
+        match ink {
+            Ink::Dimension { from, to } => {
+                assert!(from.x == to.x || from.y == to.y, "a dimension off level and plumb");
+            }
+            Ink::Path { surface: Surface::Hatched, means, .. } => {
+                assert!(means.is_some(), "a hatch without its reason");
+            }
+            _ => {}
+        }
+    }
+    let boxes = drawing.label_boxes(PAGE, Voice::default());
+    for (at, one) in boxes.iter().enumerate() {
+        let [left, top, right, bottom] = one.edges;
+        assert!(left >= -0.5 && right <= PAGE + 0.5 && top >= -0.5, "{one:?} sticks out");
+        for other in &boxes[at + 1..] {
+            let [l, t, r, b] = other.edges;
+            let apart = right <= l + 0.5 || r <= left + 0.5 || bottom <= t + 0.5 || b <= top + 0.5;
+            assert!(apart, "{one:?} runs into {other:?}");
+        }
+    }
+}
+
+/// Everything that is said comes through the interpolator with nothing left open.
+fn check_words(worked: &Worked) {
+    let sheet = &worked.sheet;
+    let mut all: Vec<&Text> = vec![&sheet.headline.name];
+    all.extend(sheet.next.iter());
+    all.extend(sheet.figures.iter().map(|figure| &figure.name));
+    all.extend(
+        sheet.checks.iter().flat_map(|check| [Some(&check.name), check.note.as_ref()]).flatten(),
+    );
+    all.extend(sheet.working.iter().map(|step| &step.name));
+    all.extend(
+        sheet
+            .parts
+            .iter()
+            .flat_map(|part| part.rows.iter().flat_map(|row| [&row.name, &row.value])),
+    );
+    all.extend(sheet.materials.iter().map(|material| &material.name));
+    all.extend(sheet.cautions.iter().map(|caution| &caution.text));
+    all.extend(sheet.drawing.iter().flat_map(|drawing| &drawing.twin));
+    for text in all {
+        let wanted = text.phrase.en.matches('{').count();
+        assert!(wanted == 0 || !text.args.is_empty(), "{} misses its values", text.phrase.en);
+        let said = Voice { language: Language::Pseudo, ..Voice::default() }.say(text);
+        assert!(said.starts_with('⟦') && said.ends_with('⟧') && !said.contains('{'), "{said}");
+    }
+}
+
+fn same_question_same_answer(entry: &Entry, input: &Node, basis: Basis, worked: &Worked) {
+    let kept = entry.canonical(input, Units::Customary).expect("what works can be kept");
+    for units in [Units::Customary, Units::Metric] {
+        let again = entry.work(&kept, units, basis).expect("what was kept works");
+        assert_eq!(&again, worked, "a kept input gives another answer");
+        assert_eq!(entry.canonical(&kept, units).as_ref(), Ok(&kept), "keeping twice moves it");
+    }
+    let json = serde_json::to_string(&kept).unwrap();
+    assert_eq!(serde_json::from_str::<Node>(&json).unwrap(), kept);
+    let link = Link {
+        calculator: entry.id.to_owned(),
+        input: input.clone(),
+        basis,
+        units: Units::Customary,
+    };
+    let back = Link::read(&link.write()).expect("an address of ours reads");
+    assert_eq!(&entry.work(&back.input, back.units, back.basis).unwrap(), worked);
+}
+
+#[test]
+fn every_sample_is_answered_under_every_edition() {
+    for entry in catalog::ALL {
+        for basis in bases() {
+            let worked = entry.work(&entry.sample(), Units::Customary, basis).unwrap();
+            check_sheet(&worked);
+            same_question_same_answer(entry, &entry.sample(), basis, &worked);
+        }
+    }
+}
+
+#[test]
+fn any_fitting_input_is_answered_or_refused_at_a_field() {
+    for entry in catalog::ALL {
+        let (tried, answered) = (Cell::new(0_u32), Cell::new(0_u32));
+        let mut runner = TestRunner::new(Config::with_cases(600));
+        let inputs = (fitting(entry.rows), prop::sample::select(bases().collect::<Vec<_>>()));
+        runner
+            .run(&inputs, |(input, basis)| {
+                tried.set(tried.get() + 1);
+                match entry.work(&input, Units::Customary, basis) {
+                    Ok(worked) => {
+                        answered.set(answered.get() + 1);
+                        check_sheet(&worked);
+                        same_question_same_answer(entry, &input, basis, &worked);
+                    }
+                    Err(faults) => {
+                        for fault in &faults {
+                            let says = Voice::default().say(&fault.says);
+                            prop_assert!(!fault.path.is_empty() && !says.is_empty());
+                        }
+                        prop_assert!(!faults.is_empty());
+                    }
+                }
+                Ok(())
+            })
+            .unwrap();
+        let share = f64::from(answered.get()) / f64::from(tried.get());
+        println!("{}: {:.0} % of fitting inputs answered", entry.id, share * 100.0);
+        assert!(share >= 0.2, "{}: too few inputs get as far as an answer", entry.id);
+    }
+}
+
+#[test]
+fn anything_typed_is_answered_or_refused() {
+    for entry in catalog::ALL {
+        let mut runner = TestRunner::new(Config::with_cases(1500));
+        runner
+            .run(&wild(entry.rows), |input| {
+                for units in [Units::Customary, Units::Metric] {
+                    if let Err(faults) = entry.work(&input, units, Basis::default()) {
+                        prop_assert!(!faults.is_empty());
+                    }
+                }
+                Ok(())
+            })
+            .unwrap();
+    }
+}
+
+#[test]
+fn any_line_at_the_batch_door_gets_one_line_back() {
+    let mut runner = TestRunner::new(Config::with_cases(1000));
+    let lines = prop_oneof![
+        ".{0,60}",
+        r#"\{"calculator":"[a-z-]{0,9}","input":\{"[a-z]{0,9}":[0-9"\[\]{}]{0,6}\}\}"#,
+    ];
+    runner
+        .run(&lines, |line| {
+            let answer = catalog::answer_line(&line);
+            prop_assert!(!answer.contains('\n'));
+            prop_assert!(serde_json::from_str::<serde_json::Value>(&answer).is_ok());
+            Ok(())
+        })
+        .unwrap();
+    let nested = "[".repeat(100_000);
+    assert!(catalog::answer_line(&nested).contains("refused"), "deep nesting is refused");
+}
