@@ -18,6 +18,7 @@ const tell = (name, detail) =>
   window.dispatchEvent(new CustomEvent(`ledgerboard:${name}`, { detail }));
 
 let registration = null;
+let followed = null;
 let taking = false;
 
 // --- The program ---
@@ -58,6 +59,9 @@ function takeUpdate() {
 
 // Follows one new worker from its first moment. A failed one is never seen otherwise.
 function follow(worker) {
+  // The first one is met twice: when the registration is there, and when it is announced.
+  if (!worker || worker === followed) return;
+  followed = worker;
   const first = !registration.active;
   worker.addEventListener('statechange', function changed() {
     if (worker.state === 'installing') return;
@@ -90,7 +94,7 @@ async function keep() {
   // A forced reload leaves the page without its worker, though there is one.
   controlled ||= Boolean(registration.active);
   registration.addEventListener('updatefound', () => follow(registration.installing));
-  if (registration.installing) follow(registration.installing);
+  follow(registration.installing);
   if (registration.waiting && registration.active) tell('update-waiting');
   workers.ready.then(() => tell('offline-ready'));
 

@@ -11,7 +11,7 @@ pub mod calculators;
 pub mod catalog;
 pub mod edition;
 pub mod fields;
-//T pub mod job;
+pub mod job;
 pub mod measure;
 pub mod rules;
 pub mod sheet;

@@ -9,7 +9,8 @@ const DIGITS: usize = 16;
 
 /// The first hexadecimal digits of the SHA-256 of some content.
 pub(crate) fn short_hash(content: &[u8]) -> String {
-    let mut hex: String = Sha256::digest(content).iter().map(|byte| format!("{byte:02x}")).collect();
+    let mut hex: String =
+        Sha256::digest(content).iter().map(|byte| format!("{byte:02x}")).collect();
     hex.truncate(DIGITS);
     hex
 }
@@ -36,6 +37,16 @@ pub(crate) fn is_hashed(name: &str) -> bool {
     hash.len() == DIGITS && hash.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
 }
 
+/// The name as it was before [`hashed_name`]; a fixed name as it is.
+pub(crate) fn plain_name(name: &str) -> String {
+    match name.split_once('.') {
+        Some((stem, rest)) if is_hashed(name) => {
+            format!("{}.{rest}", &stem[..stem.len() - DIGITS - 1])
+        }
+        _ => name.to_owned(),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -54,8 +65,8 @@ mod tests {
         assert_eq!(short_hash(b"abc"), "ba7816bf8f01cfea");
     }
 
-    /// Source: Subresource Integrity (W3C Recommendation, 2016), 3.1: the digest of
-    /// `alert('Hello, world.');` in its example is made the same way, with SHA-384.
+    /// Source: FIPS 180-4 for the digest of "abc", written as Subresource Integrity (W3C, 2016),
+    /// section 3.1, asks: the algorithm, a hyphen, and the digest in base64.
     #[test]
     fn integrity_is_base64_of_the_whole_digest() {
         assert_eq!(integrity(b"abc"), "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0=");
@@ -64,6 +75,8 @@ mod tests {
     #[test]
     fn hashed_names_are_told_from_fixed_ones() {
         assert!(is_hashed(&hashed_name("icon-192.png", b"x")));
+        assert_eq!(plain_name(&hashed_name("icon-192.png", b"x")), "icon-192.png");
+        assert_eq!(plain_name("sw.js"), "sw.js");
         assert!(is_hashed("app-0123456789abcdef.wasm.br"));
         for name in ["index.html", "sw.js", "icon-192.png", "app-0123456789ABCDEF.js", "-", ""] {
             assert!(!is_hashed(name), "{name}");

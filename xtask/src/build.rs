@@ -8,7 +8,7 @@ use std::process::Stdio;
 use std::time::SystemTime;
 
 use anyhow::{Context, Result, ensure};
-use lexopt::prelude::{Arg, ValueExt};
+use lexopt::Arg;
 
 use crate::headers::{self, Headers};
 use crate::precache::{self, PAGE, WORKER};
@@ -74,7 +74,9 @@ fn compile() -> Result<PathBuf> {
         .into_iter()
         .map(|name| folder.join(name))
         .filter(|path| path.is_file())
-        .max_by_key(|path| path.metadata().and_then(|m| m.modified()).unwrap_or(SystemTime::UNIX_EPOCH))
+        .max_by_key(|path| {
+            path.metadata().and_then(|m| m.modified()).unwrap_or(SystemTime::UNIX_EPOCH)
+        })
         .with_context(|| format!("no WebAssembly file in {}", folder.display()))
 }
 
@@ -169,6 +171,10 @@ fn write(site: &Site, dist: &Path) -> Result<()> {
     fs::create_dir_all(&fresh)?;
     for (name, content) in site {
         fs::write(fresh.join(name), content)?;
+        // A picture is packed already, and no browser asks for the headers.
+        if name.ends_with(".png") || name == headers::FILE {
+            continue;
+        }
         let packed = compress(content)?;
         if packed.len() < content.len() {
             fs::write(fresh.join(format!("{name}.br")), packed)?;
@@ -184,7 +190,7 @@ fn write(site: &Site, dist: &Path) -> Result<()> {
 }
 
 /// Brotli at its best, which nobody waits for but the one who builds.
-pub(crate) fn compress(content: &[u8]) -> Result<Vec<u8>> {
+fn compress(content: &[u8]) -> Result<Vec<u8>> {
     let mut packed = Vec::new();
     let best = brotli::enc::BrotliEncoderParams { quality: 11, lgwin: 22, ..Default::default() };
     brotli::BrotliCompress(&mut &content[..], &mut packed, &best)?;

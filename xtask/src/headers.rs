@@ -33,7 +33,8 @@ impl Headers {
                     _ => bail!("{FILE}: no group is called \"{value}\""),
                 });
             } else {
-                let group = group.as_deref_mut().context("headers.txt: a header before its group")?;
+                let group =
+                    group.as_deref_mut().context("headers.txt: a header before its group")?;
                 group.push((name.to_owned(), value.to_owned()));
             }
         }
@@ -45,14 +46,14 @@ impl Headers {
     }
 
     /// Headers for one file, by its name in the site's folder.
-    pub(crate) fn for_file(&self, name: &str) -> impl Iterator<Item = &(String, String)> {
+    pub(crate) fn for_file(&self, name: &str) -> impl Iterator<Item = (&str, &str)> {
         let group = if asset::is_hashed(name) { &self.hashed } else { &self.fixed };
-        self.every.iter().chain(group)
+        self.every.iter().chain(group).map(|(name, value)| (&**name, &**value))
     }
 
     /// Headers that go with every answer, whatever it is.
-    pub(crate) fn for_every_answer(&self) -> impl Iterator<Item = &(String, String)> {
-        self.every.iter()
+    pub(crate) fn for_every_answer(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.every.iter().map(|(name, value)| (&**name, &**value))
     }
 
     /// The content policy as a page may state it of itself, for hosts that can't set headers:
@@ -85,7 +86,7 @@ mod tests {
 
     fn cache_control(name: &str) -> String {
         let ours = ours();
-        ours.for_file(name).find(|(n, _)| n == "Cache-Control").unwrap().1.clone()
+        ours.for_file(name).find(|(n, _)| *n == "Cache-Control").unwrap().1.to_owned()
     }
 
     #[test]

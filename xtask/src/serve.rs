@@ -1,24 +1,26 @@
 //! `cargo xtask serve`: serves a built site the way a careful static host would.
 
+use std::convert::Infallible;
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
-use std::thread;
 
-use anyhow::{Context, Result, anyhow, ensure};
-use lexopt::prelude::{Arg, ValueExt};
-use tiny_http::{Header, Method, Request, Response, Server};
+use anyhow::{Context, Result, ensure};
+use http_body_util::Full;
+use hyper::body::Bytes;
+use hyper::header::{self, HeaderMap, HeaderName, HeaderValue};
+use hyper::service::service_fn;
+use hyper::{Method, Request, Response, StatusCode};
+use hyper_util::rt::TokioIo;
+use lexopt::{Arg, ValueExt};
 
 use crate::build::{self, Options};
 use crate::headers::{self, Headers};
 use crate::precache::PAGE;
 
 const PORT: u16 = 8173;
-/// A browser opens up to six connections to a host; one answer never waits for another.
-const THREADS: usize = 6;
-
 pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
     let mut options = Options::default();
     let (mut port, mut base, mut log, mut fresh) = (None, "/".to_owned(), None, true);
@@ -37,25 +39,31 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
         build::build(&options)?;
     }
     let site = Site::open(options.dist(), base, log.as_deref())?;
-    let server = Server::from_listener(listen(port)?, None).map_err(|error| anyhow!(error))?;
-    let port = server.server_addr().to_ip().context("no port")?.port();
-    println!("http://127.0.0.1:{port}{}", site.base);
+    let listener = listen(port)?;
+    println!("http://127.0.0.1:{}{}", listener.local_addr()?.port(), site.base);
     io::stdout().flush()?;
+    let threads =
+        tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_io().build()?;
+    threads.block_on(accept(listener, Arc::new(site)))
+}
 
-    let (server, site) = (Arc::new(server), Arc::new(site));
-    let threads: Vec<_> = (0..THREADS)
-        .map(|_| {
-            let (server, site) = (Arc::clone(&server), Arc::clone(&site));
-            thread::spawn(move || {
-                for request in server.incoming_requests() {
-                    site.answer(request);
-                }
-            })
-        })
-        .collect();
-    threads.into_iter().try_for_each(|thread| {
-        thread.join().map_err(|_| anyhow!("a thread of the server has stopped"))
-    })
+/// Takes connections, each a task of its own, so that none ever waits for another.
+async fn accept(listener: TcpListener, site: Arc<Site>) -> Result<()> {
+    listener.set_nonblocking(true)?;
+    let listener = tokio::net::TcpListener::from_std(listener)?;
+    loop {
+        let (stream, _) = listener.accept().await?;
+        stream.set_nodelay(true)?;
+        let site = Arc::clone(&site);
+        let answer = service_fn(move |request| {
+            let response = site.answer(&request);
+            async { Ok::<_, Infallible>(response) }
+        });
+        let connection = hyper::server::conn::http1::Builder::new()
+            .serve_connection(TokioIo::new(stream), answer);
+        // A browser that goes away half-way is no fault of ours.
+        tokio::spawn(async { drop(connection.await) });
+    }
 }
 
 /// The port that was asked for; or the usual one, or a free one if that is taken.
@@ -85,63 +93,69 @@ impl Site {
         Ok(Self { dist, base, headers: Headers::read(&text)?, log: log.map(Mutex::new) })
     }
 
-    fn answer(&self, request: Request) {
-        let (method, address) = (request.method().clone(), request.url().to_owned());
-        let response = self.response(&request);
+    fn answer<B>(&self, request: &Request<B>) -> Response<Full<Bytes>> {
+        let response = self.response(request);
         if let Some(log) = &self.log {
-            let line = format!("{method} {address} {}\n", response.status_code().0);
+            let (method, status) = (request.method(), response.status().as_u16());
+            let line = format!("{method} {} {status}\n", request.uri());
             // One write a line, before the answer goes out: whoever has the answer finds it here.
             let written = log.lock().map(|mut file| file.write_all(line.as_bytes()));
             if !matches!(written, Ok(Ok(()))) {
-                eprintln!("can't write to the log: {line}");
+                eprint!("can't write to the log: {line}");
             }
         }
-        // A browser that has gone away is no fault of ours.
-        let _ = request.respond(response);
+        response
     }
 
-    fn response(&self, request: &Request) -> Response<io::Cursor<Vec<u8>>> {
-        if !matches!(request.method(), Method::Get | Method::Head) {
-            return self.plain(405).with_header(header("Allow", "GET, HEAD"));
+    fn response<B>(&self, request: &Request<B>) -> Response<Full<Bytes>> {
+        if !matches!(*request.method(), Method::GET | Method::HEAD) {
+            return self.plain(StatusCode::METHOD_NOT_ALLOWED, Some((header::ALLOW, "GET, HEAD")));
         }
-        let path = request.url().split('?').next().unwrap_or_default();
-        if path.strip_suffix('/').is_none() && self.base == format!("{path}/") {
-            return self.plain(308).with_header(header("Location", &self.base));
+        let path = request.uri().path();
+        if self.base.strip_suffix('/') == Some(path) {
+            let base = Some((header::LOCATION, self.base.as_str()));
+            return self.plain(StatusCode::PERMANENT_REDIRECT, base);
         }
         let Some(name) = path.strip_prefix(&self.base).and_then(file_name) else {
-            return self.plain(404);
+            return self.plain(StatusCode::NOT_FOUND, None);
         };
-        let packed = accepts_brotli(request)
-            .then(|| fs::read(self.dist.join(format!("{name}.br"))).ok())
-            .flatten();
-        let encoded = packed.is_some();
-        let Some(content) = packed.or_else(|| fs::read(self.dist.join(name)).ok()) else {
-            return self.plain(404);
+        let file = |name: &str| fs::read(self.dist.join(name)).ok();
+        let packed =
+            accepts_brotli(request.headers()).then(|| file(&format!("{name}.br"))).flatten();
+        let encoding = packed.is_some().then_some((header::CONTENT_ENCODING, "br"));
+        let Some(content) = packed.or_else(|| file(name)) else {
+            return self.plain(StatusCode::NOT_FOUND, None);
         };
-        let mut response = Response::from_data(content)
-            // A length, never chunks: a browser can tell a whole file from a torn one.
-            .with_chunked_threshold(usize::MAX)
-            .with_header(header("Content-Type", media_type(name)))
-            .with_header(header("Vary", "Accept-Encoding"));
-        if encoded {
-            response.add_header(header("Content-Encoding", "br"));
-        }
-        for (name, value) in self.headers.for_file(name) {
-            response.add_header(header(name, value));
-        }
+        let mut response = Response::new(Full::from(content));
+        let own = [(header::CONTENT_TYPE, media_type(name)), (header::VARY, "Accept-Encoding")];
+        set(response.headers_mut(), own.into_iter().chain(encoding));
+        set(response.headers_mut(), self.headers.for_file(name));
         response
     }
 
     /// An answer that is no file: never the page, or a browser would read it as a script.
-    fn plain(&self, status: u16) -> Response<io::Cursor<Vec<u8>>> {
-        let mut response = Response::from_string(format!("{status}\n"))
-            .with_status_code(status)
-            .with_header(header("Content-Type", "text/plain; charset=utf-8"))
-            .with_header(header("Cache-Control", "no-store"));
-        for (name, value) in self.headers.for_every_answer() {
-            response.add_header(header(name, value));
-        }
+    fn plain(&self, status: StatusCode, more: Option<(HeaderName, &str)>) -> Response<Full<Bytes>> {
+        let mut response = Response::new(Full::from(format!("{status}\n")));
+        *response.status_mut() = status;
+        let own = [
+            (header::CONTENT_TYPE, "text/plain; charset=utf-8"),
+            (header::CACHE_CONTROL, "no-store"),
+        ];
+        set(response.headers_mut(), own.into_iter().chain(more));
+        set(response.headers_mut(), self.headers.for_every_answer());
         response
+    }
+}
+
+/// Sets headers that are known to be well-formed: ours, or read by [`Headers::read`].
+fn set<'a, N>(headers: &mut HeaderMap, pairs: impl IntoIterator<Item = (N, &'a str)>)
+where
+    N: TryInto<HeaderName>,
+{
+    for (name, value) in pairs {
+        if let (Ok(name), Ok(value)) = (name.try_into(), HeaderValue::from_str(value)) {
+            headers.insert(name, value);
+        }
     }
 }
 
@@ -153,13 +167,14 @@ fn file_name(path: &str) -> Option<&str> {
     (!name.starts_with('.') && name.bytes().all(plain)).then_some(name)
 }
 
-fn accepts_brotli(request: &Request) -> bool {
-    request.headers().iter().filter(|h| h.field.equiv("Accept-Encoding")).any(|header| {
-        header.value.as_str().split(',').any(|coding| {
+fn accepts_brotli(headers: &HeaderMap) -> bool {
+    let values = headers.get_all(header::ACCEPT_ENCODING).into_iter();
+    values.filter_map(|value| value.to_str().ok()).flat_map(|value| value.split(',')).any(
+        |coding| {
             let mut parts = coding.split(';').map(str::trim);
             parts.next() == Some("br") && !parts.any(|weight| weight == "q=0")
-        })
-    })
+        },
+    )
 }
 
 fn media_type(name: &str) -> &'static str {
@@ -176,14 +191,10 @@ fn media_type(name: &str) -> &'static str {
     }
 }
 
-/// # Panics
-/// Never: names and values are plain ASCII, checked where headers.txt is read.
-fn header(name: &str, value: &str) -> Header {
-    Header::from_bytes(name, value).expect("headers are plain ASCII")
-}
-
 #[cfg(test)]
 mod tests {
+    use std::sync::LazyLock;
+
     use super::*;
 
     #[test]
@@ -194,16 +205,61 @@ mod tests {
 
     #[test]
     fn no_path_leaves_the_folder() {
-        for path in ["..", "../Cargo.toml", "a/../../b", "%2e%2e/x", "/etc/passwd", ".git", "a\\b"] {
+        for path in ["..", "../Cargo.toml", "a/../../b", "%2e%2e/x", "/etc/passwd", ".git", "a\\b"]
+        {
             assert_eq!(file_name(path), None, "{path}");
         }
     }
 
     #[test]
     fn every_kind_of_file_in_a_site_has_its_media_type() {
-        for name in ["a.html", "a.js", "a.css", "a.wasm", "a.webmanifest", "a.svg", "a.png", "a.txt"] {
+        for name in
+            ["a.html", "a.js", "a.css", "a.wasm", "a.webmanifest", "a.svg", "a.png", "a.txt"]
+        {
             assert_ne!(media_type(name), media_type("unknown"), "{name}");
         }
         assert_eq!(media_type("app-0123456789abcdef.wasm"), "application/wasm");
+    }
+
+    /// A site of one page, and its packed twin.
+    static DIST: LazyLock<PathBuf> = LazyLock::new(|| {
+        let dist = std::env::temp_dir().join(format!("xtask-{}-serve", std::process::id()));
+        fs::create_dir_all(&dist).unwrap();
+        let text = include_str!("../../public/headers.txt");
+        for (name, content) in [("headers.txt", text), ("index.html", "p"), ("index.html.br", "b")]
+        {
+            fs::write(dist.join(name), content).unwrap();
+        }
+        dist
+    });
+
+    fn ask(method: Method, path: &str, encoding: &str) -> Response<Full<Bytes>> {
+        let site = Site::open(DIST.clone(), "/sub/".to_owned(), None).unwrap();
+        let request = Request::builder().method(method).uri(path);
+        let request = request.header(header::ACCEPT_ENCODING, encoding).body(()).unwrap();
+        site.answer(&request)
+    }
+
+    #[test]
+    fn a_missing_file_is_never_the_page() {
+        for path in ["/", "/sub/app-0123456789abcdef.js", "/sub/../headers.txt", "/index.html"] {
+            let answer = ask(Method::GET, path, "br");
+            assert_eq!(answer.status(), StatusCode::NOT_FOUND, "{path}");
+            assert_eq!(answer.headers()["x-content-type-options"], "nosniff");
+        }
+        assert_eq!(ask(Method::POST, "/sub/", "").status(), StatusCode::METHOD_NOT_ALLOWED);
+        assert_eq!(ask(Method::GET, "/sub", "").headers()[header::LOCATION], "/sub/");
+    }
+
+    #[test]
+    fn the_page_is_sent_packed_to_those_who_can_unpack_it() {
+        let packed = ask(Method::GET, "/sub/?x", "gzip, br;q=0.9");
+        assert_eq!(packed.headers()[header::CONTENT_ENCODING], "br");
+        assert_eq!(packed.headers()[header::CONTENT_TYPE], "text/html; charset=utf-8");
+        assert_eq!(packed.headers()[header::CACHE_CONTROL], "no-cache");
+        for encoding in ["gzip", "br;q=0", ""] {
+            let plain = ask(Method::GET, "/sub/", encoding);
+            assert!(!plain.headers().contains_key(header::CONTENT_ENCODING), "{encoding}");
+        }
     }
 }

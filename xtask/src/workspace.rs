@@ -8,9 +8,16 @@ use anyhow::{Context, Result, bail, ensure};
 pub(crate) const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
 /// The folder that holds the workspace's Cargo.toml.
+///
+/// Cargo tells it to whatever it runs, each time: two copies of the project that share a target
+/// folder share this program too, and what it was compiled in may be the other copy. Started
+/// without cargo, the folder it was compiled in is all there is to go by.
 pub(crate) fn root() -> PathBuf {
-    let manifest = Path::new(env!("CARGO_MANIFEST_DIR"));
-    manifest.parent().unwrap_or(manifest).to_path_buf()
+    let told = std::env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from);
+    let told = told.and_then(|member| member.parent().map(Path::to_path_buf));
+    let compiled = Path::new(env!("CARGO_MANIFEST_DIR"));
+    told.filter(|root| root.join("xtask/Cargo.toml").is_file())
+        .unwrap_or_else(|| compiled.parent().unwrap_or(compiled).to_path_buf())
 }
 
 /// Cargo's target folder, wherever the person or the machine has put it.

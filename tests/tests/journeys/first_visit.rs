@@ -1,0 +1,58 @@
+//! The first visit: the page as a whole, on every device, and without signal afterwards.
+
+use crate::harness::{Device, Journey, Page, Scheme, Server, journey, saying};
+
+async fn is_whole(page: &Page) {
+    page.sees(saying("Ledgerboard")).await;
+    assert_eq!(page.overflow().await, [""; 0]);
+    assert_eq!(page.smallest_targets(48).await, [""; 0]);
+    // Both what it holds against the page and what it leaves undecided.
+    assert_eq!(page.axe().await, [""; 0]);
+}
+
+async fn opens_whole(device: Device) {
+    journey(Server::start("/"), device, async |Journey { page, .. }| {
+        page.goto("").await;
+        is_whole(page).await;
+        page.scheme(Scheme::Dark).await;
+        is_whole(page).await;
+        page.text_percent(200).await;
+        is_whole(page).await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn it_opens_whole_on_a_phone() {
+    opens_whole(Device::Phone).await;
+}
+
+#[tokio::test]
+async fn it_opens_whole_on_a_small_phone() {
+    opens_whole(Device::SmallPhone).await;
+}
+
+#[tokio::test]
+async fn it_opens_whole_on_a_desk() {
+    opens_whole(Device::Desk).await;
+}
+
+#[tokio::test]
+async fn it_starts_again_without_signal() {
+    let server = Server::start("/sub/");
+    journey(server, Device::Phone, async |journey| {
+        journey.page.goto("").await;
+        journey.page.sees(saying("Ledgerboard")).await;
+        journey.page.until("navigator.serviceWorker.ready").await;
+        assert_eq!(journey.page.installability().await, [""; 0]);
+
+        journey.site.kill();
+        journey.page.reload().await;
+        journey.page.sees(saying("Ledgerboard")).await;
+        journey.browser.kill().await;
+        journey.page = journey.browser.open().await;
+        journey.page.goto("#/box-fill").await;
+        journey.page.sees(saying("Ledgerboard")).await;
+    })
+    .await;
+}

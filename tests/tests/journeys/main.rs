@@ -1,0 +1,9 @@
+//! Browser journeys: what a person does on the built site, in a real Chromium.
+//!
+//! One file a journey or a family of them. The vocabulary is in `harness`; no journey speaks to
+//! the browser but through it. Rules of the trade are not checked here: core has its own tests.
+
+mod first_visit;
+mod harness;
+mod harness_checks;
+mod server_checks;
