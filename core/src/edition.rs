@@ -70,7 +70,7 @@ impl Electrical {
 /// The editions that a job is worked under. `None` is "not set": the strictest of the verified
 /// ones is shown, and the sheet asks only where they disagree.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Basis {
     /// The electrical code.
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -68,14 +68,6 @@ impl Kept {
     }
 }
 
-/// The editions as a record holds them: one that isn't known is refused, not left out.
-#[derive(Serialize, Deserialize)]
-#[serde(remote = "Basis", deny_unknown_fields)]
-pub(super) struct Editions {
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    electrical: Option<Electrical>,
-}
-
 /// A kept number.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -87,7 +79,6 @@ pub struct Mark {
     /// The calculator's version, of its input's shape.
     pub version: u16,
     /// The editions that it was worked under.
-    #[serde(with = "Editions")]
     pub basis: Basis,
     /// What was put in, every unit written out. Read by its calculator alone.
     pub input: Node,

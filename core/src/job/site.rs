@@ -1,7 +1,7 @@
 //! A job: a house where numbers are kept.
 
 use super::clock::Clock;
-use super::mark::{Editions, Mark};
+use super::mark::Mark;
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
 use super::words as w;
@@ -22,7 +22,6 @@ pub struct Job {
     /// Where it is.
     pub place: String,
     /// The editions it is under.
-    #[serde(with = "Editions")]
     pub basis: Basis,
     /// The units its figures are shown in.
     pub units: Units,

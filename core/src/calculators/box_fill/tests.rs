@@ -78,8 +78,9 @@ fn worked_boxes_come_out_as_published() {
 /// each and no clamps: `(cables, 14 AWG, 12 AWG)`, the cables' numbers without their size.
 #[test]
 fn three_way_boxes_come_out_as_derived() {
+    type Cables = &'static [(&'static str, i64)];
     #[rustfmt::skip]
-    const CASES: &[(&str, &[(&str, i64)], &str, &str)] = &[
+    const CASES: &[(&str, Cables, &str, &str)] = &[
         ("feed at the first 3-way", &[("2", 2), ("3", 1)], "20.0 in3", "22.5 in3"),
         ("far 3-way, dead end",     &[("3", 1)],           "12.0 in3", "13.5 in3"),
         ("4-way in the middle",     &[("3", 2)],           "18.0 in3", "20.25 in3"),
