@@ -39,7 +39,10 @@ pub struct Entry {
 }
 
 /// All calculators, in the order of a job.
-pub static ALL: &[Entry] = &[entry::<calculators::box_fill::BoxFill>()];
+pub static ALL: &[Entry] = &[
+    entry::<calculators::box_fill::BoxFill>(),
+    entry::<calculators::cable_securing::CableSecuring>(),
+];
 
 const fn entry<C: calculators::Calculator>() -> Entry {
     Entry {

@@ -4,6 +4,7 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod box_fill;
+pub mod cable_securing;
 
 use crate::edition::Basis;
 use crate::fields::Form;

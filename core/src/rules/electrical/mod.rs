@@ -3,6 +3,7 @@
 pub mod box_depth;
 pub mod box_fill;
 pub mod box_setback;
+pub mod cable_securing;
 pub mod conductor_volume;
 pub mod free_conductor;
 pub mod metal_boxes;

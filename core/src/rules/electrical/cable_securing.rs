@@ -1,0 +1,62 @@
+//! 334.30 and 314.17: where nonmetallic-sheathed cable is secured along framing.
+
+use crate::choice;
+use crate::edition::Electrical;
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    CLAMPED = "Box with clamps";
+    SINGLE = "One-gang plastic, no clamp";
+    SPACING_SAYS = "Cable is secured every 4-1/2 ft or less, and within 12 in of each box.";
+    SPACING_SEEN = "read in forum and question pages that quote 334.30";
+    SINGLE_SAYS = "At a one-gang plastic box without clamps, cable is secured within 8 in of it, along the sheath.";
+    SINGLE_SEEN = "read in a municipal code that reprints the rule; its letter moved between editions";
+}
+
+/// Where spacing is published.
+pub static SPACING: Source = Source {
+    key: "nec-334.30",
+    clause: "NEC 334.30",
+    says: &SPACING_SAYS,
+    seen: &SPACING_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where the shorter distance at a box without clamps is published.
+pub static AT_SINGLE: Source = Source {
+    key: "nec-314.17",
+    clause: "NEC 314.17",
+    says: &SINGLE_SAYS,
+    seen: &SINGLE_SEEN,
+    confidence: Confidence::Read,
+};
+
+choice! {
+    /// What a cable ends in.
+    pub enum End {
+        /// A box, cabinet or fitting that clamps it.
+        Clamped = "clamped", CLAMPED;
+        /// A one-gang nonmetallic box that doesn't.
+        Single = "single", SINGLE;
+    }
+}
+
+/// The farthest apart along a run. 2026: not verified.
+pub const fn spacing(edition: Electrical) -> Option<Limit<Length>> {
+    match edition {
+        Electrical::E2026 => None,
+        _ => Some(Limit { value: Length::inches(54, 1), source: &SPACING }),
+    }
+}
+
+/// The farthest from a box. 2026: not verified.
+pub const fn from_box(edition: Electrical, end: End) -> Option<Limit<Length>> {
+    match (edition, end) {
+        (Electrical::E2026, _) => None,
+        (_, End::Clamped) => Some(Limit { value: Length::inches(12, 1), source: &SPACING }),
+        (_, End::Single) => Some(Limit { value: Length::inches(8, 1), source: &AT_SINGLE }),
+    }
+}
