@@ -122,22 +122,22 @@ impl Entry {
         for edition in Electrical::VERIFIED {
             all.push((edition, under(edition)?));
         }
-        let (edition, sheet) = match basis.electrical {
-            Some(edition) => match all.iter().find(|(known, _)| *known == edition) {
-                Some((_, sheet)) => (edition, sheet.clone()),
-                None => (edition, under(edition)?),
-            },
+        let shown = match basis.electrical {
+            Some(edition) => all.iter().position(|(known, _)| *known == edition),
             // The newest of the strictest, so that a tie shows today's wording.
-            None => all
-                .iter()
-                .max_by_key(|(_, sheet)| strictness(sheet))
-                .map(|(edition, sheet)| (*edition, sheet.clone()))
-                .unwrap_or((Electrical::E2023, under(Electrical::E2023)?)),
+            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1)),
+        };
+        let (edition, sheet) = match (shown, basis.electrical) {
+            (Some(at), _) => all.remove(at),
+            (None, edition) => {
+                let edition = edition.unwrap_or(Electrical::E2023);
+                (edition, under(edition)?)
+            }
         };
         let verdict = sheet.verdict();
         let flips = all
             .into_iter()
-            .filter(|(other, sheet)| *other != edition && sheet.verdict() != verdict)
+            .filter(|(_, other)| other.verdict() != verdict)
             .map(|(edition, sheet)| Flip {
                 edition,
                 verdict: sheet.verdict(),

@@ -5,10 +5,11 @@ use super::reader::Reader;
 use super::row::Row;
 use crate::wire::Node;
 
-/// Something one row can hold.
-pub trait Field: Sized {
-    /// Reads it. `None` after noting a fault.
-    fn read(from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> Option<Self>;
+/// Something one row can hold. Used as `dyn`, so that the code that walks a form is there once
+/// and not once a type.
+pub trait Field {
+    /// Reads it into `self`, which holds its blank; `false` after noting a fault.
+    fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool;
     /// The node that reads back as exactly this, with explicit units.
     fn write(&self) -> Node;
 }
@@ -19,10 +20,16 @@ pub trait Form: Sized {
     const ROWS: &'static [Row];
     /// With every field at its blank.
     fn blank() -> Self;
-    /// Reads all fields, so that every fault is found at once.
-    fn read_parts(from: &Node, reader: &mut Reader<'_>) -> Option<Self>;
+    /// Reads all fields into `self`, so that every fault is found at once; `false` after one. A
+    /// field that isn't asked, or may be missing and is, stays as it stands.
+    fn take_parts(&mut self, from: &Node, reader: &mut Reader<'_>) -> bool;
     /// Writes all fields.
     fn write_parts(&self) -> Node;
+}
+
+/// Named fields as a tree.
+pub fn write_all(fields: &[(&str, &dyn Field)]) -> Node {
+    Node::Tree(fields.iter().map(|(key, field)| ((*key).to_owned(), field.write())).collect())
 }
 
 /// A struct and its rows.
@@ -49,29 +56,33 @@ macro_rules! form {
             fn blank() -> Self {
                 Self { $( $field: form!(@blank $($blank)?), )* }
             }
-            fn read_parts(
+            fn take_parts(
+                &mut self,
                 from: &$crate::wire::Node,
                 reader: &mut $crate::fields::Reader<'_>,
-            ) -> Option<Self> {
-                reader.unknown(Self::ROWS, from);
-                $( let $field: Option<$ty> =
-                    reader.part(Self::ROWS, stringify!($field), from, || form!(@blank $($blank)?)); )*
-                Some(Self { $( $field: $field?, )* })
+            ) -> bool {
+                reader.parts(Self::ROWS, from, &mut [
+                    $( (stringify!($field), &mut self.$field as &mut dyn $crate::fields::Field), )*
+                ])
             }
             fn write_parts(&self) -> $crate::wire::Node {
-                $crate::wire::Node::Tree(vec![
-                    $( (stringify!($field).to_owned(), $crate::fields::Field::write(&self.$field)), )*
+                $crate::fields::write_all(&[
+                    $( (stringify!($field), &self.$field as &dyn $crate::fields::Field), )*
                 ])
             }
         }
 
         impl $crate::fields::Field for $name {
-            fn read(
+            fn take(
+                &mut self,
                 from: Option<&$crate::wire::Node>,
                 _: &'static $crate::fields::Row,
                 reader: &mut $crate::fields::Reader<'_>,
-            ) -> Option<Self> {
-                <Self as $crate::fields::Form>::read_parts(reader.tree(from)?, reader)
+            ) -> bool {
+                match reader.tree(from) {
+                    Some(tree) => <Self as $crate::fields::Form>::take_parts(self, tree, reader),
+                    None => false,
+                }
             }
             fn write(&self) -> $crate::wire::Node {
                 <Self as $crate::fields::Form>::write_parts(self)
@@ -126,12 +137,17 @@ macro_rules! choice {
         }
 
         impl $crate::fields::Field for $name {
-            fn read(
+            fn take(
+                &mut self,
                 from: Option<&$crate::wire::Node>,
-                row: &'static $crate::fields::Row,
+                _: &'static $crate::fields::Row,
                 reader: &mut $crate::fields::Reader<'_>,
-            ) -> Option<Self> {
-                reader.pick(from, row, Self::PICKS).map(|at| Self::ALL[at])
+            ) -> bool {
+                let at = reader.pick(from, Self::PICKS);
+                if let Some(at) = at {
+                    *self = Self::ALL[at];
+                }
+                at.is_some()
             }
             fn write(&self) -> $crate::wire::Node {
                 $crate::wire::Node::text(self.key())

@@ -11,7 +11,7 @@ mod row;
 mod words;
 
 pub use describe::describe;
-pub use form::{Field, Form};
+pub use form::{Field, Form, write_all};
 pub use reader::{Reader, heard, restate};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row};
 

@@ -1,7 +1,7 @@
 //! Reads a tree by its rows, and says what is wrong where.
 
 use super::form::{Field, Form};
-use super::row::{Kind, Pick, Row, Span};
+use super::row::{Item, Kind, Pick, Row, Span};
 use super::words as w;
 use crate::measure::{Length, Problem, Reading, Units, Volume};
 use crate::say;
@@ -27,49 +27,67 @@ impl<'a> Reader<'a> {
     pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<T, Faults> {
         let mut reader =
             Self { root, units, path: Vec::new(), labels: Vec::new(), faults: Vec::new() };
-        let read = reader.tree(Some(root)).and_then(|tree| T::read_parts(tree, &mut reader));
-        match read {
+        match reader.form_at(Some(root)) {
             Some(form) if reader.faults.is_empty() => Ok(form),
             _ => Err(reader.faults),
         }
     }
 
-    /// Reads one part; a missing one that may be, or one that isn't asked, is its blank.
-    pub fn part<T: Field>(
+    /// Reads a form that stands at the present place.
+    pub fn form_at<T: Form>(&mut self, from: Option<&Node>) -> Option<T> {
+        let tree = self.tree(from)?;
+        let mut form = T::blank();
+        form.take_parts(tree, self).then_some(form)
+    }
+
+    /// Reads all parts of a form into their slots, which hold their blanks; `false` after noting
+    /// a fault, a name that no row has among them.
+    pub fn parts(
         &mut self,
         rows: &'static [Row],
-        key: &'static str,
         here: &Node,
-        blank: impl Fn() -> T,
-    ) -> Option<T> {
-        let row = rows.iter().find(|row| row.key == key)?;
-        if !row.when.holds(rows, here, self.root) {
-            return Some(blank());
+        slots: &mut [(&'static str, &mut dyn Field)],
+    ) -> bool {
+        let before = self.faults.len();
+        self.unknown(rows, here);
+        for (key, slot) in slots {
+            if let Some((row, from)) = self.asked(rows, key, here) {
+                self.within(key, row.label, &mut |reader| slot.take(from, row, reader));
+            }
         }
+        self.faults.len() == before
+    }
+
+    /// The row of a part that is to be read, and what was given for it.
+    fn asked<'n>(
+        &self,
+        rows: &'static [Row],
+        key: &str,
+        here: &'n Node,
+    ) -> Option<(&'static Row, Option<&'n Node>)> {
+        let row = rows.iter().find(|row| row.key == key)?;
         let from = here.get(key);
         let needed = match row.kind {
             Kind::Length(span) => !span.optional,
             Kind::Volume(span) => !span.optional,
             _ => false,
         };
-        if from.is_none() && !needed {
-            return Some(blank());
-        }
-        self.within(key, row.label, |reader| T::read(from, row, reader))
+        let read = row.when.holds(rows, here, self.root) && (from.is_some() || needed);
+        read.then_some((row, from))
     }
 
-    fn within<T>(
+    fn within(
         &mut self,
         key: &str,
         label: &'static Phrase,
-        read: impl FnOnce(&mut Self) -> Option<T>,
-    ) -> Option<T> {
+        read: &mut dyn FnMut(&mut Self) -> bool,
+    ) -> bool {
         self.path.push(key.to_owned());
         self.labels.push(label);
-        let value = read(self);
+        let read = read(self);
         self.labels.pop();
         self.path.pop();
-        value
+        read
     }
 
     /// Notes a fault at the present place.
@@ -79,7 +97,7 @@ impl<'a> Reader<'a> {
     }
 
     /// Notes every name in `here` that no row has.
-    pub fn unknown(&mut self, rows: &'static [Row], here: &Node) {
+    fn unknown(&mut self, rows: &'static [Row], here: &Node) {
         let Node::Tree(parts) = here else { return };
         for (key, part) in parts {
             if !rows.iter().any(|row| row.key == key) {
@@ -102,12 +120,7 @@ impl<'a> Reader<'a> {
     }
 
     /// Reads a choice as its place in `picks`.
-    pub fn pick(
-        &mut self,
-        from: Option<&Node>,
-        _: &'static Row,
-        picks: &'static [Pick],
-    ) -> Option<usize> {
+    pub fn pick(&mut self, from: Option<&Node>, picks: &'static [Pick]) -> Option<usize> {
         let given = from.and_then(Node::leaf).unwrap_or_default();
         let at = picks.iter().position(|pick| pick.key == given);
         if at.is_none() {
@@ -115,6 +128,24 @@ impl<'a> Reader<'a> {
             self.fault(given.clone(), say!(w::NOT_ONE_OF, given, keys.join(", ")));
         }
         at
+    }
+
+    /// A list's items, if it is one and not too long.
+    fn items<'n>(
+        &mut self,
+        from: Option<&'n Node>,
+        row: &'static Row,
+    ) -> Option<(&'n [Node], &'static Item)> {
+        let (Some(Node::List(items)), Kind::List(item)) = (from, row.kind) else {
+            self.fault(from.and_then(Node::leaf).unwrap_or_default(), say!(w::NOT_A_LIST));
+            return None;
+        };
+        if items.len() > item.most {
+            let (count, most) = (items.len() as i64, item.most as i64);
+            self.fault(count.to_string(), say!(w::TOO_MANY, count, most));
+            return None;
+        }
+        Some((items, item))
     }
 
     fn quantity<T: Measured>(&mut self, from: Option<&Node>, row: &'static Row) -> Option<T> {
@@ -156,12 +187,13 @@ macro_rules! measured {
         }
 
         impl Field for $quantity {
-            fn read(
+            fn take(
+                &mut self,
                 from: Option<&Node>,
                 row: &'static Row,
                 reader: &mut Reader<'_>,
-            ) -> Option<Self> {
-                reader.quantity(from, row)
+            ) -> bool {
+                reader.quantity(from, row).map(|value| *self = value).is_some()
             }
             fn write(&self) -> Node {
                 Node::Text(self.exact())
@@ -169,15 +201,19 @@ macro_rules! measured {
         }
 
         impl Field for Option<$quantity> {
-            fn read(
+            fn take(
+                &mut self,
                 from: Option<&Node>,
                 row: &'static Row,
                 reader: &mut Reader<'_>,
-            ) -> Option<Self> {
-                match from.and_then(Node::leaf) {
-                    Some(text) if !text.trim().is_empty() => reader.quantity(from, row).map(Some),
-                    _ => Some(None),
+            ) -> bool {
+                let given = from.and_then(Node::leaf);
+                if given.is_none_or(|text| text.trim().is_empty()) {
+                    *self = None;
+                    return true;
                 }
+                *self = reader.quantity(from, row);
+                self.is_some()
             }
             fn write(&self) -> Node {
                 Node::Text(self.map($quantity::exact).unwrap_or_default())
@@ -256,7 +292,7 @@ pub fn restate(rows: &[Row], from: &Node, units: Units) -> Node {
 }
 
 impl Field for i64 {
-    fn read(from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> Option<Self> {
+    fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
         let given = from.and_then(Node::leaf).unwrap_or_default();
         let text = given.trim();
         let says = match text.parse::<Self>() {
@@ -265,12 +301,15 @@ impl Field for i64 {
                 Kind::Count { least, most, why } if !(least..=most).contains(&count) => {
                     say!(w::OUTSIDE, text, least, most, why)
                 }
-                _ => return Some(count),
+                _ => {
+                    *self = count;
+                    return true;
+                }
             },
             Err(_) => say!(w::CANT_READ, text, &w::A_WHOLE_NUMBER),
         };
         reader.fault(given, says);
-        None
+        false
     }
     fn write(&self) -> Node {
         Node::Whole(*self)
@@ -278,16 +317,17 @@ impl Field for i64 {
 }
 
 impl Field for bool {
-    fn read(from: Option<&Node>, _: &'static Row, reader: &mut Reader<'_>) -> Option<Self> {
+    fn take(&mut self, from: Option<&Node>, _: &'static Row, reader: &mut Reader<'_>) -> bool {
         match from.and_then(Node::leaf).as_deref() {
-            Some("yes") => Some(true),
-            Some("no") => Some(false),
+            Some("yes") => *self = true,
+            Some("no") => *self = false,
             given => {
                 let given = given.unwrap_or_default().to_owned();
                 reader.fault(given.clone(), say!(w::NOT_YES_OR_NO, given));
-                None
+                return false;
             }
         }
+        true
     }
     fn write(&self) -> Node {
         Node::Flag(*self)
@@ -295,24 +335,17 @@ impl Field for bool {
 }
 
 impl<T: Form> Field for Vec<T> {
-    fn read(from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> Option<Self> {
-        let (Some(Node::List(items)), Kind::List(item)) = (from, row.kind) else {
-            reader.fault(from.and_then(Node::leaf).unwrap_or_default(), say!(w::NOT_A_LIST));
-            return None;
-        };
-        if items.len() > item.most {
-            let (count, most) = (items.len() as i64, item.most as i64);
-            reader.fault(count.to_string(), say!(w::TOO_MANY, count, most));
-            return None;
-        }
-        let mut read = Vec::with_capacity(items.len());
+    fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
+        let Some((items, item)) = reader.items(from, row) else { return false };
+        let mut all = true;
         for (at, each) in items.iter().enumerate() {
-            read.push(reader.within(&at.to_string(), item.name, |reader| {
-                let tree = reader.tree(Some(each))?;
-                T::read_parts(tree, reader)
-            }));
+            let mut form = T::blank();
+            all &= reader.within(&at.to_string(), item.name, &mut |reader| {
+                reader.tree(Some(each)).is_some_and(|tree| form.take_parts(tree, reader))
+            });
+            self.push(form);
         }
-        read.into_iter().collect()
+        all
     }
     fn write(&self) -> Node {
         Node::List(self.iter().map(Form::write_parts).collect())

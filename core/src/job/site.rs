@@ -100,7 +100,7 @@ impl Job {
     /// blanks around a spot's name don't make it another spot.
     pub fn newest_first_by_spot(&self) -> Vec<Spot<'_>> {
         let mut marks: Vec<&Mark> = self.marks.iter().collect();
-        marks.sort_by(|one, other| (other.at.at, &other.id).cmp(&(one.at.at, &one.id)));
+        marks.sort_unstable_by(|one, other| (other.at.at, &other.id).cmp(&(one.at.at, &one.id)));
         let mut spots: Vec<(String, Spot<'_>)> = Vec::new();
         for mark in marks {
             let name = mark.spot.trim();

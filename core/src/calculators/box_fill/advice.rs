@@ -123,7 +123,7 @@ pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Su
             Some(Suits { metal: Some(metal), gangs, fill, volume, puts })
         })
         .collect();
-    rows.sort_by_key(|suits| suits.volume);
+    rows.sort_unstable_by_key(|suits| (suits.volume, suits.metal.map(|metal| metal.key)));
     rows.truncate(4);
     all.extend(rows);
     all
@@ -226,7 +226,7 @@ fn extension(input: &Input, edition: Electrical) -> Option<Mend> {
 fn by_volume(family: Family) -> impl Iterator<Item = (usize, &'static Metal)> {
     let mut rows: Vec<_> =
         TABLE.iter().enumerate().filter(|(_, metal)| metal.family == family).collect();
-    rows.sort_by_key(|(_, metal)| metal.volume);
+    rows.sort_unstable_by_key(|(at, metal)| (metal.volume, *at));
     rows.into_iter()
 }
 

@@ -42,9 +42,12 @@ impl Enclosure {
 }
 
 impl Field for Enclosure {
-    fn read(from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> Option<Self> {
-        let at = reader.pick(from, row, &Self::PICKS)?;
-        Some(at.checked_sub(1).map_or(Self::Marked, Self::Metal))
+    fn take(&mut self, from: Option<&Node>, _: &'static Row, reader: &mut Reader<'_>) -> bool {
+        let at = reader.pick(from, &Self::PICKS);
+        if let Some(at) = at {
+            *self = at.checked_sub(1).map_or(Self::Marked, Self::Metal);
+        }
+        at.is_some()
     }
     fn write(&self) -> Node {
         Node::text(self.metal().map_or("marked", |metal| metal.key))
@@ -79,8 +82,12 @@ impl Ring {
 }
 
 impl Field for Ring {
-    fn read(from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> Option<Self> {
-        reader.pick(from, row, &Self::PICKS).map(Self)
+    fn take(&mut self, from: Option<&Node>, _: &'static Row, reader: &mut Reader<'_>) -> bool {
+        let at = reader.pick(from, &Self::PICKS);
+        if let Some(at) = at {
+            *self = Self(at);
+        }
+        at.is_some()
     }
     fn write(&self) -> Node {
         Node::text(self.metal().key)
