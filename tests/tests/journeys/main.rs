@@ -3,7 +3,13 @@
 //! One file a journey or a family of them. The vocabulary is in `harness`; no journey speaks to
 //! the browser but through it. Rules of the trade are not checked here: core has its own tests.
 
+mod box_fill;
 mod first_visit;
 mod harness;
 mod harness_checks;
+mod jobs;
+mod requests;
 mod server_checks;
+mod shipped_arithmetic;
+mod whole_pages;
+mod words;

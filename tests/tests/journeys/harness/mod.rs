@@ -6,6 +6,7 @@
 mod audit;
 mod bench;
 mod browser;
+mod choosing;
 mod console;
 mod device;
 mod journey;

@@ -1,0 +1,237 @@
+//! A list: one tap adds what is common, each item is one line, and what was removed comes back by
+//! a tap in the same place.
+
+use super::choice::picker;
+use super::count::stepper;
+use super::{Place, asked, folding, join, one};
+use crate::elements::{El, Piece, each, el, on_change, when};
+use crate::question::Question;
+use crate::sheet_view::undo_line;
+use crate::{speech, words as w};
+use ledgerboard_core::fields::{Item, Kind, Row};
+use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
+use leptos::prelude::*;
+
+/// The leaf that a preset raises when an equal item is there.
+const COUNT: &str = "count";
+
+pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El {
+    let path = StoredValue::new(place.path.clone());
+    let len = move || question.draft.with(|draft| path.with_value(|path| draft.items(path).len()));
+    // A place in the list has a name that goes with what stands there, so that a line is drawn
+    // anew only when another item has moved into its place.
+    let names = RwSignal::new((0..untrack(len)).map(|at| at.to_string()).collect::<Vec<_>>());
+    let next = StoredValue::new(untrack(len));
+    let fresh = move || {
+        next.update_value(|next| *next += 1);
+        next.get_value().to_string()
+    };
+    let fit = move || {
+        let len = untrack(len);
+        names.update(|names| {
+            names.truncate(len);
+            names.resize_with(len, fresh);
+        });
+    };
+    let watch = move || {
+        len();
+    };
+    on_change(watch, fit);
+    let removed = move |at: usize| {
+        names.update(|names| {
+            names.remove(at);
+            names.iter_mut().skip(at).for_each(|name| *name = fresh());
+        });
+    };
+    let lines = each(
+        move || names.get(),
+        move |_, at| line(question, item, &path.get_value(), at, removed),
+    );
+    let undoing = move || {
+        question
+            .undo
+            .with(|undo| path.with_value(|path| undo.as_ref().map(|it| &it.place) == Some(path)))
+    };
+    let inside = [
+        super::note(question, place).into(),
+        el("ul").with(lines).into(),
+        adders(question, item, &place.path).into(),
+        when(undoing, move || undo_line(question, &w::REMOVED)),
+    ];
+    // What the sample has none of is seldom wanted: it is folded while there is none.
+    if question.entry.sample().items(&place.path).is_empty() {
+        let within = [&place.path, "."].concat();
+        let name = place.path.clone();
+        let is_open = untrack(len) > 0;
+        return folding(question, is_open, move |fault| {
+            fault == name || fault.starts_with(&within)
+        })
+        .class("list")
+        .id(&place.path)
+        .with(el("summary").with(el("span").class("label").text(&place.label)))
+        .with_all(inside);
+    }
+    el("fieldset")
+        .class("list")
+        .id(&place.path)
+        .attr("tabindex", "-1")
+        .with(el("legend").class("label").text(&place.label))
+        .with_all(inside)
+}
+
+/// One item: its main choice and its count, then the rest folded.
+fn line(
+    question: Question,
+    item: &'static Item,
+    list: &str,
+    at: usize,
+    removed: impl Fn(usize) + 'static,
+) -> El {
+    let path = join(list, &at.to_string());
+    let numbered = speech::say(&say!(w::NUMBERED, item.name, at as i64 + 1));
+    let main = item.rows.iter().find(|row| matches!(row.kind, Kind::Choice(_)));
+    let count = item.rows.iter().find(|row| row.key == COUNT);
+    let mut in_line = Vec::new();
+    let mut notes = Vec::new();
+    for row in [main, count].into_iter().flatten() {
+        let mut place = Place::new(row, &path);
+        place.label = speech::say(&say!(w::PAIR, &*numbered, &*place.label));
+        in_line.push(match row.kind {
+            Kind::Choice(picks) => picker(question, picks, &place).named(&place.label),
+            Kind::Count { least, most, .. } => stepper(question, &place, &place.label, least, most),
+            _ => continue,
+        });
+        notes.push(super::note(question, &place));
+    }
+    let rest = item
+        .rows
+        .iter()
+        .filter(|row| ![main, count].into_iter().flatten().any(|it| it.key == row.key));
+    let list = list.to_owned();
+    let remove = el("button")
+        .attr("type", "button")
+        .class("quiet")
+        .named(&speech::say(&say!(w::REMOVE_ITEM, item.name, at as i64 + 1)))
+        .say(&w::REMOVE)
+        .tap(move || {
+            let mut left = question.draft.with_untracked(|draft| draft.items(&list).to_vec());
+            if at < left.len() {
+                left.remove(at);
+                removed(at);
+                question.put_all(&list, &[(list.clone(), Node::List(left))]);
+            }
+        });
+    el("li")
+        .class("item")
+        .with(el("span").class("item-line").with_all(in_line))
+        .with_all(notes)
+        .with(
+            el("span")
+                .class("item-foot")
+                .with(folded(question, item, rest.collect(), path))
+                .with(remove),
+        )
+}
+
+/// An item's other fields. What differs from a new item is said without opening them.
+fn folded(question: Question, item: &'static Item, rest: Vec<&'static Row>, path: String) -> Piece {
+    let all: Vec<_> = rest.iter().map(|row| asked(question, item.rows, row, &path)).collect();
+    when(
+        move || all.iter().any(|asked| asked()),
+        move || {
+            let keys: Vec<_> = rest.iter().map(|row| join(&path, row.key)).collect();
+            let summary = differences(question, item, rest.clone(), path.clone());
+            folding(question, false, move |fault| keys.iter().any(|key| key == fault))
+                .class("folded")
+                .with(summary)
+                .with_all(rest.iter().map(|row| one(question, item.rows, row, &path)))
+        },
+    )
+}
+
+fn differences(
+    question: Question,
+    item: &'static Item,
+    rest: Vec<&'static Row>,
+    path: String,
+) -> El {
+    let usual = (item.blank)();
+    let leaf = |node: &Node, key| node.get(key).and_then(Node::leaf).unwrap_or_default();
+    el("summary").text_live(move || {
+        let said = question.draft.with(|root| {
+            let Some(here) = root.at(&path) else { return String::new() };
+            let other = rest.iter().filter(|row| {
+                leaf(here, row.key) != leaf(&usual, row.key)
+                    && row.when.holds(item.rows, here, root)
+            });
+            other.map(|row| as_said(row, leaf(here, row.key))).collect::<Vec<_>>().join(", ")
+        });
+        if said.is_empty() { speech::phrase(&w::MORE_OF_ITEM) } else { said }
+    })
+}
+
+/// A leaf as it is called.
+fn as_said(row: &Row, leaf: String) -> String {
+    match row.kind {
+        Kind::Choice(picks) => match picks.iter().find(|pick| pick.key == leaf) {
+            Some(pick) => speech::phrase(pick.label),
+            None => leaf,
+        },
+        _ => speech::say(&say!(w::PAIR, row.label, leaf)),
+    }
+}
+
+/// Buttons that add an item, or one more of an equal one.
+fn adders(question: Question, item: &'static Item, list: &str) -> El {
+    let path = list.to_owned();
+    let is_full = move || question.draft.with(|draft| draft.items(&path).len() >= item.most);
+    let button = |label: &str, add: Node| {
+        let list = list.to_owned();
+        el("button")
+            .attr("type", "button")
+            .class("chip")
+            .named(&speech::say(&say!(w::ADD, label)))
+            .text("+ ")
+            .text(label)
+            .tap(move || {
+                let put = question.draft.with_untracked(|draft| added(draft, &list, item, &add));
+                if let Some((path, value)) = put {
+                    question.put(&path, value);
+                }
+            })
+    };
+    let presets =
+        item.presets.iter().map(|preset| button(&speech::phrase(preset.label), item.fresh(preset)));
+    let plain = item.presets.is_empty().then(|| button(&speech::phrase(item.name), (item.blank)()));
+    el("div").class("chips").class_when("full", is_full).with_all(presets).with(plain)
+}
+
+/// Where a tap on a preset lands: the count of an equal item, or a new item at the end.
+fn added(draft: &Node, list: &str, item: &Item, add: &Node) -> Option<(String, Node)> {
+    let items = draft.items(list);
+    let most = item.rows.iter().find_map(|row| match row.kind {
+        Kind::Count { most, .. } if row.key == COUNT => Some(most),
+        _ => None,
+    });
+    let others = |node: &Node| {
+        let leaves = node.leaves().into_iter();
+        leaves.filter(|(key, _)| key != COUNT).collect::<Vec<_>>()
+    };
+    let wanted = others(add);
+    if let Some(most) = most
+        && let Some(at) = items.iter().position(|it| others(it) == wanted)
+        && let Some(now) = items[at].get(COUNT).and_then(Node::leaf)
+        && let Ok(now) = now.trim().parse::<i64>()
+        && now < most
+    {
+        let path = join(&join(list, &at.to_string()), COUNT);
+        return Some((path, Node::Whole(now + 1)));
+    }
+    if items.len() >= item.most {
+        return None;
+    }
+    let mut all = items.to_vec();
+    all.push(add.clone());
+    Some((list.to_owned(), Node::List(all)))
+}

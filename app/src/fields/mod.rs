@@ -1,0 +1,192 @@
+//! The form, drawn from a calculator's rows. It keeps what was typed, word for word; reading it
+//! is the core's business. No row of any one calculator is known here.
+
+mod choice;
+mod count;
+mod list;
+mod quantity;
+mod ruler;
+
+use crate::elements::{self, El, Piece, el, keep_up, when};
+use crate::question::Question;
+use crate::{speech, words as w};
+use ledgerboard_core::fields::{Kind, Row, When};
+use ledgerboard_core::wire::Node;
+use leptos::prelude::*;
+
+/// Where a field's parts find each other, and what it is called.
+#[derive(Clone)]
+pub(crate) struct Place {
+    /// Its path in the draft; also its id.
+    path: String,
+    /// What a person calls it.
+    label: String,
+    /// How to find it out; may be empty.
+    hint: String,
+}
+
+impl Place {
+    fn new(row: &Row, parent: &str) -> Self {
+        Self {
+            path: join(parent, row.key),
+            label: speech::phrase(row.label),
+            hint: if row.hint.en.is_empty() { String::new() } else { speech::phrase(row.hint) },
+        }
+    }
+
+    /// The id of its hint and fault, for `aria-describedby`.
+    fn note(&self) -> String {
+        [&self.path, ".note"].concat()
+    }
+
+    /// The id of its label.
+    fn name(&self) -> String {
+        [&self.path, ".name"].concat()
+    }
+}
+
+fn join(parent: &str, key: &str) -> String {
+    if parent.is_empty() { key.to_owned() } else { [parent, ".", key].concat() }
+}
+
+/// All rows of one level. `parent` is the path of the tree that they belong to.
+pub(crate) fn rows(question: Question, rows: &'static [Row], parent: &str) -> Piece {
+    Piece::all(rows.iter().map(|row| one(question, rows, row, parent)))
+}
+
+/// One row, there while it is asked.
+fn one(question: Question, rows: &'static [Row], row: &'static Row, parent: &str) -> Piece {
+    if matches!(row.when, When::Always) {
+        return control(question, row, parent);
+    }
+    let asked = asked(question, rows, row, parent);
+    let parent = parent.to_owned();
+    when(asked, move || control(question, row, &parent))
+}
+
+/// Whether a row is asked as things stand.
+fn asked(
+    question: Question,
+    rows: &'static [Row],
+    row: &'static Row,
+    parent: &str,
+) -> impl Fn() -> bool + Send + Sync + use<> {
+    let parent = parent.to_owned();
+    move || {
+        question
+            .draft
+            .with(|root| row.when.holds(rows, root.at(&parent).unwrap_or(&Node::EMPTY), root))
+    }
+}
+
+fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
+    let place = Place::new(row, parent);
+    match row.kind {
+        Kind::Length(_) | Kind::Volume(_) => quantity::quantity(question, row, &place),
+        Kind::Count { least, most, .. } => {
+            let stepper = count::stepper(question, &place, &place.label, least, most);
+            labelled(question, &place, "", stepper).into()
+        }
+        Kind::Choice(picks) => choice::choice(question, picks, &place).into(),
+        Kind::Flag => flag(question, &place).into(),
+        Kind::Group(rows) => group(question, rows, &place).into(),
+        Kind::List(item) => list::list(question, item, &place).into(),
+    }
+}
+
+/// A label, its control, and below them the hint, or the fault in its place.
+fn labelled(question: Question, place: &Place, extra: &str, control: El) -> El {
+    let fault = question.fault(&place.path);
+    el("div")
+        .class(&["field ", extra].concat())
+        .class_when("faulty", move || !fault.read().is_empty())
+        .with(
+            el("label")
+                .class("label")
+                .id(&place.name())
+                .attr("for", &place.path)
+                .text(&place.label),
+        )
+        .with(control)
+        .with(note(question, place))
+}
+
+/// The hint, or the fault in its place, said as soon as it stands.
+fn note(question: Question, place: &Place) -> El {
+    let fault = question.fault(&place.path);
+    let hint = place.hint.clone();
+    el("p").class("note").id(&place.note()).attr("aria-live", "polite").text_live(move || {
+        let fault = fault.get();
+        if fault.is_empty() { hint.clone() } else { fault }
+    })
+}
+
+/// What every input has: its id and path, its note, and whether it is at fault.
+fn input(question: Question, place: &Place, tag: &str) -> El {
+    let fault = question.fault(&place.path);
+    el(tag)
+        .id(&place.path)
+        .attr("data-path", &place.path)
+        .attr("aria-describedby", &place.note())
+        .flag_live("aria-invalid", move || !fault.read().is_empty())
+}
+
+/// An input for text, which stays as it was typed.
+fn text_input(question: Question, place: &Place) -> El {
+    let text = question.text(&place.path);
+    let path = place.path.clone();
+    input(question, place, "input")
+        .attr("type", "text")
+        .attr("autocomplete", "off")
+        .value_live(move || text.get())
+        .on("input", move |event| question.put(&path, Node::Text(event_target_value(&event))))
+}
+
+fn flag(question: Question, place: &Place) -> El {
+    let text = question.text(&place.path);
+    let path = place.path.clone();
+    let tick = input(question, place, "input")
+        .attr("type", "checkbox")
+        .prop_live("checked", move || text.read().as_str() == "yes")
+        .on("change", move |event| question.put(&path, Node::Flag(event_target_checked(&event))));
+    labelled(question, place, "", el("span").class("tick").with(tick).with(el("span").say(&w::YES)))
+}
+
+/// Rows under a heading of their own, folded while nothing is in them; a fault inside opens it.
+fn group(question: Question, inside: &'static [Row], place: &Place) -> El {
+    let filled = question.draft.with_untracked(|draft| {
+        let typed = |row: &Row| {
+            let leaf = draft.at(&place.path).and_then(|here| here.get(row.key)?.leaf());
+            matches!(row.kind, Kind::Length(_) | Kind::Volume(_))
+                && leaf.is_some_and(|leaf| !leaf.is_empty())
+        };
+        inside.iter().any(typed)
+    });
+    let summary = el("summary").with(el("span").class("label").text(&place.label));
+    let within = [&place.path, "."].concat();
+    folding(question, filled, move |path| path.starts_with(&within))
+        .class("group")
+        .with(summary)
+        .with(note(question, place))
+        .with(rows(question, inside, &place.path))
+}
+
+/// A heading that opens and closes; a fault at a path that is `inside` opens it.
+fn folding(
+    question: Question,
+    is_open: bool,
+    inside: impl Fn(&str) -> bool + Send + Sync + 'static,
+) -> El {
+    let details = el("details");
+    let details = if is_open { details.attr("open", "") } else { details };
+    let faulty = elements::flag(move || {
+        question.with_faults(|faults| faults.iter().any(|fault| inside(&fault.path)))
+    });
+    let opened = details.clone();
+    keep_up(move || {
+        if faulty.get() {
+            let _ = opened.clone().attr("open", "");
+        }
+    });
+    details
+}

@@ -1,0 +1,110 @@
+//! A length or a volume: the text is the truth, and what it is understood as stands beside it.
+
+use super::ruler::ruler;
+use super::{Place, labelled, text_input};
+use crate::elements::{El, Piece, el, when};
+use crate::question::Question;
+use crate::{speech, words as w};
+use ledgerboard_core::fields::{Kind, Row, heard};
+use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
+use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Amount;
+use leptos::prelude::*;
+
+pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> Piece {
+    let text = question.text(&place.path);
+    let is_length = matches!(row.kind, Kind::Length(_));
+    // Feet and inches want letters, marks and slashes; all else is written in decimals.
+    let in_feet = move || is_length && question.units.get() == Units::Customary;
+    let field = text_input(question, place)
+        .attr("autocapitalize", "off")
+        .attr("spellcheck", "false")
+        .attr_live("inputmode", move || if in_feet() { "text" } else { "decimal" }.to_owned());
+    let beside = move || beside(row, &text.read(), question.units.get());
+    let measure =
+        el("span").class("measure").with(field).with(el("span").class("beside").text_live(beside));
+    let (measure, ruled) = if is_length {
+        let open = RwSignal::new(false);
+        let named = speech::say(&say!(w::PAIR, &w::RULER, &*place.label));
+        let opener = move || {
+            el("button")
+                .attr("type", "button")
+                .class("opener")
+                .named(&named)
+                .flag_live("aria-expanded", move || open.get())
+                .say(&w::RULER)
+                .tap(move || open.update(|open| *open = !*open))
+        };
+        let place = place.clone();
+        (
+            measure.with(when(in_feet, opener)),
+            when(move || open.get() && in_feet(), move || ruler(question, &place)),
+        )
+    } else {
+        (measure, Piece::NONE)
+    };
+    let field = labelled(question, place, "", measure);
+    Piece::all([field.into(), common(question, row, place).into(), ruled])
+}
+
+/// The unit of a bare figure, or how a text is understood where that differs from it.
+fn beside(row: &Row, typed: &str, units: Units) -> String {
+    let bare = || match row.kind {
+        Kind::Length(_) => Length::ZERO.show(units, Rounding::Nearest).unit,
+        _ => Volume::ZERO.show(units, Rounding::Nearest).unit,
+    };
+    let said = |amount: Amount| {
+        let shown = amount.show(units, Rounding::Nearest);
+        let typed = typed.trim();
+        let same = shown.figure == typed || shown.figure.strip_suffix(".0") == Some(typed);
+        let exact = units == Units::Customary && !shown.rounded && amount.exact() == typed;
+        let whole = shown.text() == typed || exact;
+        match (same && !shown.rounded, whole) {
+            (true, _) => Some(shown.unit),
+            (_, true) => Some(""),
+            _ => None,
+        }
+    };
+    match heard(row, typed, units) {
+        Ok(Some(amount)) => match said(amount) {
+            Some(unit) => speech::say(&say!(w::FIGURE, unit)),
+            None if amount.show(units, Rounding::Nearest).rounded => {
+                speech::voice(units).say(&say!(w::FIGURE, amount))
+            }
+            None => speech::voice(units).say(&say!(w::READ_AS, amount)),
+        },
+        Ok(None) => speech::say(&say!(w::FIGURE, bare())),
+        Err(_) => String::new(),
+    }
+}
+
+/// Values that one tap puts in.
+fn common(question: Question, row: &'static Row, place: &Place) -> Option<El> {
+    let amounts: Vec<Amount> = match row.kind {
+        Kind::Length(span) => span.common.iter().copied().map(Amount::Length).collect(),
+        Kind::Volume(span) => span.common.iter().copied().map(Amount::Volume).collect(),
+        _ => Vec::new(),
+    };
+    if amounts.is_empty() {
+        return None;
+    }
+    let buttons = amounts.into_iter().map(|amount| {
+        let path = place.path.clone();
+        let label = place.label.clone();
+        let shown = move || amount.show(question.units.get(), Rounding::Nearest);
+        el("button")
+            .attr("type", "button")
+            .class("chip")
+            .attr_live("aria-label", move || {
+                speech::say(&say!(w::PICK_COMMON, &*label, shown().text()))
+            })
+            .text_live(move || speech::say(&say!(w::FIGURE, shown().figure)))
+            .tap(move || {
+                let shown = amount.show(question.units.get_untracked(), Rounding::Nearest);
+                let text = if shown.rounded { amount.exact() } else { shown.figure };
+                question.put(&path, Node::Text(text));
+            })
+    });
+    Some(el("div").class("chips").with_all(buttons))
+}

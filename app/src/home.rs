@@ -1,0 +1,43 @@
+//! The first page: the calculators, the jobs, and one line that leads to an invented job.
+
+use crate::desk::Desk;
+use crate::elements::{El, el, when};
+use crate::{jobs, route, speech, words as w};
+use ledgerboard_core::catalog;
+use ledgerboard_core::job::DEMO_ID;
+use leptos::prelude::With;
+
+/// Jobs that are listed here; the rest are a tap away.
+const MOST_JOBS: usize = 5;
+
+/// The first page.
+pub(crate) fn home(desk: Desk) -> El {
+    let doors = catalog::ALL.iter().map(|entry| {
+        let name = el("span").say(entry.name);
+        jobs::door(&route::calculator(entry.id), name, &speech::phrase(entry.about))
+    });
+    let shows_demo = move || desk.settings.with(|settings| !settings.demo_hidden);
+    let demo = when(shows_demo, move || {
+        let away = el("button").attr("type", "button").class("quiet").say(&w::TAKE_DEMO_AWAY);
+        el("p")
+            .class("demo")
+            .with(el("a").attr("href", &route::job(DEMO_ID)).say(&w::SEE_DEMO))
+            .with(away.tap(move || desk.set(|settings| settings.demo_hidden = true)))
+    });
+    let section = |id: &str, phrase| {
+        el("section").attr("aria-labelledby", id).with(el("h2").id(id).say(phrase))
+    };
+    let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::HOME_HEADING))
+        .with(
+            section("calculators", &w::CALCULATORS)
+                .with(el("ul").class("doors").with_all(doors))
+                .with(demo),
+        )
+        .with(
+            section("jobs", &w::JOBS)
+                .with(jobs::job_lines(desk, MOST_JOBS))
+                .with(el("p").with(all)),
+        )
+}

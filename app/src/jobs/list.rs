@@ -1,0 +1,103 @@
+//! All jobs, and a new one.
+
+use super::details::{below, fault_line, text_field};
+use crate::desk::Desk;
+use crate::elements::{El, Piece, el, live, when};
+use crate::{route, speech, words as w};
+use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
+use ledgerboard_core::say;
+use leptos::prelude::*;
+
+/// The jobs worked on last, as lines that open them; where there are none, what to do.
+pub(crate) fn job_lines(desk: Desk, most: usize) -> Piece {
+    live(move || {
+        desk.jobs.with(|jobs| {
+            if jobs.is_empty() {
+                return el("p").class("quiet").say(&w::NO_JOBS);
+            }
+            el("ul").class("doors").with_all(newest_first(jobs).into_iter().take(most).map(line))
+        })
+    })
+}
+
+/// The jobs worked on last come first. Put in place one by one: a sort from the library is more
+/// code than this page's list is worth.
+pub(super) fn newest_first(jobs: &[Job]) -> Vec<&Job> {
+    let last = |job: &Job| job.marks.iter().map(|mark| mark.at.at).fold(job.made.at, i64::max);
+    let mut order: Vec<(i64, &Job)> = Vec::with_capacity(jobs.len());
+    for job in jobs {
+        let at = last(job);
+        let place = order.partition_point(|(other, _)| *other >= at);
+        order.insert(place, (at, job));
+    }
+    order.into_iter().map(|(_, job)| job).collect()
+}
+
+fn line(job: &Job) -> El {
+    let count = say!(w::MARK_COUNT, job.marks.len() as i64);
+    door(
+        &route::job(&job.id),
+        el("span").own_text(&speech::say(&job.heading())),
+        &speech::say(&count),
+    )
+}
+
+/// A line that leads somewhere: what, and a word about it.
+pub(crate) fn door(address: &str, name: El, about: &str) -> El {
+    let about = el("span").class("quiet").text(about);
+    el("li").with(el("a").attr("href", address).with(name).text(" ").with(about))
+}
+
+/// The page of all jobs.
+pub(crate) fn jobs_page(desk: Desk) -> El {
+    let name = RwSignal::new(String::new());
+    let place = RwSignal::new(String::new());
+    let fault = RwSignal::new(String::new());
+    let make = move || {
+        let (name, place) = (name.get_untracked(), place.get_untracked());
+        match desk.new_job(name.trim(), place.trim()) {
+            Ok(id) => {
+                desk.set(|settings| settings.job = Some(id.clone()));
+                route::go(&route::job(&id));
+            }
+            Err(refusal) => fault.set(speech::say(&refusal.says())),
+        }
+    };
+    let typed = |field: El, text: RwSignal<String>| {
+        field.on("input", move |event| text.set(event_target_value(&event)))
+    };
+    let named = typed(text_field("job-name", LONGEST_NAME, "input"), name);
+    let named = below("job-name", &w::JOB_NAME, named.attr("aria-describedby", "job-name-note"))
+        .with(el("p").class("note").id("job-name-note").say(&w::JOB_SAMPLE_HINT));
+    let placed = typed(text_field("job-place", LONGEST_PLACE, "input"), place);
+    let form = el("form")
+        .with(named)
+        .with(below("job-place", &w::JOB_PLACE, placed))
+        .with(fault_line(fault))
+        .with(el("button").attr("type", "submit").class("main").say(&w::MAKE_JOB))
+        .on("submit", move |event| {
+            event.prevent_default();
+            make();
+        });
+    let new = el("section")
+        .attr("aria-labelledby", "new-job")
+        .with(el("h2").id("new-job").say(&w::NEW_JOB))
+        .with(form);
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))
+        .with(job_lines(desk, usize::MAX))
+        .with(when(move || !desk.aside.read().is_empty(), move || aside(desk)))
+        .with(new)
+}
+
+/// Records that are left as they are.
+fn aside(desk: Desk) -> El {
+    desk.aside.with(|aside| {
+        el("ul").class("lines").with_all(aside.iter().map(|it| {
+            el("li")
+                .with(el("span").own_text(&it.job))
+                .text(" ")
+                .text(&speech::say(&it.problem.says()))
+        }))
+    })
+}

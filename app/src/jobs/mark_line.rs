@@ -1,0 +1,176 @@
+//! One kept number: a line that opens it, and what can be done with it.
+
+use super::details::details;
+use crate::desk::Desk;
+use crate::drawing::verdict;
+use crate::elements::{El, Piece, el, when};
+use crate::sheet_view::undo_button;
+use crate::store::MarkPlace;
+use crate::{route, speech, words as w};
+use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
+use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
+use ledgerboard_core::say;
+use ledgerboard_core::words::{Amount, Arg, Text};
+use leptos::prelude::*;
+
+/// What was just taken from the list, shown in its place until the next change.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Gone {
+    /// Removed; the edit brings it back.
+    Removed(Mark, Edit),
+    /// Moved to the job of this id.
+    Moved(Mark, String),
+}
+
+impl Gone {
+    /// The mark as it was.
+    pub(super) fn mark(&self) -> &Mark {
+        match self {
+            Self::Removed(mark, _) | Self::Moved(mark, _) => mark,
+        }
+    }
+}
+
+/// A kept answer's exact text in these units.
+fn shown(answer: &str, units: Units) -> Text {
+    let volume = Volume::read(answer, units).ok().map(Amount::Volume);
+    let count = || answer.parse().ok().map(Amount::Count);
+    let length = || Length::read(answer, units).ok().map(Amount::Length);
+    match count().or(volume).or_else(length) {
+        Some(amount) => say!(w::FIGURE, Arg::Amount(amount, Rounding::Nearest)),
+        None => say!(w::FIGURE, answer),
+    }
+}
+
+/// The line of a mark.
+pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> El {
+    let voice = speech::voice(job.units);
+    let kept = &mark.kept;
+    let answer = shown(&kept.answer, job.units);
+    let word = kept.verdict();
+    let (opens, now) = match mark.work(job.basis) {
+        Ok(worked) => {
+            let now = Kept::of(&worked);
+            let differs = (!now.agrees(kept)).then(|| {
+                let today = shown(&now.answer, job.units);
+                let (then, now) = (word.words(), now.verdict().words());
+                say!(w::THEN_NOW, answer.clone(), then, today, now)
+            });
+            (true, differs)
+        }
+        Err(stale) => (matches!(stale, Stale::Refused(_)), Some(stale.says())),
+    };
+    let line =
+        if opens { el("a").attr("href", &route::mark(&job.id, &mark.id)) } else { el("span") };
+    let line = line
+        .class("mark-line")
+        .with(el("span").class("mark-title").own_text(&mark.title))
+        .text(" ")
+        .with(el("span").class("value").text(&voice.say(&answer)))
+        .text(" ")
+        .with(verdict(word, word.words()));
+    let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
+    el("li")
+        .class("mark")
+        .with(line)
+        .with(note)
+        .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
+        .with((!job.invented).then(|| actions(desk, job, mark, gone)))
+}
+
+/// What can be done with a mark, folded under its line and built when it is opened.
+fn actions(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> El {
+    let place = MarkPlace { job: job.id.clone(), mark: mark.id.clone() };
+    let open = RwSignal::new(false);
+    let summary = el("summary").text(&speech::say(&say!(w::CHANGE_DETAILS, mark.at.text())));
+    let details_element = el("details").class("actions").with(summary);
+    let node = details_element.node().clone();
+    details_element
+        .with(when(
+            move || open.get(),
+            move || {
+                let fields = details(desk, place.clone());
+                Piece::all([fields, Some(buttons(desk, &place, gone))])
+            },
+        ))
+        .on("toggle", move |_| open.set(node.has_attribute("open")))
+}
+
+fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
+    let button = |phrase| el("button").attr("type", "button").say(phrase);
+    let now = {
+        let place = place.clone();
+        move || untrack(|| desk.job(&place.job)).and_then(|job| job.mark(&place.mark).cloned())
+    };
+    let (job, copied) = (place.job.clone(), now.clone());
+    let again = move || {
+        if let Some(mark) = copied() {
+            let mut copy = mark.duplicate(&desk.stamp());
+            let longer = speech::say(&say!(w::COPIED_TITLE, &*mark.title));
+            if longer.chars().count() <= LONGEST_TITLE {
+                copy.title = longer;
+            }
+            let _ = desk.edit(&job, Edit::Keep(copy));
+        }
+    };
+    let (here, taken) = (place.clone(), now.clone());
+    let remove = move || {
+        if let Some(mark) = taken()
+            && let Ok(made) = desk.edit(&here.job, Edit::Remove(here.mark.clone()))
+        {
+            gone.set(Some(Gone::Removed(mark, made.inverse)));
+        }
+    };
+    let others = desk.jobs.with_untracked(|jobs| {
+        let others = jobs.iter().filter(|job| job.id != place.job);
+        let option =
+            |job: &Job| el("option").attr("value", &job.id).own_text(&speech::say(&job.heading()));
+        others.map(option).collect::<Vec<_>>()
+    });
+    let here = place.clone();
+    let mover = (!others.is_empty()).then(|| {
+        el("select")
+            .named(&speech::phrase(&w::MOVE))
+            .with(el("option").attr("value", "").say(&w::MOVE_PICK))
+            .with_all(others)
+            .on("change", move |event| {
+                let to = event_target_value(&event);
+                if let Some(mark) = now()
+                    && desk.move_mark(&here.job, &to, &here.mark).is_ok()
+                {
+                    gone.set(Some(Gone::Moved(mark, to)));
+                }
+            })
+    });
+    el("div")
+        .class("buttons")
+        .with(button(&w::AGAIN).tap(again))
+        .with(mover)
+        .with(button(&w::REMOVE).tap(remove))
+}
+
+/// The place where a mark was, and the tap that brings it back.
+pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option<Gone>>) -> El {
+    let text = match &here {
+        Gone::Removed(mark, _) => say!(w::MARK_REMOVED, &*mark.title),
+        Gone::Moved(_, to) => match untrack(|| desk.job(to)) {
+            Some(to) => say!(w::MARK_MOVED, to.heading()),
+            None => say!(w::REMOVED),
+        },
+    };
+    let job = job.to_owned();
+    let undo = move || {
+        let done = match &here {
+            Gone::Removed(_, inverse) => desk.edit(&job, inverse.clone()).is_ok(),
+            Gone::Moved(mark, to) => desk.move_mark(to, &job, &mark.id).is_ok(),
+        };
+        if done {
+            gone.set(None);
+        }
+    };
+    el("li")
+        .class("undo")
+        .attr("role", "status")
+        .with(el("span").own_text(&speech::say(&text)))
+        .with(undo_button().tap(undo))
+}

@@ -1,0 +1,13 @@
+//! Jobs on the screen: the list, one job's page, a mark's line, and the switch of the present
+//! job. What a job is and how it changes is the core's.
+
+mod details;
+mod list;
+mod mark_line;
+mod page;
+mod switch;
+
+pub(crate) use details::details;
+pub(crate) use list::{door, job_lines, jobs_page};
+pub(crate) use page::job_page;
+pub(crate) use switch::switch;

@@ -1,0 +1,176 @@
+//! The bar under the thumb: save and share. After saving, the same bar says so, takes title,
+//! spot and note, and takes the saving back.
+
+use super::share::{Shared, share};
+use crate::desk::Desk;
+use crate::elements::{El, Piece, el, live, on_change};
+use crate::jobs;
+use crate::question::Question;
+use crate::store::{MarkPlace, Written};
+use crate::{speech, words as w};
+use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::job::{Edit, Job, Mark, Refusal};
+use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::{Phrase, Text};
+use leptos::prelude::*;
+
+/// What the bar last did.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Done {
+    /// Nothing yet, or something was typed since.
+    Nothing,
+    /// A number was saved.
+    Saved { place: MarkPlace, over: bool, inverse: Edit, written: Written },
+    /// It could not be.
+    Refused(Text),
+    /// A saving was taken back.
+    TakenBack,
+    /// An address was handed on.
+    Shared(Shared),
+}
+
+/// The bar of an open question.
+pub(crate) fn bar(desk: Desk, question: Question) -> El {
+    let done = RwSignal::new(Done::Nothing);
+    let read = move || {
+        question.draft.track();
+        question.basis.track();
+    };
+    on_change(read, move || done.set(Done::Nothing));
+    // The invented job's numbers are nobody's: saving from there makes a number of one's own.
+    let own = move || {
+        let place = question.mark.get()?;
+        let known = |job: &Job| job.id == place.job && job.mark(&place.mark).is_some();
+        desk.jobs.with(|jobs| jobs.iter().any(known)).then_some(place)
+    };
+    let tap = move |over: Option<MarkPlace>| {
+        done.set(save(desk, question, over).unwrap_or_else(Done::Refused));
+    };
+    let buttons = live(move || {
+        if matches!(*done.read(), Done::Saved { .. }) {
+            return Piece::NONE;
+        }
+        match own() {
+            Some(place) => Piece::all([
+                button(&w::SAVE_OVER).class("main").tap(move || tap(Some(place.clone()))),
+                button(&w::SAVE_NEW).tap(move || tap(None)),
+            ]),
+            None => button(&w::SAVE).class("main").tap(move || tap(None)).into(),
+        }
+    });
+    let hand_on = move || {
+        share(question, move |shared| {
+            done.try_set(Done::Shared(shared));
+        });
+    };
+    let says = live(move || says(desk, question, done));
+    let details = live(move || match &*done.read() {
+        Done::Saved { place, .. } => jobs::details(desk, place.clone()),
+        _ => None,
+    });
+    el("section")
+        .class("bar")
+        .named(&speech::phrase(&w::KEEPING))
+        .with(el("div").class("bar-says").attr("role", "status").with(says))
+        .with(details)
+        .with(el("div").class("bar-buttons").with(buttons).with(button(&w::SHARE).tap(hand_on)))
+}
+
+fn button(phrase: &'static Phrase) -> El {
+    el("button").attr("type", "button").say(phrase)
+}
+
+/// Saves the question as a mark: over the one at `over`, else as a new one.
+fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done, Text> {
+    let refused = |refusal: Refusal| refusal.says();
+    let draft = question.draft.get_untracked();
+    let (units, basis) = (question.units.get_untracked(), question.basis.get_untracked());
+    let fresh = Mark::new(question.entry, &draft, units, basis, &desk.stamp())
+        .map_err(|_| say!(w::CANT_SAVE_FAULT))?;
+    let is_over = over.is_some();
+    let (job, edit, mark) = match over {
+        Some(place) => {
+            let old =
+                untrack(|| desk.job(&place.job)).and_then(|job| job.mark(&place.mark).cloned());
+            let old = old.ok_or_else(|| refused(Refusal::NoSuchMark(place.mark.clone())))?;
+            // What a person wrote about it stays; what was worked out is new.
+            let mark = Mark {
+                id: old.id,
+                title: old.title,
+                spot: old.spot,
+                note: old.note,
+                clock: old.clock,
+                ..fresh
+            };
+            (place.job, Edit::Change(mark.clone()), mark)
+        }
+        None => {
+            let job = desk.job_to_save_in().map_err(refused)?;
+            let mark = Mark { title: title(question, &draft), ..fresh };
+            (job.id, Edit::Keep(mark.clone()), mark)
+        }
+    };
+    let made = desk.edit(&job, edit).map_err(refused)?;
+    let place = MarkPlace { job, mark: mark.id };
+    question.mark.set(Some(place.clone()));
+    Ok(Done::Saved { place, over: is_over, inverse: made.inverse, written: made.written })
+}
+
+/// The calculator's name and its first choice.
+fn title(question: Question, draft: &Node) -> String {
+    let entry = question.entry;
+    let chosen = |row: &Row| match row.kind {
+        Kind::Choice(picks) => {
+            let leaf = draft.get(row.key).and_then(Node::leaf)?;
+            picks.iter().find(|pick| pick.key == leaf).map(|pick| pick.label)
+        }
+        _ => None,
+    };
+    match entry.rows.iter().find_map(chosen) {
+        Some(label) => speech::say(&say!(w::PAIR, entry.name, label)),
+        None => speech::phrase(entry.name),
+    }
+}
+
+fn says(desk: Desk, question: Question, done: RwSignal<Done>) -> Piece {
+    let line = |text: &str| el("p").text(text);
+    match done.get() {
+        Done::Nothing => Piece::NONE,
+        Done::Refused(text) => line(&speech::say(&text)).class("fault").into(),
+        Done::TakenBack => line(&speech::phrase(&w::TAKEN_BACK)).into(),
+        Done::Shared(Shared::Copied) => line(&speech::phrase(&w::LINK_COPIED)).into(),
+        Done::Shared(Shared::Shown(address)) => {
+            let field = el("input")
+                .attr("type", "text")
+                .attr("readonly", "")
+                .attr("value", &address)
+                .own()
+                .named(&speech::phrase(&w::LINK));
+            Piece::all([line(&speech::phrase(&w::LINK_SHOWN)), field])
+        }
+        Done::Saved { place, over, inverse, written } => {
+            let heading = untrack(|| desk.job(&place.job)).map(|job| job.heading());
+            let text = match (written, heading, over) {
+                (Err(trouble), ..) => trouble.says(),
+                (_, Some(job), false) => say!(w::SAVED_ONCE, job),
+                (_, Some(job), true) => say!(w::SAVED_OVER, job),
+                (_, None, _) => say!(w::NOT_SAVED),
+            };
+            let undo = move || {
+                if desk.edit(&place.job, inverse.clone()).is_ok() {
+                    if !over {
+                        question.mark.set(None);
+                    }
+                    done.set(Done::TakenBack);
+                }
+            };
+            el("p")
+                .class(if written.is_ok() { "saved" } else { "saved fault" })
+                .with(el("span").text(&speech::say(&text)))
+                .with(button(&w::UNDO).tap(undo))
+                .with(button(&w::DONE).tap(move || done.set(Done::Nothing)))
+                .into()
+        }
+    }
+}

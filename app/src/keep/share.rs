@@ -1,0 +1,71 @@
+//! Handing on a question as an address: by the phone's own sheet, else by copying it, else by
+//! showing it to be copied by hand.
+
+use crate::question::Question;
+use crate::{route, speech};
+use js_sys::{Function, Promise, Reflect};
+use leptos::prelude::*;
+use wasm_bindgen::prelude::*;
+
+/// What became of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Shared {
+    /// The address is on the clipboard.
+    Copied,
+    /// It has to be copied by hand.
+    Shown(String),
+}
+
+/// The whole address of a question.
+fn address(question: Question) -> String {
+    let here = window().location().href().unwrap_or_default();
+    let page = here.split('#').next().unwrap_or_default();
+    [page, &route::question(&question.link())].concat()
+}
+
+/// Shares it; `done` hears of it where the phone's own sheet does not show it.
+pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static) {
+    let address = address(question);
+    let navigator = window().navigator();
+    if let Ok(true) = Reflect::has(&navigator, &"share".into()) {
+        let data = web_sys::ShareData::new();
+        data.set_title(&speech::phrase(question.entry.name));
+        data.set_url(&address);
+        let sheet = navigator.share_with_data(&data);
+        // Closing the sheet without sharing is no fault; only a phone that can't is.
+        then(
+            &sheet,
+            || {},
+            move |error| {
+                let name = Reflect::get(&error, &"name".into()).ok().and_then(|it| it.as_string());
+                if name.as_deref() != Some("AbortError") {
+                    done(Shared::Shown(address));
+                }
+            },
+        );
+        return;
+    }
+    match copy(&navigator, &address) {
+        Some(copied) => {
+            let shown = done.clone();
+            then(&copied, move || done(Shared::Copied), move |_| shown(Shared::Shown(address)));
+        }
+        None => done(Shared::Shown(address)),
+    }
+}
+
+/// Looked up by name: the clipboard is not there on a page without encryption.
+fn copy(navigator: &web_sys::Navigator, text: &str) -> Option<Promise> {
+    let clipboard = Reflect::get(navigator, &"clipboard".into()).ok()?;
+    let write = Reflect::get(&clipboard, &"writeText".into()).ok()?.dyn_into::<Function>().ok()?;
+    write.call1(&clipboard, &text.into()).ok()?.dyn_into().ok()
+}
+
+fn then(promise: &Promise, good: impl FnOnce() + 'static, bad: impl FnOnce(JsValue) + 'static) {
+    let good = Closure::once_into_js(move |_: JsValue| good());
+    let bad = Closure::once_into_js(bad);
+    let method = Reflect::get(promise, &"then".into()).ok();
+    if let Some(method) = method.and_then(|it| it.dyn_into::<Function>().ok()) {
+        let _ = method.call2(promise, &good, &bad);
+    }
+}

@@ -1,0 +1,32 @@
+//! Keeps the draft and the address in step with what is typed.
+
+use super::Question;
+use crate::desk::Desk;
+use crate::elements::on_change;
+use crate::later::{Because, later};
+use crate::{route, store};
+use leptos::prelude::*;
+
+/// Follows a question for as long as its page is open. `address` tells whether the address
+/// should hold the question before anything is changed.
+pub(super) fn follow(desk: Desk, question: Question, address: bool) {
+    if address {
+        route::replace(&route::question(&question.link()));
+    }
+    let soon = later(move |because| {
+        if question.draft.is_disposed() {
+            return;
+        }
+        desk.report(store::save_draft(question.entry.id, &question.as_draft()));
+        if because == Because::Paused {
+            route::replace(&route::question(&question.link()));
+        }
+    });
+    let read = move || {
+        question.draft.track();
+        question.units.track();
+        question.basis.track();
+        question.mark.track();
+    };
+    on_change(read, soon);
+}

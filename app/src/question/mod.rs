@@ -1,0 +1,193 @@
+//! The open question: one draft, its units and editions, and the one worked answer that all of
+//! the screen reads. What is typed changes the draft here; nothing here draws, and nothing here
+//! knows a storage key.
+
+mod keeping;
+mod opening;
+mod page;
+
+pub(crate) use opening::{Opening, open};
+pub(crate) use page::question_page;
+
+use crate::store::{Draft, MarkPlace};
+use crate::{elements, speech};
+use ledgerboard_core::catalog::{Entry, Link, Worked};
+use ledgerboard_core::edition::Basis;
+use ledgerboard_core::fields;
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::sheet::{Fault, Faults, Put};
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Voice;
+use leptos::prelude::*;
+use std::ops::Deref;
+
+/// What one tap of Undo puts back, and the row that offers it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Undo {
+    /// The path of a list, or the key of a heading.
+    pub(crate) place: String,
+    /// What stood there: paths and their trees.
+    before: Vec<Put>,
+}
+
+/// A hold on the state of one open calculator, small enough that every tap can have its own.
+///
+/// The few hundred bytes behind it are never given back: a page is opened by hand, and its
+/// signals, which hold what is large, go with the page.
+#[derive(Clone, Copy)]
+pub(crate) struct Question(&'static Open);
+
+impl Deref for Question {
+    type Target = Open;
+
+    fn deref(&self) -> &Open {
+        self.0
+    }
+}
+
+/// The state of one open calculator. It belongs to the page that made it.
+pub(crate) struct Open {
+    /// Which calculator.
+    pub(crate) entry: &'static Entry,
+    /// What was typed, leaf by leaf.
+    pub(crate) draft: RwSignal<Node>,
+    /// What bare numbers are in, and what figures are shown in.
+    pub(crate) units: RwSignal<Units>,
+    /// The editions it is asked under.
+    pub(crate) basis: RwSignal<Basis>,
+    /// Nothing has been changed since the sample was opened.
+    pub(crate) is_sample: RwSignal<bool>,
+    /// The mark it was opened from or saved to.
+    pub(crate) mark: RwSignal<Option<MarkPlace>>,
+    /// The last change that a tap can take back.
+    pub(crate) undo: RwSignal<Option<Undo>>,
+    /// The answer, or what keeps it.
+    pub(crate) worked: Memo<Result<Worked, Faults>>,
+}
+
+impl Question {
+    /// Opens a question in the present owner.
+    pub(crate) fn new(opening: Opening) -> Self {
+        let Opening { entry, input, units, basis, is_sample, mark } = opening;
+        let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
+        let basis = RwSignal::new(basis);
+        let worked =
+            Memo::new(move |_| draft.with(|draft| entry.work(draft, units.get(), basis.get())));
+        Self(Box::leak(Box::new(Open {
+            entry,
+            draft,
+            units,
+            basis,
+            is_sample: RwSignal::new(is_sample),
+            mark: RwSignal::new(mark),
+            undo: RwSignal::new(None),
+            worked,
+        })))
+    }
+
+    /// The voice that figures are read out in.
+    pub(crate) fn voice(self) -> Voice {
+        speech::voice(self.units.get())
+    }
+
+    /// The text of one leaf.
+    pub(crate) fn text(self, path: &str) -> Memo<String> {
+        let path = path.to_owned();
+        elements::text(move || {
+            self.draft.with(|draft| draft.at(&path).and_then(Node::leaf).unwrap_or_default())
+        })
+    }
+
+    /// What is wrong at one path; empty where nothing is.
+    pub(crate) fn fault(self, path: &str) -> Memo<String> {
+        let path = path.to_owned();
+        elements::text(move || {
+            let voice = self.voice();
+            self.with_faults(|faults| {
+                let fault = faults.iter().find(|fault| fault.path == path);
+                fault.map(|fault| voice.say(&fault.says)).unwrap_or_default()
+            })
+        })
+    }
+
+    /// Reads the faults; none while there is an answer.
+    pub(crate) fn with_faults<T>(self, read: impl FnOnce(&[Fault]) -> T) -> T {
+        self.worked.with(|worked| read(worked.as_ref().err().map_or(&[], |faults| faults)))
+    }
+
+    /// Types one leaf.
+    pub(crate) fn put(self, path: &str, value: Node) {
+        self.undo.set(None);
+        self.draft.update(|draft| draft.put(path, value));
+        self.is_sample.set(false);
+    }
+
+    /// Makes one tap's changes; Undo is offered at `place`.
+    pub(crate) fn put_all(self, place: &str, puts: &[Put]) {
+        let mut before: Vec<Put> = Vec::new();
+        self.draft.update(|draft| {
+            for (path, value) in puts {
+                let top = path.split('.').next().unwrap_or_default();
+                if let (Some(node), false) =
+                    (draft.get(top), before.iter().any(|(known, _)| known == top))
+                {
+                    before.push((top.to_owned(), node.clone()));
+                }
+                draft.put(path, value.clone());
+            }
+            // As it would have been typed: no unit where the bare figure says the same.
+            let said = opening::plain(self.entry.rows, draft, self.units.get_untracked());
+            for (path, _) in puts {
+                if let Some(value) = said.at(path) {
+                    draft.put(path, value.clone());
+                }
+            }
+        });
+        self.is_sample.set(false);
+        self.undo.set(Some(Undo { place: place.to_owned(), before }));
+    }
+
+    /// Takes the last tap back.
+    pub(crate) fn take_back(self) {
+        if let Some(undo) = self.undo.get_untracked() {
+            self.draft.update(|draft| {
+                for (path, value) in undo.before {
+                    draft.put(&path, value);
+                }
+            });
+            self.undo.set(None);
+        }
+    }
+
+    /// Changes the units without changing what was meant.
+    pub(crate) fn change_units(self, units: Units) {
+        let before = self.units.get_untracked();
+        if before == units {
+            return;
+        }
+        let rows = self.entry.rows;
+        let meant = self.draft.with_untracked(|draft| fields::restate(rows, draft, before));
+        self.draft.set(opening::plain(rows, &meant, units));
+        self.units.set(units);
+    }
+
+    /// The whole question as an address.
+    pub(crate) fn link(self) -> Link {
+        Link {
+            calculator: self.entry.id.to_owned(),
+            input: self.draft.get_untracked(),
+            basis: self.basis.get_untracked(),
+            units: self.units.get_untracked(),
+        }
+    }
+
+    /// The whole question as a draft.
+    fn as_draft(self) -> Draft {
+        Draft {
+            input: self.draft.get_untracked(),
+            units: self.units.get_untracked(),
+            basis: self.basis.get_untracked(),
+            mark: self.mark.get_untracked(),
+        }
+    }
+}

@@ -1,0 +1,126 @@
+//! What a calculator opens with: a link's question, a mark's, the last one typed, or the sample.
+
+use crate::store::{Draft, MarkPlace, Settings};
+use ledgerboard_core::catalog::{Entry, Link};
+use ledgerboard_core::edition::Basis;
+use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::job::{Job, Mark};
+use ledgerboard_core::measure::{Length, Rounding, Shown, Units, Volume};
+use ledgerboard_core::wire::Node;
+
+/// A question about to be opened.
+pub(crate) struct Opening {
+    /// Which calculator.
+    pub(crate) entry: &'static Entry,
+    /// Its inputs, as they will stand in the fields.
+    pub(crate) input: Node,
+    /// What bare numbers are in.
+    pub(crate) units: Units,
+    /// The editions it is asked under.
+    pub(crate) basis: Basis,
+    /// It is the sample.
+    pub(crate) is_sample: bool,
+    /// The mark it comes from.
+    pub(crate) mark: Option<MarkPlace>,
+}
+
+/// What a calculator opens with when only its name is given: what was typed last, else its sample
+/// under the present job's editions and units.
+pub(crate) fn open(
+    entry: &'static Entry,
+    draft: Option<Draft>,
+    job: Option<&Job>,
+    settings: &Settings,
+) -> Opening {
+    if let Some(Draft { input, units, basis, mark }) = draft {
+        let input = filled(entry, &input, units);
+        return Opening { entry, input, units, basis, is_sample: false, mark };
+    }
+    let (units, basis) =
+        job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
+    let input = plain(entry.rows, &entry.sample(), units);
+    Opening { entry, input, units, basis, is_sample: true, mark: None }
+}
+
+impl Opening {
+    /// A link's question. Where it is word for word what was typed last, it is that draft with
+    /// all that belongs to it: a reload loses nothing.
+    pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
+        let Link { input, basis, units, .. } = link;
+        let same = draft.filter(|draft| {
+            draft.units == units && draft.basis == basis && draft.input.leaves() == input.leaves()
+        });
+        let is_sample =
+            same.is_none() && entry.canonical(&input, units).is_ok_and(|all| all == entry.sample());
+        let input = filled(entry, &input, units);
+        Self { entry, input, units, basis, is_sample, mark: same.and_then(|draft| draft.mark) }
+    }
+
+    /// A kept mark's question.
+    pub(crate) fn of_mark(entry: &'static Entry, job: &Job, mark: &Mark) -> Self {
+        Self {
+            entry,
+            input: plain(entry.rows, &filled(entry, &mark.input, job.units), job.units),
+            units: job.units,
+            basis: mark.basis,
+            is_sample: false,
+            mark: Some(MarkPlace { job: job.id.clone(), mark: mark.id.clone() }),
+        }
+    }
+}
+
+/// The same tree with every field that it leaves out at its blank, so that no field stands empty
+/// while something is counted for it.
+fn filled(entry: &'static Entry, input: &Node, units: Units) -> Node {
+    match entry.canonical(input, units) {
+        Ok(whole) => completed(input, &whole),
+        Err(_) => input.clone(),
+    }
+}
+
+fn completed(typed: &Node, whole: &Node) -> Node {
+    match (typed, whole) {
+        (Node::Tree(parts), Node::Tree(all)) => Node::Tree(
+            all.iter()
+                .map(|(key, part)| {
+                    let given = parts.iter().find(|(name, _)| name == key);
+                    (key.clone(), given.map_or_else(|| part.clone(), |(_, it)| completed(it, part)))
+                })
+                .collect(),
+        ),
+        (Node::List(items), Node::List(all)) => {
+            Node::List(items.iter().zip(all).map(|(item, each)| completed(item, each)).collect())
+        }
+        _ => typed.clone(),
+    }
+}
+
+/// The same tree with units left out wherever the bare figure says exactly the same, as a person
+/// would have typed it.
+pub(super) fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
+    let Node::Tree(parts) = from else { return from.clone() };
+    let bare = |shown: Shown| (!shown.rounded).then_some(shown.figure);
+    let parts = parts.iter().map(|(key, part)| {
+        let text = part.leaf().unwrap_or_default();
+        let said = match rows.iter().find(|row| row.key == key).map(|row| row.kind) {
+            Some(Kind::Volume(_)) => Volume::read(&text, units)
+                .ok()
+                .and_then(|volume| bare(volume.show(units, Rounding::Nearest)))
+                .map(Node::Text),
+            Some(Kind::Length(_)) if units == Units::Metric => Length::read(&text, units)
+                .ok()
+                .and_then(|length| bare(length.show(units, Rounding::Nearest)))
+                .map(Node::Text),
+            Some(Kind::Group(rows)) => Some(plain(rows, part, units)),
+            Some(Kind::List(item)) => match part {
+                Node::List(items) => {
+                    Some(Node::List(items.iter().map(|it| plain(item.rows, it, units)).collect()))
+                }
+                _ => None,
+            },
+            _ => None,
+        };
+        (key.clone(), said.unwrap_or_else(|| part.clone()))
+    });
+    Node::Tree(parts.collect())
+}

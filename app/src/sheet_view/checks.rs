@@ -1,0 +1,30 @@
+//! Rules with their margins.
+
+use crate::drawing::{margin_rule, spare, verdict};
+use crate::elements::{El, el};
+use crate::words as w;
+use ledgerboard_core::catalog::Worked;
+use ledgerboard_core::say;
+use ledgerboard_core::sheet::Check;
+use ledgerboard_core::words::Voice;
+
+pub(super) fn checks(worked: &Worked, voice: Voice) -> El {
+    el("ul").class("checks").with_all(worked.sheet.checks.iter().map(|check| one(check, voice)))
+}
+
+fn one(check: &Check, voice: Voice) -> El {
+    let clause = say!(w::PAIR, check.source.clause, check.source.says);
+    el("li")
+        .class("check")
+        .with(
+            el("p")
+                .class("row")
+                .with(el("span").text(&voice.say(&check.name)))
+                .text(" ")
+                .with(verdict(check.verdict, check.word())),
+        )
+        .with(margin_rule(check, voice.units))
+        .with(el("p").text(&voice.say(&spare(check))))
+        .with(check.note.as_ref().map(|note| el("p").text(&voice.say(note))))
+        .with(el("p").class("quiet").text(&voice.say(&clause)))
+}

@@ -1,0 +1,101 @@
+//! All that stands behind an answer, each under a heading that opens and closes. Headings stay
+//! as they were left while what is under them changes; on a wide page they start open.
+
+use super::{checks, parts, shown, working};
+use crate::elements::{El, Piece, el, live_text, when};
+use crate::question::Question;
+use crate::{speech, words as w};
+use ledgerboard_core::catalog::Worked;
+use ledgerboard_core::say;
+use ledgerboard_core::sheet::Source;
+use ledgerboard_core::words::{Arg, Phrase, Text, Voice};
+use leptos::prelude::{Get, Memo, With, window};
+
+/// Whether the page is wide enough to show everything at once.
+fn is_wide() -> bool {
+    let query = window().match_media("(min-width: 900px)").ok().flatten();
+    query.is_some_and(|query| query.matches())
+}
+
+/// Checks, the calculator's own, working, materials, cautions, sources.
+pub(crate) fn headings(question: Question) -> Piece {
+    let here = |phrase, there: fn(&Worked) -> bool, show: fn(&Worked, Voice) -> El| {
+        while_there(question, phrase, there, show)
+    };
+    Piece::all([
+        here(&w::CHECKS, |it| !it.sheet.checks.is_empty(), checks::checks),
+        parts::parts(question),
+        here(&w::WORKING, |it| !it.sheet.working.is_empty(), working::working),
+        here(&w::FIGURES, |it| !it.sheet.figures.is_empty(), figures),
+        here(&w::MATERIALS, |it| !it.sheet.materials.is_empty(), materials),
+        here(&w::CAUTIONS, |it| it.sheet.cautions.len() > 1, cautions),
+        here(&w::SOURCES, |it| !it.sheet.sources().is_empty(), sources),
+    ])
+}
+
+/// A heading that is there when the last answer had something under it. A fault takes no heading
+/// away, so that what was open is open when the answer is back.
+fn while_there(
+    question: Question,
+    phrase: &'static Phrase,
+    there: fn(&Worked) -> bool,
+    show: fn(&Worked, Voice) -> El,
+) -> Piece {
+    let is_there = Memo::new(move |before: Option<&bool>| {
+        let before = before.copied().unwrap_or(false);
+        question.worked.with(|worked| worked.as_ref().map_or(before, there))
+    });
+    when(
+        move || is_there.get(),
+        move || titled(live_text(move || speech::phrase(phrase)), shown(question, show)),
+    )
+}
+
+/// One heading with what is under it.
+pub(super) fn titled(title: Piece, body: Piece) -> El {
+    let details = el("details").class("heading");
+    let details = if is_wide() { details.attr("open", "") } else { details };
+    details.with(el("summary").with(el("h2").with(title))).with(el("div").class("body").with(body))
+}
+
+/// A line with its figure at the end.
+pub(super) fn row(name: &str, value: &str) -> El {
+    el("li")
+        .class("row")
+        .with(el("span").text(name))
+        .text(" ")
+        .with(el("span").class("value").text(value))
+}
+
+fn figures(worked: &Worked, voice: Voice) -> El {
+    let rows = worked.sheet.figures.iter().map(|figure| {
+        let amount = Arg::Amount(figure.amount, figure.rounding);
+        let amount = Text { phrase: &w::FIGURE, args: vec![amount] };
+        row(&voice.say(&figure.name), &voice.say(&amount))
+    });
+    el("ul").class("rows").with_all(rows)
+}
+
+fn materials(worked: &Worked, voice: Voice) -> El {
+    let rows = worked.sheet.materials.iter().map(|material| {
+        row(&voice.say(&material.name), &voice.say(&say!(w::FIGURE, material.amount)))
+    });
+    el("ul").class("rows").with_all(rows)
+}
+
+fn cautions(worked: &Worked, voice: Voice) -> El {
+    let rest = worked.sheet.cautions.iter().skip(1);
+    el("ul").class("lines").with_all(rest.map(|it| el("li").text(&voice.say(&it.text))))
+}
+
+fn sources(worked: &Worked, voice: Voice) -> El {
+    let one = |source: &'static Source| {
+        let sure = say!(w::SURE, source.seen, source.confidence.words());
+        el("li")
+            .with(el("strong").text(&voice.say(&say!(w::FIGURE, source.clause))))
+            .text(" ")
+            .say(source.says)
+            .with(el("p").class("quiet").text(&voice.say(&sure)))
+    };
+    el("ul").class("lines").with_all(worked.sheet.sources().into_iter().map(one))
+}

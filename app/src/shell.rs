@@ -1,0 +1,155 @@
+//! The frame of every page, and which page stands in it.
+
+use crate::desk::Desk;
+use crate::elements::{El, Piece, el, live, on_change};
+use crate::home::home;
+use crate::question::{Opening, open, question_page};
+use crate::route::{self, Route};
+use crate::settings_page::settings_page;
+use crate::update_bar::update_bars;
+use crate::{jobs, speech, store, words as w};
+use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
+use ledgerboard_core::edition::Basis;
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::say;
+use ledgerboard_core::words::Phrase;
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+/// The whole page.
+pub(crate) fn shell() -> Piece {
+    let desk = Desk::open();
+    let _ = window_event_listener_untyped("hashchange", move |_| desk.route.set(Route::current()));
+    let _ = window_event_listener_untyped("storage", move |event| {
+        let key = event.dyn_ref::<web_sys::StorageEvent>().and_then(web_sys::StorageEvent::key);
+        if let Some(key) = key {
+            desk.reload(&key);
+        }
+    });
+    on_change(
+        move || desk.route.track(),
+        || {
+            request_animation_frame(arrive);
+        },
+    );
+    let back = live(move || match desk.route.get() {
+        Route::Home => el("span").class("name").say(&w::NAME),
+        _ => el("a").class("back").attr("href", route::HOME).say(&w::TO_HOME),
+    });
+    let page = live(move || {
+        let route = desk.route.get();
+        untrack(|| page(desk, route))
+    });
+    let [asks, good_to_know] = update_bars();
+    let settings = el("a").attr("href", route::SETTINGS).say(&w::SETTINGS);
+    let version = speech::say(&say!(w::VERSION, version()));
+    Piece::all([
+        el("header").class("top").with(back).with(jobs::switch(desk)).into(),
+        asks.into(),
+        trouble(desk).into(),
+        page,
+        el("footer")
+            .class("foot")
+            .with(good_to_know)
+            .with(el("p").say(&w::PRIVACY).text(" ").with(settings))
+            .with(el("p").class("quiet").text(&version))
+            .into(),
+    ])
+}
+
+/// From the second page on: a reader hears where it is, and a thumb starts at the top.
+fn arrive() {
+    window().scroll_to_with_x_and_y(0.0, 0.0);
+    let heading = document().query_selector("h1").ok().flatten();
+    if let Some(heading) = heading.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
+        let _ = heading.focus();
+    }
+}
+
+fn version() -> String {
+    let meta = document().query_selector("meta[name=ledgerboard-version]").ok().flatten();
+    meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default()
+}
+
+/// What keeps things from being saved, until it no longer does.
+fn trouble(desk: Desk) -> El {
+    el("div").class("trouble").attr("role", "alert").with(live(move || {
+        desk.trouble.get().map(|trouble| el("p").text(&speech::say(&trouble.says())))
+    }))
+}
+
+fn page(desk: Desk, route: Route) -> El {
+    let view = match route {
+        Route::Home => home(desk),
+        Route::Jobs => jobs::jobs_page(desk),
+        Route::Settings => settings_page(desk),
+        Route::Job(id) => jobs::job_page(desk, id),
+        Route::Calculator(id) => match catalog::find(&id) {
+            Some(entry) => {
+                let settings = desk.settings.get_untracked();
+                let opening = open(entry, store::draft(&id), desk.present().as_ref(), &settings);
+                question_page(desk, opening, true)
+            }
+            None => nowhere(&w::NOWHERE),
+        },
+        Route::Question(link) => match catalog::find(&link.calculator) {
+            Some(entry) => {
+                let draft = store::draft(entry.id);
+                question_page(desk, Opening::of_link(entry, link, draft), true)
+            }
+            None => nowhere(&w::NOWHERE),
+        },
+        Route::Unreadable(id, problem) => unreadable(catalog::find(&id), problem),
+        Route::Mark(job, mark) => kept(desk, &job, &mark),
+    };
+    let heading = move || {
+        let heading = document().query_selector("h1").ok().flatten();
+        let text = heading.and_then(|it| it.text_content()).unwrap_or_default();
+        document().set_title(&speech::say(&say!(w::TITLED, text)));
+    };
+    request_animation_frame(heading);
+    view
+}
+
+fn kept(desk: Desk, job: &str, mark: &str) -> El {
+    let found = desk.job(job).and_then(|job| job.mark(mark).cloned().map(|mark| (job, mark)));
+    let Some((job, mark)) = found else { return nowhere(&w::NO_SUCH_MARK) };
+    match catalog::find(&mark.calculator).filter(|entry| entry.version == mark.version) {
+        Some(entry) => question_page(desk, Opening::of_mark(entry, &job, &mark), false),
+        None => nowhere(&w::NOWHERE),
+    }
+}
+
+fn nowhere(heading: &'static Phrase) -> El {
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(heading))
+        .with(el("p").say(&w::NOWHERE_SAYS))
+        .with(door(route::HOME, &speech::phrase(&w::TO_HOME)))
+}
+
+fn door(address: &str, text: &str) -> El {
+    el("p").with(el("a").class("door").attr("href", address).text(text))
+}
+
+fn unreadable(entry: Option<&'static Entry>, problem: LinkProblem) -> El {
+    let why = match problem {
+        LinkProblem::Encoding => &w::BAD_LINK_ENCODING,
+        LinkProblem::TooLong => &w::BAD_LINK_LONG,
+        LinkProblem::Shape => &w::BAD_LINK_SHAPE,
+        LinkProblem::Setting => &w::BAD_LINK_SETTING,
+    };
+    let sample = entry.map(|entry| {
+        let link = Link {
+            calculator: entry.id.to_owned(),
+            input: entry.sample(),
+            basis: Basis::default(),
+            units: Units::Customary,
+        };
+        door(&route::question(&link), &speech::say(&say!(w::OPEN_SAMPLE, entry.name)))
+    });
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::BAD_LINK))
+        .with(el("p").say(why))
+        .with(sample)
+        .with(door(route::HOME, &speech::phrase(&w::TO_HOME)))
+}

@@ -1,0 +1,173 @@
+//! Every word of the page itself. What a calculator says stands beside the calculator.
+
+use ledgerboard_core::words;
+
+words! {
+    // The frame.
+    NAME = "Ledgerboard";
+    TITLED = "{0} · Ledgerboard";
+    TO_HOME = "All calculators";
+    VERSION = "Version {0}";
+    PRIVACY = "Nothing you type leaves this phone.";
+    NOWHERE = "Nothing is here";
+    NOWHERE_SAYS = "This address holds nothing that this version knows. It may be from a newer one, or cut short on its way.";
+    CLOSE = "Close";
+    UNDO = "Undo";
+    FIGURE = "{0}";
+    PAIR = "{0}: {1}";
+
+    // Home.
+    HOME_HEADING = "What are you working out?";
+    CALCULATORS = "Calculators";
+    JOBS = "Jobs";
+    ALL_JOBS = "All jobs";
+    NO_JOBS = "No jobs yet. Work out a number and save it; it goes to loose notes until you make a job.";
+    SEE_DEMO = "See an invented job";
+    TAKE_DEMO_AWAY = "Hide it";
+    SETTINGS = "Settings";
+
+    // The answer.
+    ANSWER = "Answer";
+    SAMPLE = "Sample";
+    OF_AT_MOST = "of {0}";
+    OF_AT_LEAST = "of at least {0}";
+    NOTHING_TO_SPARE = "nothing to spare";
+    TO_SPARE = "{0} to spare";
+    TOO_MUCH = "{0} too much";
+    TOO_LITTLE = "{0} too little";
+    RULE_NAME = "{0} of {1}, {2}, {3}";
+    NEEDS = "needs: {0}";
+    NEEDS_MORE = "{0} {0?field|fields} to look at";
+    GO_TO_FIELD = "Go to the field";
+    WAITS = "Waits for: {0}";
+    UNDER = "Worked under {0}.";
+    UNDER_STRICTEST = "Edition not set: strictest of {0}, {1}, {2}. Shown: {3}.";
+    FLIPS = "The editions disagree. The one your town adopted decides; ask the building department.";
+    EDITION_NOT_SET = "Not set: strictest";
+    UNITS = "Units";
+    CUSTOMARY = "Feet and inches";
+    METRIC = "Metric";
+
+    // Fields.
+    FIELDS = "What goes in";
+    PICK_COMMON = "{0}: {1}";
+    FEWER = "One fewer: {0}";
+    MORE = "One more: {0}";
+    READ_AS = "= {0}";
+    NUMBERED = "{0} {1}";
+    ADD = "Add {0}";
+    REMOVE = "Remove";
+    REMOVE_ITEM = "Remove {0} {1}";
+    REMOVED = "Removed.";
+    MORE_OF_ITEM = "More";
+    USED = "Put in.";
+    YES = "Yes";
+    RULER = "Rule";
+    RULER_OF = "Set {0} by feet, inches and sixteenths";
+    FEET = "Feet";
+    INCHES = "Inches";
+    SIXTEENTHS = "Sixteenths";
+    NO_SIXTEENTHS = "0";
+    NO_CHOICE = "“{0}” is no choice here";
+
+    // Headings below.
+    DRAWING = "Drawing";
+    DRAWING_LARGE = "Show it large";
+    IN_WORDS = "In words";
+    CHECKS = "Checks";
+    WORKING = "Working";
+    MATERIALS = "What to have on hand";
+    CAUTIONS = "Cautions";
+    SOURCES = "Sources";
+    FIGURES = "Other figures";
+    USE = "Use";
+    USE_ROW = "Use: {0}";
+    SURE = "{0} ({1})";
+
+    // Keeping.
+    KEEPING = "Keep this number";
+    SAVE = "Save to job";
+    SAVE_OVER = "Save over";
+    SAVE_NEW = "Save as new";
+    SHARE = "Share";
+    SAVED_ONCE = "Saved once on this phone, in {0}";
+    SAVED_OVER = "Saved over, once on this phone, in {0}";
+    TAKEN_BACK = "Taken back.";
+    NOT_SAVED = "Not saved.";
+    TITLE = "Title";
+    SPOT = "Room or spot";
+    NOTE = "Note";
+    DONE = "Done";
+    CANT_SAVE_FAULT = "Nothing to save yet: look at the field first.";
+    LINK_COPIED = "Address copied. It holds the whole question.";
+    LINK_SHOWN = "Copy this address: it holds the whole question.";
+    LINK = "Address";
+    LOOSE_NOTES = "Loose notes, {0}";
+    NO_JOB = "Loose notes";
+    THIS_JOB = "Job";
+    NEW_JOB_PICK = "New job …";
+    COPIED_TITLE = "{0}, again";
+
+    // Jobs.
+    NEW_JOB = "New job";
+    JOB_NAME = "Name";
+    JOB_PLACE = "Place, way in, who to call";
+    JOB_SAMPLE_HINT = "A street and number, or what the crew calls it.";
+    MAKE_JOB = "Make this job";
+    WORK_ON = "Work on this job";
+    WORKED_ON = "Your present job";
+    EDITION_OF_JOB = "Edition of the electrical code";
+    EDITION_HINT = "The one your town adopted. The building department knows; leave it unset and the strictest is shown.";
+    SAVED_NUMBERS = "Saved numbers";
+    NO_MARKS = "Nothing saved here yet. Open a calculator, and save its number to this job.";
+    NO_SPOT = "No room given";
+    RENAME = "About this job";
+    REMOVE_JOB = "Remove this job";
+    JOB_REMOVED = "Removed: {0}.";
+    MARK_REMOVED = "Removed: {0}.";
+    MARK_MOVED = "Moved to {0}.";
+    CHANGE_DETAILS = "{0}: change, copy, move";
+    AGAIN = "Copy";
+    MOVE = "Move to";
+    MOVE_PICK = "Pick a job";
+    THEN_NOW = "Then: {0}, {1}. Now: {2}, {3}.";
+    INVENTED = "Invented: nobody’s house and nobody’s numbers.";
+    DEMO_SAYS = "Look round, open its numbers, change them. What you save goes to your own jobs.";
+    NO_SUCH_JOB = "This job is not on this phone";
+    NO_SUCH_MARK = "This number is not on this phone";
+    MARK_COUNT = "{0} saved {0?number|numbers}";
+
+    // What the phone keeps.
+    KEEPS_NOTHING = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";
+    STORE_FULL = "The phone’s room for this page is full. The last change is on this page only, not saved. Remove an old job, or share what you need.";
+    WRITE_DIFFERED = "The phone did not keep what was written. The last change is on this page only, not saved.";
+    STOPPED = "The page has stopped; nothing more is saved.";
+    NEVER_LOADED = "What is on the phone could not be read, so nothing is written over it.";
+    OTHER_TAB = "Another tab changed this job in between, and its version stands. Do your last change again.";
+
+    // Settings.
+    UNITS_WITHOUT_JOB = "Units where no job says otherwise";
+    LANGUAGE = "Language";
+    LANGUAGE_HINT = "Taken at once; the page starts again.";
+    ENGLISH = "English";
+    SPANISH = "Spanish, as far as it is written";
+    PSEUDO = "Brackets round every phrase, for proofreading";
+    DEMO = "The invented job on the first page";
+
+    // Links.
+    BAD_LINK = "This address can’t be read";
+    BAD_LINK_ENCODING = "It was cut or changed on its way. Ask for it again.";
+    BAD_LINK_LONG = "It is longer than any question of ours.";
+    BAD_LINK_SHAPE = "Its fields don’t fit together.";
+    BAD_LINK_SETTING = "It asks for an edition or units that this version doesn’t know.";
+    OPEN_SAMPLE = "Open the sample of {0}";
+
+    // Updates.
+    OFFLINE_READY = "Works without signal now.";
+    UPDATE_WAITING = "A new version is on the phone.";
+    TAKE_UPDATE = "Take it";
+    UPDATE_FAILED = "The update could not be fetched. The version you have still works.";
+    FIRST_FAILED = "Not kept for work without signal yet: the fetch was cut short. It tries again by itself.";
+    UPDATED_ELSEWHERE = "Another tab took the new version. Reload this one when you are ready.";
+    RELOAD = "Reload";
+}

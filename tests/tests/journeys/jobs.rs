@@ -1,0 +1,100 @@
+//! Jobs and their marks: made, filled, moved, taken away and brought back.
+
+use crate::harness::{Device, Journey, Server, journey, saying};
+
+#[tokio::test]
+async fn the_invented_job_is_marked_and_gone_in_one_tap() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("").await;
+        page.tap(saying("See an invented job")).await;
+        page.sees(saying("Invented: nobody’s house and nobody’s numbers.")).await;
+        page.screenshot("invented-job").await;
+        page.tap(saying("Two switches at the stairs")).await;
+        page.reads(".answer .figure", "28.0 in³").await;
+        page.goto("#/").await;
+        page.tap(saying("Hide it")).await;
+        page.misses(saying("See an invented job")).await;
+        page.reload().await;
+        page.sees(saying("Box fill")).await;
+        page.misses(saying("See an invented job")).await;
+        let kept: bool = page
+            .evaluate(
+                "Object.keys(localStorage).some((key) => localStorage[key].includes('nvented'))",
+            )
+            .await;
+        assert!(!kept, "the invented job is never stored");
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_mark_is_copied_moved_removed_and_brought_back() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        for (name, place) in [("Plum Street 4", "Side door"), ("Mill Bank 9", "")] {
+            page.goto("#/jobs").await;
+            page.enter("#job-name", name).await;
+            page.enter("#job-place", place).await;
+            page.tap(saying("Make this job")).await;
+            page.sees(saying(name)).await;
+        }
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den switch").await;
+        page.enter("#mark-spot", "Den").await;
+        page.enter("#mark-note", "<b>left</b> of the door").await;
+        page.tap(saying("Done")).await;
+
+        page.goto("#/jobs").await;
+        page.tap(saying("Mill Bank 9")).await;
+        page.reads(".mark-title", "Den switch").await;
+        page.sees(saying("<b>left</b> of the door")).await;
+        page.screenshot("job").await;
+        page.tap(".mark summary").await;
+        page.tap(saying("Copy")).await;
+        page.sees(saying("Den switch, again")).await;
+        page.tap(saying("Undo")).await;
+        page.misses(saying("Den switch, again")).await;
+
+        if page.evaluate("!document.querySelector('.mark details').open").await {
+            page.tap(".mark summary").await;
+        }
+        page.tap(saying("Remove")).await;
+        page.misses(".mark-title").await;
+        page.tap(saying("Undo")).await;
+        page.reads(".mark-title", "Den switch").await;
+
+        page.tap(".mark summary").await;
+        page.choose("[aria-label='Move to']", "Plum Street 4").await;
+        page.misses(".mark-title").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("Plum Street 4")).await;
+        page.reads(".mark-title", "Den switch").await;
+        page.reload().await;
+        page.reads(".mark-title", "Den switch").await;
+    })
+    .await;
+}
+
+/// Source: NEC 2017 and 2020 314.16(B)(5): five grounds count one allowance, or one and a quarter.
+#[tokio::test]
+async fn another_edition_shows_then_and_now_and_keeps_the_answer_of_its_day() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "Plum Street 4").await;
+        page.tap(saying("Make this job")).await;
+        page.choose("#edition", "NEC 2017").await;
+        page.goto("#/box-fill?marked=32&gangs=2&cables.0.cable=14-2&cables.0.count=4&cables.1.cable=14-3&devices.0.count=2&~nec=2017").await;
+        page.reads(".answer .figure", "32.0 in³").await;
+        page.tap(saying("Save to job")).await;
+        page.sees("#mark-title").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("Plum Street 4")).await;
+        page.reads(".mark .value", "32.0 in³").await;
+        page.misses(".mark .now").await;
+        page.choose("#edition", "NEC 2020").await;
+        page.reads(".mark .value", "32.0 in³").await;
+        page.reads(".mark .now", "Then: 32.0 in³, within. Now: 32.5 in³, over.").await;
+        page.screenshot("then-and-now").await;
+    })
+    .await;
+}

@@ -1,0 +1,30 @@
+//! The file that ships answers as the native program does, byte for byte.
+
+use ledgerboard_core::catalog::answer_line;
+
+use crate::harness::{Device, Journey, Server, journey};
+
+#[tokio::test]
+async fn the_shipped_file_answers_every_vector_byte_for_byte() {
+    let questions: Vec<&str> = include_str!("../../vectors/box-fill.jsonl")
+        .lines()
+        .filter(|line| !line.is_empty())
+        .collect();
+    assert!(questions.len() > 200);
+    journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
+        page.goto("").await;
+        page.sees("h1").await;
+        let list = serde_json::to_string(&questions).expect("text is JSON");
+        // The same module that runs the page: its script is imported once, whoever asks.
+        let ask = format!(
+            "import(document.querySelector('link[rel=modulepreload]').href) \
+             .then((program) => {list}.map((line) => program.answer_line(line)))"
+        );
+        let answers: Vec<String> = page.evaluate(&ask).await;
+        for (question, answer) in questions.iter().zip(&answers) {
+            assert_eq!(*answer, answer_line(question), "{question}");
+        }
+        assert_eq!(answers.len(), questions.len());
+    })
+    .await;
+}

@@ -1,0 +1,63 @@
+//! No word reaches the screen but through the one interpolator: in the proofreading language every
+//! phrase stands in brackets, and any text outside of them was written past it.
+
+use crate::harness::{Device, Journey, Server, journey, saying};
+
+/// Text that stands in no brackets and isn't a person's own, a number or a sign.
+const OUTSIDE: &str = r"(() => {
+    const found = [];
+    const inside = (text) => {
+        // Phrases stand in phrases: take the innermost away until none is left.
+        let bare = text;
+        for (let before = ''; before !== bare;) {
+            before = bare;
+            bare = bare.replace(/⟦[^⟦⟧]*⟧/g, '');
+        }
+        return !/\p{L}{2,}/u.test(bare);
+    };
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+        const text = walk.currentNode, element = text.parentElement;
+        if (element.closest('[data-own], script, #shell, #fault, noscript, template')) continue;
+        if (!inside(text.data)) found.push(text.data.trim());
+    }
+    for (const element of document.querySelectorAll('[aria-label], [title], [placeholder], [alt], [aria-description], [aria-valuetext]')) {
+        if (element.closest('[data-own]')) continue;
+        for (const name of ['aria-label', 'title', 'placeholder', 'alt', 'aria-description', 'aria-valuetext']) {
+            const text = element.getAttribute(name);
+            if (text && !inside(text)) found.push(`${name}=${text}`);
+        }
+    }
+    return found;
+})()";
+
+#[tokio::test]
+async fn every_word_on_every_page_comes_from_the_phrases() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/settings").await;
+        page.choose("#language", "Brackets round every phrase, for proofreading").await;
+        page.sees(saying("⟦Settings⟧")).await;
+        for place in [
+            "#/",
+            "#/jobs",
+            "#/job/demo",
+            "#/settings",
+            "#/nowhere",
+            "#/box-fill?a.%=1",
+            "#/cable-securing",
+            "#/box-fill",
+            "#/box-fill?enclosure=dev-3x2x2&clamps=inside&cables.0.cable=14-2&cables.0.count=2&devices.0.kind=range&wires.0.how=canopy&wires.0.count=5&barriers.0.after=1&gangs=2&adds.0.kind=extension",
+            "#/box-fill?marked=wide&cables.0.count=x&barriers.0.after=9",
+        ] {
+            page.goto(place).await;
+            page.sees("h1").await;
+            let _: Option<bool> =
+                page.evaluate("document.querySelectorAll('details').forEach((it) => it.open = true)").await;
+            let found: Vec<String> = page.evaluate(OUTSIDE).await;
+            assert!(found.is_empty(), "{place}: {found:#?}");
+            let all: usize = page.evaluate("document.body.textContent.split('⟦').length").await;
+            assert!(all > 5, "{place}: the brackets are there");
+        }
+    })
+    .await;
+}
