@@ -49,10 +49,13 @@ pub(crate) struct Made {
 impl Desk {
     /// Reads the store and the address.
     pub(crate) fn open() -> Self {
-        let Loaded { settings, jobs, aside, trouble } = store::load_all();
+        let Loaded { mut settings, is_first_visit, jobs, aside, trouble } = store::load_all();
         speech::speak(&settings.language);
+        let route = Route::current();
+        // Who comes by a link has come for its number, not to be shown around.
+        settings.demo_hidden |= is_first_visit && route != Route::Home;
         Self(Box::leak(Box::new(Shared {
-            route: RwSignal::new(Route::current()),
+            route: RwSignal::new(route),
             settings: RwSignal::new(settings),
             jobs: RwSignal::new(jobs),
             aside: RwSignal::new(aside),

@@ -3,9 +3,9 @@
 //! The adopted edition with its local amendments governs, not the newest; only the building
 //! department knows which that is.
 
+use crate::wire::{Node, Parts};
 use crate::words;
 use crate::words::Phrase;
-use serde::{Deserialize, Serialize};
 
 words! {
     /// An edition of the electrical code.
@@ -19,19 +19,15 @@ words! {
 }
 
 /// An edition of the National Electrical Code (NFPA 70).
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Electrical {
     /// 2017.
-    #[serde(rename = "2017")]
     E2017,
     /// 2020.
-    #[serde(rename = "2020")]
     E2020,
     /// 2023.
-    #[serde(rename = "2023")]
     E2023,
     /// 2026: offered, but its rules could not be verified, so nothing is called within under it.
-    #[serde(rename = "2026")]
     E2026,
 }
 
@@ -69,10 +65,26 @@ impl Electrical {
 
 /// The editions that a job is worked under. `None` is "not set": the strictest of the verified
 /// ones is shown, and the sheet asks only where they disagree.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Basis {
     /// The electrical code.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub electrical: Option<Electrical>,
+}
+
+impl Basis {
+    /// As it is written in records: only what is set.
+    pub fn write(self) -> Node {
+        let mut node = Node::EMPTY;
+        if let Some(edition) = self.electrical {
+            node.put("electrical", Node::text(edition.key()));
+        }
+        node
+    }
+
+    /// Reads [`Basis::write`].
+    pub fn read(parts: &mut Parts<'_>) -> Self {
+        let set = parts.has("electrical");
+        let edition = |parts: &mut Parts<'_>| parts.word("electrical", Electrical::from_key);
+        Self { electrical: if set { edition(parts) } else { None } }
+    }
 }

@@ -4,9 +4,14 @@
 //! tree as a kept input, only with leaves that may not be readable yet, so nothing typed is lost.
 //! Quantities are text with their unit; JSON numbers are for counts.
 
-use serde::de::{Error, MapAccess, SeqAccess, Visitor};
+mod parts;
+
+pub use parts::Parts;
+
+use serde::de::{DeserializeSeed, Error, MapAccess, SeqAccess, Visitor};
 use serde::ser::{SerializeMap, SerializeSeq};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use std::cell::Cell;
 use std::fmt;
 
 /// A tree of what was given.
@@ -151,13 +156,49 @@ impl Serialize for Node {
 
 impl<'de> Deserialize<'de> for Node {
     fn deserialize<D: Deserializer<'de>>(from: D) -> Result<Self, D::Error> {
-        from.deserialize_any(Reader)
+        let problem = Cell::new(None);
+        let node = Reader(&problem).deserialize(from)?;
+        problem.get().map_or(Ok(node), |problem| Err(D::Error::custom(problem)))
     }
 }
 
-struct Reader;
+impl Node {
+    /// Reads JSON, as `Deserialize` does, but without an error of the library's own making: those
+    /// cut texts by place, and a cut that fails prints what it cut, with the tables of every
+    /// letter there is. That was 5 KB of the packed page, and is again wherever a text is cut as
+    /// `text[from..to]`: `get`, `split_once` and `strip_prefix` need none of it.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn from_json(json: &str) -> Result<Self, String> {
+        let problem = Cell::new(None);
+        let mut from = serde_json::Deserializer::from_str(json);
+        let node = Reader(&problem).deserialize(&mut from).map_err(|error| error.to_string())?;
+        from.end().map_err(|error| error.to_string())?;
+        problem.get().map_or(Ok(node), |problem| Err(problem.to_owned()))
+    }
+}
 
-impl<'de> Visitor<'de> for Reader {
+/// Reads any JSON to its end. What no tree may hold leaves a problem and an empty tree.
+#[derive(Clone, Copy)]
+struct Reader<'a>(&'a Cell<Option<&'static str>>);
+
+impl Reader<'_> {
+    fn refuse(self, problem: &'static str) -> Node {
+        self.0.set(Some(self.0.get().unwrap_or(problem)));
+        Node::EMPTY
+    }
+}
+
+impl<'de> DeserializeSeed<'de> for Reader<'_> {
+    type Value = Node;
+
+    fn deserialize<D: Deserializer<'de>>(self, from: D) -> Result<Node, D::Error> {
+        from.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for Reader<'_> {
     type Value = Node;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -173,23 +214,28 @@ impl<'de> Visitor<'de> for Reader {
         Ok(Node::Whole(whole))
     }
     fn visit_u64<E: Error>(self, whole: u64) -> Result<Node, E> {
-        i64::try_from(whole).map(Node::Whole).map_err(|_| E::custom("a number too large to hold"))
+        let fits = i64::try_from(whole).map(Node::Whole);
+        Ok(fits.unwrap_or_else(|_| self.refuse("a number too large to hold")))
     }
     fn visit_f64<E: Error>(self, _: f64) -> Result<Node, E> {
-        Err(E::custom("a number with a point: write it as text with its unit, \"20.3 in3\""))
+        Ok(self.refuse("a number with a point: write it as text with its unit, \"20.3 in3\""))
+    }
+    fn visit_unit<E: Error>(self) -> Result<Node, E> {
+        Ok(self.refuse("null: leave the part out"))
     }
     fn visit_seq<A: SeqAccess<'de>>(self, mut from: A) -> Result<Node, A::Error> {
         let mut items = Vec::new();
-        while let Some(item) = from.next_element()? {
+        while let Some(item) = from.next_element_seed(self)? {
             items.push(item);
         }
         Ok(Node::List(items))
     }
     fn visit_map<A: MapAccess<'de>>(self, mut from: A) -> Result<Node, A::Error> {
         let mut parts: Vec<(String, Node)> = Vec::new();
-        while let Some((key, part)) = from.next_entry::<String, Node>()? {
+        while let Some(key) = from.next_key::<String>()? {
+            let part = from.next_value_seed(self)?;
             if parts.iter().any(|(name, _)| *name == key) {
-                return Err(A::Error::custom("the same name twice"));
+                self.refuse("the same name twice");
             }
             parts.push((key, part));
         }

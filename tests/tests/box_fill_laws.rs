@@ -30,7 +30,7 @@ fn items(list: &str) -> &'static [Row] {
 #[test]
 fn adding_anything_never_lowers_the_fill() {
     for list in CONTENTS {
-        let mut runner = TestRunner::new(Config::with_cases(300));
+        let mut runner = TestRunner::new(Config::with_cases(600));
         let cases = (
             fitting(Input::ROWS),
             fitting(items(list)),

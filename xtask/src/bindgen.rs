@@ -11,8 +11,9 @@ pub(crate) struct Bound {
 }
 
 /// # Errors
-/// If the file can't be read, or a crate wants to ship scripts of its own: the site is one
-/// script and one WebAssembly file, so that an update is whole or not at all.
+/// If the file can't be read; if a crate wants to ship scripts of its own, for the site is one
+/// script and one WebAssembly file, so that an update is whole or not at all; or if a crate
+/// exports a class: nothing on the page uses one, and no linker can leave out what it calls.
 pub(crate) fn bind(compiled: &Path) -> Result<Bound> {
     let mut output = Bindgen::new()
         .input_path(compiled)
@@ -28,5 +29,24 @@ pub(crate) fn bind(compiled: &Path) -> Result<Bound> {
     let inline = output.snippets().iter().filter(|(_, scripts)| !scripts.is_empty());
     let stray: Vec<_> = inline.map(|(name, _)| name).chain(output.local_modules().keys()).collect();
     ensure!(stray.is_empty(), "these crates bring scripts of their own: {stray:?}");
-    Ok(Bound { glue: output.js().to_owned(), wasm: output.wasm_mut().emit_wasm() })
+    let glue = output.js().to_owned();
+    let classes = exported_classes(&glue);
+    ensure!(classes.is_empty(), "these exported classes weigh on the page, unused: {classes:?}");
+    Ok(Bound { glue, wasm: output.wasm_mut().emit_wasm() })
+}
+
+fn exported_classes(glue: &str) -> Vec<&str> {
+    let lines = glue.lines().filter_map(|line| line.strip_prefix("export class "));
+    lines.filter_map(|line| line.split_whitespace().next()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::exported_classes;
+
+    #[test]
+    fn an_exported_class_is_found_by_name() {
+        let glue = "export class Reel {\n}\nclass Inner {\n}\nexport function answer() {}\n";
+        assert_eq!(exported_classes(glue), ["Reel"]);
+    }
 }

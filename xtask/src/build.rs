@@ -13,7 +13,7 @@ use lexopt::Arg;
 use crate::headers::{self, Headers};
 use crate::precache::{self, PAGE, WORKER};
 use crate::template::Values;
-use crate::{asset, bindgen, lockfile, workspace};
+use crate::{asset, bindgen, lockfile, machine, workspace};
 
 /// Files of public/ whose names the outside world knows, so that they can't carry a hash.
 const FIXED: [&str; 2] = ["manifest.webmanifest", "rescue.html"];
@@ -54,6 +54,7 @@ pub(crate) fn build(options: &Options) -> Result<()> {
     lockfile::check(&fs::read_to_string(root.join("Cargo.lock"))?)?;
     workspace::ensure_wasm_target()?;
     let bound = bindgen::bind(&compile()?)?;
+    machine::check("app.wasm", &bound.wasm)?;
     let site = assemble(&root, &bound, &options.stamp)?;
     let dist = options.dist();
     write(&site, &dist)?;
@@ -66,6 +67,7 @@ fn compile() -> Result<PathBuf> {
         workspace::cargo()
             .args(["build", "--quiet", "--package", "ledgerboard-app", "--profile", "site"])
             .args(["--target", workspace::WASM_TARGET])
+            .env("CARGO_ENCODED_RUSTFLAGS", machine::compiler_flags())
             .stdout(Stdio::null()),
     )?;
     let folder = workspace::target_dir()?.join(workspace::WASM_TARGET).join("site");

@@ -6,6 +6,7 @@ mod budget;
 mod build;
 mod headers;
 mod lockfile;
+mod machine;
 mod precache;
 mod serve;
 mod template;

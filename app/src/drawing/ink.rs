@@ -6,7 +6,7 @@ use crate::elements::{El, Piece, svg};
 use crate::{speech, words as w};
 use ledgerboard_core::measure::Length;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Anchor, Drawing, Ink, Line, Point, Surface, distance};
+use ledgerboard_core::sheet::{Anchor, DIMENSION_PX, Drawing, Ink, Line, Point, Surface, distance};
 use ledgerboard_core::words::Voice;
 
 /// Real lengths to hundredths of a pixel.
@@ -115,11 +115,12 @@ fn label(x: i64, y: i64, anchor: &str, text: &str) -> El {
         .text(text)
 }
 
-/// A line with a slanted tick at each end; the figure above it, or beside a plumb one.
+/// A line with a slanted tick at each end; the figure above it, or along a plumb one, turned to
+/// read from the right.
 fn dimension(from: Point, to: Point, scale: Scale, voice: Voice) -> Piece {
     const TICK: i64 = 400;
-    /// Clear of the line: half the height of the words and a little air.
-    const AIR: i64 = 1000;
+    /// How far the middle of the figure stands off the line, as core lays drawings out.
+    const OFF: i64 = DIMENSION_PX as i64 * 100;
     let (x1, y1) = (scale.px(from.x), scale.px(from.y));
     let (x2, y2) = (scale.px(to.x), scale.px(to.y));
     let text = speech::voice(voice.units).say(&say!(w::FIGURE, distance(from, to)));
@@ -132,9 +133,10 @@ fn dimension(from: Point, to: Point, scale: Scale, voice: Voice) -> Piece {
     }
     let (x, y) = ((x1 + x2) / 2, (y1 + y2) / 2);
     let figure = if from.x == to.x {
-        label(x + AIR / 2, y, "start", &text)
+        let turn = ["rotate(-90 ", &hundredths(x - OFF), " ", &hundredths(y), ")"].concat();
+        label(x - OFF, y, "middle", &text).attr("transform", &turn)
     } else {
-        label(x, y - AIR, "middle", &text)
+        label(x, y - OFF, "middle", &text)
     };
     Piece::all([stroke("dimension", &path).attr("fill", "none"), figure])
 }

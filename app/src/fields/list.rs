@@ -63,10 +63,11 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
     if question.entry.sample().items(&place.path).is_empty() {
         let within = [&place.path, "."].concat();
         let name = place.path.clone();
-        let is_open = untrack(len) > 0;
-        return folding(question, is_open, move |fault| {
-            fault == name || fault.starts_with(&within)
-        })
+        return folding(
+            question,
+            move || len() > 0,
+            move |fault| fault == name || fault.starts_with(&within),
+        )
         .class("list")
         .id(&place.path)
         .with(el("summary").with(el("span").class("label").text(&place.label)))
@@ -142,7 +143,7 @@ fn folded(question: Question, item: &'static Item, rest: Vec<&'static Row>, path
         move || {
             let keys: Vec<_> = rest.iter().map(|row| join(&path, row.key)).collect();
             let summary = differences(question, item, rest.clone(), path.clone());
-            folding(question, false, move |fault| keys.iter().any(|key| key == fault))
+            folding(question, || false, move |fault| keys.iter().any(|key| key == fault))
                 .class("folded")
                 .with(summary)
                 .with_all(rest.iter().map(|row| one(question, item.rows, row, &path)))

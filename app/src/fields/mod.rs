@@ -154,14 +154,17 @@ fn flag(question: Question, place: &Place) -> El {
 
 /// Rows under a heading of their own, folded while nothing is in them; a fault inside opens it.
 fn group(question: Question, inside: &'static [Row], place: &Place) -> El {
-    let filled = question.draft.with_untracked(|draft| {
-        let typed = |row: &Row| {
-            let leaf = draft.at(&place.path).and_then(|here| here.get(row.key)?.leaf());
-            matches!(row.kind, Kind::Length(_) | Kind::Volume(_))
-                && leaf.is_some_and(|leaf| !leaf.is_empty())
-        };
-        inside.iter().any(typed)
-    });
+    let here = place.path.clone();
+    let filled = move || {
+        question.draft.with(|draft| {
+            let typed = |row: &Row| {
+                let leaf = draft.at(&here).and_then(|here| here.get(row.key)?.leaf());
+                matches!(row.kind, Kind::Length(_) | Kind::Volume(_))
+                    && leaf.is_some_and(|leaf| !leaf.is_empty())
+            };
+            inside.iter().any(typed)
+        })
+    };
     let summary = el("summary").with(el("span").class("label").text(&place.label));
     let within = [&place.path, "."].concat();
     folding(question, filled, move |path| path.starts_with(&within))
@@ -171,20 +174,20 @@ fn group(question: Question, inside: &'static [Row], place: &Place) -> El {
         .with(rows(question, inside, &place.path))
 }
 
-/// A heading that opens and closes; a fault at a path that is `inside` opens it.
+/// A heading that opens and closes. It opens by itself when it becomes `filled`, and when a fault
+/// stands at a path that is `inside`.
 fn folding(
     question: Question,
-    is_open: bool,
+    filled: impl Fn() -> bool + Send + Sync + 'static,
     inside: impl Fn(&str) -> bool + Send + Sync + 'static,
 ) -> El {
     let details = el("details");
-    let details = if is_open { details.attr("open", "") } else { details };
-    let faulty = elements::flag(move || {
-        question.with_faults(|faults| faults.iter().any(|fault| inside(&fault.path)))
+    let opens = elements::flag(move || {
+        filled() || question.with_faults(|faults| faults.iter().any(|fault| inside(&fault.path)))
     });
     let opened = details.clone();
     keep_up(move || {
-        if faulty.get() {
+        if opens.get() {
             let _ = opened.clone().attr("open", "");
         }
     });

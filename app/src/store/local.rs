@@ -38,7 +38,7 @@ pub(super) fn text(name: &str) -> Option<String> {
 /// One record that is a tree.
 pub(super) fn node(name: &str) -> Option<Node> {
     probe().ok()?;
-    LocalStorage::get(name).ok()
+    text(name).and_then(|text| Node::from_json(&text).ok())
 }
 
 /// Writes one record and reads it back.

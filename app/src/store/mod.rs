@@ -36,6 +36,8 @@ pub(crate) struct SetAside {
 /// Everything that was found when the page started.
 pub(crate) struct Loaded {
     pub(crate) settings: Settings,
+    /// Nothing of ours was here before.
+    pub(crate) is_first_visit: bool,
     pub(crate) jobs: Vec<Job>,
     pub(crate) aside: Vec<SetAside>,
     /// Why nothing is kept, where nothing is.
@@ -110,6 +112,7 @@ fn may_write() -> Written {
 pub(crate) fn load_all() -> Loaded {
     let mut loaded = Loaded {
         settings: Settings::fresh(),
+        is_first_visit: true,
         jobs: Vec::new(),
         aside: Vec::new(),
         trouble: local::probe().err(),
@@ -126,6 +129,7 @@ pub(crate) fn load_all() -> Loaded {
     }
     if let Some(settings) = local::node(SETTINGS).and_then(|node| Settings::read(&node)) {
         loaded.settings = settings;
+        loaded.is_first_visit = false;
     }
     READ_ALL.store(true, Ordering::Relaxed);
     loaded

@@ -6,25 +6,39 @@ use crate::edition::Basis;
 use crate::fields;
 use crate::measure::{Rounding, Units};
 use crate::sheet::{Check, Figure, Part, Sheet, Step};
-use crate::wire::Node;
+use crate::wire::{Node, Parts};
 use crate::words::{Text, Voice};
-use serde::Deserialize;
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
 struct Question {
     calculator: String,
     input: Node,
-    #[serde(default)]
     editions: Basis,
-    #[serde(default)]
     units: Units,
+}
+
+impl Question {
+    fn read(line: &str) -> Result<Self, String> {
+        Parts::read(Node::from_json(line)?, |parts| Self {
+            calculator: parts.text("calculator"),
+            input: parts.node("input"),
+            editions: if parts.has("editions") {
+                parts.tree("editions", Basis::read)
+            } else {
+                Basis::default()
+            },
+            units: if parts.has("units") {
+                parts.word("units", Units::from_key).unwrap_or_default()
+            } else {
+                Units::default()
+            },
+        })
+    }
 }
 
 /// Answers one line. Never fails: what can't be answered says what is wrong and where.
 pub fn answer_line(line: &str) -> String {
-    let node = match serde_json::from_str::<Question>(line) {
-        Err(error) => refuse("json", &error.to_string(), Vec::new()),
+    let node = match Question::read(line) {
+        Err(problem) => refuse("json", &problem, Vec::new()),
         Ok(question) => match find(&question.calculator) {
             None => {
                 refuse("calculator", "no calculator has this id; --list shows them", Vec::new())

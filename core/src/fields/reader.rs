@@ -92,7 +92,7 @@ impl<'a> Reader<'a> {
 
     /// Notes a fault at the present place.
     pub fn fault(&mut self, given: String, says: Text) {
-        let label = self.labels.last().copied().unwrap_or(&w::COUNT_LABEL);
+        let label = self.labels.last().copied().unwrap_or(&w::WHOLE_LABEL);
         self.faults.push(Fault { path: self.path.join("."), label, given, says });
     }
 
@@ -101,9 +101,11 @@ impl<'a> Reader<'a> {
         let Node::Tree(parts) = here else { return };
         for (key, part) in parts {
             if !rows.iter().any(|row| row.key == key) {
-                self.path.push(key.clone());
-                self.fault(part.leaf().unwrap_or_default(), say!(w::UNKNOWN));
-                self.path.pop();
+                let given = part.leaf().unwrap_or_default();
+                self.within(key, &w::UNKNOWN_LABEL, &mut |reader| {
+                    reader.fault(given.clone(), say!(w::UNKNOWN));
+                    false
+                });
             }
         }
     }

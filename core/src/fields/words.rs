@@ -18,5 +18,6 @@ words! {
     A_WHOLE_NUMBER = "3";
     A_LENGTH = "9' 4 1/2\", 9-4-1/2, 112.5 or 2860 mm";
     A_VOLUME = "20.3 or 333 cm3";
-    COUNT_LABEL = "how many";
+    WHOLE_LABEL = "the whole question";
+    UNKNOWN_LABEL = "a field this version knows";
 }

@@ -3,13 +3,11 @@
 //! Of two copies the one whose clock is past the other replaces it; two that are aside of each
 //! other were changed on two devices without word between them, and both are kept.
 
-use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use crate::wire::{Node, Parts};
 
-/// How often each device has changed a thing. A device that isn't named has not.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(transparent)]
-pub struct Clock(BTreeMap<String, u32>);
+/// How often each device has changed a thing, by the device's name. One that isn't named has not.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Clock(Vec<(String, u32)>);
 
 /// How one clock stands to another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,20 +25,30 @@ pub enum Order {
 impl Clock {
     /// How often `device` has changed it.
     pub fn count(&self, device: &str) -> u32 {
-        self.0.get(device).copied().unwrap_or(0)
+        self.place_of(device).map_or(0, |at| self.0[at].1)
     }
 
     /// One more change by `device`. Stays where it is after four thousand million of them.
     pub fn bump(&mut self, device: &str) {
-        let count = self.0.entry(device.to_owned()).or_insert(0);
-        *count = count.saturating_add(1);
+        self.set(device, self.count(device).saturating_add(1));
+    }
+
+    fn set(&mut self, device: &str, count: u32) {
+        match self.place_of(device) {
+            Ok(at) => self.0[at].1 = count,
+            Err(at) => self.0.insert(at, (device.to_owned(), count)),
+        }
+    }
+
+    fn place_of(&self, device: &str) -> Result<usize, usize> {
+        self.0.binary_search_by(|(name, _)| name.as_str().cmp(device))
     }
 
     /// Takes in the changes of another clock.
     pub fn join(&mut self, other: &Self) {
-        for (device, &count) in &other.0 {
-            if count > self.count(device) {
-                self.0.insert(device.clone(), count);
+        for (device, count) in &other.0 {
+            if *count > self.count(device) {
+                self.set(device, *count);
             }
         }
     }
@@ -48,7 +56,7 @@ impl Clock {
     /// How this clock stands to `other`.
     pub fn versus(&self, other: &Self) -> Order {
         let lacks = |these: &Self, those: &Self| {
-            those.0.iter().any(|(device, &count)| these.count(device) < count)
+            those.0.iter().any(|(device, count)| these.count(device) < *count)
         };
         match (lacks(self, other), lacks(other, self)) {
             (false, false) => Order::Same,
@@ -56,6 +64,22 @@ impl Clock {
             (false, true) => Order::After,
             (true, true) => Order::Aside,
         }
+    }
+
+    pub(super) fn stored(&self) -> Node {
+        let counts = self.0.iter();
+        Node::Tree(
+            counts.map(|(name, count)| (name.clone(), Node::Whole((*count).into()))).collect(),
+        )
+    }
+
+    pub(super) fn restore(parts: &mut Parts<'_>) -> Self {
+        let mut clock = Self::default();
+        for device in parts.names() {
+            let count = parts.whole(&device);
+            clock.set(&device, count);
+        }
+        clock
     }
 }
 
@@ -65,7 +89,9 @@ mod tests {
     use proptest::prelude::*;
 
     fn clock(counts: &[(&str, u32)]) -> Clock {
-        Clock(counts.iter().map(|&(device, count)| (device.to_owned(), count)).collect())
+        let mut clock = Clock::default();
+        counts.iter().for_each(|(device, count)| clock.set(device, *count));
+        clock
     }
 
     #[test]
@@ -89,7 +115,8 @@ mod tests {
     }
 
     fn any_clock() -> impl Strategy<Value = Clock> {
-        proptest::collection::btree_map("[a-c]", 0_u32..4, 0..4).prop_map(Clock)
+        proptest::collection::btree_map("[a-c]", 0_u32..4, 0..4)
+            .prop_map(|counts| Clock(counts.into_iter().collect()))
     }
 
     proptest! {

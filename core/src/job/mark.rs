@@ -11,12 +11,10 @@ use crate::say;
 use crate::sheet::{Faults, Verdict};
 use crate::wire::Node;
 use crate::words::Text;
-use serde::{Deserialize, Serialize};
 
 /// The answer as it was on the day, in exact text. It never changes by itself: not when a
 /// job's edition changes, not when a calculator is corrected.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Kept {
     /// The key of the figure that is the answer.
     pub figure: String,
@@ -25,7 +23,6 @@ pub struct Kept {
     /// [`Verdict::key`] of the whole.
     pub verdict: String,
     /// The edition that it was shown under, where one matters.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub edition: Option<Electrical>,
     /// The other figures: key and exact text.
     pub figures: Vec<(String, String)>,
@@ -69,8 +66,7 @@ impl Kept {
 }
 
 /// A kept number.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Mark {
     /// Its name in addresses; unique in its job.
     pub id: String,

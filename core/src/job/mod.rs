@@ -11,11 +11,13 @@ mod clock;
 mod crc;
 mod demo;
 mod edit;
+mod fold;
 mod mark;
 pub mod record;
 mod refusal;
 mod site;
 mod stamp;
+mod stored;
 mod words;
 
 pub use clock::{Clock, Order};

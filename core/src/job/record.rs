@@ -17,6 +17,7 @@ use super::crc::crc32;
 use super::site::Job;
 use super::words as w;
 use crate::say;
+use crate::wire::{Node, Parts};
 use crate::words::Text;
 
 /// Of the JSON's shape. Goes up with every change to it.
@@ -100,7 +101,7 @@ impl RecordProblem {
 pub fn write(job: &Job, head: &Head) -> String {
     let head = Head::new(head.revision, &head.writer, head.saved_at);
     // Names are text and no number has a point, so there is nothing here that JSON can't hold.
-    let json = serde_json::to_string(job).unwrap_or_default();
+    let json = serde_json::to_string(&job.stored()).unwrap_or_default();
     seal(&head, &json)
 }
 
@@ -159,8 +160,8 @@ pub fn read(text: &str) -> Result<(Head, Job), RecordProblem> {
         later if later > SCHEMA => return Err(RecordProblem::Newer(later)),
         _ => return Err(RecordProblem::Shape("no schema has this number".to_owned())),
     }
-    let job: Job =
-        serde_json::from_str(json).map_err(|error| RecordProblem::Shape(error.to_string()))?;
+    let node = Node::from_json(json).map_err(RecordProblem::Shape)?;
+    let job = Parts::read(node, Job::restore).map_err(RecordProblem::Shape)?;
     if job.in_order() {
         Ok((head, job))
     } else {

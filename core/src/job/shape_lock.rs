@@ -9,7 +9,7 @@ use crate::catalog::{self, Entry};
 use crate::edition::Electrical;
 use crate::fields;
 use crate::measure::Units;
-use crate::wire::Node;
+use crate::wire::{Node, Parts};
 use crate::words::Voice;
 use serde_json::Value;
 use std::collections::BTreeSet;
@@ -44,14 +44,12 @@ fn head() -> Head {
 /// clock's devices are not part of the shape.
 fn record_shape() -> Vec<String> {
     let mut lines = BTreeSet::new();
-    let job = serde_json::to_value(samples::job()).unwrap();
+    let job = serde_json::to_value(samples::job().stored()).unwrap();
     collect(&job, String::new(), &mut lines);
-    let keys = |all: Vec<String>| all.join(" ").replace('"', "");
-    let key = |value: Result<String, serde_json::Error>| value.unwrap();
-    let editions = Electrical::ALL.iter().map(|edition| key(serde_json::to_string(edition)));
-    let units = [Units::Customary, Units::Metric].map(|units| key(serde_json::to_string(&units)));
-    lines.insert("editions are ".to_owned() + &keys(editions.collect()));
-    lines.insert("units are ".to_owned() + &keys(units.to_vec()));
+    let editions = Electrical::ALL.map(Electrical::key);
+    let units = [Units::Customary, Units::Metric].map(Units::key);
+    lines.insert("editions are ".to_owned() + &editions.join(" "));
+    lines.insert("units are ".to_owned() + &units.join(" "));
     lines.into_iter().map(|line| ["record ", &SCHEMA.to_string(), " ", &line].concat()).collect()
 }
 
@@ -129,6 +127,7 @@ fn fresh_marks(entry: &Entry) -> String {
     let mut marks = vec![sample];
     let demo = super::demo(Voice::default());
     marks.extend(demo.marks.into_iter().filter(|mark| mark.calculator == entry.id));
+    let marks: Vec<Node> = marks.iter().map(Mark::stored).collect();
     serde_json::to_string_pretty(&marks).unwrap() + "\n"
 }
 
@@ -164,7 +163,9 @@ fn stored_shapes_move_only_with_their_version_step_and_fixture() {
         for version in 1..=entry.version {
             let file = [entry.id, "-v", &version.to_string(), ".json"].concat();
             let text = fixture(&file, rewrite, || fresh_marks(entry));
-            let frozen: Vec<Mark> = serde_json::from_str(&text).expect(&file);
+            let frozen: Vec<Node> = serde_json::from_str(&text).expect(&file);
+            let frozen = frozen.into_iter().map(|mark| Parts::read(mark, Mark::restore));
+            let frozen: Vec<Mark> = frozen.collect::<Result<_, _>>().expect(&file);
             assert!(!frozen.is_empty(), "{file} holds nothing");
             frozen.iter().for_each(|mark| opens(entry, mark));
         }
@@ -193,6 +194,6 @@ fn a_kept_box_fill_takes_a_kilobyte_at_most() {
     let stamp = samples::stamp(0);
     let mark = Mark::new(entry, &entry.sample(), Units::Customary, <_>::default(), &stamp).unwrap();
     let mark = Mark { title: "Switch by the door".into(), spot: "Den".into(), ..mark };
-    let bytes = serde_json::to_string(&mark).unwrap().len();
+    let bytes = serde_json::to_string(&mark.stored()).unwrap().len();
     assert!(bytes <= 1_024, "{bytes} bytes");
 }

@@ -1,6 +1,7 @@
 //! A job: a house where numbers are kept.
 
 use super::clock::Clock;
+use super::fold::fold;
 use super::mark::Mark;
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
@@ -9,11 +10,9 @@ use crate::edition::Basis;
 use crate::measure::Units;
 use crate::say;
 use crate::words::{Arg, Text};
-use serde::{Deserialize, Serialize};
 
 /// A job and its marks. Changed through [`super::apply`] alone.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Job {
     /// Its name in addresses and stores.
     pub id: String,
@@ -38,8 +37,7 @@ pub struct Job {
 }
 
 /// What is left of a removed mark.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Gone {
     /// The mark's id.
     pub id: String,
@@ -99,18 +97,26 @@ impl Job {
     /// The marks by spot: the spot with the newest mark first, in it the newest first. Case and
     /// blanks around a spot's name don't make it another spot.
     pub fn newest_first_by_spot(&self) -> Vec<Spot<'_>> {
-        let mut marks: Vec<&Mark> = self.marks.iter().collect();
-        marks.sort_unstable_by(|one, other| (other.at.at, &other.id).cmp(&(one.at.at, &one.id)));
-        let mut spots: Vec<(String, Spot<'_>)> = Vec::new();
+        // Put in place one by one: the library's sort is more code than a job's marks are worth.
+        let mut marks: Vec<&Mark> = Vec::with_capacity(self.marks.len());
+        for mark in &self.marks {
+            let age = (mark.at.at, &mark.id);
+            let place = marks.partition_point(|newer| (newer.at.at, &newer.id) > age);
+            marks.insert(place, mark);
+        }
+        let mut keys: Vec<String> = Vec::new();
+        let mut spots: Vec<Spot<'_>> = Vec::new();
         for mark in marks {
             let name = mark.spot.trim();
-            let key = name.to_lowercase();
-            match spots.iter_mut().find(|(known, _)| *known == key) {
-                Some((_, spot)) => spot.marks.push(mark),
-                None => spots.push((key, Spot { name, marks: vec![mark] })),
-            }
+            let key = fold(name);
+            let place = keys.iter().position(|known| *known == key).unwrap_or_else(|| {
+                keys.push(key);
+                spots.push(Spot { name, marks: Vec::new() });
+                spots.len() - 1
+            });
+            spots[place].marks.push(mark);
         }
-        spots.into_iter().map(|(_, spot)| spot).collect()
+        spots
     }
 
     /// Where a mark of this id stands, or would.

@@ -3,7 +3,6 @@
 use super::words as w;
 use crate::say;
 use crate::words::Text;
-use serde::{Deserialize, Serialize};
 
 /// One act on one device. Made by the page; everything here is pure.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -48,8 +47,7 @@ fn base36(out: &mut String, value: u64) {
 }
 
 /// A point in time, and the zone of whoever noted it.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Moment {
     /// Seconds since 1970-01-01 00:00 UTC.
     pub at: i64,

@@ -14,17 +14,29 @@ pub use length::Length;
 pub use reading::{Problem, Reading, Scanner};
 pub use volume::Volume;
 
-use serde::{Deserialize, Serialize};
-
 /// Which units a person reads and types by default. Text with a unit is read the same in both.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Units {
     /// Feet, inches and sixteenths; cubic inches.
     #[default]
     Customary,
     /// Millimetres; cubic centimetres.
     Metric,
+}
+
+impl Units {
+    /// As they are written in records.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Customary => "customary",
+            Self::Metric => "metric",
+        }
+    }
+
+    /// Reads [`Units::key`].
+    pub fn from_key(key: &str) -> Option<Self> {
+        [Self::Customary, Self::Metric].into_iter().find(|units| units.key() == key)
+    }
 }
 
 /// Which way a figure may be rounded when it is shown.

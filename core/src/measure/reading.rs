@@ -110,15 +110,15 @@ impl<'a> Scanner<'a> {
                 break;
             }
         }
-        let (unit, rest) = self.rest.split_at(end);
+        let (unit, rest) = self.rest.split_at_checked(end).unwrap_or((self.rest, ""));
         self.rest = rest;
         self.space();
         unit
     }
 
     fn digits(&mut self) -> &'a str {
-        let end = self.rest.find(|next: char| !next.is_ascii_digit()).unwrap_or(self.rest.len());
-        let (digits, rest) = self.rest.split_at(end);
+        let rest = self.rest.trim_start_matches(|next: char| next.is_ascii_digit());
+        let digits = self.rest.strip_suffix(rest).unwrap_or_default();
         self.rest = rest;
         digits
     }
@@ -133,9 +133,9 @@ impl<'a> Scanner<'a> {
             return Ok(Number { decimal: nothing, fraction: Some(fraction) });
         }
         let whole = self.digits();
-        if self.rest.starts_with('.') {
+        if let Some(rest) = self.rest.strip_prefix('.') {
             let before = self.rest;
-            self.rest = &self.rest[1..];
+            self.rest = rest;
             let part = self.digits();
             if whole.is_empty() && part.is_empty() {
                 self.rest = before;
@@ -174,8 +174,9 @@ impl<'a> Scanner<'a> {
     }
 
     fn under(&mut self, over: i64) -> Reading<(i64, i64)> {
-        let slash = self.rest.chars().next().map_or(0, char::len_utf8);
-        self.rest = &self.rest[slash..];
+        let mut past_slash = self.rest.chars();
+        past_slash.next();
+        self.rest = past_slash.as_str();
         let digits = self.digits();
         if digits.is_empty() {
             return Err(Problem::NotANumber);
@@ -187,9 +188,9 @@ impl<'a> Scanner<'a> {
     }
 
     fn take_vulgar(&mut self) -> Option<(i64, i64)> {
-        let next = self.rest.chars().next()?;
-        let fraction = vulgar(next)?;
-        self.rest = &self.rest[next.len_utf8()..];
+        let mut rest = self.rest.chars();
+        let fraction = vulgar(rest.next()?)?;
+        self.rest = rest.as_str();
         Some(fraction)
     }
 }

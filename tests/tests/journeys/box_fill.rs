@@ -177,7 +177,7 @@ async fn editions_that_disagree_say_so_and_a_mend_is_one_tap() {
         page.screenshot("box-fill-over").await;
         page.tap("[aria-label^='Use: A ring or cover']").await;
         page.reads(LIMIT, "of 32.5").await;
-        page.reads(field("adds.0.volume"), "0.5 in3").await;
+        page.sees(saying("Marked volume: 0.5")).await;
         page.tap(saying("Undo")).await;
         page.reads(LIMIT, "of 32.0").await;
         page.choose("#edition", "NEC 2026, not verified here").await;

@@ -52,7 +52,7 @@ async fn it_starts_again_without_signal() {
         journey.browser.kill().await;
         journey.page = journey.browser.open().await;
         journey.page.goto("#/box-fill").await;
-        journey.page.sees(saying("Ledgerboard")).await;
+        journey.page.reads("h1", "Box fill").await;
     })
     .await;
 }

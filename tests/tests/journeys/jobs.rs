@@ -52,8 +52,18 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
         page.tap(".mark summary").await;
         page.tap(saying("Copy")).await;
         page.sees(saying("Den switch, again")).await;
-        page.tap(saying("Undo")).await;
+        // Away with the copy, and with the first one too, which comes back.
+        let again: String = page
+            .evaluate("[...document.querySelectorAll('.mark')].find((it) => it.textContent.includes('again')).parentElement.children[0].textContent.includes('again') ? 'first' : 'last'")
+            .await;
+        let copy = format!(".mark:{again}-child");
+        if page.evaluate(&format!("!document.querySelector('{copy} details').open")).await {
+            page.tap(&*format!("{copy} summary")).await;
+        }
+        page.evaluate::<Option<bool>>("document.querySelectorAll('.mark details').forEach((it) => { if (!it.closest('.mark').textContent.includes('again')) it.open = false; })").await;
+        page.tap(saying("Remove")).await;
         page.misses(saying("Den switch, again")).await;
+        page.reads(".mark-title", "Den switch").await;
 
         if page.evaluate("!document.querySelector('.mark details').open").await {
             page.tap(".mark summary").await;

@@ -111,7 +111,7 @@ pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Su
             all.push(Suits { metal: None, gangs: input.gangs, fill, volume, puts });
         }
     }
-    let mut rows: Vec<Suits> = candidates(&bare)
+    let rows: Vec<Suits> = candidates(&bare)
         .filter_map(|(at, metal)| {
             let changed = Input { enclosure: Enclosure::Metal(at), ..bare.clone() };
             let (fill, volume) = holds(&changed, edition)?;
@@ -123,9 +123,13 @@ pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Su
             Some(Suits { metal: Some(metal), gangs, fill, volume, puts })
         })
         .collect();
-    rows.sort_unstable_by_key(|suits| (suits.volume, suits.metal.map(|metal| metal.key)));
-    rows.truncate(4);
-    all.extend(rows);
+    let start = all.len();
+    for suits in rows {
+        let key = |suits: &Suits| (suits.volume, suits.metal.map(|metal| metal.key));
+        let place = all[start..].partition_point(|other| key(other) <= key(&suits));
+        all.insert(start + place, suits);
+    }
+    all.truncate(start + 4);
     all
 }
 
@@ -224,9 +228,11 @@ fn extension(input: &Input, edition: Electrical) -> Option<Mend> {
 }
 
 fn by_volume(family: Family) -> impl Iterator<Item = (usize, &'static Metal)> {
-    let mut rows: Vec<_> =
-        TABLE.iter().enumerate().filter(|(_, metal)| metal.family == family).collect();
-    rows.sort_unstable_by_key(|(at, metal)| (metal.volume, *at));
+    let mut rows: Vec<(usize, &'static Metal)> = Vec::new();
+    for (at, metal) in TABLE.iter().enumerate().filter(|(_, metal)| metal.family == family) {
+        let place = rows.partition_point(|(_, other)| other.volume <= metal.volume);
+        rows.insert(place, (at, metal));
+    }
     rows.into_iter()
 }
 
