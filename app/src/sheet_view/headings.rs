@@ -13,7 +13,7 @@ use leptos::prelude::{Get, Memo, With, window};
 
 /// Whether the page is wide enough to show everything at once.
 fn is_wide() -> bool {
-    let query = window().match_media("(min-width: 900px)").ok().flatten();
+    let query = window().match_media("(min-width: 56.25em)").ok().flatten();
     query.is_some_and(|query| query.matches())
 }
 
