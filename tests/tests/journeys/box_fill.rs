@@ -175,7 +175,7 @@ async fn editions_that_disagree_say_so_and_a_mend_is_one_tap() {
         page.reads(ANSWER, "32.5 in³").await;
         page.tap(saying("What would make it fit")).await;
         page.screenshot("box-fill-over").await;
-        page.tap("[aria-label^='Use: A ring or cover']").await;
+        page.tap("[aria-label^='Use: a ring or cover']").await;
         page.reads(LIMIT, "of 32.5").await;
         page.sees(saying("Marked volume: 0.5")).await;
         page.tap(saying("Undo")).await;

@@ -11,6 +11,7 @@ async fn the_invented_job_is_marked_and_gone_in_one_tap() {
         page.screenshot("invented-job").await;
         page.tap(saying("Two switches at the stairs")).await;
         page.reads(".answer .figure", "28.0 in³").await;
+        page.screenshot("portrait").await;
         page.goto("#/").await;
         page.tap(saying("Hide it")).await;
         page.misses(saying("See an invented job")).await;

@@ -203,7 +203,12 @@ fn with_add(input: &Input, add: Add) -> (Input, Vec<Put>) {
     (changed, puts)
 }
 
+/// Rings and raised covers go on square and octagon boxes; what a marked box takes is its maker's
+/// to say. Common practice.
 fn ring(input: &Input, edition: Electrical) -> Option<Mend> {
+    if input.enclosure.metal().is_some_and(|metal| !metal.family.extends()) {
+        return None;
+    }
     let volumes = volumes(input).ok()?;
     let all: i64 = volumes.sides.iter().sum();
     let sides = sides(input, edition, &volumes).ok()?;

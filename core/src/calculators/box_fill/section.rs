@@ -167,11 +167,23 @@ pub(super) fn drawing(answer: &Answer, side: &Side) -> Drawing {
         surface: Surface::Open,
         means: Some((&s::OUTLINE).into()),
     });
-    ink.push(Ink::Label {
-        at: Point::new(left.plus(right).part(2), front.minus(above).minus(px(12))),
-        anchor: Anchor::Middle,
-        text: (&s::SECTION_OPEN).into(),
-    });
+    // Over, the hatch stands where the word would; the rim shows where the box ends.
+    if above == Length::ZERO {
+        ink.push(Ink::Label {
+            at: Point::new(left.plus(right).part(2), front.minus(px(12))),
+            anchor: Anchor::Middle,
+            text: (&s::SECTION_OPEN).into(),
+        });
+    } else {
+        let rim = [Point::new(left.minus(px(4)), front), Point::new(right.plus(px(4)), front)];
+        ink.push(Ink::Path {
+            line: Line::Cut,
+            points: rim.to_vec(),
+            closed: false,
+            surface: Surface::Open,
+            means: Some((&s::SECTION_OPEN).into()),
+        });
+    }
     let mut bottom = back.plus(px(12));
     if *known {
         let line = px(LEFT - 6);

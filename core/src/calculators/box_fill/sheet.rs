@@ -29,9 +29,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let checks = checks(answer);
     let over = side.fill > side.volume;
     let next = over.then(|| {
-        let first =
-            answer.mends.first().map_or((&s::NEXT_TAKE_OUT).into(), |mend| mend.name.clone());
-        say!(s::NEXT_OVER, Volume::ZERO.minus(side.spare()), first)
+        let by = Volume::ZERO.minus(side.spare());
+        match answer.mends.first() {
+            Some(mend) => say!(s::NEXT_OVER, by, mend.name.clone()),
+            None => say!(s::NEXT_TAKE_OUT, by),
+        }
     });
     Sheet {
         headline: figure("fill", fill_name(answer, answer.tightest), side.fill, Rounding::Up),

@@ -14,8 +14,8 @@ words! {
     FREE = "Free wire at the box";
     STANDS_PROUD = "The box stands out past the surface. The plate needs it flush, or the box set deeper.";
 
-    NEXT_OVER = "Over by {0}. {1}";
-    NEXT_TAKE_OUT = "Take something out, or use a bigger box.";
+    NEXT_OVER = "Over by {0}. Least work that fits it: {1}.";
+    NEXT_TAKE_OUT = "Over by {0}. Take something out, or use a bigger box.";
 
     // Each item's share.
     SHARES = "What takes the room";
@@ -64,12 +64,12 @@ words! {
     // Mends.
     MENDS = "What would make it fit";
     MENDS_NOTE = "Least work first. Each was worked through and fits by volume.";
-    MEND_RING = "A ring or cover marked {0} or more";
-    MEND_EXTENSION = "An extension ring, {0}";
-    MEND_BOX = "A deeper box: {0}";
-    MEND_MARKED = "A box marked {0} or more";
-    MEND_GANG = "The same box, {0} ganged";
-    MEND_OTHER = "Another box: {0}";
+    MEND_RING = "a ring or cover marked {0} or more";
+    MEND_EXTENSION = "an extension ring, {0}";
+    MEND_BOX = "a deeper box, {0}";
+    MEND_MARKED = "a box marked {0} or more";
+    MEND_GANG = "the same box, {0} ganged";
+    MEND_OTHER = "another box, {0}";
 
     // Working.
     STEP_VOLUME = "Volume of the box";

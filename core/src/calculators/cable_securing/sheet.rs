@@ -26,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             amount: Amount::Count(answer.staples),
             rounding: Rounding::Up,
         },
-        lead: None,
+        lead: Some(0),
         next: None,
         figures: vec![
             figure("gap", &w::GAP, answer.gap),
