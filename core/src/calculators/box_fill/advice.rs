@@ -1,10 +1,11 @@
 //! What else would fit, which boxes would hold it, and what mends a box that is over. Each is
 //! tried by working the box again, never by a formula of its own.
 
+use super::choices::{AddKind, CableKind};
 use super::enclosure::{Enclosure, Ring, Volumes, volumes};
 use super::fill::{Side, sides, tightest};
 use super::fit::is_deep_enough;
-use super::input::{Add, AddKind, Cable, CableKind, Device, Input, STAMPS};
+use super::input::{Add, Cable, Device, Input, STAMPS};
 use super::shown as s;
 use crate::edition::Electrical;
 use crate::fields::{Field, Form};

@@ -1,6 +1,7 @@
 //! The box itself: which one, and what volume it has with all that deepens or splits it.
 
-use super::input::{AddKind, BarrierKind, Input};
+use super::choices::{AddKind, BarrierKind};
+use super::input::Input;
 use super::words as w;
 use crate::fields::{Field, Pick, Reader, Row};
 use crate::measure::{Length, Volume};

@@ -1,7 +1,8 @@
 //! The count: each item's share, side by side.
 
+use super::choices::{CableGround, Clamps, DeviceKind, How, SupportKind};
 use super::enclosure::{Volumes, fault};
-use super::input::{CableGround, Clamps, DeviceKind, How, Input, SupportKind};
+use super::input::Input;
 use super::shown as s;
 use super::words as w;
 use crate::edition::Electrical;

@@ -5,6 +5,7 @@
 //! depth, setback and free conductor, `sheet` and `words` how it is shown, `section` the drawing.
 
 mod advice;
+mod choices;
 mod enclosure;
 mod fill;
 mod fit;
@@ -15,13 +16,13 @@ mod shown;
 mod words;
 
 pub use advice::{Mend, Room, Suits};
+pub use choices::{
+    AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
+};
 pub use enclosure::{Enclosure, Ring};
 pub use fill::{Kind, Share, Side};
 pub use fit::Fit;
-pub use input::{
-    Add, AddKind, Barrier, BarrierKind, Block, Cable, CableGround, CableKind, Clamps, Device,
-    DeviceKind, DeviceSize, Finish, Free, How, Input, Support, SupportKind, Wire,
-};
+pub use input::{Add, Barrier, Block, Cable, Device, Finish, Free, Input, Support, Wire};
 pub use section::{Layer, Section};
 
 use super::{Calculator, Trade};

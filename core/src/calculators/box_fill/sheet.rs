@@ -1,7 +1,8 @@
 //! The answer as it is shown.
 
+use super::choices::{AddKind, CableGround};
 use super::fill::{Share, Side};
-use super::input::{AddKind, CableGround, Device, Input};
+use super::input::{Device, Input};
 use super::section;
 use super::shown as s;
 use super::{Answer, Room};
