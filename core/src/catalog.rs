@@ -130,7 +130,7 @@ impl Entry {
         let (edition, sheet) = match (shown, basis.electrical) {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
-                let edition = edition.unwrap_or(Electrical::E2023);
+                let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
                 (edition, under(edition)?)
             }
         };

@@ -36,6 +36,14 @@ impl Electrical {
     pub const ALL: [Self; 4] = [Self::E2017, Self::E2020, Self::E2023, Self::E2026];
     /// Those whose rules were verified: the ones compared where a job has no edition.
     pub const VERIFIED: [Self; 3] = [Self::E2017, Self::E2020, Self::E2023];
+    /// The newest of them: its text stands in, as a question, where an edition's own could not be
+    /// verified.
+    pub const NEWEST_VERIFIED: Self = Self::E2023;
+
+    /// What a clause says under this edition, or under the newest verified one.
+    pub fn or_newest<T>(self, clause: impl Fn(Self) -> Option<T>) -> Option<T> {
+        clause(self).or_else(|| clause(Self::NEWEST_VERIFIED))
+    }
 
     /// As it is written in links and records.
     pub fn key(self) -> &'static str {

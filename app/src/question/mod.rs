@@ -136,7 +136,7 @@ impl Question {
                 draft.put(path, value.clone());
             }
             // As it would have been typed: no unit where the bare figure says the same.
-            let said = opening::plain(self.entry.rows, draft, self.units.get_untracked());
+            let said = fields::plain(self.entry.rows, draft, self.units.get_untracked());
             for (path, _) in puts {
                 if let Some(value) = said.at(path) {
                     draft.put(path, value.clone());
@@ -167,7 +167,7 @@ impl Question {
         }
         let rows = self.entry.rows;
         let meant = self.draft.with_untracked(|draft| fields::restate(rows, draft, before));
-        self.draft.set(opening::plain(rows, &meant, units));
+        self.draft.set(fields::plain(rows, &meant, units));
         self.units.set(units);
     }
 

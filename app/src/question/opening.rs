@@ -3,9 +3,9 @@
 use crate::store::{Draft, MarkPlace, Settings};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::fields::plain;
 use ledgerboard_core::job::{Job, Mark};
-use ledgerboard_core::measure::{Length, Rounding, Shown, Units, Volume};
+use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
 
 /// A question about to be opened.
@@ -93,34 +93,4 @@ fn completed(typed: &Node, whole: &Node) -> Node {
         }
         _ => typed.clone(),
     }
-}
-
-/// The same tree with units left out wherever the bare figure says exactly the same, as a person
-/// would have typed it.
-pub(super) fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
-    let Node::Tree(parts) = from else { return from.clone() };
-    let bare = |shown: Shown| (!shown.rounded).then_some(shown.figure);
-    let parts = parts.iter().map(|(key, part)| {
-        let text = part.leaf().unwrap_or_default();
-        let said = match rows.iter().find(|row| row.key == key).map(|row| row.kind) {
-            Some(Kind::Volume(_)) => Volume::read(&text, units)
-                .ok()
-                .and_then(|volume| bare(volume.show(units, Rounding::Nearest)))
-                .map(Node::Text),
-            Some(Kind::Length(_)) if units == Units::Metric => Length::read(&text, units)
-                .ok()
-                .and_then(|length| bare(length.show(units, Rounding::Nearest)))
-                .map(Node::Text),
-            Some(Kind::Group(rows)) => Some(plain(rows, part, units)),
-            Some(Kind::List(item)) => match part {
-                Node::List(items) => {
-                    Some(Node::List(items.iter().map(|it| plain(item.rows, it, units)).collect()))
-                }
-                _ => None,
-            },
-            _ => None,
-        };
-        (key.clone(), said.unwrap_or_else(|| part.clone()))
-    });
-    Node::Tree(parts.collect())
 }

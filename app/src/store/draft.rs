@@ -1,6 +1,6 @@
 //! What is being typed in one calculator, as a tree: the same wire form as everywhere.
 
-use super::settings::{leaf, units, units_key};
+use super::settings::{leaf, units};
 use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
@@ -29,7 +29,7 @@ impl Draft {
         let mark = leaf(node, "job").zip(leaf(node, "mark"));
         Some(Self {
             input: node.get("input")?.clone(),
-            units: units(&leaf(node, "units")?),
+            units: units(node)?,
             basis: Basis {
                 electrical: leaf(node, "electrical").and_then(|key| Electrical::from_key(&key)),
             },
@@ -39,7 +39,7 @@ impl Draft {
 
     pub(super) fn write(&self) -> Node {
         let mut node = Node::EMPTY;
-        node.put("units", Node::text(units_key(self.units)));
+        node.put("units", Node::text(self.units.key()));
         if let Some(edition) = self.basis.electrical {
             node.put("electrical", Node::text(edition.key()));
         }

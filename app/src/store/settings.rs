@@ -42,7 +42,7 @@ impl Settings {
         let fresh = Self::fresh();
         let recent = node.items("recent").iter().filter_map(Node::leaf).collect();
         Some(Self {
-            units: units(&leaf(node, "units")?),
+            units: units(node)?,
             job: leaf(node, "job"),
             language: leaf(node, "language").unwrap_or(fresh.language),
             demo_hidden: leaf(node, "demo").as_deref() == Some("hidden"),
@@ -54,7 +54,7 @@ impl Settings {
 
     pub(super) fn write(&self) -> Node {
         let mut node = Node::EMPTY;
-        node.put("units", Node::text(units_key(self.units)));
+        node.put("units", Node::text(self.units.key()));
         node.put("language", Node::text(&self.language));
         node.put("device", Node::text(&self.device));
         if let Some(job) = &self.job {
@@ -87,13 +87,7 @@ pub(super) fn leaf(node: &Node, path: &str) -> Option<String> {
     node.at(path).and_then(Node::leaf)
 }
 
-pub(super) fn units(key: &str) -> Units {
-    if key == "metric" { Units::Metric } else { Units::Customary }
-}
-
-pub(super) fn units_key(units: Units) -> &'static str {
-    match units {
-        Units::Customary => "customary",
-        Units::Metric => "metric",
-    }
+/// The units of a tree; those of a word that isn't known are the usual ones.
+pub(super) fn units(node: &Node) -> Option<Units> {
+    leaf(node, "units").map(|key| Units::from_key(&key).unwrap_or_default())
 }

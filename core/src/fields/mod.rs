@@ -8,12 +8,14 @@ mod describe;
 mod form;
 mod reader;
 mod row;
+mod units;
 mod words;
 
 pub use describe::describe;
 pub use form::{Field, Form, write_all};
-pub use reader::{Reader, heard, restate};
+pub use reader::{Reader, heard};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row};
+pub use units::{plain, restate};
 
 #[cfg(test)]
 mod tests;

@@ -67,11 +67,7 @@ impl<'a> Reader<'a> {
     ) -> Option<(&'static Row, Option<&'n Node>)> {
         let row = rows.iter().find(|row| row.key == key)?;
         let from = here.get(key);
-        let needed = match row.kind {
-            Kind::Length(span) => !span.optional,
-            Kind::Volume(span) => !span.optional,
-            _ => false,
-        };
+        let needed = row.kind.optional() == Some(false);
         let read = row.when.holds(rows, here, self.root) && (from.is_some() || needed);
         read.then_some((row, from))
     }
@@ -254,11 +250,7 @@ fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) 
 /// # Errors
 /// The words for the fault.
 pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Text> {
-    let optional = match row.kind {
-        Kind::Length(span) => span.optional,
-        Kind::Volume(span) => span.optional,
-        _ => return Ok(None),
-    };
+    let Some(optional) = row.kind.optional() else { return Ok(None) };
     if optional && given.trim().is_empty() {
         return Ok(None);
     }
@@ -266,31 +258,6 @@ pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Tex
         Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
         _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
     }
-}
-
-/// The same tree with its unit written to every quantity that can be read, so that a change of
-/// units doesn't change what was meant. What can't be read stays as typed.
-pub fn restate(rows: &[Row], from: &Node, units: Units) -> Node {
-    let Node::Tree(parts) = from else { return from.clone() };
-    let restated = parts.iter().map(|(key, part)| {
-        let kind = rows.iter().find(|row| row.key == key).map(|row| row.kind);
-        let text = part.leaf().unwrap_or_default();
-        let part = match kind {
-            Some(Kind::Length(_)) => Length::read(&text, units).ok().map(|l| Node::Text(l.exact())),
-            Some(Kind::Volume(_)) => Volume::read(&text, units).ok().map(|v| Node::Text(v.exact())),
-            Some(Kind::Group(rows)) => Some(restate(rows, part, units)),
-            Some(Kind::List(item)) => match part {
-                Node::List(items) => Some(Node::List(
-                    items.iter().map(|each| restate(item.rows, each, units)).collect(),
-                )),
-                _ => None,
-            },
-            _ => None,
-        }
-        .unwrap_or_else(|| part.clone());
-        (key.clone(), part)
-    });
-    Node::Tree(restated.collect())
 }
 
 impl Field for i64 {

@@ -57,6 +57,17 @@ pub enum Kind {
     List(&'static Item),
 }
 
+impl Kind {
+    /// Whether it is a quantity, and if so whether it may be left empty.
+    pub(super) fn optional(self) -> Option<bool> {
+        match self {
+            Self::Length(span) => Some(span.optional),
+            Self::Volume(span) => Some(span.optional),
+            _ => None,
+        }
+    }
+}
+
 /// The bounds of a quantity.
 #[derive(Clone, Copy, Debug)]
 pub struct Span<T: 'static> {

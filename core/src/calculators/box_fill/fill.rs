@@ -214,7 +214,7 @@ impl Tally {
     fn share(&self, edition: Electrical, shares: &mut Vec<Share>) {
         // Worked by the newest verified text where the edition's own could not be verified; the
         // check then asks.
-        let known = rule::grounds(edition).or(rule::grounds(Electrical::E2023));
+        let known = edition.or_newest(rule::grounds);
         let Some((how, source)) = known else { return };
         let one = |kind, name, short: &'static crate::words::Phrase, size| {
             Share::new(kind, name, short.into(), allowance(size), source)
@@ -371,7 +371,7 @@ fn devices(
 }
 
 fn blocks(input: &Input, on: &impl Fn(i64) -> bool, edition: Electrical, shares: &mut Vec<Share>) {
-    let each = rule::terminal_block(edition).or(rule::terminal_block(Electrical::E2023));
+    let each = edition.or_newest(rule::terminal_block);
     for block in input.blocks.iter().filter(|block| on(block.side)) {
         let name = say!(s::SHARE_BLOCKS, block.count, block.size.label());
         let short = (&s::SHORT_BLOCKS).into();

@@ -77,7 +77,7 @@ impl Calculator for BoxFill {
     }
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
-        solve(input, basis.electrical.unwrap_or(Electrical::E2023))
+        solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED))
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

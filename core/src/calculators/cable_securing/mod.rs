@@ -77,7 +77,7 @@ impl Calculator for CableSecuring {
     }
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
-        Ok(solve(input, basis.electrical.unwrap_or(Electrical::E2023)))
+        Ok(solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED)))
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -92,7 +92,7 @@ impl Calculator for CableSecuring {
 /// - Rounding: the count up, exactly.
 pub fn solve(input: &Input, edition: Electrical) -> Answer {
     let at = |end| {
-        let known = from_box(edition, end).or(from_box(Electrical::E2023, end));
+        let known = edition.or_newest(|edition| from_box(edition, end));
         known.map_or(Length::ZERO, |limit| limit.value)
     };
     let (first, last) = (at(input.from), at(input.to));

@@ -5,7 +5,7 @@ use super::{Answer, Input};
 use crate::edition::Electrical;
 use crate::measure::{Length, Rounding};
 use crate::rules::compare::{Limit, at_most, unverified};
-use crate::rules::electrical::cable_securing::{End, from_box, spacing};
+use crate::rules::electrical::cable_securing::{from_box, spacing};
 use crate::say;
 use crate::sheet::{
     Anchor, Caution, Check, Drawing, Expr, Figure, Ink, Line, Material, Point, Sheet, Step, Surface,
@@ -49,21 +49,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    let newest = Electrical::E2023;
-    let check = |key,
-                 name: &'static Phrase,
-                 value: Length,
-                 limit: fn(Electrical, End) -> Option<Limit<Length>>,
-                 end| {
-        let known = limit(answer.edition, end);
-        let check = at_most(key, name.into(), value, known.or(limit(newest, end))?);
-        Some(if known.is_some() { check } else { unverified(check) })
+    type Clause<'a> = &'a dyn Fn(Electrical) -> Option<Limit<Length>>;
+    let check = |key, name: &'static Phrase, value: Length, clause: Clause<'_>| {
+        let check = at_most(key, name.into(), value, answer.edition.or_newest(clause)?);
+        Some(if clause(answer.edition).is_some() { check } else { unverified(check) })
     };
-    let apart = |edition, _| spacing(edition);
+    let from = |end| move |edition| from_box(edition, end);
     [
-        check("apart", &w::CHECK_GAP, answer.gap, apart, End::Clamped),
-        check("first", &w::CHECK_FIRST, answer.first, from_box, input.from),
-        check("last", &w::CHECK_LAST, answer.last, from_box, input.to),
+        check("apart", &w::CHECK_GAP, answer.gap, &spacing),
+        check("first", &w::CHECK_FIRST, answer.first, &from(input.from)),
+        check("last", &w::CHECK_LAST, answer.last, &from(input.to)),
     ]
     .into_iter()
     .flatten()
@@ -71,7 +66,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
 }
 
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
-    let source = spacing(Electrical::E2023).map(|limit| limit.source);
+    let source = answer.edition.or_newest(spacing).map(|limit| limit.source);
     let step = |key: &str, name: &'static Phrase, expr| Step {
         key: key.to_owned(),
         name: name.into(),

@@ -1,0 +1,48 @@
+//! Quantities of a tree with their units written out, and as a person would type them. What can't
+//! be read stays as typed, both ways.
+
+use super::row::{Kind, Row};
+use crate::measure::{Length, Rounding, Shown, Units, Volume};
+use crate::wire::Node;
+
+/// The same tree with its unit written to every quantity that can be read, so that a change of
+/// units doesn't change what was meant.
+pub fn restate(rows: &[Row], from: &Node, units: Units) -> Node {
+    each_quantity(rows, from, &|kind, text| match kind {
+        Kind::Length(_) => Length::read(text, units).ok().map(Length::exact),
+        _ => Volume::read(text, units).ok().map(Volume::exact),
+    })
+}
+
+/// The same tree with units left out wherever the bare figure says exactly the same, as a person
+/// would have typed it.
+pub fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
+    let bare = |shown: Shown| (!shown.rounded).then_some(shown.figure);
+    each_quantity(rows, from, &|kind, text| match kind {
+        // Feet and inches are not one figure: they keep their units.
+        Kind::Length(_) if units == Units::Customary => None,
+        Kind::Length(_) => bare(Length::read(text, units).ok()?.show(units, Rounding::Nearest)),
+        _ => bare(Volume::read(text, units).ok()?.show(units, Rounding::Nearest)),
+    })
+}
+
+/// The same tree with every quantity put as `say` has it; where it says nothing, as it stands.
+fn each_quantity(rows: &[Row], from: &Node, say: &dyn Fn(Kind, &str) -> Option<String>) -> Node {
+    let Node::Tree(parts) = from else { return from.clone() };
+    let parts = parts.iter().map(|(key, part)| {
+        let kind = rows.iter().find(|row| row.key == key).map(|row| row.kind);
+        let said = match (kind, part) {
+            (Some(Kind::Group(rows)), _) => Some(each_quantity(rows, part, say)),
+            (Some(Kind::List(item)), Node::List(items)) => {
+                let items = items.iter().map(|each| each_quantity(item.rows, each, say));
+                Some(Node::List(items.collect()))
+            }
+            (Some(kind), _) if kind.optional().is_some() => {
+                say(kind, &part.leaf().unwrap_or_default()).map(Node::Text)
+            }
+            _ => None,
+        };
+        (key.clone(), said.unwrap_or_else(|| part.clone()))
+    });
+    Node::Tree(parts.collect())
+}
