@@ -3,8 +3,9 @@
 
 use crate::clock;
 use crate::route::Route;
-use crate::store::{self, Loaded, SetAside, Settings, Trouble, Written};
+use crate::store::{self, Loaded, MarkPlace, SetAside, Settings, Trouble, Written};
 use crate::{speech, words as w};
+use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::job::{DEMO_ID, Edit, Job, Refusal, Stamp, apply, demo, hand_over};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
@@ -26,6 +27,15 @@ impl Deref for Desk {
     }
 }
 
+/// The question that is open on the page.
+#[derive(Clone, Debug)]
+pub(crate) struct OnPage {
+    /// Its calculator.
+    pub(crate) calculator: &'static Entry,
+    /// The mark that it stands for.
+    pub(crate) mark: Option<MarkPlace>,
+}
+
 /// What all of the page shares.
 pub(crate) struct Shared {
     pub(crate) route: RwSignal<Route>,
@@ -35,6 +45,10 @@ pub(crate) struct Shared {
     pub(crate) aside: RwSignal<Vec<SetAside>>,
     /// The last write that failed, until one succeeds.
     pub(crate) trouble: RwSignal<Option<Trouble>>,
+    /// The question that is open, while one is.
+    pub(crate) on_page: RwSignal<Option<OnPage>>,
+    /// The question from which a new job is being made.
+    pub(crate) comes_from: RwSignal<Option<OnPage>>,
 }
 
 /// An edit that was made: what undoes it, and whether the phone has it.
@@ -53,13 +67,19 @@ impl Desk {
         speech::speak(&settings.language);
         let route = Route::current();
         // Who comes by a link has come for its number, not to be shown around.
-        settings.demo_hidden |= is_first_visit && route != Route::Home;
+        let by_link = matches!(
+            route,
+            Route::Question(_) | Route::Calculator(_) | Route::Unreadable(..) | Route::Mark(..)
+        );
+        settings.demo_hidden |= is_first_visit && by_link;
         Self(Box::leak(Box::new(Shared {
             route: RwSignal::new(route),
             settings: RwSignal::new(settings),
             jobs: RwSignal::new(jobs),
             aside: RwSignal::new(aside),
             trouble: RwSignal::new(trouble),
+            on_page: RwSignal::new(None),
+            comes_from: RwSignal::new(None),
         })))
     }
 
@@ -190,6 +210,12 @@ impl Desk {
         gone
     }
 
+    /// The job that holds today's loose notes, once there are any.
+    pub(crate) fn todays_loose_notes(self) -> Option<String> {
+        let loose = self.settings.with(|settings| settings.loose.clone());
+        loose.filter(|(date, _)| *date == clock::now().date()).map(|(_, id)| id)
+    }
+
     /// The job that a number goes to: the present one, or the day's loose notes.
     ///
     /// # Errors
@@ -199,9 +225,7 @@ impl Desk {
             return Ok(job);
         }
         let today = clock::now().date();
-        let loose = self.settings.read_untracked().loose.clone();
-        if let Some((date, id)) = loose
-            && date == today
+        if let Some(id) = untrack(|| self.todays_loose_notes())
             && let Some(job) = untrack(|| self.job(&id))
         {
             return Ok(job);

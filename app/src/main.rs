@@ -20,6 +20,7 @@ mod shell;
 mod speech;
 mod store;
 mod update_bar;
+mod wide;
 mod words;
 
 use leptos::prelude::{document, window};

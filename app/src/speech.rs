@@ -9,10 +9,8 @@ thread_local! {
     static LANGUAGE: Cell<Language> = const { Cell::new(Language::English) };
 }
 
-/// The names of the languages in settings, in the order in which they are offered.
-pub(crate) const KEYS: [&str; 3] = ["en", "es", "pseudo"];
-
-/// Takes a language by its key, before anything is shown.
+/// Takes a language by its key in the settings, before anything is shown. No page offers one
+/// until every phrase is written in a second language; proofreaders set the key by hand.
 pub(crate) fn speak(key: &str) {
     LANGUAGE.set(match key {
         "es" => Language::Spanish,

@@ -29,6 +29,12 @@ words! {
     // The answer.
     ANSWER = "Answer";
     SAMPLE = "Sample";
+    AS_LEFT = "As you left it";
+    FROM_LINK = "From a link";
+    START_OVER = "Start over";
+    STARTED_OVER = "The sample stands here again.";
+    BY = "By {0}.";
+    LOOK_AT = "look at: {0}";
     OF_AT_MOST = "of {0}";
     OF_AT_LEAST = "of at least {0}";
     NOTHING_TO_SPARE = "nothing to spare";
@@ -62,7 +68,7 @@ words! {
     MORE_OF_ITEM = "More";
     USED = "Put in.";
     YES = "Yes";
-    RULER = "Rule";
+    RULER = "Tape";
     RULER_OF = "Set {0} by feet, inches and sixteenths";
     FEET = "Feet";
     INCHES = "Inches";
@@ -90,8 +96,8 @@ words! {
     SAVE_OVER = "Save over";
     SAVE_NEW = "Save as new";
     SHARE = "Share";
-    SAVED_ONCE = "Saved once on this phone, in {0}";
-    SAVED_OVER = "Saved over, once on this phone, in {0}";
+    SAVED_ONCE = "Saved once, in {0}";
+    SAVED_OVER = "Saved over, once, in {0}";
     TAKEN_BACK = "Taken back.";
     NOT_SAVED = "Not saved.";
     TITLE = "Title";
@@ -99,8 +105,8 @@ words! {
     NOTE = "Note";
     DONE = "Done";
     CANT_SAVE_FAULT = "Nothing to save yet: look at the field first.";
-    LINK_COPIED = "Address copied. It holds the whole question.";
-    LINK_SHOWN = "Copy this address: it holds the whole question.";
+    LINK_COPIED = "Link copied. It opens this question and its answer on any phone.";
+    LINK_SHOWN = "Copy this link: it opens this question and its answer on any phone.";
     LINK = "Address";
     LOOSE_NOTES = "Loose notes, {0}";
     NO_JOB = "Loose notes";
@@ -110,12 +116,14 @@ words! {
 
     // Jobs.
     NEW_JOB = "New job";
+    BACK_TO = "Back to {0}";
+    TAKE_ALONG = "Take “{0}” along";
     JOB_NAME = "Name";
     JOB_PLACE = "Place, way in, who to call";
     JOB_SAMPLE_HINT = "A street and number, or what the crew calls it.";
     MAKE_JOB = "Make this job";
     WORK_ON = "Work on this job";
-    WORKED_ON = "Your present job";
+    WORKED_ON = "Numbers are saved to this job now.";
     EDITION_OF_JOB = "Edition of the electrical code";
     EDITION_HINT = "The one your town adopted. The building department knows; leave it unset and the strictest is shown.";
     SAVED_NUMBERS = "Saved numbers";
@@ -126,10 +134,11 @@ words! {
     JOB_REMOVED = "Removed: {0}.";
     MARK_REMOVED = "Removed: {0}.";
     MARK_MOVED = "Moved to {0}.";
-    CHANGE_DETAILS = "{0}: change, copy, move";
+    CHANGE_DETAILS = "Change, copy, move, remove";
+    SAVED_ON = "Saved {0}";
+    SAVED_NOW = "Saved: {0}, {1}. Now: {2}, {3}.";
     AGAIN = "Copy";
-    MOVE = "Move to";
-    MOVE_PICK = "Pick a job";
+    MOVE = "Move to another job …";
     THEN_NOW = "Then: {0}, {1}. Now: {2}, {3}.";
     INVENTED = "Invented: nobody’s house and nobody’s numbers.";
     DEMO_SAYS = "Look round, open its numbers, change them. What you save goes to your own jobs.";
@@ -147,11 +156,6 @@ words! {
 
     // Settings.
     UNITS_WITHOUT_JOB = "Units where no job says otherwise";
-    LANGUAGE = "Language";
-    LANGUAGE_HINT = "Taken at once; the page starts again.";
-    ENGLISH = "English";
-    SPANISH = "Spanish, as far as it is written";
-    PSEUDO = "Brackets round every phrase, for proofreading";
     DEMO = "The invented job on the first page";
 
     // Links.

@@ -22,6 +22,17 @@ pub(crate) fn el(tag: &str) -> El {
     El(document().create_element(tag).unwrap_throw())
 }
 
+/// Gives the focus to what this selector finds, once what has changed is on the page.
+pub(crate) fn focus_soon(selector: &str) {
+    let selector = selector.to_owned();
+    request_animation_frame(move || {
+        let found = document().query_selector(&selector).ok().flatten();
+        if let Some(found) = found.and_then(|it| it.dyn_into::<HtmlElement>().ok()) {
+            let _ = found.focus();
+        }
+    });
+}
+
 /// An element of a drawing.
 pub(crate) fn svg(tag: &str) -> El {
     El(document().create_element_ns(Some(SVG), tag).unwrap_throw())
@@ -133,11 +144,13 @@ impl El {
         self.on("click", move |_| act())
     }
 
-    /// Takes the focus once it is in the page.
-    pub(crate) fn focus_soon(self) {
+    /// Takes the focus once it is in the page, which stays where it is.
+    pub(crate) fn focus_in_place(self) {
         request_animation_frame(move || {
             if let Some(element) = self.0.dyn_ref::<HtmlElement>() {
-                let _ = element.focus();
+                let still = web_sys::FocusOptions::new();
+                still.set_prevent_scroll(true);
+                let _ = element.focus_with_options(&still);
             }
         });
     }

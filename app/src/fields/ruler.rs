@@ -14,6 +14,8 @@ use leptos::prelude::*;
 
 const INCH: i64 = 16;
 const FOOT: i64 = 12 * INCH;
+/// As far as a tape on a site reaches.
+const MOST_FEET: i64 = 999;
 
 /// A text as whole sixteenths of an inch; nothing where it can't be read.
 fn sixteenths(text: &str) -> i64 {
@@ -51,10 +53,23 @@ pub(super) fn ruler(question: Question, place: &Place) -> El {
             .text(sign)
             .tap(move || set(now.get_untracked() + by))
     };
+    // Fourteen feet are typed sooner than tapped.
+    let typed_feet = el("input")
+        .attr("type", "text")
+        .attr("inputmode", "numeric")
+        .attr("autocomplete", "off")
+        .class("number")
+        .named(&speech::phrase(&w::FEET))
+        .value_live(move || (now.get() / FOOT).to_string())
+        .on("change", move |event| {
+            let feet = event_target_value(&event).trim().parse::<i64>();
+            let feet = feet.map_or(now.get_untracked() / FOOT, |feet| feet.clamp(0, MOST_FEET));
+            set(feet * FOOT + now.get_untracked() % FOOT);
+        });
     let stepper = el("span")
         .class("stepper")
         .with(feet("−", &w::FEWER, -FOOT))
-        .with(number(move || (now.get() / FOOT).to_string()))
+        .with(typed_feet)
         .with(feet("+", &w::MORE, FOOT));
     let inches = (0..12).map(|inch| {
         el("button")

@@ -41,14 +41,17 @@ pub(crate) fn details(desk: Desk, place: MarkPlace) -> Option<El> {
     };
     let title = field("mark-title", LONGEST_TITLE, title, "input");
     let spot = field("mark-spot", LONGEST_SPOT, spot, "input");
+    let is_empty = note.with_untracked(String::is_empty);
+    let noted = if is_empty { el("details") } else { el("details").attr("open", "") };
     let note = field("mark-note", LONGEST_NOTE, note, "textarea").attr("rows", "2");
+    let note = note.named(&speech::phrase(&w::NOTE));
     Some(
         el("div")
             .class("details")
             .with(below("mark-title", &w::TITLE, title))
             .with(below("mark-spot", &w::SPOT, spot.attr("list", "spots")))
             .with(el("datalist").id("spots").with_all(known))
-            .with(below("mark-note", &w::NOTE, note))
+            .with(noted.with(el("summary").say(&w::NOTE)).with(note))
             .with(fault_line(fault)),
     )
 }

@@ -53,12 +53,48 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
     let name = RwSignal::new(String::new());
     let place = RwSignal::new(String::new());
     let fault = RwSignal::new(String::new());
+    // Made from a calculator, a job is one step aside: the way leads back, with what was saved.
+    let from = desk.comes_from.get_untracked();
+    on_cleanup(move || {
+        desk.comes_from.try_set(None);
+    });
+    let along = from.as_ref().and_then(|from| {
+        let place = from.mark.clone()?;
+        let mark = untrack(|| desk.job(&place.job))?.mark(&place.mark)?.clone();
+        Some((place, mark))
+    });
+    let takes_along = RwSignal::new(true);
+    let back = from.as_ref().map(|from| {
+        let address = route::calculator(from.calculator.id);
+        let text = speech::say(&say!(w::BACK_TO, from.calculator.name));
+        el("p").with(el("a").class("door").attr("href", &address).text(&text))
+    });
+    let tick = along.as_ref().map(|(_, mark)| {
+        let tick = el("input")
+            .attr("type", "checkbox")
+            .id("along")
+            .prop_live("checked", move || takes_along.get())
+            .on("change", move |event| takes_along.set(event_target_checked(&event)));
+        let label = el("label").class("label").attr("for", "along");
+        let label = label.own_text(&speech::say(&say!(w::TAKE_ALONG, &*mark.title)));
+        el("div").class("field").with(label).with(el("span").class("tick").with(tick))
+    });
+    let there = move |job: &str| match (&along, &from) {
+        (Some((place, mark)), _) if takes_along.get_untracked() => {
+            match desk.move_mark(&place.job, job, &mark.id) {
+                Ok(()) => route::mark(job, &mark.id),
+                Err(_) => route::job(job),
+            }
+        }
+        (_, Some(from)) => route::calculator(from.calculator.id),
+        _ => route::job(job),
+    };
     let make = move || {
         let (name, place) = (name.get_untracked(), place.get_untracked());
         match desk.new_job(name.trim(), place.trim()) {
             Ok(id) => {
                 desk.set(|settings| settings.job = Some(id.clone()));
-                route::go(&route::job(&id));
+                route::go(&there(&id));
             }
             Err(refusal) => fault.set(speech::say(&refusal.says())),
         }
@@ -73,6 +109,7 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
     let form = el("form")
         .with(named)
         .with(below("job-place", &w::JOB_PLACE, placed))
+        .with(tick)
         .with(fault_line(fault))
         .with(el("button").attr("type", "submit").class("main").say(&w::MAKE_JOB))
         .on("submit", move |event| {
@@ -82,6 +119,7 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
     let new = el("section")
         .attr("aria-labelledby", "new-job")
         .with(el("h2").id("new-job").say(&w::NEW_JOB))
+        .with(back)
         .with(form);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))

@@ -3,7 +3,7 @@
 use super::details::details;
 use crate::desk::Desk;
 use crate::drawing::verdict;
-use crate::elements::{El, Piece, el, when};
+use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
@@ -32,7 +32,7 @@ impl Gone {
 }
 
 /// A kept answer's exact text in these units.
-fn shown(answer: &str, units: Units) -> Text {
+pub(crate) fn shown(answer: &str, units: Units) -> Text {
     let volume = Volume::read(answer, units).ok().map(Amount::Volume);
     let count = || answer.parse().ok().map(Amount::Count);
     let length = || Length::read(answer, units).ok().map(Amount::Length);
@@ -70,10 +70,13 @@ pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Optio
         .text(" ")
         .with(verdict(word, word.words()));
     let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
+    let day = say!(w::SAVED_ON, mark.at.text());
     el("li")
         .class("mark")
+        .attr("data-mark", &mark.id)
         .with(line)
         .with(note)
+        .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
         .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
         .with((!job.invented).then(|| actions(desk, job, mark, gone)))
 }
@@ -82,7 +85,7 @@ pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Optio
 fn actions(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> El {
     let place = MarkPlace { job: job.id.clone(), mark: mark.id.clone() };
     let open = RwSignal::new(false);
-    let summary = el("summary").text(&speech::say(&say!(w::CHANGE_DETAILS, mark.at.text())));
+    let summary = el("summary").say(&w::CHANGE_DETAILS);
     let details_element = el("details").class("actions").with(summary);
     let node = details_element.node().clone();
     details_element
@@ -94,6 +97,11 @@ fn actions(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> 
             },
         ))
         .on("toggle", move |_| open.set(node.has_attribute("open")))
+}
+
+/// Goes to a mark's line, once the list has been drawn anew.
+fn focus_on(mark: &str) {
+    focus_soon(&["[data-mark='", mark, "'] .mark-line"].concat());
 }
 
 fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
@@ -110,7 +118,10 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
             if longer.chars().count() <= LONGEST_TITLE {
                 copy.title = longer;
             }
-            let _ = desk.edit(&job, Edit::Keep(copy));
+            let id = copy.id.clone();
+            if desk.edit(&job, Edit::Keep(copy)).is_ok() {
+                focus_on(&id);
+            }
         }
     };
     let (here, taken) = (place.clone(), now.clone());
@@ -131,7 +142,7 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
     let mover = (!others.is_empty()).then(|| {
         el("select")
             .named(&speech::phrase(&w::MOVE))
-            .with(el("option").attr("value", "").say(&w::MOVE_PICK))
+            .with(el("option").attr("value", "").say(&w::MOVE))
             .with_all(others)
             .on("change", move |event| {
                 let to = event_target_value(&event);
@@ -166,6 +177,7 @@ pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option
         };
         if done {
             gone.set(None);
+            focus_on(&here.mark().id);
         }
     };
     el("li")

@@ -9,5 +9,6 @@ mod switch;
 
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
+pub(crate) use mark_line::shown;
 pub(crate) use page::job_page;
 pub(crate) use switch::switch;

@@ -17,6 +17,7 @@ pub(crate) fn switch(desk: Desk) -> El {
             let option = el("option").attr("value", value);
             if value == present { option.attr("selected", "") } else { option }
         };
+        let loose = desk.todays_loose_notes();
         desk.jobs.with(|jobs| {
             let named = |heading: &str, value: &str| option(value).own_text(heading);
             Piece::all([
@@ -24,6 +25,8 @@ pub(crate) fn switch(desk: Desk) -> El {
                 Piece::all(
                     newest_first(jobs)
                         .into_iter()
+                        // Today's loose notes are where numbers go when no job is picked.
+                        .filter(|job| loose.as_ref() != Some(&job.id) || job.id == present)
                         .map(|job| named(&speech::say(&job.heading()), &job.id)),
                 ),
                 option(NEW).say(&w::NEW_JOB_PICK).into(),
@@ -35,6 +38,7 @@ pub(crate) fn switch(desk: Desk) -> El {
         move |event| match event_target_value(&event).as_str() {
             NEW => {
                 // The new one is made on its page; until then the switch shows the present job.
+                desk.comes_from.set(desk.on_page.get_untracked());
                 desk.jobs.notify();
                 route::go(route::JOBS);
             }

@@ -3,13 +3,14 @@
 
 use super::share::{Shared, share};
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, live, on_change};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text};
 use crate::jobs;
 use crate::question::Question;
+use crate::sheet_view::orphaned_undo;
 use crate::store::{MarkPlace, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
-use ledgerboard_core::job::{Edit, Job, Mark, Refusal};
+use ledgerboard_core::job::{Edit, Job, Kept, Mark, Refusal};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Phrase, Text};
@@ -39,19 +40,20 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
     };
     on_change(read, move || done.set(Done::Nothing));
     // The invented job's numbers are nobody's: saving from there makes a number of one's own.
-    let own = move || {
+    let own = Memo::new(move |_| {
         let place = question.mark.get()?;
         let known = |job: &Job| job.id == place.job && job.mark(&place.mark).is_some();
         desk.jobs.with(|jobs| jobs.iter().any(known)).then_some(place)
-    };
+    });
+    let saved = flag(move || matches!(*done.read(), Done::Saved { .. }));
     let tap = move |over: Option<MarkPlace>| {
         done.set(save(desk, question, over).unwrap_or_else(Done::Refused));
     };
     let buttons = live(move || {
-        if matches!(*done.read(), Done::Saved { .. }) {
+        if saved.get() {
             return Piece::NONE;
         }
-        match own() {
+        match own.get() {
             Some(place) => Piece::all([
                 button(&w::SAVE_OVER).class("main").tap(move || tap(Some(place.clone()))),
                 button(&w::SAVE_NEW).tap(move || tap(None)),
@@ -59,12 +61,19 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
             None => button(&w::SAVE).class("main").tap(move || tap(None)).into(),
         }
     });
+    let then_now = text(move || then_now(desk, question).unwrap_or_default());
     let hand_on = move || {
         share(question, move |shared| {
             done.try_set(Done::Shared(shared));
         });
     };
-    let says = live(move || says(desk, question, done));
+    let says = live(move || match done.get() {
+        Done::Nothing => {
+            let text = then_now.get();
+            (!text.is_empty()).then(|| el("p").class("now").text(&text)).into()
+        }
+        done_so => says(desk, question, done, done_so),
+    });
     let details = live(move || match &*done.read() {
         Done::Saved { place, .. } => jobs::details(desk, place.clone()),
         _ => None,
@@ -72,6 +81,7 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
     el("section")
         .class("bar")
         .named(&speech::phrase(&w::KEEPING))
+        .with(orphaned_undo(question))
         .with(el("div").class("bar-says").attr("role", "status").with(says))
         .with(details)
         .with(el("div").class("bar-buttons").with(buttons).with(button(&w::SHARE).tap(hand_on)))
@@ -133,9 +143,29 @@ fn title(question: Question, draft: &Node) -> String {
     }
 }
 
-fn says(desk: Desk, question: Question, done: RwSignal<Done>) -> Piece {
+/// What the mark on the page says, where the answer is another one by now.
+fn then_now(desk: Desk, question: Question) -> Option<String> {
+    let place = question.mark.get()?;
+    let job = desk.job(&place.job)?;
+    let then = &job.mark(&place.mark)?.kept;
+    let now = question.worked.with(|worked| worked.as_ref().ok().map(Kept::of))?;
+    if now.agrees(then) {
+        return None;
+    }
+    let voice = question.voice();
+    let answer = |kept: &Kept| jobs::shown(&kept.answer, voice.units);
+    let (was, is) = (then.verdict().words(), now.verdict().words());
+    Some(voice.say(&say!(w::SAVED_NOW, answer(then), was, answer(&now), is)))
+}
+
+/// Takes the focus back to the first button once the bar has been drawn anew.
+fn back_to_bar() {
+    focus_soon(".bar-buttons button");
+}
+
+fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece {
     let line = |text: &str| el("p").text(text);
-    match done.get() {
+    match so {
         Done::Nothing => Piece::NONE,
         Done::Refused(text) => line(&speech::say(&text)).class("fault").into(),
         Done::TakenBack => line(&speech::phrase(&w::TAKEN_BACK)).into(),
@@ -163,14 +193,20 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>) -> Piece {
                         question.mark.set(None);
                     }
                     done.set(Done::TakenBack);
+                    back_to_bar();
                 }
             };
-            el("p")
+            let finish = move || {
+                done.set(Done::Nothing);
+                back_to_bar();
+            };
+            // The button that was tapped has gone: the focus goes to what it did.
+            let says = el("p")
                 .class(if written.is_ok() { "saved" } else { "saved fault" })
-                .with(el("span").text(&speech::say(&text)))
-                .with(button(&w::UNDO).tap(undo))
-                .with(button(&w::DONE).tap(move || done.set(Done::Nothing)))
-                .into()
+                .attr("tabindex", "-1")
+                .with(el("span").text(&speech::say(&text)));
+            says.clone().focus_in_place();
+            says.with(button(&w::UNDO).tap(undo)).with(button(&w::DONE).tap(finish)).into()
         }
     }
 }

@@ -21,13 +21,33 @@ use ledgerboard_core::words::Voice;
 use leptos::prelude::*;
 use std::ops::Deref;
 
+/// The place of an undo of starting over.
+pub(crate) const START: &str = "*";
+
+/// Where a question comes from, until something in it is changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Origin {
+    /// The calculator's sample.
+    Sample,
+    /// As it was left the last time.
+    Left,
+    /// From an address.
+    Link,
+    /// From a mark, or typed here.
+    Own,
+}
+
 /// What one tap of Undo puts back, and the row that offers it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Undo {
-    /// The path of a list, or the key of a heading.
+    /// The path of a list, the key of a heading, or [`START`].
     pub(crate) place: String,
     /// What stood there: paths and their trees.
     before: Vec<Put>,
+    /// Where the question came from.
+    origin: Origin,
+    /// The mark that it stood for.
+    mark: Option<MarkPlace>,
 }
 
 /// A hold on the state of one open calculator, small enough that every tap can have its own.
@@ -55,8 +75,8 @@ pub(crate) struct Open {
     pub(crate) units: RwSignal<Units>,
     /// The editions it is asked under.
     pub(crate) basis: RwSignal<Basis>,
-    /// Nothing has been changed since the sample was opened.
-    pub(crate) is_sample: RwSignal<bool>,
+    /// Where it comes from, until something is changed.
+    pub(crate) origin: RwSignal<Origin>,
     /// The mark it was opened from or saved to.
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
     /// The last change that a tap can take back.
@@ -68,7 +88,7 @@ pub(crate) struct Open {
 impl Question {
     /// Opens a question in the present owner.
     pub(crate) fn new(opening: Opening) -> Self {
-        let Opening { entry, input, units, basis, is_sample, mark } = opening;
+        let Opening { entry, input, units, basis, origin, mark } = opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let basis = RwSignal::new(basis);
         let worked =
@@ -78,7 +98,7 @@ impl Question {
             draft,
             units,
             basis,
-            is_sample: RwSignal::new(is_sample),
+            origin: RwSignal::new(origin),
             mark: RwSignal::new(mark),
             undo: RwSignal::new(None),
             worked,
@@ -119,7 +139,7 @@ impl Question {
     pub(crate) fn put(self, path: &str, value: Node) {
         self.undo.set(None);
         self.draft.update(|draft| draft.put(path, value));
-        self.is_sample.set(false);
+        self.origin.set(Origin::Own);
     }
 
     /// Makes one tap's changes; Undo is offered at `place`.
@@ -143,8 +163,26 @@ impl Question {
                 }
             }
         });
-        self.is_sample.set(false);
-        self.undo.set(Some(Undo { place: place.to_owned(), before }));
+        self.offer_undo(place, before);
+        self.origin.set(Origin::Own);
+    }
+
+    fn offer_undo(self, place: &str, before: Vec<Put>) {
+        let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
+        self.undo.set(Some(Undo { place: place.to_owned(), before, origin, mark }));
+    }
+
+    /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
+    pub(crate) fn start_over(self) {
+        let (sample, units) = (self.entry.sample(), self.units.get_untracked());
+        let before = self.draft.with_untracked(|draft| match draft {
+            Node::Tree(parts) => parts.clone(),
+            _ => Vec::new(),
+        });
+        self.offer_undo(START, before);
+        self.draft.set(fields::plain(self.entry.rows, &sample, units));
+        self.origin.set(Origin::Sample);
+        self.mark.set(None);
     }
 
     /// Takes the last tap back.
@@ -155,6 +193,8 @@ impl Question {
                     draft.put(&path, value);
                 }
             });
+            self.origin.set(undo.origin);
+            self.mark.set(undo.mark);
             self.undo.set(None);
         }
     }

@@ -1,5 +1,6 @@
 //! What a calculator opens with: a link's question, a mark's, the last one typed, or the sample.
 
+use super::Origin;
 use crate::store::{Draft, MarkPlace, Settings};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
@@ -18,8 +19,8 @@ pub(crate) struct Opening {
     pub(crate) units: Units,
     /// The editions it is asked under.
     pub(crate) basis: Basis,
-    /// It is the sample.
-    pub(crate) is_sample: bool,
+    /// Where it comes from.
+    pub(crate) origin: Origin,
     /// The mark it comes from.
     pub(crate) mark: Option<MarkPlace>,
 }
@@ -33,13 +34,15 @@ pub(crate) fn open(
     settings: &Settings,
 ) -> Opening {
     if let Some(Draft { input, units, basis, mark }) = draft {
+        let from = if mark.is_some() { Origin::Own } else { Origin::Left };
+        let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        return Opening { entry, input, units, basis, is_sample: false, mark };
+        return Opening { entry, input, units, basis, origin, mark };
     }
     let (units, basis) =
         job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
     let input = plain(entry.rows, &entry.sample(), units);
-    Opening { entry, input, units, basis, is_sample: true, mark: None }
+    Opening { entry, input, units, basis, origin: Origin::Sample, mark: None }
 }
 
 impl Opening {
@@ -50,10 +53,10 @@ impl Opening {
         let same = draft.filter(|draft| {
             draft.units == units && draft.basis == basis && draft.input.leaves() == input.leaves()
         });
-        let is_sample =
-            same.is_none() && entry.canonical(&input, units).is_ok_and(|all| all == entry.sample());
+        let from = if same.is_some() { Origin::Own } else { Origin::Link };
+        let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        Self { entry, input, units, basis, is_sample, mark: same.and_then(|draft| draft.mark) }
+        Self { entry, input, units, basis, origin, mark: same.and_then(|draft| draft.mark) }
     }
 
     /// A kept mark's question.
@@ -63,10 +66,16 @@ impl Opening {
             input: plain(entry.rows, &filled(entry, &mark.input, job.units), job.units),
             units: job.units,
             basis: mark.basis,
-            is_sample: false,
+            origin: Origin::Own,
             mark: Some(MarkPlace { job: job.id.clone(), mark: mark.id.clone() }),
         }
     }
+}
+
+/// Where a question comes from: the sample is the sample, whichever way it came.
+fn origin(entry: &'static Entry, input: &Node, units: Units, from: Origin) -> Origin {
+    let is_sample = entry.canonical(input, units).is_ok_and(|all| all == entry.sample());
+    if is_sample { Origin::Sample } else { from }
 }
 
 /// The same tree with every field that it leaves out at its blank, so that no field stands empty

@@ -1,11 +1,13 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
-//! order on a phone.
+//! order on a phone, to the eye and to a reader alike.
 
-use super::{Opening, Question, keeping};
-use crate::desk::Desk;
-use crate::elements::{El, el, on_change, text};
-use crate::{fields, keep, sheet_view, words as w};
-use leptos::prelude::{Set, Track, With};
+use super::{Opening, Origin, Question, START, keeping};
+use crate::desk::{Desk, OnPage};
+use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
+use crate::sheet_view::undo_line;
+use crate::wide::follow_width;
+use crate::{fields, keep, route, sheet_view, speech, words as w};
+use leptos::prelude::{Get, Set, Track, With, on_cleanup};
 
 /// The page of one open question. `address` tells whether the address should hold the question
 /// from the start; a mark's own address is left standing until something is changed.
@@ -13,6 +15,13 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
     let question = Question::new(opening);
     keeping::follow(desk, question, address);
     desk.remember(question.entry.id);
+    keep_up(move || {
+        let mark = question.mark.get();
+        desk.on_page.set(Some(OnPage { calculator: question.entry, mark }));
+    });
+    on_cleanup(move || {
+        desk.on_page.try_set(None);
+    });
     let present = text(move || desk.settings.with(|all| all.job.clone()).unwrap_or_default());
     let follow_job = move || {
         // Another job brings its own editions and units.
@@ -22,21 +31,74 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         }
     };
     on_change(move || present.track(), follow_job);
-    let side = el("div")
-        .class("side")
-        .with(sheet_view::answer(question))
-        .with(sheet_view::drawing(question));
+    let head = el("div")
+        .class("head")
+        .with(el("h1").attr("tabindex", "-1").say(question.entry.name))
+        .with(live(move || stands_for(desk, question)));
+    let side = el("div").class("side").with(sheet_view::answer(question));
     let form = el("section")
         .class("fields")
         .attr("aria-labelledby", "fields")
-        .with(el("h2").id("fields").say(&w::FIELDS))
+        .with(
+            el("div").class("row").with(el("h2").id("fields").say(&w::FIELDS)).with(over(question)),
+        )
+        .with(started_over(question))
         .with(fields::rows(question, question.entry.rows, ""))
         .with(sheet_view::settings(question));
-    el("main")
+    let drawn = el("div").class("drawn").with(sheet_view::drawing(question));
+    let page = el("main")
         .class("question")
-        .with(el("h1").attr("tabindex", "-1").say(question.entry.name))
-        .with(side)
-        .with(form)
+        .with(head)
+        .with(side.clone())
+        .with(form.clone())
+        .with(drawn.clone())
         .with(el("div").class("behind").with(sheet_view::headings(question)))
-        .with(keep::bar(desk, question))
+        .with(keep::bar(desk, question));
+    // Beside the answer where there is room, else after the fields: what is read in order is seen
+    // in that order.
+    follow_width(move |is_wide| {
+        let drawn = drawn.node();
+        let _ = if is_wide {
+            side.node().append_child(drawn).map(drop)
+        } else {
+            form.node().after_with_node_1(drawn)
+        };
+    });
+    page
+}
+
+/// The mark that the question stands for, and the job that holds it.
+fn stands_for(desk: Desk, question: Question) -> Option<El> {
+    let place = question.mark.get()?;
+    let job = desk.job(&place.job)?;
+    let mark = job.mark(&place.mark)?;
+    let said = [mark.title.trim(), mark.spot.trim()].into_iter().filter(|text| !text.is_empty());
+    let said = said.collect::<Vec<_>>().join(", ");
+    let heading = speech::say(&job.heading());
+    Some(
+        el("p")
+            .class("place")
+            .with(el("strong").own_text(&said))
+            .text(" ")
+            .with(el("a").attr("href", &route::job(&job.id)).own_text(&heading)),
+    )
+}
+
+/// Puts the sample back.
+fn over(question: Question) -> Piece {
+    when(
+        move || question.origin.get() != Origin::Sample,
+        move || {
+            el("button")
+                .attr("type", "button")
+                .class("quiet")
+                .say(&w::START_OVER)
+                .tap(move || question.start_over())
+        },
+    )
+}
+
+fn started_over(question: Question) -> Piece {
+    let here = move || question.undo.with(|it| it.as_ref().is_some_and(|it| it.place == START));
+    when(here, move || undo_line(question, &w::STARTED_OVER))
 }

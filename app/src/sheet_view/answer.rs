@@ -2,22 +2,43 @@
 //! caution that matters. The top of it stays in view while fields change.
 
 use super::editions;
-use super::parts::orphaned_undo;
 use crate::drawing::{margin_rule, spare, verdict};
-use crate::elements::{El, Piece, el, live, when};
-use crate::question::Question;
+use crate::elements::{El, Piece, el, flag, keep_up, live};
+use crate::question::{Origin, Question};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Faults, Sense, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
-use leptos::prelude::{Get, With, document};
+use leptos::prelude::{Get, Memo, With, document};
 use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 
 /// The answer of a question.
 pub(crate) fn answer(question: Question) -> Piece {
-    let sample = el("span").class("sample").say(&w::SAMPLE);
+    let tag = move || match question.origin.get() {
+        Origin::Sample => Some(&w::SAMPLE),
+        Origin::Left => Some(&w::AS_LEFT),
+        Origin::Link => Some(&w::FROM_LINK),
+        Origin::Own => None,
+    };
+    let tag = live(move || tag().map(|tag| el("span").class("sample").say(tag)));
+    // What can hurt somebody stays said while a field is half typed.
+    let caution = Memo::new(move |before: Option<&String>| {
+        let voice = question.voice();
+        question
+            .worked
+            .with(|worked| match worked {
+                Ok(worked) => worked.sheet.cautions.first().map(|it| voice.say(&it.text)),
+                Err(_) => before.cloned(),
+            })
+            .unwrap_or_default()
+    });
+    let caution = live(move || {
+        let text = caution.get();
+        (!text.is_empty()).then(|| el("p").class("caution").text(&text))
+    });
     let top = live(move || {
         let voice = question.voice();
         question.worked.with(|worked| match worked {
@@ -25,6 +46,8 @@ pub(crate) fn answer(question: Question) -> Piece {
             Err(faults) => needs(faults),
         })
     });
+    let below = el("div").class("answer-rest");
+    stands_still(question, &below);
     let rest = live(move || {
         let voice = question.voice();
         question.worked.with(|worked| match worked {
@@ -35,17 +58,13 @@ pub(crate) fn answer(question: Question) -> Piece {
     let name = el("div")
         .class("answer-name")
         .with(el("h2").id("answer").text_live(move || name(question)))
-        .with(when(move || question.is_sample.get(), move || sample.clone()));
+        .with(tag);
     let told = el("div").attr("aria-live", "polite").attr("aria-atomic", "true").with(top);
     let answer = el("section")
         .class("answer")
         .attr("aria-labelledby", "answer")
         .with(el("div").class("answer-top").with(name).with(told));
-    let rest = el("div")
-        .class("answer-rest")
-        .with(orphaned_undo(question))
-        .with(rest)
-        .with(editions::line(question));
+    let rest = below.with(rest).with(caution).with(editions::line(question));
     Piece::all([answer, rest])
 }
 
@@ -67,18 +86,40 @@ fn figure(worked: &Worked, voice: Voice) -> Piece {
         Sense::AtMost => say!(w::OF_AT_MOST, bare(lead.limit, voice)),
         Sense::AtLeast => say!(w::OF_AT_LEAST, bare(lead.limit, voice)),
     });
-    // The whole may be worse than the check that the figure belongs to.
+    // The whole may be worse than the check that the figure belongs to: then the worse one speaks.
+    let decisive = sheet.decisive();
     let whole = sheet.verdict();
-    let word = lead.filter(|lead| lead.verdict == whole).map_or_else(|| whole.words(), Check::word);
+    let word = decisive.map_or_else(|| whole.words(), Check::word);
     let line = el("p")
         .class("answer-line")
         .with(el("strong").class("figure").text(&voice.say(&amount)))
         .text(" ")
         .with(limit.map(|limit| el("span").class("limit").text(&voice.say(&limit))));
-    let spare = lead.map(|lead| el("span").text(&voice.say(&spare(lead))));
-    let verdict = el("p").class("answer-verdict").with(verdict(whole, word)).text(" ").with(spare);
-    let rule = sheet.lead().map(|lead| margin_rule(lead, voice.units));
+    let reason = decisive.map(|check| match (lead, check.verdict) {
+        (Some(lead), _) if std::ptr::eq(lead, check) => spare(check),
+        (_, Verdict::Ask) => check.name.clone(),
+        _ => say!(w::PAIR, check.name.clone(), spare(check)),
+    });
+    let reason = reason.map(|reason| el("span").class("reason").text(&voice.say(&reason)));
+    let verdict = el("p").class("answer-verdict").with(verdict(whole, word)).text(" ").with(reason);
+    let rule = decisive.map(|check| margin_rule(check, voice.units));
     Piece::all([Some(line), Some(verdict), rule])
+}
+
+/// While a field is half typed, what stands above it keeps its height: nothing slides away from
+/// under a thumb.
+fn stands_still(question: Question, place: &El) {
+    const HEIGHT: &str = "min-block-size";
+    let Some(place) = place.node().dyn_ref::<HtmlElement>().cloned() else { return };
+    let waits = flag(move || question.worked.with(Result::is_err));
+    keep_up(move || {
+        let style = place.style();
+        let _ = if waits.get() {
+            style.set_property(HEIGHT, &[&place.offset_height().to_string(), "px"].concat())
+        } else {
+            style.remove_property(HEIGHT).map(drop)
+        };
+    });
 }
 
 /// A limit behind its figure: the unit has just been said, unless it is part of the figure.
@@ -94,7 +135,8 @@ fn needs(faults: &Faults) -> Piece {
     let Some(first) = faults.first() else { return Piece::NONE };
     let path = first.path.clone();
     let more = faults.len() as i64;
-    let needed = el("strong").class("figure").text(&speech::say(&say!(w::NEEDS, first.label)));
+    let what = if first.given.trim().is_empty() { &w::NEEDS } else { &w::LOOK_AT };
+    let needed = el("strong").class("figure").text(&speech::say(&say!(*what, first.label)));
     let more = (more > 1).then(|| el("span").text(&speech::say(&say!(w::NEEDS_MORE, more))));
     let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD).tap(move || go_to(&path));
     Piece::all([
@@ -109,7 +151,7 @@ fn go_to(path: &str) {
     loop {
         if let Some(element) = document().get_element_by_id(path) {
             element.scroll_into_view();
-            if let Some(element) = element.dyn_ref::<web_sys::HtmlElement>() {
+            if let Some(element) = element.dyn_ref::<HtmlElement>() {
                 let _ = element.focus();
             }
             return;
@@ -132,7 +174,12 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
         let next = next(&voice.say(says));
         if over { next.class("next over") } else { next }
     });
-    let caution = sheet.cautions.first();
-    let caution = caution.map(|it| el("p").class("caution").text(&voice.say(&it.text)));
-    Piece::all([next, caution])
+    let decisive = sheet.decisive();
+    let note = decisive.filter(|check| check.verdict != Verdict::Within);
+    let note = note.and_then(|check| check.note.as_ref()).filter(|_| sheet.next.is_none());
+    let note = note.map(|note| el("p").class("next").text(&voice.say(note)));
+    let clause = decisive.map(|check| {
+        el("p").class("edition quiet").text(&voice.say(&say!(w::BY, check.source.clause)))
+    });
+    Piece::all([next, note, clause])
 }

@@ -11,7 +11,7 @@ mod working;
 pub(crate) use answer::answer;
 pub(crate) use editions::{edition_picker, settings, units_picker};
 pub(crate) use headings::headings;
-pub(crate) use parts::{undo_button, undo_line};
+pub(crate) use parts::{orphaned_undo, undo_button, undo_line};
 
 use crate::elements::{El, Piece, el, live};
 use crate::question::Question;

@@ -33,7 +33,7 @@ fn keys(parts: &[Part]) -> Vec<String> {
 }
 
 /// Undo for a tap whose heading is gone: what it mended is no longer wrong.
-pub(super) fn orphaned_undo(question: Question) -> Piece {
+pub(crate) fn orphaned_undo(question: Question) -> Piece {
     let orphaned = move || {
         let Some(place) = question.undo.with(|undo| undo.as_ref().map(|undo| undo.place.clone()))
         else {
@@ -97,10 +97,11 @@ fn line(question: Question, part: &PartRow, key: &str, voice: Voice) -> El {
     row(&name, &voice.say(&part.value)).with(button)
 }
 
-/// The button of an undo. What was tapped has gone, so that the focus goes here.
+/// The button of an undo. What was tapped has gone, so that the focus goes here; the page stays
+/// where it is.
 pub(crate) fn undo_button() -> El {
     let button = el("button").attr("type", "button").say(&w::UNDO);
-    button.clone().focus_soon();
+    button.clone().focus_in_place();
     button
 }
 

@@ -162,6 +162,14 @@ impl Sheet {
         self.lead.and_then(|at| self.checks.get(at))
     }
 
+    /// The check that decides the verdict: the one that the answer belongs to where it is as bad
+    /// as any, else the first of the worst. None where there are no checks.
+    pub fn decisive(&self) -> Option<&Check> {
+        let worst = self.verdict();
+        let lead = self.lead().filter(|lead| lead.verdict == worst);
+        lead.or_else(|| self.checks.iter().find(|check| check.verdict == worst))
+    }
+
     /// Every source that the sheet stands on, once each, in the order met.
     pub fn sources(&self) -> Vec<&'static Source> {
         let checks = self.checks.iter().map(|check| check.source);

@@ -42,6 +42,7 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Den switch").await;
         page.enter("#mark-spot", "Den").await;
+        page.tap(".details summary").await;
         page.enter("#mark-note", "<b>left</b> of the door").await;
         page.tap(saying("Done")).await;
 
@@ -53,6 +54,7 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
         page.tap(".mark summary").await;
         page.tap(saying("Copy")).await;
         page.sees(saying("Den switch, again")).await;
+        page.until("document.activeElement.textContent.includes('Den switch, again')").await;
         // Away with the copy, and with the first one too, which comes back.
         let again: String = page
             .evaluate("[...document.querySelectorAll('.mark')].find((it) => it.textContent.includes('again')).parentElement.children[0].textContent.includes('again') ? 'first' : 'last'")
@@ -73,9 +75,10 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
         page.misses(".mark-title").await;
         page.tap(saying("Undo")).await;
         page.reads(".mark-title", "Den switch").await;
+        page.until("document.activeElement.matches('.mark-line')").await;
 
         page.tap(".mark summary").await;
-        page.choose("[aria-label='Move to']", "Plum Street 4").await;
+        page.choose("[aria-label='Move to another job …']", "Plum Street 4").await;
         page.misses(".mark-title").await;
         page.goto("#/jobs").await;
         page.tap(saying("Plum Street 4")).await;
@@ -106,6 +109,30 @@ async fn another_edition_shows_then_and_now_and_keeps_the_answer_of_its_day() {
         page.reads(".mark .value", "32.0 in³").await;
         page.reads(".mark .now", "Then: 32.0 in³, within. Now: 32.5 in³, over.").await;
         page.screenshot("then-and-now").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_job_made_from_a_calculator_takes_the_saved_number_along_and_leads_back() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den switch").await;
+        page.until("Object.keys(localStorage).some((key) => localStorage[key].includes('Den switch'))").await;
+        page.choose(".switch", "New job …").await;
+        page.sees(saying("Back to Box fill")).await;
+        page.enter("#job-name", "Plum Street 4").await;
+        page.tap(saying("Make this job")).await;
+        page.reads(".head strong", "Den switch").await;
+        page.reads(".head a", "Plum Street 4").await;
+        page.reads(".answer .figure", "14.0 in³").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("Plum Street 4")).await;
+        page.reads(".mark-title", "Den switch").await;
+        // Loose notes are offered once, whether or not there are some.
+        let loose: usize = page.evaluate("[...document.querySelectorAll('.switch option')].filter((it) => it.textContent.includes('Loose')).length").await;
+        assert_eq!(loose, 1);
     })
     .await;
 }

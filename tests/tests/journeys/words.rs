@@ -35,7 +35,13 @@ const OUTSIDE: &str = r"(() => {
 async fn every_word_on_every_page_comes_from_the_phrases() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/settings").await;
-        page.choose("#language", "Brackets round every phrase, for proofreading").await;
+        page.sees(saying("Metric")).await;
+        page.tap(saying("Metric")).await;
+        page.until("localStorage['ledgerboard.settings']").await;
+        let _: Option<bool> = page
+            .evaluate("localStorage['ledgerboard.settings'] = JSON.stringify({...JSON.parse(localStorage['ledgerboard.settings']), language: 'pseudo', units: 'customary'}), null")
+            .await;
+        page.reload().await;
         page.sees(saying("⟦Settings⟧")).await;
         for place in [
             "#/",
