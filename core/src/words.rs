@@ -59,6 +59,11 @@ impl Amount {
         }
     }
 
+    /// Whether the two are quantities of one kind.
+    pub fn is_like(self, other: Self) -> bool {
+        std::mem::discriminant(&self) == std::mem::discriminant(&other)
+    }
+
     /// The text that reads back as exactly this amount.
     pub fn exact(self) -> String {
         match self {

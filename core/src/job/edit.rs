@@ -4,6 +4,7 @@ use super::mark::Mark;
 use super::refusal::Refusal;
 use super::site::{self, Gone, Job};
 use super::stamp::Stamp;
+use super::tie::circle;
 use crate::edition::Basis;
 use crate::measure::Units;
 
@@ -73,6 +74,8 @@ pub fn apply(job: &mut Job, edit: Edit, stamp: &Stamp) -> Result<Edit, Refusal> 
 
 fn keep(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
     mark.check()?;
+    mark.tidy_ties();
+    straight(job, &mark)?;
     let Err(at) = job.place_of(&mark.id) else { return Err(Refusal::Taken(mark.id)) };
     if let Ok(trace) = job.trace_of(&mark.id) {
         mark.clock.join(&job.gone.remove(trace).clock);
@@ -85,11 +88,24 @@ fn keep(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
 
 fn change(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
     mark.check()?;
+    mark.tidy_ties();
+    straight(job, &mark)?;
     let place = job.place_of(&mark.id).ok().and_then(|at| job.marks.get_mut(at));
     let Some(place) = place else { return Err(Refusal::NoSuchMark(mark.id)) };
     mark.clock.join(&place.clock);
     mark.clock.bump(&stamp.device);
     Ok(Edit::Change(std::mem::replace(place, mark)))
+}
+
+/// Refuses a mark that would draw on itself, through whatever marks.
+fn straight(job: &Job, mark: &Mark) -> Result<(), Refusal> {
+    let Some(way) = circle(&job.marks, mark) else { return Ok(()) };
+    let named = |id: &String| {
+        let title =
+            if *id == mark.id { Some(&mark.title) } else { job.mark(id).map(|it| &it.title) };
+        title.filter(|title| !title.trim().is_empty()).unwrap_or(id).clone()
+    };
+    Err(Refusal::Circle(way.iter().map(named).collect()))
 }
 
 fn remove(job: &mut Job, id: String, stamp: &Stamp) -> Result<Edit, Refusal> {

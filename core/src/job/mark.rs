@@ -3,6 +3,7 @@
 use super::clock::Clock;
 use super::refusal::{LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
+use super::tie::Tie;
 use super::words as w;
 use crate::catalog::{self, Entry, Worked};
 use crate::edition::{Basis, Electrical};
@@ -78,6 +79,10 @@ pub struct Mark {
     pub basis: Basis,
     /// What was put in, every unit written out. Read by its calculator alone.
     pub input: Node,
+    /// Which inputs take their value from another mark's figure, by path.
+    pub ties: Vec<Tie>,
+    /// The hold that it stands behind, by the id of its mark, where one is needed.
+    pub behind: Option<String>,
     /// The answer of its day.
     pub kept: Kept,
     /// What a person calls it.
@@ -115,7 +120,7 @@ impl Stale {
 }
 
 impl Mark {
-    /// Works an input and makes a mark of it, without title, spot or note.
+    /// Works an input and makes a mark of it, without links, title, spot or note.
     ///
     /// # Errors
     /// What could not be read, or does not fit. Nothing is kept that has no answer.
@@ -134,6 +139,8 @@ impl Mark {
             version: entry.version,
             basis,
             input,
+            ties: Vec::new(),
+            behind: None,
             kept: Kept::of(&worked),
             title: String::new(),
             spot: String::new(),

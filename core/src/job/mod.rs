@@ -18,6 +18,8 @@ mod refusal;
 mod site;
 mod stamp;
 mod stored;
+mod survey;
+mod tie;
 mod words;
 
 pub use clock::{Clock, Order};
@@ -29,6 +31,8 @@ pub use refusal::{
 };
 pub use site::{Gone, Job, Spot};
 pub use stamp::{Civil, Moment, Stamp};
+pub use survey::{NotTaken, Offer, Standing, Survey};
+pub use tie::Tie;
 
 #[cfg(test)]
 mod laws;
@@ -36,3 +40,5 @@ mod laws;
 mod samples;
 #[cfg(test)]
 mod shape_lock;
+#[cfg(test)]
+mod tie_laws;

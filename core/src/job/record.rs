@@ -21,7 +21,29 @@ use crate::wire::{Node, Parts};
 use crate::words::Text;
 
 /// Of the JSON's shape. Goes up with every change to it.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
+
+/// From each schema to the one after it, the first from 1 to 2. A step adds what is new at its
+/// blank and changes nothing else; what is not of the old shape it leaves for the reader to refuse.
+const STEPS: [fn(Node) -> Node; (SCHEMA - 1) as usize] = [marks_get_links];
+
+/// A job's tree of an older schema in the shape of this one.
+pub(super) fn stepped(job: Node, schema: u32) -> Node {
+    let steps = STEPS.iter().zip(1..).filter(|(_, from)| *from >= schema);
+    steps.fold(job, |job, (step, _)| step(job))
+}
+
+/// Schema 2: a mark has links.
+fn marks_get_links(mut job: Node) -> Node {
+    for at in 0..job.items("marks").len() {
+        let mark = ["marks.", &at.to_string(), "."].concat();
+        let has = |key: &str| job.at(&[mark.as_str(), key].concat()).is_some();
+        // A record of the old shape has neither; one that does is refused as it was then.
+        let ties = if has("ties") || has("behind") { Node::EMPTY } else { Node::List(Vec::new()) };
+        job.put(&[mark.as_str(), "ties"].concat(), ties);
+    }
+    job
+}
 
 const FORMAT: &str = "ledgerboard";
 
@@ -155,12 +177,14 @@ fn number<T: std::str::FromStr>(text: &str) -> Result<T, RecordProblem> {
 /// The [`RecordProblem`].
 pub fn read(text: &str) -> Result<(Head, Job), RecordProblem> {
     let (head, json) = open(text)?;
-    match head.schema {
-        SCHEMA => {}
-        later if later > SCHEMA => return Err(RecordProblem::Newer(later)),
-        _ => return Err(RecordProblem::Shape("no schema has this number".to_owned())),
+    if head.schema > SCHEMA {
+        return Err(RecordProblem::Newer(head.schema));
+    }
+    if head.schema == 0 {
+        return Err(RecordProblem::Shape("no schema has this number".to_owned()));
     }
     let node = Node::from_json(json).map_err(RecordProblem::Shape)?;
+    let node = stepped(node, head.schema);
     let job = Parts::read(node, Job::restore).map_err(RecordProblem::Shape)?;
     if job.in_order() {
         Ok((head, job))

@@ -31,6 +31,8 @@ pub enum Refusal {
     Taken(String),
     /// The job has no mark of this id.
     NoSuchMark(String),
+    /// A mark would take a value from itself, along these titles.
+    Circle(Vec<String>),
     /// A mark can't move to the job that it is in.
     SameJob,
     /// An id is one to 24 digits and small letters, because it stands in addresses.
@@ -46,6 +48,7 @@ impl Refusal {
             }
             Self::Taken(_) => say!(w::TAKEN),
             Self::NoSuchMark(_) => say!(w::NO_SUCH_MARK),
+            Self::Circle(way) => say!(w::CIRCLE, way.join(" ← ")),
             Self::SameJob => say!(w::SAME_JOB),
             Self::BadId(_) => say!(w::NO_ID),
         }

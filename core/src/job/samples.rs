@@ -5,6 +5,7 @@ use super::edit::{Edit, apply};
 use super::mark::{Kept, Mark};
 use super::site::Job;
 use super::stamp::Stamp;
+use super::tie::Tie;
 use crate::edition::{Basis, Electrical};
 use crate::measure::Units;
 use crate::wire::Node;
@@ -31,6 +32,13 @@ pub(super) fn mark(step: u64) -> Mark {
         version: 3,
         basis: Basis { electrical: Some(Electrical::E2017) },
         input,
+        ties: vec![Tie {
+            path: "span".into(),
+            mark: "elsewhere".into(),
+            key: "rest".into(),
+            seen: "9 ft 4-1/2 in".into(),
+        }],
+        behind: Some("elsewhere".into()),
         kept: Kept {
             figure: "rest".into(),
             answer: "4-1/2 in".into(),
@@ -48,7 +56,7 @@ pub(super) fn mark(step: u64) -> Mark {
 }
 
 /// A job with something in every part of it. Its fields are all named at the end, so that a new
-/// one isn't forgotten here. The frozen record holds this job: leave it as it is.
+/// one isn't forgotten here. The frozen record of this schema holds this job: leave it as it is.
 pub(super) fn job() -> Job {
     let mut job = Job::new("3 Plumbline Court", "Invented, second gate", &stamp(0)).unwrap();
     let edits = [

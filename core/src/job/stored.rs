@@ -8,6 +8,7 @@ use super::clock::Clock;
 use super::mark::{Kept, Mark};
 use super::site::{Gone, Job};
 use super::stamp::Moment;
+use super::tie::Tie;
 use crate::edition::{Basis, Electrical};
 use crate::measure::Units;
 use crate::wire::{Node, Parts};
@@ -70,6 +71,10 @@ impl Mark {
         node.put("version", Node::Whole(self.version.into()));
         node.put("basis", self.basis.write());
         node.put("input", self.input.clone());
+        node.put("ties", Node::List(self.ties.iter().map(Tie::stored).collect()));
+        if let Some(hold) = &self.behind {
+            node.put("behind", Node::text(hold));
+        }
         node.put("kept", self.kept.stored());
         node.put("title", Node::text(&self.title));
         node.put("spot", Node::text(&self.spot));
@@ -86,12 +91,34 @@ impl Mark {
             version: parts.whole("version"),
             basis: parts.tree("basis", Basis::read),
             input: parts.node("input"),
+            ties: parts.trees("ties", Tie::restore),
+            behind: parts.has("behind").then(|| parts.text("behind")),
             kept: parts.tree("kept", Kept::restore),
             title: parts.text("title"),
             spot: parts.text("spot"),
             note: parts.text("note"),
             at: parts.tree("at", Moment::restore),
             clock: parts.tree("clock", Clock::restore),
+        }
+    }
+}
+
+impl Tie {
+    fn stored(&self) -> Node {
+        let mut node = Node::EMPTY;
+        node.put("path", Node::text(&self.path));
+        node.put("mark", Node::text(&self.mark));
+        node.put("key", Node::text(&self.key));
+        node.put("seen", Node::text(&self.seen));
+        node
+    }
+
+    fn restore(parts: &mut Parts<'_>) -> Self {
+        Self {
+            path: parts.text("path"),
+            mark: parts.text("mark"),
+            key: parts.text("key"),
+            seen: parts.text("seen"),
         }
     }
 }

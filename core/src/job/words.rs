@@ -22,6 +22,7 @@ words! {
     TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.";
     TAKEN = "This job already has a mark of that id. Save it as a new one.";
     NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.";
+    CIRCLE = "This would make a number depend on itself: {0}. Cut one of these links first.";
     SAME_JOB = "The mark is in that job already. Pick another job.";
     NO_ID = "This mark came without an id that can be used. Save it as a new one.";
 

@@ -1,4 +1,5 @@
 use super::super::edit::{Edit, apply};
+use super::super::mark::Mark;
 use super::super::samples;
 use super::*;
 use crate::words::Voice;
@@ -29,7 +30,7 @@ fn json(text: &str) -> Value {
 fn a_record_is_one_line_then_readable_json() {
     let text = sample();
     let (line, json) = text.split_once('\n').unwrap();
-    let start = "ledgerboard 1 7 phone_a-1 1791298800 ";
+    let start = "ledgerboard 2 7 phone_a-1 1791298800 ";
     assert!(line.starts_with(start), "{line}");
     assert_eq!(
         line.strip_prefix(start).unwrap().split_once(' ').unwrap().0,
@@ -52,12 +53,12 @@ fn a_writer_can_not_break_the_line() {
 #[test]
 fn what_is_wrong_is_told_apart() {
     let text = sample();
-    let newer = seal(&Head { schema: 2, ..head() }, r#"{"later":true}"#);
+    let newer = seal(&Head { schema: SCHEMA + 1, ..head() }, r#"{"later":true}"#);
     let zero = seal(&Head { schema: 0, ..head() }, "{}");
     let cut = &text[..text.len() - 1];
     let longer = text.clone() + " ";
     let swapped = text.replacen("Workshop", "Workshoq", 1);
-    let plus = text.replacen("ledgerboard 1", "ledgerboard +1", 1);
+    let plus = text.replacen("ledgerboard 2", "ledgerboard +2", 1);
     let found = text.split_once('\n').unwrap().1.len();
     #[rustfmt::skip]
     let cases: [(&str, &str, RecordProblem); 13] = [
@@ -71,7 +72,7 @@ fn what_is_wrong_is_told_apart() {
         ("more behind",   &longer, RecordProblem::Torn { written: found, found: found + 1 }),
         ("a letter",      &swapped,                    RecordProblem::Damaged),
         ("a plus sign",   &plus,                       RecordProblem::Damaged),
-        ("newer",         &newer,                      RecordProblem::Newer(2)),
+        ("newer",         &newer,                      RecordProblem::Newer(SCHEMA + 1)),
         ("never was",     &zero,   RecordProblem::Shape("no schema has this number".into())),
         ("newer, broken", &newer.replacen("true", "trua", 1), RecordProblem::Damaged),
     ];
@@ -79,6 +80,23 @@ fn what_is_wrong_is_told_apart() {
         assert_eq!(read(text), Err(want.clone()), "{case}");
         assert!(Voice::default().say(&want.says()).ends_with(['.', 'r']), "{case}");
     }
+}
+
+#[test]
+fn a_record_of_the_first_schema_opens_without_links_and_is_refused_with_them() {
+    let job = samples::job();
+    let bare = |mark: &Mark| Mark { ties: Vec::new(), behind: None, ..mark.clone() };
+    let bare = Job { marks: job.marks.iter().map(bare).collect(), ..job.clone() };
+    let text = write(&bare, &head());
+    let (_, now) = open(&text).unwrap();
+    let first = |json: &str| read(&seal(&Head { schema: 1, ..head() }, json));
+    let old = now.replacen(r#""ties":[],"#, "", 1);
+    assert_eq!(first(&old), Ok((Head { schema: 1, ..head() }, bare)));
+    let behind = old.replacen(r#""kept":"#, r#""behind":"elsewhere","kept":"#, 1);
+    for too_early in [now, &behind] {
+        assert!(matches!(first(too_early), Err(RecordProblem::Shape(_))), "{too_early}");
+    }
+    assert!(matches!(read(&seal(&head(), &old)), Err(RecordProblem::Shape(_))), "now it has links");
 }
 
 /// Every other ASCII byte in every place of a short record; every place of a long one with each
