@@ -12,7 +12,8 @@ use crate::calculators::{self, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row};
 use crate::measure::Units;
-use crate::sheet::{Faults, Sheet, Verdict};
+use crate::rules::compare;
+use crate::sheet::{Check, Faults, Sheet, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
@@ -77,7 +78,8 @@ pub struct Worked {
     pub sheet: Sheet,
     /// The edition shown: the job's, or the strictest of the verified ones where it has none.
     pub edition: Option<Electrical>,
-    /// Editions whose verdict differs from the one shown.
+    /// Verified editions whose verdict differs from the one shown. One that asks only for want of
+    /// its text, while these agree, differs from none.
     pub flips: Vec<Flip>,
 }
 
@@ -131,13 +133,17 @@ impl Entry {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
                 let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
-                (edition, under(edition)?)
+                (edition, settle(under(edition)?, &all))
             }
         };
         let verdict = sheet.verdict();
+        // Where all verified editions say within, an unverified one asks for want of its text: it
+        // doesn't disagree with them.
+        let all_within = all.iter().all(|(_, other)| other.verdict() == Verdict::Within);
+        let agreed = !edition.is_verified() && verdict == Verdict::Ask && all_within;
         let flips = all
             .into_iter()
-            .filter(|(_, other)| other.verdict() != verdict)
+            .filter(|(_, other)| !agreed && other.verdict() != verdict)
             .map(|(edition, sheet)| Flip {
                 edition,
                 verdict: sheet.verdict(),
@@ -147,6 +153,19 @@ impl Entry {
             .collect();
         Ok(Worked { sheet, edition: Some(edition), flips })
     }
+}
+
+/// The sheet of an unverified edition beside those of the verified ones.
+fn settle(mut sheet: Sheet, verified: &[(Electrical, Sheet)]) -> Sheet {
+    let settled = |check: Check| {
+        let same = verified.iter().filter_map(|(_, sheet)| {
+            sheet.checks.iter().find(|other| other.key == check.key).map(|other| other.verdict)
+        });
+        let same: Vec<Verdict> = same.collect();
+        compare::settled(check, same)
+    };
+    sheet.checks = sheet.checks.into_iter().map(settled).collect();
+    sheet
 }
 
 /// How strict a sheet is: its verdict, then how little its lead check leaves.
