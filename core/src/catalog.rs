@@ -36,7 +36,7 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Result<Sheet, Faults>,
+    solve: fn(&Node, Units, Basis) -> Result<(Sheet, Faults), Faults>,
 }
 
 /// All calculators, in the order of a job.
@@ -56,12 +56,17 @@ const fn entry<C: calculators::Calculator>() -> Entry {
         rows: C::Input::ROWS,
         sample: || C::sample().write_parts(),
         canonical: |node, units| {
-            Reader::form::<C::Input>(node, units).map(|input| input.write_parts())
+            Reader::form::<C::Input>(node, units).map(|(input, _)| input.write_parts())
         },
         solve: |node, units, basis| {
-            let input = Reader::form::<C::Input>(node, units)?;
-            let answer = C::solve(&input, basis)?;
-            Ok(C::sheet(&input, &answer, basis))
+            let (input, mut left_out) = Reader::form::<C::Input>(node, units)?;
+            match C::solve(&input, basis) {
+                Ok(answer) => Ok((C::sheet(&input, &answer, basis), left_out)),
+                Err(mut faults) => {
+                    faults.append(&mut left_out);
+                    Err(faults)
+                }
+            }
         },
     }
 }
@@ -81,6 +86,9 @@ pub struct Worked {
     /// Verified editions whose verdict differs from the one shown. One that asks only for want of
     /// its text, while these agree, differs from none.
     pub flips: Vec<Flip>,
+    /// What could not be read in a field that feeds a check of its own: the sheet is worked as if
+    /// those fields were empty, so that their checks are left out. Mostly none.
+    pub left_out: Faults,
 }
 
 /// Another edition that says otherwise.
@@ -102,7 +110,8 @@ impl Entry {
         (self.sample)()
     }
 
-    /// The input as it is kept: every field, every unit written out.
+    /// The input as it was worked and is kept: every field, every unit written out, and what
+    /// [`Worked::left_out`] tells of left empty.
     ///
     /// # Errors
     /// What could not be read.
@@ -113,16 +122,21 @@ impl Entry {
     /// Works an input. Bare numbers are in `units`.
     ///
     /// # Errors
-    /// What could not be read, or does not fit.
+    /// What could not be read, or does not fit. A fault in a row that stands aside is no error by
+    /// itself: see [`Worked::left_out`].
     pub fn work(&self, input: &Node, units: Units, basis: Basis) -> Result<Worked, Faults> {
         if !self.electrical {
-            let sheet = (self.solve)(input, units, basis)?;
-            return Ok(Worked { sheet, edition: None, flips: Vec::new() });
+            let (sheet, left_out) = (self.solve)(input, units, basis)?;
+            return Ok(Worked { sheet, edition: None, flips: Vec::new(), left_out });
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
+        // What can't be read is the same under every edition.
+        let mut left_out = Vec::new();
         for edition in Electrical::VERIFIED {
-            all.push((edition, under(edition)?));
+            let (sheet, faults) = under(edition)?;
+            left_out = faults;
+            all.push((edition, sheet));
         }
         let shown = match basis.electrical {
             Some(edition) => all.iter().position(|(known, _)| *known == edition),
@@ -133,7 +147,7 @@ impl Entry {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
                 let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
-                (edition, settle(under(edition)?, &all))
+                (edition, settle(under(edition)?.0, &all))
             }
         };
         let verdict = sheet.verdict();
@@ -151,7 +165,7 @@ impl Entry {
                 name: sheet.headline.name,
             })
             .collect();
-        Ok(Worked { sheet, edition: Some(edition), flips })
+        Ok(Worked { sheet, edition: Some(edition), flips, left_out })
     }
 }
 

@@ -17,19 +17,25 @@ pub struct Reader<'a> {
     path: Vec<String>,
     labels: Vec<&'static Phrase>,
     faults: Faults,
+    left_out: Faults,
 }
 
 impl<'a> Reader<'a> {
-    /// Reads a whole form. Bare numbers are in `units`.
+    /// Reads a whole form. Bare numbers are in `units`. A row that stands aside and can't be read
+    /// is left empty, and its fault is given beside the form.
     ///
     /// # Errors
-    /// Every fault found, at least one.
-    pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<T, Faults> {
-        let mut reader =
-            Self { root, units, path: Vec::new(), labels: Vec::new(), faults: Vec::new() };
+    /// Every fault found, those of rows that stand aside too; at least one is not of such a row.
+    pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<(T, Faults), Faults> {
+        let (path, labels) = (Vec::new(), Vec::new());
+        let (faults, left_out) = (Vec::new(), Vec::new());
+        let mut reader = Self { root, units, path, labels, faults, left_out };
         match reader.form_at(Some(root)) {
-            Some(form) if reader.faults.is_empty() => Ok(form),
-            _ => Err(reader.faults),
+            Some(form) if reader.faults.is_empty() => Ok((form, reader.left_out)),
+            _ => {
+                reader.faults.append(&mut reader.left_out);
+                Err(reader.faults)
+            }
         }
     }
 
@@ -52,7 +58,11 @@ impl<'a> Reader<'a> {
         self.unknown(rows, here);
         for (key, slot) in slots {
             if let Some((row, from)) = self.asked(rows, key, here) {
+                let noted = self.faults.len();
                 self.within(key, row.label, &mut |reader| slot.take(from, row, reader));
+                if row.aside {
+                    self.left_out.extend(self.faults.drain(noted..));
+                }
             }
         }
         self.faults.len() == before

@@ -17,17 +17,33 @@ pub struct Row {
     pub kind: Kind,
     /// When it is asked.
     pub when: When,
+    /// It feeds a check of its own and never the answer: what can't be read in it leaves out that
+    /// check, not the whole.
+    pub aside: bool,
 }
 
 /// A row with its words; the form gives it its key.
 pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
-    Row { key: "", label, hint, kind, when: When::Always }
+    Row { key: "", label, hint, kind, when: When::Always, aside: false }
 }
 
 impl Row {
     /// Asked only then.
     pub const fn when(self, when: When) -> Self {
         Self { when, ..self }
+    }
+
+    /// Feeds a check of its own only. Never for a value whose absence could make the answer look
+    /// better than it is; and only for a quantity that may be left empty, since a fault in it is
+    /// worked as if it were.
+    pub const fn aside(self) -> Self {
+        let optional = match self.kind {
+            Kind::Length(span) => span.optional,
+            Kind::Volume(span) => span.optional,
+            _ => false,
+        };
+        assert!(optional, "only a quantity that may be left empty can stand aside");
+        Self { aside: true, ..self }
     }
 }
 

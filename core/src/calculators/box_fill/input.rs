@@ -17,6 +17,8 @@ const fn volume(least: Volume, why: &'static Phrase, common: &'static [Volume]) 
     Kind::Volume(Span { least, most: LARGEST_BOX, why, common, optional: false })
 }
 
+/// A length that may be left empty. Those that only depth, setback or free conductor is checked by
+/// stand aside; where the sheath ends doesn't, for how a loop counts hangs on it too.
 const fn length(most: Length, why: &'static Phrase) -> Kind {
     Kind::Length(Span { least: Length::ZERO, most, why, common: &[], optional: true })
 }
@@ -122,7 +124,8 @@ form! {
         /// How many gangs each is wide.
         gangs: i64 = 1, row(&w::DEVICE_GANGS, &w::DEVICE_GANGS_HINT, count(4, &w::WHY_GANGS));
         /// How far it reaches behind the plane it is mounted on.
-        behind: Option<Length>, row(&w::BEHIND, &w::BEHIND_HINT, length(Length::inches(6, 1), &w::WHY_BEHIND));
+        behind: Option<Length>, row(&w::BEHIND, &w::BEHIND_HINT, length(Length::inches(6, 1), &w::WHY_BEHIND))
+            .aside();
         /// Which side it is on.
         side: i64 = 1, SIDE;
     }
@@ -146,7 +149,8 @@ form! {
         /// From where the sheath ends to the opening.
         emerges: Option<Length>, row(&w::EMERGES, &w::EMERGES_HINT, length(Length::inches(12, 1), &w::WHY_EMERGES));
         /// What is left free now.
-        left: Option<Length>, row(&w::LEFT, &w::LEFT_HINT, length(Length::inches(120, 1), &w::WHY_LOOP));
+        left: Option<Length>, row(&w::LEFT, &w::LEFT_HINT, length(Length::inches(120, 1), &w::WHY_LOOP))
+            .aside();
     }
 }
 
@@ -154,9 +158,11 @@ form! {
     /// The wall in front of the box.
     pub struct Finish {
         /// How far the box stands out past the framing.
-        proud: Option<Length>, row(&w::PROUD, &w::PROUD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH));
+        proud: Option<Length>, row(&w::PROUD, &w::PROUD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH))
+            .aside();
         /// All that goes over the framing, old and new.
-        build: Option<Length>, row(&w::BUILD, &w::BUILD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH));
+        build: Option<Length>, row(&w::BUILD, &w::BUILD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH))
+            .aside();
         /// What the surface is of.
         surface: Surface, row(&w::SURFACE, &w::NOTHING, Kind::Choice(Surface::PICKS));
     }
@@ -243,6 +249,7 @@ form! {
         barriers: Vec<Barrier>, row(&w::BARRIERS, &w::BARRIERS_HINT, Kind::List(&BARRIERS));
         /// Inside depth of a marked box.
         depth: Option<Length>, row(&w::DEPTH, &w::DEPTH_HINT, length(Length::inches(12, 1), &w::WHY_DEPTH))
+            .aside()
             .when(When::Is("enclosure", &["marked"]));
         /// Free conductor.
         free: Free = Free::blank(), row(&w::FREE, &w::FREE_HINT, Kind::Group(Free::ROWS));
