@@ -91,7 +91,7 @@ pub struct Span<T: 'static> {
     pub least: T,
     /// The most.
     pub most: T,
-    /// Why these bounds.
+    /// Why no more.
     pub why: &'static Phrase,
     /// Values offered for one tap.
     pub common: &'static [T],

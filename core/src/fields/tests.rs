@@ -98,7 +98,7 @@ fn every_fault_is_found_at_its_path() {
         paths,
         ["odd", "colour", "on", "parts.0.count", "parts.1.count", "parts.1.long", "parts.2.short"]
     );
-    assert_eq!(faults[5].1, "13 is outside 0 in to 12 in: a made-up bound");
+    assert_eq!(faults[5].1, "At most 12 in: a made-up bound");
 }
 
 #[test]
