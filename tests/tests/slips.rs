@@ -130,8 +130,6 @@ fn a_comma_is_a_decimal_mark_only_where_it_can_be_nothing_else() {
         ("20,", None),
     ] {
         let read = Volume::read(text, Units::Customary).map(Volume::exact).ok();
-        let read =
-            read.map(|exact| if text.contains("cm3") { text.replace(',', ".") } else { exact });
         assert_eq!(read.as_deref(), want, "{text}");
     }
     let half = Length::inches(9, 2);

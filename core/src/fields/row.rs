@@ -20,17 +20,30 @@ pub struct Row {
     /// It feeds a check of its own and never the answer: what can't be read in it leaves out that
     /// check, not the whole.
     pub aside: bool,
+    /// When it matters so much to the answer that it is shown at once and not folded away: of the
+    /// whole form.
+    pub foremost: Option<fn(&Node) -> bool>,
 }
 
 /// A row with its words; the form gives it its key.
 pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
-    Row { key: "", label, hint, kind, when: When::Always, aside: false }
+    Row { key: "", label, hint, kind, when: When::Always, aside: false, foremost: None }
 }
 
 impl Row {
     /// Asked only then.
     pub const fn when(self, when: When) -> Self {
         Self { when, ..self }
+    }
+
+    /// Shown at once where `matters` of the whole form, though rows like it are folded away.
+    pub const fn foremost(self, matters: fn(&Node) -> bool) -> Self {
+        Self { foremost: Some(matters), ..self }
+    }
+
+    /// Whether it is to be shown at once as things stand in the whole form.
+    pub fn is_foremost(&self, root: &Node) -> bool {
+        self.foremost.is_some_and(|matters| matters(root))
     }
 
     /// Feeds a check of its own only. Never for a value whose absence could make the answer look

@@ -4,6 +4,7 @@ use super::choices::{
     AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
 };
 use super::enclosure::{Enclosure, Ring};
+use super::sizes::are_mixed;
 use super::words as w;
 use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
 use crate::form;
@@ -11,6 +12,7 @@ use crate::measure::{Length, Volume};
 use crate::rules::electrical::box_fill::LARGEST_BOX;
 use crate::rules::electrical::box_setback::Surface;
 use crate::rules::electrical::conductor_volume::Awg;
+use crate::wire::Node;
 use crate::words::Phrase;
 
 const fn volume(least: Volume, why: &'static Phrase, common: &'static [Volume]) -> Kind {
@@ -120,7 +122,8 @@ form! {
         /// How many.
         count: i64 = 1, COUNT;
         /// The largest wire on it.
-        size: DeviceSize, row(&w::DEVICE_SIZE, &w::DEVICE_SIZE_HINT, Kind::Choice(DeviceSize::PICKS));
+        size: DeviceSize, row(&w::DEVICE_SIZE, &w::DEVICE_SIZE_HINT, Kind::Choice(DeviceSize::PICKS))
+            .foremost(has_mixed_sizes);
         /// How many gangs each is wide.
         gangs: i64 = 1, row(&w::DEVICE_GANGS, &w::DEVICE_GANGS_HINT, count(4, &w::WHY_GANGS));
         /// How far it reaches behind the plane it is mounted on.
@@ -166,6 +169,23 @@ form! {
         /// What the surface is of.
         surface: Surface, row(&w::SURFACE, &w::NOTHING, Kind::Choice(Surface::PICKS));
     }
+}
+
+/// Whether conductors of several sizes come in, so that the wire on each device matters.
+fn has_mixed_sizes(root: &Node) -> bool {
+    let leaf = |node: &Node, key| node.get(key).and_then(Node::leaf).unwrap_or_default();
+    let cables = root.items("cables").iter().filter_map(|cable| {
+        let key = leaf(cable, "cable");
+        let kind = CableKind::ALL.iter().find(|kind| kind.key() == key)?;
+        Some((kind.conductors().0, true))
+    });
+    let wires = root.items("wires").iter().filter_map(|wire| {
+        let (size, how) = (leaf(wire, "size"), leaf(wire, "how"));
+        let size = Awg::ALL.iter().find(|it| it.key() == size)?;
+        let how = How::ALL.iter().find(|it| it.key() == how)?;
+        Some((*size, how.is_for_devices()))
+    });
+    are_mixed(cables.chain(wires))
 }
 
 macro_rules! item {

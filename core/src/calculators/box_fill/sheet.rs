@@ -81,7 +81,8 @@ fn checks(answer: &Answer) -> Vec<Check> {
             ["fill", &(at + 1).to_string()].join("-")
         };
         let limit = Limit { value: side.volume, source: &rule::FILL };
-        let check = settled(at_most(&key, fill_name(answer, at), side.fill, limit));
+        let check = at_most(&key, fill_name(answer, at), side.fill, limit);
+        let check = settled(Check { note: side.assumed.clone(), ..check });
         let canopy = side.asks && side.fill <= side.volume;
         checks.push(if canopy { ask(check, &s::CANOPY_ASK) } else { check });
     }
@@ -218,7 +219,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
         parts.push(Part {
             key: "shares",
             title: title(&s::SHARES, &s::SHARES_SIDE),
-            note: None,
+            note: side.assumed.clone(),
             rows: shares.collect(),
         });
         parts.push(Part {

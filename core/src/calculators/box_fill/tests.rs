@@ -13,7 +13,7 @@ use Electrical::{E2017, E2020, E2023};
 
 const THREE: [Electrical; 3] = [E2017, E2020, E2023];
 
-fn input(json: &str) -> Input {
+pub(super) fn input(json: &str) -> Input {
     let node: Node = serde_json::from_str(json).unwrap();
     read(&node).unwrap_or_else(|faults| panic!("{json}: {faults:?}"))
 }
