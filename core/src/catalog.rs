@@ -12,7 +12,8 @@ use crate::calculators::{self, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row};
 use crate::measure::Units;
-use crate::sheet::{Faults, Sheet, Verdict};
+use crate::rules::compare;
+use crate::sheet::{Check, Faults, Sheet, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
@@ -35,7 +36,7 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Result<Sheet, Faults>,
+    solve: fn(&Node, Units, Basis) -> Result<(Sheet, Faults), Faults>,
 }
 
 /// All calculators, in the order of a job.
@@ -55,12 +56,17 @@ const fn entry<C: calculators::Calculator>() -> Entry {
         rows: C::Input::ROWS,
         sample: || C::sample().write_parts(),
         canonical: |node, units| {
-            Reader::form::<C::Input>(node, units).map(|input| input.write_parts())
+            Reader::form::<C::Input>(node, units).map(|(input, _)| input.write_parts())
         },
         solve: |node, units, basis| {
-            let input = Reader::form::<C::Input>(node, units)?;
-            let answer = C::solve(&input, basis)?;
-            Ok(C::sheet(&input, &answer, basis))
+            let (input, mut left_out) = Reader::form::<C::Input>(node, units)?;
+            match C::solve(&input, basis) {
+                Ok(answer) => Ok((C::sheet(&input, &answer, basis), left_out)),
+                Err(mut faults) => {
+                    faults.append(&mut left_out);
+                    Err(faults)
+                }
+            }
         },
     }
 }
@@ -77,8 +83,12 @@ pub struct Worked {
     pub sheet: Sheet,
     /// The edition shown: the job's, or the strictest of the verified ones where it has none.
     pub edition: Option<Electrical>,
-    /// Editions whose verdict differs from the one shown.
+    /// Verified editions whose verdict differs from the one shown. One that asks only for want of
+    /// its text, while these agree, differs from none.
     pub flips: Vec<Flip>,
+    /// What could not be read in a field that feeds a check of its own: the sheet is worked as if
+    /// those fields were empty, so that their checks are left out. Mostly none.
+    pub left_out: Faults,
 }
 
 /// Another edition that says otherwise.
@@ -100,7 +110,8 @@ impl Entry {
         (self.sample)()
     }
 
-    /// The input as it is kept: every field, every unit written out.
+    /// The input as it was worked and is kept: every field, every unit written out, and what
+    /// [`Worked::left_out`] tells of left empty.
     ///
     /// # Errors
     /// What could not be read.
@@ -111,16 +122,21 @@ impl Entry {
     /// Works an input. Bare numbers are in `units`.
     ///
     /// # Errors
-    /// What could not be read, or does not fit.
+    /// What could not be read, or does not fit. A fault in a row that stands aside is no error by
+    /// itself: see [`Worked::left_out`].
     pub fn work(&self, input: &Node, units: Units, basis: Basis) -> Result<Worked, Faults> {
         if !self.electrical {
-            let sheet = (self.solve)(input, units, basis)?;
-            return Ok(Worked { sheet, edition: None, flips: Vec::new() });
+            let (sheet, left_out) = (self.solve)(input, units, basis)?;
+            return Ok(Worked { sheet, edition: None, flips: Vec::new(), left_out });
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
+        // What can't be read is the same under every edition.
+        let mut left_out = Vec::new();
         for edition in Electrical::VERIFIED {
-            all.push((edition, under(edition)?));
+            let (sheet, faults) = under(edition)?;
+            left_out = faults;
+            all.push((edition, sheet));
         }
         let shown = match basis.electrical {
             Some(edition) => all.iter().position(|(known, _)| *known == edition),
@@ -131,13 +147,17 @@ impl Entry {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
                 let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
-                (edition, under(edition)?)
+                (edition, settle(under(edition)?.0, &all))
             }
         };
         let verdict = sheet.verdict();
+        // Where all verified editions say within, an unverified one asks for want of its text: it
+        // doesn't disagree with them.
+        let all_within = all.iter().all(|(_, other)| other.verdict() == Verdict::Within);
+        let agreed = !edition.is_verified() && verdict == Verdict::Ask && all_within;
         let flips = all
             .into_iter()
-            .filter(|(_, other)| other.verdict() != verdict)
+            .filter(|(_, other)| !agreed && other.verdict() != verdict)
             .map(|(edition, sheet)| Flip {
                 edition,
                 verdict: sheet.verdict(),
@@ -145,8 +165,21 @@ impl Entry {
                 name: sheet.headline.name,
             })
             .collect();
-        Ok(Worked { sheet, edition: Some(edition), flips })
+        Ok(Worked { sheet, edition: Some(edition), flips, left_out })
     }
+}
+
+/// The sheet of an unverified edition beside those of the verified ones.
+fn settle(mut sheet: Sheet, verified: &[(Electrical, Sheet)]) -> Sheet {
+    let settled = |check: Check| {
+        let same = verified.iter().filter_map(|(_, sheet)| {
+            sheet.checks.iter().find(|other| other.key == check.key).map(|other| other.verdict)
+        });
+        let same: Vec<Verdict> = same.collect();
+        compare::settled(check, same)
+    };
+    sheet.checks = sheet.checks.into_iter().map(settled).collect();
+    sheet
 }
 
 /// How strict a sheet is: its verdict, then how little its lead check leaves.

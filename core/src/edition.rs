@@ -27,7 +27,8 @@ pub enum Electrical {
     E2020,
     /// 2023.
     E2023,
-    /// 2026: offered, but its rules could not be verified, so nothing is called within under it.
+    /// 2026: offered, but its rules could not be verified. Nothing is called within under it, and
+    /// over only what is over in every verified edition.
     E2026,
 }
 
@@ -39,6 +40,11 @@ impl Electrical {
     /// The newest of them: its text stands in, as a question, where an edition's own could not be
     /// verified.
     pub const NEWEST_VERIFIED: Self = Self::E2023;
+
+    /// Whether its rules were verified.
+    pub fn is_verified(self) -> bool {
+        Self::VERIFIED.contains(&self)
+    }
 
     /// What a clause says under this edition, or under the newest verified one.
     pub fn or_newest<T>(self, clause: impl Fn(Self) -> Option<T>) -> Option<T> {

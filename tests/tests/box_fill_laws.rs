@@ -10,8 +10,11 @@ use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 
 fn work(node: &Node, edition: Electrical) -> Option<Answer> {
-    let input: Input = Reader::form(node, Units::Customary).ok()?;
-    solve(&input, edition).ok()
+    solve(&read(node)?, edition).ok()
+}
+
+fn read(node: &Node) -> Option<Input> {
+    Reader::form(node, Units::Customary).ok().map(|(input, _)| input)
 }
 
 fn fill(answer: &Answer) -> Volume {
@@ -79,7 +82,7 @@ fn every_mend_and_every_box_that_is_named_holds_it() {
     runner
         .run(&fitting(Input::ROWS), |node| {
             let Some(answer) = work(&node, Electrical::E2020) else { return Ok(()) };
-            let input: Input = Reader::form(&node, Units::Customary).unwrap();
+            let input = read(&node).unwrap();
             let named = answer.mends.iter().map(|mend| (&mend.puts, mend.fill, mend.volume));
             let suits = answer.suits.iter().map(|suits| (&suits.puts, suits.fill, suits.volume));
             for (puts, fill, volume) in named.chain(suits) {

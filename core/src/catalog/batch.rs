@@ -5,7 +5,7 @@ use super::{Entry, Worked, find};
 use crate::edition::Basis;
 use crate::fields;
 use crate::measure::{Rounding, Units};
-use crate::sheet::{Check, Figure, Part, Sheet, Step};
+use crate::sheet::{Check, Fault, Figure, Part, Sheet, Step};
 use crate::wire::{Node, Parts};
 use crate::words::{Text, Voice};
 
@@ -52,22 +52,26 @@ pub fn answer_line(line: &str) -> String {
 fn answer(entry: &Entry, question: &Question) -> Node {
     let voice = Voice { units: question.units, ..Voice::default() };
     match entry.work(&question.input, question.units, question.editions) {
-        Ok(worked) => Node::Tree(vec![
-            part("calculator", Node::text(entry.id)),
-            part("version", Node::Whole(i64::from(entry.version))),
-            part("sheet", sheet(&worked, voice)),
-        ]),
-        Err(faults) => {
-            let faults = faults.iter().map(|fault| {
-                tree(&[
-                    ("field", &fault.path),
-                    ("given", &fault.given),
-                    ("says", &voice.say(&fault.says)),
-                ])
-            });
-            refuse("input", "some fields can't be taken", faults.collect())
+        Ok(worked) => {
+            let mut parts = vec![
+                part("calculator", Node::text(entry.id)),
+                part("version", Node::Whole(i64::from(entry.version))),
+                part("sheet", sheet(&worked, voice)),
+            ];
+            if !worked.left_out.is_empty() {
+                parts.push(part("left_out", Node::List(listed(&worked.left_out, voice))));
+            }
+            Node::Tree(parts)
         }
+        Err(faults) => refuse("input", "some fields can't be taken", listed(&faults, voice)),
     }
+}
+
+fn listed(faults: &[Fault], voice: Voice) -> Vec<Node> {
+    let one = |fault: &Fault| {
+        tree(&[("field", &fault.path), ("given", &fault.given), ("says", &voice.say(&fault.says))])
+    };
+    faults.iter().map(one).collect()
 }
 
 /// The calculators, one JSON object a line.

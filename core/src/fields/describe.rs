@@ -47,6 +47,9 @@ fn one(row: &Row, voice: Voice) -> Node {
             parts.push(entry("fields", describe(item.rows, voice)));
         }
     }
+    if row.aside {
+        parts.push(entry("aside", Node::Flag(true)));
+    }
     asked(&mut parts, row.when);
     Node::Tree(parts)
 }

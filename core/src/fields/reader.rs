@@ -8,6 +8,7 @@ use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
 use crate::words::{Amount, Arg, Phrase, Text};
+use std::num::IntErrorKind;
 
 /// Walks a tree, noting every fault with its path.
 #[derive(Debug)]
@@ -17,19 +18,25 @@ pub struct Reader<'a> {
     path: Vec<String>,
     labels: Vec<&'static Phrase>,
     faults: Faults,
+    left_out: Faults,
 }
 
 impl<'a> Reader<'a> {
-    /// Reads a whole form. Bare numbers are in `units`.
+    /// Reads a whole form. Bare numbers are in `units`. A row that stands aside and can't be read
+    /// is left empty, and its fault is given beside the form.
     ///
     /// # Errors
-    /// Every fault found, at least one.
-    pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<T, Faults> {
-        let mut reader =
-            Self { root, units, path: Vec::new(), labels: Vec::new(), faults: Vec::new() };
+    /// Every fault found, those of rows that stand aside too; at least one is not of such a row.
+    pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<(T, Faults), Faults> {
+        let (path, labels) = (Vec::new(), Vec::new());
+        let (faults, left_out) = (Vec::new(), Vec::new());
+        let mut reader = Self { root, units, path, labels, faults, left_out };
         match reader.form_at(Some(root)) {
-            Some(form) if reader.faults.is_empty() => Ok(form),
-            _ => Err(reader.faults),
+            Some(form) if reader.faults.is_empty() => Ok((form, reader.left_out)),
+            _ => {
+                reader.faults.append(&mut reader.left_out);
+                Err(reader.faults)
+            }
         }
     }
 
@@ -52,7 +59,11 @@ impl<'a> Reader<'a> {
         self.unknown(rows, here);
         for (key, slot) in slots {
             if let Some((row, from)) = self.asked(rows, key, here) {
+                let noted = self.faults.len();
                 self.within(key, row.label, &mut |reader| slot.take(from, row, reader));
+                if row.aside {
+                    self.left_out.extend(self.faults.drain(noted..));
+                }
             }
         }
         self.faults.len() == before
@@ -163,11 +174,23 @@ trait Measured: Copy + Ord + 'static {
     fn read(text: &str, units: Units) -> Reading<Self>;
     fn amount(self) -> Amount;
     fn span(kind: Kind) -> Option<Span<Self>>;
-    const EXAMPLE: &'static Phrase;
+    /// How it may be written, by the most that its row takes.
+    fn example(most: Option<Self>) -> &'static Phrase;
+}
+
+/// The example of a long length is 112-1/2 in; a row that takes less shows a short one.
+const LONG: Length = Length::inches(225, 2);
+
+fn length_example(most: Option<Length>) -> &'static Phrase {
+    if most.is_none_or(|most| most >= LONG) { &w::A_LENGTH } else { &w::A_SHORT_LENGTH }
+}
+
+fn volume_example(_: Option<Volume>) -> &'static Phrase {
+    &w::A_VOLUME
 }
 
 macro_rules! measured {
-    ($quantity:ident, $example:expr) => {
+    ($quantity:ident, $example:ident) => {
         impl Measured for $quantity {
             fn read(text: &str, units: Units) -> Reading<Self> {
                 Self::read(text, units)
@@ -181,7 +204,9 @@ macro_rules! measured {
                     _ => None,
                 }
             }
-            const EXAMPLE: &'static Phrase = &$example;
+            fn example(most: Option<Self>) -> &'static Phrase {
+                $example(most)
+            }
         }
 
         impl Field for $quantity {
@@ -219,17 +244,24 @@ macro_rules! measured {
         }
     };
 }
-measured!(Length, w::A_LENGTH);
-measured!(Volume, w::A_VOLUME);
+measured!(Length, length_example);
+measured!(Volume, volume_example);
 
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
-    let value =
-        T::read(given, units).map_err(|problem| complain(problem, row, given, T::EXAMPLE))?;
-    match T::span(row.kind) {
-        Some(span) if !(span.least..=span.most).contains(&value) => {
-            Err(say!(w::OUTSIDE, given.trim(), span.least.amount(), span.most.amount(), span.why))
+    let span = T::span(row.kind);
+    let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount());
+    let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(), span.why);
+    match (T::read(given, units), span) {
+        (Ok(value), Some(span)) if value < span.least => Err(low(span)),
+        (Ok(value), Some(span)) if value > span.most => Err(high(span)),
+        (Ok(value), _) => Ok(value),
+        // What can't even be held is past any bound, on the side of its sign.
+        (Err(Problem::TooLarge), Some(span)) => {
+            Err(if given.trim().starts_with(['-', '−']) { low(span) } else { high(span) })
         }
-        _ => Ok(value),
+        (Err(problem), span) => {
+            Err(complain(problem, row, given, T::example(span.map(|span| span.most))))
+        }
     }
 }
 
@@ -237,9 +269,10 @@ fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) 
     let phrase = match problem {
         Problem::Empty => return say!(w::NEEDED, row.label, example),
         Problem::NotANumber => &w::CANT_READ,
+        Problem::Comma => &w::COMMA,
         Problem::UnknownUnit => &w::NOT_ITS_UNIT,
         Problem::ZeroDenominator => &w::NO_ZERO_UNDER,
-        Problem::TooLarge => &w::TOO_LARGE,
+        Problem::TooLarge | Problem::TooManyDigits => &w::TOO_MANY_DIGITS,
     };
     Text { phrase, args: vec![Arg::from(given.trim()), Arg::from(example)] }
 }
@@ -264,18 +297,26 @@ impl Field for i64 {
     fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
         let given = from.and_then(Node::leaf).unwrap_or_default();
         let text = given.trim();
-        let says = match text.parse::<Self>() {
-            _ if text.is_empty() => say!(w::NEEDED, row.label, &w::A_WHOLE_NUMBER),
-            Ok(count) => match row.kind {
-                Kind::Count { least, most, why } if !(least..=most).contains(&count) => {
-                    say!(w::OUTSIDE, text, least, most, why)
-                }
-                _ => {
-                    *self = count;
-                    return true;
-                }
-            },
-            Err(_) => say!(w::CANT_READ, text, &w::A_WHOLE_NUMBER),
+        let (least, most, why) = match row.kind {
+            Kind::Count { least, most, why } => (least, most, why),
+            _ => (Self::MIN, Self::MAX, row.label),
+        };
+        let example = 3.clamp(least, most);
+        // A whole number that can't even be held is past any bound, on the side of its sign.
+        let count = text.parse::<Self>().or_else(|problem| match problem.kind() {
+            IntErrorKind::PosOverflow => Ok(Self::MAX),
+            IntErrorKind::NegOverflow => Ok(Self::MIN),
+            _ => Err(()),
+        });
+        let says = match count {
+            _ if text.is_empty() => say!(w::NEEDED, row.label, example),
+            Ok(count) if count < least => say!(w::AT_LEAST, least),
+            Ok(count) if count > most => say!(w::AT_MOST, most, why),
+            Ok(count) => {
+                *self = count;
+                return true;
+            }
+            Err(()) => say!(w::NOT_WHOLE, text, example),
         };
         reader.fault(given, says);
         false

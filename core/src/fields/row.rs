@@ -17,17 +17,46 @@ pub struct Row {
     pub kind: Kind,
     /// When it is asked.
     pub when: When,
+    /// It feeds a check of its own and never the answer: what can't be read in it leaves out that
+    /// check, not the whole.
+    pub aside: bool,
+    /// When it matters so much to the answer that it is shown at once and not folded away: of the
+    /// whole form.
+    pub foremost: Option<fn(&Node) -> bool>,
 }
 
 /// A row with its words; the form gives it its key.
 pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
-    Row { key: "", label, hint, kind, when: When::Always }
+    Row { key: "", label, hint, kind, when: When::Always, aside: false, foremost: None }
 }
 
 impl Row {
     /// Asked only then.
     pub const fn when(self, when: When) -> Self {
         Self { when, ..self }
+    }
+
+    /// Shown at once where `matters` of the whole form, though rows like it are folded away.
+    pub const fn foremost(self, matters: fn(&Node) -> bool) -> Self {
+        Self { foremost: Some(matters), ..self }
+    }
+
+    /// Whether it is to be shown at once as things stand in the whole form.
+    pub fn is_foremost(&self, root: &Node) -> bool {
+        self.foremost.is_some_and(|matters| matters(root))
+    }
+
+    /// Feeds a check of its own only. Never for a value whose absence could make the answer look
+    /// better than it is; and only for a quantity that may be left empty, since a fault in it is
+    /// worked as if it were.
+    pub const fn aside(self) -> Self {
+        let optional = match self.kind {
+            Kind::Length(span) => span.optional,
+            Kind::Volume(span) => span.optional,
+            _ => false,
+        };
+        assert!(optional, "only a quantity that may be left empty can stand aside");
+        Self { aside: true, ..self }
     }
 }
 
@@ -75,7 +104,7 @@ pub struct Span<T: 'static> {
     pub least: T,
     /// The most.
     pub most: T,
-    /// Why these bounds.
+    /// Why no more.
     pub why: &'static Phrase,
     /// Values offered for one tap.
     pub common: &'static [T],

@@ -61,6 +61,8 @@ form! {
         })).when(When::Is("colour", &["blue"]));
         /// A flag.
         on: bool, row(&NAME, &NONE, Kind::Flag);
+        /// For a check of its own.
+        deep: Option<Length>, row(&NAME, &NONE, Kind::Length(SPAN)).aside();
         /// A list.
         parts: Vec<Part>, row(&NAME, &NONE, Kind::List(&PARTS));
     }
@@ -69,10 +71,11 @@ form! {
 
 fn read(json: &str) -> Result<Made, Vec<(String, String)>> {
     let node: Node = serde_json::from_str(json).unwrap();
-    Reader::form::<Made>(&node, Units::Customary).map_err(|faults| {
-        let said = |fault: &crate::sheet::Fault| Voice::default().say(&fault.says);
-        faults.iter().map(|fault| (fault.path.clone(), said(fault))).collect()
-    })
+    Reader::form::<Made>(&node, Units::Customary).map(|(made, _)| made).map_err(|it| listed(&it))
+}
+
+fn listed(faults: &[crate::sheet::Fault]) -> Vec<(String, String)> {
+    faults.iter().map(|it| (it.path.clone(), Voice::default().say(&it.says))).collect()
 }
 
 #[test]
@@ -95,7 +98,18 @@ fn every_fault_is_found_at_its_path() {
         paths,
         ["odd", "colour", "on", "parts.0.count", "parts.1.count", "parts.1.long", "parts.2.short"]
     );
-    assert_eq!(faults[5].1, "13 is outside 0 in to 12 in: a made-up bound");
+    assert_eq!(faults[5].1, "At most 12 in: a made-up bound");
+}
+
+#[test]
+fn a_fault_in_a_row_that_stands_aside_leaves_only_that_row_out() {
+    let node: Node = serde_json::from_str(r#"{"on":"yes","deep":"2..5"}"#).unwrap();
+    let (made, left_out) = Reader::form::<Made>(&node, Units::Customary).unwrap();
+    assert_eq!(made, Made { on: true, ..Made::blank() });
+    assert_eq!(listed(&left_out)[0].0, "deep");
+    // Beside a fault that refuses the whole, all are told at once.
+    let both = read(r#"{"on":"perhaps","deep":"2..5"}"#).unwrap_err();
+    assert_eq!(both.iter().map(|(path, _)| &**path).collect::<Vec<_>>(), ["on", "deep"]);
 }
 
 #[test]
@@ -103,11 +117,15 @@ fn a_written_form_reads_back() {
     let made = Made {
         colour: Colour::Blue,
         room: Volume::hundredths(2030),
+        deep: Some(Length::inches(2, 1)),
         on: true,
         parts: vec![Part { count: 2, long: Some(Length::inches(7, 16)) }, Part::blank()],
     };
     for units in [Units::Customary, Units::Metric] {
-        assert_eq!(Reader::form::<Made>(&made.write_parts(), units), Ok(made.clone()));
+        assert_eq!(
+            Reader::form::<Made>(&made.write_parts(), units),
+            Ok((made.clone(), Vec::new()))
+        );
     }
     assert_eq!(Voice::default().phrase(Colour::Red.label()), "Red");
     assert_eq!(Made::sample(), Made { on: true, ..Made::blank() });

@@ -94,7 +94,7 @@ fn without_words(node: &Node) -> Node {
         Node::Tree(parts) => Node::Tree(
             parts
                 .iter()
-                .filter(|(key, _)| !["label", "hint", "why"].contains(&key.as_str()))
+                .filter(|(key, _)| !["label", "hint", "why", "aside"].contains(&key.as_str()))
                 .map(|(key, part)| (key.clone(), without_words(part)))
                 .collect(),
         ),

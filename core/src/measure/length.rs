@@ -78,7 +78,7 @@ impl Length {
                 let _ = scan.take_dash();
                 if scan.is_done() { feet } else { add(feet, inches(&mut scan)?)? }
             }
-            unit => first.times(size(unit)?)?,
+            unit => first.times(size(unit).ok_or_else(|| scan.unknown(unit))?)?,
         };
         if !scan.is_done() {
             return Err(Problem::NotANumber);
@@ -161,16 +161,15 @@ fn lower(unit: &str) -> String {
 }
 
 /// What one of a unit is, in nanometres.
-fn size(unit: &str) -> Reading<i64> {
-    Ok(match lower(unit).as_str() {
+fn size(unit: &str) -> Option<i64> {
+    Some(match lower(unit).as_str() {
         "\"" | "″" | "”" | "''" | "’’" | "in" | "in." | "inch" | "inches" => INCH,
         "'" | "′" | "’" | "ft" | "ft." | "feet" | "foot" => FOOT,
         "yd" | "yard" | "yards" => YARD,
         "mm" => MILLIMETRE,
         "cm" => 10 * MILLIMETRE,
         "m" => 1000 * MILLIMETRE,
-        "." => return Err(Problem::NotANumber),
-        _ => return Err(Problem::UnknownUnit),
+        _ => return None,
     })
 }
 
@@ -183,8 +182,8 @@ fn inches(scan: &mut Scanner<'_>) -> Reading<i64> {
     let number = scan.number()?;
     match scan.unit() {
         "" => number.times(INCH),
-        unit if size(unit)? == INCH => number.times(INCH),
-        _ => Err(Problem::UnknownUnit),
+        unit if size(unit) == Some(INCH) => number.times(INCH),
+        unit => Err(scan.unknown(unit)),
     }
 }
 

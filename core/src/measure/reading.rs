@@ -11,8 +11,12 @@ pub enum Problem {
     NotANumber,
     /// The unit is of another kind, or unknown.
     UnknownUnit,
+    /// A comma that may be a thousands mark, so that nobody can say what was meant.
+    Comma,
     /// It was read, but is too large to be held.
     TooLarge,
+    /// It may be small, but is written with more digits than can be held.
+    TooManyDigits,
     /// A fraction over zero, such as `1/0`.
     ZeroDenominator,
 }
@@ -116,6 +120,35 @@ impl<'a> Scanner<'a> {
         unit
     }
 
+    /// Why what stands behind a number can't be taken as `unit`: a slip of the thumb such as
+    /// `18..0` or `1e9` is no unit.
+    pub(crate) fn unknown(&self, unit: &str) -> Problem {
+        let letters = unit.starts_with(|first: char| first.is_alphabetic());
+        if self.rest.starts_with(',') {
+            Problem::Comma
+        } else if letters && self.is_done() {
+            Problem::UnknownUnit
+        } else {
+            Problem::NotANumber
+        }
+    }
+
+    /// Takes a decimal mark: a point, or a comma with one or two digits behind it. Three digits
+    /// may be thousands and more are anybody's guess, so that they are never read as decimals.
+    fn take_decimal_mark(&mut self) -> Reading<bool> {
+        if let Some(rest) = self.rest.strip_prefix('.') {
+            self.rest = rest;
+            return Ok(true);
+        }
+        let Some(rest) = self.rest.strip_prefix(',') else { return Ok(false) };
+        let after = rest.trim_start_matches(|next: char| next.is_ascii_digit());
+        if !matches!(rest.len() - after.len(), 1 | 2) || after.starts_with([',', '.']) {
+            return Err(Problem::Comma);
+        }
+        self.rest = rest;
+        Ok(true)
+    }
+
     fn digits(&mut self) -> &'a str {
         let rest = self.rest.trim_start_matches(|next: char| next.is_ascii_digit());
         let digits = self.rest.strip_suffix(rest).unwrap_or_default();
@@ -123,19 +156,19 @@ impl<'a> Scanner<'a> {
         digits
     }
 
-    /// A number: `12`, `4.5`, `1/2`, `4 1/2`, `4-1/2`, `4½`.
+    /// A number: `12`, `4.5`, `4,5`, `1/2`, `4 1/2`, `4-1/2`, `4½`.
     ///
     /// # Errors
-    /// [`Problem::NotANumber`], [`Problem::TooLarge`], [`Problem::ZeroDenominator`].
+    /// [`Problem::NotANumber`], [`Problem::Comma`], [`Problem::TooLarge`],
+    /// [`Problem::TooManyDigits`], [`Problem::ZeroDenominator`].
     pub(crate) fn number(&mut self) -> Reading<Number> {
         let nothing = Decimal { whole: 0, places: 0 };
         if let Some(fraction) = self.take_vulgar() {
             return Ok(Number { decimal: nothing, fraction: Some(fraction) });
         }
         let whole = self.digits();
-        if let Some(rest) = self.rest.strip_prefix('.') {
-            let before = self.rest;
-            self.rest = rest;
+        let before = self.rest;
+        if self.take_decimal_mark()? {
             let part = self.digits();
             if whole.is_empty() && part.is_empty() {
                 self.rest = before;
@@ -164,7 +197,7 @@ impl<'a> Scanner<'a> {
             }
             let over = self.digits();
             if self.rest.starts_with(['/', '⁄']) {
-                let over = join(over, "")?.whole;
+                let over = join(over, "").map_err(|_| Problem::TooManyDigits)?.whole;
                 let fraction = self.under(over)?;
                 return Ok(Number { decimal: first, fraction: Some(fraction) });
             }
@@ -181,7 +214,7 @@ impl<'a> Scanner<'a> {
         if digits.is_empty() {
             return Err(Problem::NotANumber);
         }
-        match join(digits, "")?.whole {
+        match join(digits, "").map_err(|_| Problem::TooManyDigits)?.whole {
             0 => Err(Problem::ZeroDenominator),
             under => Ok((over, under)),
         }
@@ -212,8 +245,12 @@ fn vulgar(sign: char) -> Option<(i64, i64)> {
 }
 
 fn join(whole: &str, part: &str) -> Reading<Decimal> {
-    if whole.len() + part.len() > Decimal::MOST_DIGITS {
+    let whole = whole.trim_start_matches('0');
+    if whole.len() > Decimal::MOST_DIGITS {
         return Err(Problem::TooLarge);
+    }
+    if whole.len() + part.len() > Decimal::MOST_DIGITS {
+        return Err(Problem::TooManyDigits);
     }
     let digits = whole.bytes().chain(part.bytes());
     let whole = digits.fold(0_i64, |sum, digit| sum * 10 + i64::from(digit - b'0'));

@@ -55,7 +55,7 @@ impl Volume {
         Self(i64::try_from(part).unwrap_or(i64::MAX))
     }
 
-    /// Reads `20.3`, `20.3 in3`, `20.3 cu in`, `333 cm3`. A bare number is cubic inches, or cubic
+    /// Reads `20.3`, `20,3`, `20.3 in3`, `20.3 cu in`, `333 cm3`. A bare number is cubic inches, or cubic
     /// centimetres under [`Units::Metric`].
     ///
     /// # Errors
@@ -73,7 +73,7 @@ impl Volume {
             "" if units == Units::Metric => CUBIC_CENTIMETRE,
             "" | "in3" | "in³" | "in^3" | "cuin" | "cu.in." | "cu.in" | "ci" => CUBIC_INCH,
             "cm3" | "cm³" | "cm^3" | "cc" | "ml" => CUBIC_CENTIMETRE,
-            _ => return Err(Problem::UnknownUnit),
+            unit => return Err(scan.unknown(unit)),
         };
         if !scan.is_done() {
             return Err(Problem::NotANumber);

@@ -6,6 +6,7 @@ use crate::words::{Amount, Phrase, Text};
 
 words! {
     NOT_VERIFIED = "This edition's text could not be verified here; the limit shown is NEC 2023's.";
+    OVER_IN_ALL = "No edition that was verified lets this pass. The text of the edition set here could not be verified.";
 }
 
 /// A published limit.
@@ -49,6 +50,19 @@ pub fn unverified(check: Check) -> Check {
     ask(check, &NOT_VERIFIED)
 }
 
+/// An [`unverified`] check once the verified editions have been worked too: what none of them lets
+/// pass is over, for a new edition seldom takes a limit back. `verified` is what each of them says
+/// of the same check.
+pub fn settled(check: Check, verified: impl IntoIterator<Item = Verdict>) -> Check {
+    let asks_for_its_text = check.note.as_ref().is_some_and(|note| note.phrase == &NOT_VERIFIED);
+    let mut verified = verified.into_iter().peekable();
+    let known = verified.peek().is_some();
+    if asks_for_its_text && known && verified.all(|verdict| verdict == Verdict::Over) {
+        return Check { verdict: Verdict::Over, note: Some((&OVER_IN_ALL).into()), ..check };
+    }
+    check
+}
+
 fn check(
     key: &str,
     name: Text,
@@ -66,6 +80,27 @@ mod tests {
     use super::*;
     use crate::measure::Volume;
     use crate::rules::electrical::box_fill::FILL;
+
+    #[test]
+    fn unverified_is_over_only_where_every_verified_edition_says_so() {
+        use Verdict::{Ask, Over, Within};
+        let limit = Limit { value: Volume::hundredths(3030), source: &FILL };
+        let past = limit.value.plus(Volume::from_units(1));
+        for (verified, want) in [
+            (&[Over, Over, Over][..], Over),
+            (&[Within, Over, Over], Ask),
+            (&[Ask, Over, Over], Ask),
+            (&[Within, Within, Within], Ask),
+            (&[], Ask),
+        ] {
+            let check = unverified(at_most("k", (&NOT_VERIFIED).into(), past, limit));
+            let check = settled(check, verified.iter().copied());
+            assert!(check.note.is_some());
+            assert_eq!(check.verdict, want, "{verified:?}");
+        }
+        let known = at_most("k", (&NOT_VERIFIED).into(), limit.value, limit);
+        assert_eq!(settled(known.clone(), [Over]), known, "a verified text stands by itself");
+    }
 
     #[test]
     fn on_the_limit_is_within_and_a_unit_past_is_not() {

@@ -98,6 +98,13 @@ choice! {
     }
 }
 
+impl How {
+    /// Whether a device may be connected to it: not to a ground or to what a canopy brings.
+    pub const fn is_for_devices(self) -> bool {
+        matches!(self, Self::Ended | Self::Through | Self::Looped | Self::Inside)
+    }
+}
+
 choice! {
     /// Where the cables are clamped.
     pub enum Clamps {

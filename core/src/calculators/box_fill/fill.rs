@@ -4,6 +4,7 @@ use super::choices::{CableGround, Clamps, DeviceKind, How, SupportKind};
 use super::enclosure::{Volumes, fault};
 use super::input::Input;
 use super::shown as s;
+use super::sizes::{self, largest, thicker};
 use super::words as w;
 use crate::edition::Electrical;
 use crate::measure::{Length, Volume};
@@ -84,6 +85,9 @@ pub struct Side {
     pub largest: Option<Awg>,
     /// More small luminaire wires than the exception takes.
     pub asks: bool,
+    /// Said where sizes are mixed and devices are counted by the largest, for want of the wire on
+    /// them.
+    pub assumed: Option<Text>,
 }
 
 impl Side {
@@ -148,13 +152,6 @@ fn allowance(size: Awg) -> Volume {
     size.allowance().unwrap_or(Volume::ZERO)
 }
 
-fn thicker(a: Option<Awg>, b: Awg) -> Option<Awg> {
-    match a {
-        Some(a) if a.thickness() >= b.thickness() => Some(a),
-        _ => Some(b),
-    }
-}
-
 /// The size of a cable's ground, if it has one.
 fn ground_of(ground: CableGround, size: Awg) -> Option<Awg> {
     match ground {
@@ -162,14 +159,6 @@ fn ground_of(ground: CableGround, size: Awg) -> Option<Awg> {
         CableGround::Small => Some(Awg::Awg16),
         CableGround::None => None,
     }
-}
-
-/// The largest conductor of all that `on` this side is in the box, pigtails and grounds too.
-pub(super) fn largest(input: &Input, on: impl Fn(i64) -> bool) -> Option<Awg> {
-    let cables =
-        input.cables.iter().filter(|cable| on(cable.side)).map(|cable| cable.cable.conductors().0);
-    let wires = input.wires.iter().filter(|wire| on(wire.side)).map(|wire| wire.size);
-    cables.chain(wires).fold(None, thicker)
 }
 
 fn side(input: &Input, edition: Electrical, volumes: &Volumes, at: usize, gangs: i64) -> Side {
@@ -184,11 +173,11 @@ fn side(input: &Input, edition: Electrical, volumes: &Volumes, at: usize, gangs:
     if let Some(size) = largest {
         fittings(input, &on, size, &mut shares);
     }
-    devices(input, &on, largest, &mut shares);
+    let assumed = devices(input, &on, largest, &mut shares);
     grounds.share(edition, &mut shares);
     blocks(input, &on, edition, &mut shares);
     let fill = shares.iter().fold(Volume::ZERO, |sum, share| sum.plus(share.volume));
-    Side { gangs, volume: volumes.side(at), fill, shares, largest, asks }
+    Side { gangs, volume: volumes.side(at), fill, shares, largest, asks, assumed }
 }
 
 /// Grounds that come in, and isolated ones.
@@ -344,12 +333,15 @@ fn fittings(input: &Input, on: &impl Fn(i64) -> bool, size: Awg, shares: &mut Ve
     }
 }
 
+/// Devices; says what was assumed of the wire on them where that may be too much.
 fn devices(
     input: &Input,
     on: &impl Fn(i64) -> bool,
     largest: Option<Awg>,
     shares: &mut Vec<Share>,
-) {
+) -> Option<Text> {
+    let mixed = sizes::are_mixed(sizes::all(input, on));
+    let mut assumed = None;
     for device in input.devices.iter().filter(|device| on(device.side)) {
         let kind: &'static crate::words::Phrase = DeviceKind::label(device.kind);
         let short = if device.kind == DeviceKind::Heavy { &s::SHORT_HEAVY } else { kind };
@@ -360,14 +352,25 @@ fn devices(
             shares.push(make(name, Volume::ZERO));
             continue;
         };
-        let name = if device.gangs > 1 {
-            say!(s::SHARE_DEVICES_WIDE, device.count, kind, size.label(), device.gangs)
-        } else {
-            say!(s::SHARE_DEVICES, device.count, kind, size.label())
+        let untold = mixed && device.size.awg().is_none();
+        if untold {
+            assumed = Some(match assumed {
+                None if device.count == 1 => say!(s::ASSUMED, kind, size.label()),
+                _ => say!(s::ASSUMED_ALL, size.label()),
+            });
+        }
+        let phrase = match (device.gangs > 1, untold) {
+            (false, false) => &s::SHARE_DEVICES,
+            (false, true) => &s::SHARE_DEVICES_LARGEST,
+            (true, false) => &s::SHARE_DEVICES_WIDE,
+            (true, true) => &s::SHARE_DEVICES_WIDE_LARGEST,
         };
+        let args = vec![device.count.into(), kind.into(), size.label().into(), device.gangs.into()];
+        let name = Text { phrase, args };
         let count = rule::PER_YOKE * device.gangs * device.count;
         shares.push(make(name, allowance(size)).counted(count, 0));
     }
+    assumed
 }
 
 fn blocks(input: &Input, on: &impl Fn(i64) -> bool, edition: Electrical, shares: &mut Vec<Share>) {

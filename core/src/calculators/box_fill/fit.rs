@@ -1,8 +1,8 @@
 //! What else has to fit: depth for the device, the wall in front, wire to work with.
 
 use super::enclosure::depth;
-use super::fill::largest;
 use super::input::Input;
+use super::sizes::largest;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
 use crate::rules::electrical::{box_depth, box_setback, free_conductor};

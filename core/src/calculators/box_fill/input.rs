@@ -4,6 +4,7 @@ use super::choices::{
     AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
 };
 use super::enclosure::{Enclosure, Ring};
+use super::sizes::are_mixed;
 use super::words as w;
 use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
 use crate::form;
@@ -11,12 +12,15 @@ use crate::measure::{Length, Volume};
 use crate::rules::electrical::box_fill::LARGEST_BOX;
 use crate::rules::electrical::box_setback::Surface;
 use crate::rules::electrical::conductor_volume::Awg;
+use crate::wire::Node;
 use crate::words::Phrase;
 
 const fn volume(least: Volume, why: &'static Phrase, common: &'static [Volume]) -> Kind {
     Kind::Volume(Span { least, most: LARGEST_BOX, why, common, optional: false })
 }
 
+/// A length that may be left empty. Those that only depth, setback or free conductor is checked by
+/// stand aside; where the sheath ends doesn't, for how a loop counts hangs on it too.
 const fn length(most: Length, why: &'static Phrase) -> Kind {
     Kind::Length(Span { least: Length::ZERO, most, why, common: &[], optional: true })
 }
@@ -118,11 +122,13 @@ form! {
         /// How many.
         count: i64 = 1, COUNT;
         /// The largest wire on it.
-        size: DeviceSize, row(&w::DEVICE_SIZE, &w::DEVICE_SIZE_HINT, Kind::Choice(DeviceSize::PICKS));
+        size: DeviceSize, row(&w::DEVICE_SIZE, &w::DEVICE_SIZE_HINT, Kind::Choice(DeviceSize::PICKS))
+            .foremost(has_mixed_sizes);
         /// How many gangs each is wide.
         gangs: i64 = 1, row(&w::DEVICE_GANGS, &w::DEVICE_GANGS_HINT, count(4, &w::WHY_GANGS));
         /// How far it reaches behind the plane it is mounted on.
-        behind: Option<Length>, row(&w::BEHIND, &w::BEHIND_HINT, length(Length::inches(6, 1), &w::WHY_BEHIND));
+        behind: Option<Length>, row(&w::BEHIND, &w::BEHIND_HINT, length(Length::inches(6, 1), &w::WHY_BEHIND))
+            .aside();
         /// Which side it is on.
         side: i64 = 1, SIDE;
     }
@@ -146,7 +152,8 @@ form! {
         /// From where the sheath ends to the opening.
         emerges: Option<Length>, row(&w::EMERGES, &w::EMERGES_HINT, length(Length::inches(12, 1), &w::WHY_EMERGES));
         /// What is left free now.
-        left: Option<Length>, row(&w::LEFT, &w::LEFT_HINT, length(Length::inches(120, 1), &w::WHY_LOOP));
+        left: Option<Length>, row(&w::LEFT, &w::LEFT_HINT, length(Length::inches(120, 1), &w::WHY_LOOP))
+            .aside();
     }
 }
 
@@ -154,12 +161,31 @@ form! {
     /// The wall in front of the box.
     pub struct Finish {
         /// How far the box stands out past the framing.
-        proud: Option<Length>, row(&w::PROUD, &w::PROUD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH));
+        proud: Option<Length>, row(&w::PROUD, &w::PROUD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH))
+            .aside();
         /// All that goes over the framing, old and new.
-        build: Option<Length>, row(&w::BUILD, &w::BUILD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH));
+        build: Option<Length>, row(&w::BUILD, &w::BUILD_HINT, length(Length::inches(6, 1), &w::WHY_FINISH))
+            .aside();
         /// What the surface is of.
         surface: Surface, row(&w::SURFACE, &w::NOTHING, Kind::Choice(Surface::PICKS));
     }
+}
+
+/// Whether conductors of several sizes come in, so that the wire on each device matters.
+fn has_mixed_sizes(root: &Node) -> bool {
+    let leaf = |node: &Node, key| node.get(key).and_then(Node::leaf).unwrap_or_default();
+    let cables = root.items("cables").iter().filter_map(|cable| {
+        let key = leaf(cable, "cable");
+        let kind = CableKind::ALL.iter().find(|kind| kind.key() == key)?;
+        Some((kind.conductors().0, true))
+    });
+    let wires = root.items("wires").iter().filter_map(|wire| {
+        let (size, how) = (leaf(wire, "size"), leaf(wire, "how"));
+        let size = Awg::ALL.iter().find(|it| it.key() == size)?;
+        let how = How::ALL.iter().find(|it| it.key() == how)?;
+        Some((*size, how.is_for_devices()))
+    });
+    are_mixed(cables.chain(wires))
 }
 
 macro_rules! item {
@@ -243,6 +269,7 @@ form! {
         barriers: Vec<Barrier>, row(&w::BARRIERS, &w::BARRIERS_HINT, Kind::List(&BARRIERS));
         /// Inside depth of a marked box.
         depth: Option<Length>, row(&w::DEPTH, &w::DEPTH_HINT, length(Length::inches(12, 1), &w::WHY_DEPTH))
+            .aside()
             .when(When::Is("enclosure", &["marked"]));
         /// Free conductor.
         free: Free = Free::blank(), row(&w::FREE, &w::FREE_HINT, Kind::Group(Free::ROWS));

@@ -2,7 +2,7 @@
 //! it doesn't.
 //!
 //! `input` holds the fields, `fill` the count, `advice` what else fits and what mends, `fit` the
-//! depth, setback and free conductor, `sheet` and `words` how it is shown, `section` the drawing.
+//! depth, setback and free conductor, `sheet`, `shown` and `words` how it is shown, `section` the drawing.
 
 mod advice;
 mod choices;
@@ -13,6 +13,7 @@ mod input;
 mod section;
 mod sheet;
 mod shown;
+mod sizes;
 mod words;
 
 pub use advice::{Mend, Room, Suits};
@@ -117,5 +118,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     })
 }
 
+#[cfg(test)]
+mod shown_tests;
 #[cfg(test)]
 mod tests;

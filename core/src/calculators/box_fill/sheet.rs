@@ -6,7 +6,6 @@ use super::input::{Device, Input};
 use super::section;
 use super::shown as s;
 use super::{Answer, Room};
-use crate::edition::Electrical;
 use crate::measure::{Length, Rounding, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
@@ -72,7 +71,7 @@ fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
 }
 
 fn checks(answer: &Answer) -> Vec<Check> {
-    let known = answer.edition != Electrical::E2026;
+    let known = answer.edition.is_verified();
     let settled = |check: Check| if known { check } else { unverified(check) };
     let mut checks = Vec::new();
     for (at, side) in answer.sides.iter().enumerate() {
@@ -82,7 +81,8 @@ fn checks(answer: &Answer) -> Vec<Check> {
             ["fill", &(at + 1).to_string()].join("-")
         };
         let limit = Limit { value: side.volume, source: &rule::FILL };
-        let check = settled(at_most(&key, fill_name(answer, at), side.fill, limit));
+        let check = at_most(&key, fill_name(answer, at), side.fill, limit);
+        let check = settled(Check { note: side.assumed.clone(), ..check });
         let canopy = side.asks && side.fill <= side.volume;
         checks.push(if canopy { ask(check, &s::CANOPY_ASK) } else { check });
     }
@@ -219,7 +219,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
         parts.push(Part {
             key: "shares",
             title: title(&s::SHARES, &s::SHARES_SIDE),
-            note: None,
+            note: side.assumed.clone(),
             rows: shares.collect(),
         });
         parts.push(Part {

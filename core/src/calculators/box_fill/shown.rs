@@ -25,7 +25,11 @@ words! {
     SHARE_CLAMPS = "Clamps inside, all together, as {0}";
     SHARE_SUPPORT = "{0}, as {1}";
     SHARE_DEVICES = "{0} × {1} on {2}";
+    SHARE_DEVICES_LARGEST = "{0} × {1}, counted as {2}, the largest here";
     SHARE_DEVICES_WIDE = "{0} × {1}, {3} gangs, on {2}";
+    SHARE_DEVICES_WIDE_LARGEST = "{0} × {1}, {3} gangs, counted as {2}, the largest here";
+    ASSUMED = "{0} counted as {1}, the largest here; say what is on it.";
+    ASSUMED_ALL = "Devices counted as {0}, the largest here; say what is on each.";
     SHARE_GROUNDS = "{0} {0?ground|grounds}, largest {1}";
     SHARE_ISOLATED = "{0} isolated {0?ground|grounds}, largest {1}";
     SHARE_BLOCKS = "{0} terminal {0?block|blocks} on {1}";

@@ -13,9 +13,13 @@ use Electrical::{E2017, E2020, E2023};
 
 const THREE: [Electrical; 3] = [E2017, E2020, E2023];
 
-fn input(json: &str) -> Input {
+pub(super) fn input(json: &str) -> Input {
     let node: Node = serde_json::from_str(json).unwrap();
-    Reader::form(&node, Units::Customary).unwrap_or_else(|faults| panic!("{json}: {faults:?}"))
+    read(&node).unwrap_or_else(|faults| panic!("{json}: {faults:?}"))
+}
+
+fn read(node: &Node) -> Result<Input, Faults> {
+    Reader::form(node, Units::Customary).map(|(input, _)| input)
 }
 
 fn work(json: &str, edition: Electrical) -> (String, String, Verdict) {
@@ -336,14 +340,14 @@ fn mends_come_by_least_work_and_each_one_fits() {
         r#"{"enclosure":"sq-4x1-1/2","gangs":2,"cables":[{"cable":"12-2","count":3},{"cable":"12-3"}],"devices":[{"count":2}]}"#,
     )
     .unwrap();
-    let input: Input = Reader::form(&node, Units::Customary).unwrap();
+    let input = read(&node).unwrap();
     let answer = solve(&input, E2023).unwrap();
     assert!(answer.sides[0].fill > answer.sides[0].volume);
     assert!(!answer.mends.is_empty());
     for mend in &answer.mends {
         let mut mended = input.write_parts();
         mend.puts.iter().for_each(|(path, value)| mended.put(path, value.clone()));
-        let mended: Input = Reader::form(&mended, Units::Customary).unwrap();
+        let mended = read(&mended).unwrap();
         let after = solve(&mended, E2023).unwrap();
         assert!(after.sides.iter().all(|side| side.fill <= side.volume), "{:?}", mend.name);
         assert_eq!(after.sides[after.tightest].volume, mend.volume);

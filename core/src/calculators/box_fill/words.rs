@@ -18,7 +18,7 @@ words! {
     DEPTH = "Inside depth";
     DEPTH_HINT = "Only to check a deep device. Leave it empty if you don't need that.";
     WHY_BOX = "this rule covers boxes up to 100 in³.";
-    WHY_MARKED = "nothing is marked outside of that.";
+    WHY_MARKED = "nothing is marked with more.";
     WHY_GANGS = "wider ones are built to order; ask their maker.";
     WHY_COUNT = "more than that is a panel, not a box.";
     WHY_SIDE = "three barriers make four sides.";

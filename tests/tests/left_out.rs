@@ -1,0 +1,115 @@
+//! A field that feeds only a check of its own never hides the answer: what can't be read in it
+//! leaves that check out, and is told.
+
+use ledgerboard_core::catalog::{self, answer_line};
+use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Amount;
+use ledgerboard_tests::from_rows::fitting;
+use proptest::prelude::*;
+use proptest::test_runner::{Config, TestRunner};
+
+/// Nothing that any quantity is read from, and one that no field has room for.
+const JUNK: [&str; 4] = ["18..0", "deep", "1e9", "-1"];
+
+/// The places of all rows of `rows` that stand aside and are asked in `root`.
+fn aside(rows: &'static [Row], here: &Node, root: &Node, path: &str, out: &mut Vec<String>) {
+    for row in rows {
+        let place = if path.is_empty() { row.key.to_owned() } else { [path, row.key].join(".") };
+        match row.kind {
+            Kind::Group(rows) => {
+                if let Some(here) = here.get(row.key) {
+                    aside(rows, here, root, &place, out);
+                }
+            }
+            Kind::List(item) => {
+                for (at, each) in here.items(row.key).iter().enumerate() {
+                    aside(item.rows, each, root, &[&place, ".", &at.to_string()].concat(), out);
+                }
+            }
+            _ if row.aside && row.when.holds(rows, here, root) => out.push(place),
+            _ => {}
+        }
+    }
+}
+
+#[test]
+fn a_faulty_row_that_stands_aside_gives_the_sheet_of_an_empty_one_and_its_fault() {
+    let bases = [None, Some(Electrical::E2017), Some(Electrical::E2026)];
+    for entry in catalog::ALL {
+        let mut runner = TestRunner::new(Config::with_cases(300));
+        let cases = (
+            fitting(entry.rows),
+            prop::sample::select(bases.to_vec()),
+            any::<prop::sample::Index>(),
+            prop::sample::select(JUNK.to_vec()),
+        );
+        runner
+            .run(&cases, |(good, electrical, which, junk)| {
+                let mut places = Vec::new();
+                aside(entry.rows, &good, &good, "", &mut places);
+                if places.is_empty() {
+                    return Ok(());
+                }
+                let place = which.get(&places);
+                let with = |text: &str| {
+                    let mut changed = good.clone();
+                    changed.put(place, Node::text(text));
+                    entry.work(&changed, Units::Customary, Basis { electrical })
+                };
+                let (Ok(empty), Ok(worked)) = (with(""), with(junk)) else {
+                    // Another field refuses the whole; then this one is told beside it.
+                    let faults = with(junk).unwrap_err();
+                    prop_assert!(with("").is_err());
+                    prop_assert!(faults.iter().any(|fault| &fault.path == place));
+                    return Ok(());
+                };
+                prop_assert_eq!(&empty.sheet, &worked.sheet);
+                prop_assert_eq!((&empty.flips, empty.edition), (&worked.flips, worked.edition));
+                prop_assert!(empty.left_out.is_empty());
+                let told: Vec<_> =
+                    worked.left_out.iter().map(|it| (&it.path, &*it.given)).collect();
+                prop_assert_eq!(told, [(place, junk)]);
+                // What could not be read never makes a box look emptier.
+                let as_typed = entry.work(&good, Units::Customary, Basis { electrical }).unwrap();
+                if let (Amount::Volume(fill), Amount::Volume(without)) =
+                    (as_typed.sheet.headline.amount, worked.sheet.headline.amount)
+                {
+                    prop_assert!(without >= fill);
+                }
+                Ok(())
+            })
+            .unwrap();
+    }
+}
+
+#[test]
+fn a_slip_in_a_depth_leaves_the_fill_standing_and_one_in_the_volume_does_not() {
+    let line =
+        |input: &str| answer_line(&format!(r#"{{"calculator":"box-fill","input":{input}}}"#));
+    let told = line(r#"{"marked":"18","depth":"2..5","cables":[{}],"devices":[{"behind":"x"}]}"#);
+    let answer: serde_json::Value = serde_json::from_str(&told).unwrap();
+    assert_eq!(answer["sheet"]["answer"]["exact"], "10.0 in3");
+    assert_eq!(answer["left_out"][0]["field"], "devices.0.behind");
+    assert_eq!(answer["left_out"][1]["field"], "depth");
+    let keys = answer["sheet"]["checks"].as_array().unwrap().iter().map(|check| &check["key"]);
+    assert_eq!(keys.collect::<Vec<_>>(), ["fill"]);
+    let refused: serde_json::Value =
+        serde_json::from_str(&line(r#"{"marked":"18..0","depth":"2..5"}"#)).unwrap();
+    assert_eq!(refused["faults"].as_array().unwrap().len(), 2);
+    assert!(!line(r#"{"marked":"18"}"#).contains("left_out"));
+}
+
+/// How a loop counts hangs on where the sheath ends, so that this is no row that stands aside.
+#[test]
+fn what_the_fill_hangs_on_refuses_the_whole() {
+    for field in ["free.emerges", "wires.0.loop_length", "marked"] {
+        let mut input = Node::from_json(r#"{"marked":"18","wires":[{"how":"looped"}]}"#).unwrap();
+        input.put(field, Node::text("1 stone"));
+        let entry = catalog::find("box-fill").unwrap();
+        let faults = entry.work(&input, Units::Customary, Basis::default()).unwrap_err();
+        assert_eq!(faults[0].path, field);
+    }
+}
