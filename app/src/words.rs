@@ -44,6 +44,7 @@ words! {
     RULE_NAME = "{0} of {1}, {2}, {3}";
     NEEDS = "needs: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at";
+    LEFT_OUT = "Left out, because it can’t be read: {0}.";
     GO_TO_FIELD = "Go to the field";
     WAITS = "Waits for: {0}";
     UNDER = "Worked under {0}.";

@@ -17,6 +17,9 @@ use crate::sheet::{Check, Faults, Sheet, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
+/// A sheet, and what was worked as if it were left empty.
+type Solved = Result<(Sheet, Faults), Faults>;
+
 /// A calculator as the page and the batch door see it.
 #[derive(Debug)]
 pub struct Entry {
@@ -36,7 +39,7 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Result<(Sheet, Faults), Faults>,
+    solve: fn(&Node, Units, Basis) -> Solved,
 }
 
 /// All calculators, in the order of a job.

@@ -127,6 +127,13 @@ fn line(
         .class("item")
         .with(el("span").class("item-line").with_all(in_line))
         .with_all(notes)
+        .with_all(rest.clone().filter(|row| row.foremost.is_some()).map(|row| {
+            let (asked, path) = (asked(question, item.rows, row, &path), path.clone());
+            when(
+                move || asked() && question.draft.with(|root| row.is_foremost(root)),
+                move || one(question, item.rows, row, &path),
+            )
+        }))
         .with(
             el("span")
                 .class("item-foot")
@@ -137,18 +144,39 @@ fn line(
 
 /// An item's other fields. What differs from a new item is said without opening them.
 fn folded(question: Question, item: &'static Item, rest: Vec<&'static Row>, path: String) -> Piece {
-    let all: Vec<_> = rest.iter().map(|row| asked(question, item.rows, row, &path)).collect();
+    let all: Vec<_> = rest.iter().map(|row| inside(question, item, row, &path)).collect();
     when(
-        move || all.iter().any(|asked| asked()),
+        move || all.iter().any(|inside| inside()),
         move || {
             let keys: Vec<_> = rest.iter().map(|row| join(&path, row.key)).collect();
             let summary = differences(question, item, rest.clone(), path.clone());
             folding(question, || false, move |fault| keys.iter().any(|key| key == fault))
                 .class("folded")
                 .with(summary)
-                .with_all(rest.iter().map(|row| one(question, item.rows, row, &path)))
+                .with_all(rest.iter().map(|row| {
+                    let path = path.clone();
+                    match row.foremost {
+                        None => one(question, item.rows, row, &path),
+                        Some(_) => {
+                            let row = *row;
+                            let inside = inside(question, item, row, &path);
+                            when(inside, move || one(question, item.rows, row, &path))
+                        }
+                    }
+                }))
         },
     )
+}
+
+/// Whether a row stands under the fold as things are: it is asked, and nothing calls it forward.
+fn inside(
+    question: Question,
+    item: &'static Item,
+    row: &'static Row,
+    path: &str,
+) -> impl Fn() -> bool + Send + Sync + use<> {
+    let asked = asked(question, item.rows, row, path);
+    move || asked() && !question.draft.with(|root| row.is_foremost(root))
 }
 
 fn differences(
@@ -165,6 +193,7 @@ fn differences(
             let other = rest.iter().filter(|row| {
                 leaf(here, row.key) != leaf(&usual, row.key)
                     && row.when.holds(item.rows, here, root)
+                    && !row.is_foremost(root)
             });
             other.map(|row| as_said(row, leaf(here, row.key))).collect::<Vec<_>>().join(", ")
         });

@@ -22,7 +22,7 @@ enum Done {
     /// Nothing yet, or something was typed since.
     Nothing,
     /// A number was saved.
-    Saved { place: MarkPlace, over: bool, inverse: Edit, written: Written },
+    Saved { place: MarkPlace, over: bool, inverse: Box<Edit>, written: Written },
     /// It could not be.
     Refused(Text),
     /// A saving was taken back.
@@ -124,7 +124,7 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
     let made = desk.edit(&job, edit).map_err(refused)?;
     let place = MarkPlace { job, mark: mark.id };
     question.mark.set(Some(place.clone()));
-    Ok(Done::Saved { place, over: is_over, inverse: made.inverse, written: made.written })
+    Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse), written: made.written })
 }
 
 /// The calculator's name and its first choice.
@@ -188,7 +188,7 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
                 (_, None, _) => say!(w::NOT_SAVED),
             };
             let undo = move || {
-                if desk.edit(&place.job, inverse.clone()).is_ok() {
+                if desk.edit(&place.job, (*inverse).clone()).is_ok() {
                     if !over {
                         question.mark.set(None);
                     }

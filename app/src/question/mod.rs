@@ -130,9 +130,12 @@ impl Question {
         })
     }
 
-    /// Reads the faults; none while there is an answer.
+    /// Reads the faults: those that keep the answer, else those that it leaves out a check for.
     pub(crate) fn with_faults<T>(self, read: impl FnOnce(&[Fault]) -> T) -> T {
-        self.worked.with(|worked| read(worked.as_ref().err().map_or(&[], |faults| faults)))
+        self.worked.with(|worked| match worked {
+            Ok(worked) => read(&worked.left_out),
+            Err(faults) => read(faults),
+        })
     }
 
     /// Types one leaf.

@@ -181,5 +181,13 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
     let clause = decisive.map(|check| {
         el("p").class("edition quiet").text(&voice.say(&say!(w::BY, check.source.clause)))
     });
-    Piece::all([next, note, clause])
+    let left_out = worked.left_out.first().map(|fault| {
+        let path = fault.path.clone();
+        let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD);
+        el("p")
+            .class("answer-go")
+            .with(el("span").text(&voice.say(&say!(w::LEFT_OUT, fault.label))))
+            .with(go.tap(move || go_to(&path)))
+    });
+    Piece::all([left_out, next, note, clause])
 }

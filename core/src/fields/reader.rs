@@ -8,7 +8,6 @@ use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
 use crate::words::{Amount, Arg, Phrase, Text};
-use std::num::IntErrorKind;
 
 /// Walks a tree, noting every fault with its path.
 #[derive(Debug)]
@@ -265,7 +264,7 @@ fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     }
 }
 
-fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) -> Text {
+pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) -> Text {
     let phrase = match problem {
         Problem::Empty => return say!(w::NEEDED, row.label, example),
         Problem::NotANumber => &w::CANT_READ,
@@ -273,6 +272,7 @@ fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) 
         Problem::UnknownUnit => &w::NOT_ITS_UNIT,
         Problem::ZeroDenominator => &w::NO_ZERO_UNDER,
         Problem::TooLarge | Problem::TooManyDigits => &w::TOO_MANY_DIGITS,
+        Problem::TwoMeanings => &w::TWO_DAYS,
     };
     Text { phrase, args: vec![Arg::from(given.trim()), Arg::from(example)] }
 }
@@ -283,46 +283,13 @@ fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) 
 /// # Errors
 /// The words for the fault.
 pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Text> {
-    let Some(optional) = row.kind.optional() else { return Ok(None) };
+    let Some(optional) = row.kind.quantity() else { return Ok(None) };
     if optional && given.trim().is_empty() {
         return Ok(None);
     }
     match row.kind {
         Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
         _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
-    }
-}
-
-impl Field for i64 {
-    fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
-        let given = from.and_then(Node::leaf).unwrap_or_default();
-        let text = given.trim();
-        let (least, most, why) = match row.kind {
-            Kind::Count { least, most, why } => (least, most, why),
-            _ => (Self::MIN, Self::MAX, row.label),
-        };
-        let example = 3.clamp(least, most);
-        // A whole number that can't even be held is past any bound, on the side of its sign.
-        let count = text.parse::<Self>().or_else(|problem| match problem.kind() {
-            IntErrorKind::PosOverflow => Ok(Self::MAX),
-            IntErrorKind::NegOverflow => Ok(Self::MIN),
-            _ => Err(()),
-        });
-        let says = match count {
-            _ if text.is_empty() => say!(w::NEEDED, row.label, example),
-            Ok(count) if count < least => say!(w::AT_LEAST, least),
-            Ok(count) if count > most => say!(w::AT_MOST, most, why),
-            Ok(count) => {
-                *self = count;
-                return true;
-            }
-            Err(()) => say!(w::NOT_WHOLE, text, example),
-        };
-        reader.fault(given, says);
-        false
-    }
-    fn write(&self) -> Node {
-        Node::Whole(*self)
     }
 }
 

@@ -23,11 +23,23 @@ pub struct Row {
     /// When it matters so much to the answer that it is shown at once and not folded away: of the
     /// whole form.
     pub foremost: Option<fn(&Node) -> bool>,
+    /// It says what somebody found out, and opens what is held: it stays in its record. An address
+    /// never carries it.
+    pub evidence: bool,
 }
 
 /// A row with its words; the form gives it its key.
 pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
-    Row { key: "", label, hint, kind, when: When::Always, aside: false, foremost: None }
+    Row {
+        key: "",
+        label,
+        hint,
+        kind,
+        when: When::Always,
+        aside: false,
+        foremost: None,
+        evidence: false,
+    }
 }
 
 impl Row {
@@ -58,6 +70,11 @@ impl Row {
         assert!(optional, "only a quantity that may be left empty can stand aside");
         Self { aside: true, ..self }
     }
+
+    /// Kept out of addresses, with all that is under it.
+    pub const fn evidence(self) -> Self {
+        Self { evidence: true, ..self }
+    }
 }
 
 /// The kinds of row.
@@ -76,6 +93,13 @@ pub enum Kind {
         /// Why no more.
         why: &'static Phrase,
     },
+    /// A whole number that is typed, not stepped to, and may be one that nobody knows yet: a year,
+    /// a price.
+    Number(Span<i64>),
+    /// A line kept as it was typed, of no more than so many characters; it may stay empty.
+    Text(usize),
+    /// A calendar day; it may stay empty.
+    Day,
     /// One of a few.
     Choice(&'static [Pick]),
     /// Yes or no.
@@ -87,8 +111,16 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// Whether it is a quantity, and if so whether it may be left empty.
+    /// Whether it is a quantity or a number, and if so whether it may be left empty.
     pub(super) fn optional(self) -> Option<bool> {
+        match self {
+            Self::Number(span) => Some(span.optional),
+            _ => self.quantity(),
+        }
+    }
+
+    /// Whether it is a quantity, with a unit, and if so whether it may be left empty.
+    pub(super) fn quantity(self) -> Option<bool> {
         match self {
             Self::Length(span) => Some(span.optional),
             Self::Volume(span) => Some(span.optional),

@@ -4,11 +4,13 @@
 //! hundredths and millimetres are all exact: a value that sits on a limit compares as on the
 //! limit. Nothing here knows a rule, a calculator or a screen.
 
+mod day;
 mod decimal;
 mod length;
 mod reading;
 mod volume;
 
+pub use day::Day;
 pub use decimal::Decimal;
 pub use length::Length;
 pub use reading::{Problem, Reading, Scanner};
