@@ -77,6 +77,21 @@ words! {
     NO_SIXTEENTHS = "0";
     NO_CHOICE = "“{0}” is no choice here";
 
+    // Links.
+    TAKE_FROM = "Take from the job";
+    TAKE_FROM_OF = "Take {0} from another number of the job";
+    TAKEN_FROM = "From {0}";
+    SOURCE_GONE = "a number that is no longer here";
+    LINK_CUT = "Typed over: no longer taken from {0}.";
+    SOURCE_MOVED = "It said {0} when it was taken. Now it says {1}.";
+    SOURCE_BEHIND = "That number waits for a changed one itself: look there first.";
+    SOURCE_LOST = "The number that it came from is no longer in this job.";
+    TAKE_VALUE = "Take it";
+    KEEP_VALUE = "Keep mine";
+    SETTLED = "Done.";
+    USED_BY = "Used by {0}";
+    TAKES = "{0}: from {1}";
+
     // Headings below.
     DRAWING = "Drawing";
     DRAWING_LARGE = "Show it large";

@@ -4,6 +4,7 @@
 mod choice;
 mod count;
 mod line;
+mod link;
 mod list;
 mod quantity;
 mod ruler;

@@ -1,9 +1,10 @@
 //! A length or a volume: the text is the truth, and what it is understood as stands beside it.
 
+use super::link;
 use super::ruler::ruler;
 use super::{Place, labelled, text_input};
 use crate::elements::{El, Piece, el, when};
-use crate::question::Question;
+use crate::question::{Question, as_typed};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, heard};
 use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
@@ -45,7 +46,12 @@ pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> 
         (measure, Piece::NONE)
     };
     let field = labelled(question, place, "", measure);
-    Piece::all([field.into(), common(question, row, place).into(), ruled])
+    Piece::all([
+        field.into(),
+        link::link(question, row, place).into(),
+        common(question, row, place).into(),
+        ruled,
+    ])
 }
 
 /// The unit of a bare figure, or how a text is understood where that differs from it.
@@ -101,8 +107,7 @@ fn common(question: Question, row: &'static Row, place: &Place) -> Option<El> {
             })
             .text_live(move || speech::say(&say!(w::FIGURE, shown().figure)))
             .tap(move || {
-                let shown = amount.show(question.units.get_untracked(), Rounding::Nearest);
-                let text = if shown.rounded { amount.exact() } else { shown.figure };
+                let text = as_typed(amount, question.units.get_untracked());
                 question.put(&path, Node::Text(text));
             })
     });

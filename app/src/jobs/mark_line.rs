@@ -1,13 +1,14 @@
 //! One kept number: a line that opens it, and what can be done with it.
 
 use super::details::details;
+use super::ties::links;
 use crate::desk::Desk;
 use crate::drawing::verdict;
 use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
-use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
+use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};
 use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Amount, Arg, Text};
@@ -20,13 +21,15 @@ pub(super) enum Gone {
     Removed(Mark, Edit),
     /// Moved to the job of this id.
     Moved(Mark, String),
+    /// Still there, with a linked value taken or kept; the edit brings back how it was.
+    Settled(Mark, Edit),
 }
 
 impl Gone {
     /// The mark as it was.
     pub(super) fn mark(&self) -> &Mark {
         match self {
-            Self::Removed(mark, _) | Self::Moved(mark, _) => mark,
+            Self::Removed(mark, _) | Self::Moved(mark, _) | Self::Settled(mark, _) => mark,
         }
     }
 }
@@ -43,14 +46,21 @@ pub(crate) fn shown(answer: &str, units: Units) -> Text {
 }
 
 /// The line of a mark.
-pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> El {
+pub(super) fn mark_line(
+    desk: Desk,
+    job: &Job,
+    survey: &Survey<'_>,
+    mark: &Mark,
+    gone: RwSignal<Option<Gone>>,
+) -> El {
     let voice = speech::voice(job.units);
     let kept = &mark.kept;
     let answer = shown(&kept.answer, job.units);
     let word = kept.verdict();
-    let (opens, now) = match mark.work(job.basis) {
-        Ok(worked) => {
-            let now = Kept::of(&worked);
+    let (opens, now) = match survey.worked(&mark.id) {
+        None => (true, None),
+        Some(Ok(worked)) => {
+            let now = Kept::of(worked);
             let differs = (!now.agrees(kept)).then(|| {
                 let today = shown(&now.answer, job.units);
                 let (then, now) = (word.words(), now.verdict().words());
@@ -58,7 +68,7 @@ pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Optio
             });
             (true, differs)
         }
-        Err(stale) => (matches!(stale, Stale::Refused(_)), Some(stale.says())),
+        Some(Err(stale)) => (matches!(stale, Stale::Refused(_)), Some(stale.says())),
     };
     let line =
         if opens { el("a").attr("href", &route::mark(&job.id, &mark.id)) } else { el("span") };
@@ -78,6 +88,7 @@ pub(super) fn mark_line(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Optio
         .with(note)
         .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
         .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
+        .with(links(desk, job, survey, mark, gone))
         .with((!job.invented).then(|| actions(desk, job, mark, gone)))
 }
 
@@ -160,10 +171,12 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
         .with(button(&w::REMOVE).tap(remove))
 }
 
-/// The place where a mark was, and the tap that brings it back.
+/// The place where a mark was, or what was done to it, and the tap that takes it back.
 pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option<Gone>>) -> El {
+    let stays = matches!(here, Gone::Settled(..));
     let text = match &here {
         Gone::Removed(mark, _) => say!(w::MARK_REMOVED, &*mark.title),
+        Gone::Settled(..) => say!(w::SETTLED),
         Gone::Moved(_, to) => match untrack(|| desk.job(to)) {
             Some(to) => say!(w::MARK_MOVED, to.heading()),
             None => say!(w::REMOVED),
@@ -172,7 +185,9 @@ pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option
     let job = job.to_owned();
     let undo = move || {
         let done = match &here {
-            Gone::Removed(_, inverse) => desk.edit(&job, inverse.clone()).is_ok(),
+            Gone::Removed(_, inverse) | Gone::Settled(_, inverse) => {
+                desk.edit(&job, inverse.clone()).is_ok()
+            }
             Gone::Moved(mark, to) => desk.move_mark(to, &job, &mark.id).is_ok(),
         };
         if done {
@@ -180,7 +195,7 @@ pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option
             focus_on(&here.mark().id);
         }
     };
-    el("li")
+    el(if stays { "p" } else { "li" })
         .class("undo")
         .attr("role", "status")
         .with(el("span").own_text(&speech::say(&text)))

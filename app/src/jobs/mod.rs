@@ -6,6 +6,7 @@ mod list;
 mod mark_line;
 mod page;
 mod switch;
+mod ties;
 
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};

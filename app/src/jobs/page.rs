@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::{route, speech, words as w};
-use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE};
+use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Survey};
 use ledgerboard_core::say;
 use leptos::prelude::*;
 
@@ -90,6 +90,7 @@ fn marks(desk: Desk, job: &Job, gone: RwSignal<Option<Gone>>) -> Piece {
     if with_taken.marks.is_empty() {
         return el("p").class("quiet").say(&w::NO_MARKS).into();
     }
+    let survey = Survey::of(job);
     let spots = with_taken.newest_first_by_spot();
     Piece::all(spots.iter().map(|spot| {
         let name = match spot.name {
@@ -100,7 +101,7 @@ fn marks(desk: Desk, job: &Job, gone: RwSignal<Option<Gone>>) -> Piece {
             Some(taken) if taken.mark().id == mark.id => {
                 gone_line(desk, &job.id, taken.clone(), gone)
             }
-            _ => mark_line(desk, job, mark, gone),
+            _ => mark_line(desk, job, &survey, mark, gone),
         });
         Piece::all([name, el("ul").with_all(lines)])
     }))

@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text};
 use crate::jobs;
 use crate::question::Question;
 use crate::sheet_view::orphaned_undo;
-use crate::store::{MarkPlace, Written};
+use crate::store::{Links, MarkPlace, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::job::{Edit, Job, Kept, Mark, Refusal};
@@ -99,6 +99,15 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
     let fresh = Mark::new(question.entry, &draft, units, basis, &desk.stamp())
         .map_err(|_| say!(w::CANT_SAVE_FAULT))?;
     let is_over = over.is_some();
+    let links = question.links.get_untracked();
+    // Links lead to marks of one job; saved to another, the values stand by themselves.
+    let linked = |job: &str, mark: Mark| {
+        if links.job == job {
+            Mark { ties: links.ties.clone(), behind: links.behind.clone(), ..mark }
+        } else {
+            mark
+        }
+    };
     let (job, edit, mark) = match over {
         Some(place) => {
             let old =
@@ -113,15 +122,18 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
                 clock: old.clock,
                 ..fresh
             };
+            let mark = linked(&place.job, mark);
             (place.job, Edit::Change(mark.clone()), mark)
         }
         None => {
             let job = desk.job_to_save_in().map_err(refused)?;
             let mark = Mark { title: title(question, &draft), ..fresh };
+            let mark = linked(&job.id, mark);
             (job.id, Edit::Keep(mark.clone()), mark)
         }
     };
     let made = desk.edit(&job, edit).map_err(refused)?;
+    question.links.set(Links::of(&job, mark.ties, mark.behind));
     let place = MarkPlace { job, mark: mark.id };
     question.mark.set(Some(place.clone()));
     Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse), written: made.written })

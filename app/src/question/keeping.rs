@@ -27,6 +27,7 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         question.units.track();
         question.basis.track();
         question.mark.track();
+        question.links.track();
     };
     on_change(read, soon);
 }

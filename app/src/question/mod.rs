@@ -3,13 +3,16 @@
 //! knows a storage key.
 
 mod keeping;
+mod links;
 mod opening;
 mod page;
 
+pub(crate) use links::{Linked, Source, as_typed, linked};
 pub(crate) use opening::{Opening, open};
 pub(crate) use page::question_page;
 
-use crate::store::{Draft, MarkPlace};
+use crate::desk::Desk;
+use crate::store::{Draft, Links, MarkPlace};
 use crate::{elements, speech};
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
@@ -48,6 +51,8 @@ pub(crate) struct Undo {
     origin: Origin,
     /// The mark that it stood for.
     mark: Option<MarkPlace>,
+    /// What it took from other marks.
+    links: Links,
 }
 
 /// A hold on the state of one open calculator, small enough that every tap can have its own.
@@ -67,6 +72,8 @@ impl Deref for Question {
 
 /// The state of one open calculator. It belongs to the page that made it.
 pub(crate) struct Open {
+    /// What the whole page shares.
+    pub(crate) desk: Desk,
     /// Which calculator.
     pub(crate) entry: &'static Entry,
     /// What was typed, leaf by leaf.
@@ -79,6 +86,10 @@ pub(crate) struct Open {
     pub(crate) origin: RwSignal<Origin>,
     /// The mark it was opened from or saved to.
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
+    /// What it takes from other marks.
+    pub(crate) links: RwSignal<Links>,
+    /// The path of the link that was cut last, and what it led to, until something is linked.
+    pub(crate) cut: RwSignal<Option<(String, String)>>,
     /// The last change that a tap can take back.
     pub(crate) undo: RwSignal<Option<Undo>>,
     /// The answer, or what keeps it.
@@ -87,19 +98,22 @@ pub(crate) struct Open {
 
 impl Question {
     /// Opens a question in the present owner.
-    pub(crate) fn new(opening: Opening) -> Self {
-        let Opening { entry, input, units, basis, origin, mark } = opening;
+    pub(crate) fn new(desk: Desk, opening: Opening) -> Self {
+        let Opening { entry, input, units, basis, origin, mark, links } = opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let basis = RwSignal::new(basis);
         let worked =
             Memo::new(move |_| draft.with(|draft| entry.work(draft, units.get(), basis.get())));
         Self(Box::leak(Box::new(Open {
+            desk,
             entry,
             draft,
             units,
             basis,
             origin: RwSignal::new(origin),
             mark: RwSignal::new(mark),
+            links: RwSignal::new(links),
+            cut: RwSignal::new(None),
             undo: RwSignal::new(None),
             worked,
         })))
@@ -172,7 +186,8 @@ impl Question {
 
     fn offer_undo(self, place: &str, before: Vec<Put>) {
         let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
-        self.undo.set(Some(Undo { place: place.to_owned(), before, origin, mark }));
+        let links = self.links.get_untracked();
+        self.undo.set(Some(Undo { place: place.to_owned(), before, origin, mark, links }));
     }
 
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
@@ -198,6 +213,7 @@ impl Question {
             });
             self.origin.set(undo.origin);
             self.mark.set(undo.mark);
+            self.links.set(undo.links);
             self.undo.set(None);
         }
     }
@@ -231,6 +247,7 @@ impl Question {
             units: self.units.get_untracked(),
             basis: self.basis.get_untracked(),
             mark: self.mark.get_untracked(),
+            links: self.links.get_untracked(),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! What a calculator opens with: a link's question, a mark's, the last one typed, or the sample.
 
 use super::Origin;
-use crate::store::{Draft, MarkPlace, Settings};
+use crate::store::{Draft, Links, MarkPlace, Settings};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
 use ledgerboard_core::fields::plain;
@@ -23,6 +23,8 @@ pub(crate) struct Opening {
     pub(crate) origin: Origin,
     /// The mark it comes from.
     pub(crate) mark: Option<MarkPlace>,
+    /// What it takes from other marks.
+    pub(crate) links: Links,
 }
 
 /// What a calculator opens with when only its name is given: what was typed last, else its sample
@@ -33,16 +35,17 @@ pub(crate) fn open(
     job: Option<&Job>,
     settings: &Settings,
 ) -> Opening {
-    if let Some(Draft { input, units, basis, mark }) = draft {
+    if let Some(Draft { input, units, basis, mark, links }) = draft {
         let from = if mark.is_some() { Origin::Own } else { Origin::Left };
         let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        return Opening { entry, input, units, basis, origin, mark };
+        return Opening { entry, input, units, basis, origin, mark, links };
     }
     let (units, basis) =
         job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
     let input = plain(entry.rows, &entry.sample(), units);
-    Opening { entry, input, units, basis, origin: Origin::Sample, mark: None }
+    let links = Links::default();
+    Opening { entry, input, units, basis, origin: Origin::Sample, mark: None, links }
 }
 
 impl Opening {
@@ -56,7 +59,9 @@ impl Opening {
         let from = if same.is_some() { Origin::Own } else { Origin::Link };
         let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        Self { entry, input, units, basis, origin, mark: same.and_then(|draft| draft.mark) }
+        // An address carries values and never links: those are of one job on one phone.
+        let (mark, links) = same.map_or_else(Default::default, |draft| (draft.mark, draft.links));
+        Self { entry, input, units, basis, origin, mark, links }
     }
 
     /// A kept mark's question.
@@ -68,6 +73,7 @@ impl Opening {
             basis: mark.basis,
             origin: Origin::Own,
             mark: Some(MarkPlace { job: job.id.clone(), mark: mark.id.clone() }),
+            links: Links::of(&job.id, mark.ties.clone(), mark.behind.clone()),
         }
     }
 }

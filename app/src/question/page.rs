@@ -1,7 +1,7 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
 //! order on a phone, to the eye and to a reader alike.
 
-use super::{Opening, Origin, Question, START, keeping};
+use super::{Opening, Origin, Question, START, keeping, links};
 use crate::desk::{Desk, OnPage};
 use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
@@ -12,7 +12,8 @@ use leptos::prelude::{Get, Set, Track, With, on_cleanup};
 /// The page of one open question. `address` tells whether the address should hold the question
 /// from the start; a mark's own address is left standing until something is changed.
 pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
-    let question = Question::new(opening);
+    let question = Question::new(desk, opening);
+    links::follow(question);
     keeping::follow(desk, question, address);
     desk.remember(question.entry.id);
     keep_up(move || {

@@ -2,8 +2,9 @@
 
 use super::settings::{leaf, units};
 use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::job::Tie;
 use ledgerboard_core::measure::Units;
-use ledgerboard_core::wire::Node;
+use ledgerboard_core::wire::{Node, Parts};
 
 /// Where a mark is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -22,6 +23,45 @@ pub(crate) struct Draft {
     pub(crate) basis: Basis,
     /// The mark that it was opened from or saved to.
     pub(crate) mark: Option<MarkPlace>,
+    /// What it takes from other marks.
+    pub(crate) links: Links,
+}
+
+/// What a question takes from the marks of a job.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Links {
+    /// The job, by id; empty where nothing is taken.
+    pub(crate) job: String,
+    /// Which inputs take their value from which figures.
+    pub(crate) ties: Vec<Tie>,
+    /// The hold that it stands behind.
+    pub(crate) behind: Option<String>,
+}
+
+impl Links {
+    /// Of a mark of this job.
+    pub(crate) fn of(job: &str, ties: Vec<Tie>, behind: Option<String>) -> Self {
+        Self { job: job.to_owned(), ties, behind }
+    }
+
+    fn read(node: &Node) -> Self {
+        let ties = node.items("ties").iter().cloned();
+        Self {
+            job: leaf(node, "job").unwrap_or_default(),
+            ties: ties.filter_map(|tie| Parts::read(tie, Tie::restore).ok()).collect(),
+            behind: leaf(node, "behind"),
+        }
+    }
+
+    fn write(&self) -> Node {
+        let mut node = Node::EMPTY;
+        node.put("job", Node::text(&self.job));
+        node.put("ties", Node::List(self.ties.iter().map(Tie::stored).collect()));
+        if let Some(hold) = &self.behind {
+            node.put("behind", Node::text(hold));
+        }
+        node
+    }
 }
 
 impl Draft {
@@ -34,6 +74,7 @@ impl Draft {
                 electrical: leaf(node, "electrical").and_then(|key| Electrical::from_key(&key)),
             },
             mark: mark.map(|(job, mark)| MarkPlace { job, mark }),
+            links: node.get("links").map(Links::read).unwrap_or_default(),
         })
     }
 
@@ -46,6 +87,9 @@ impl Draft {
         if let Some(MarkPlace { job, mark }) = &self.mark {
             node.put("job", Node::text(job));
             node.put("mark", Node::text(mark));
+        }
+        if !self.links.job.is_empty() {
+            node.put("links", self.links.write());
         }
         node.put("input", self.input.clone());
         node
@@ -61,15 +105,19 @@ mod tests {
         let mut input = Node::EMPTY;
         input.put("half", Node::text("9' 4 1/"));
         input.put("none", Node::List(Vec::new()));
-        for (units, electrical, mark) in [
-            (Units::Customary, None, None),
+        let tie =
+            Tie { path: "half".into(), mark: "c".into(), key: "gap".into(), seen: "9 ft".into() };
+        for (units, electrical, mark, links) in [
+            (Units::Customary, None, None, Links::default()),
             (
                 Units::Metric,
                 Some(Electrical::E2026),
                 Some(MarkPlace { job: "a".into(), mark: "b".into() }),
+                Links::of("a", vec![tie], Some("d".into())),
             ),
         ] {
-            let draft = Draft { input: input.clone(), units, basis: Basis { electrical }, mark };
+            let basis = Basis { electrical };
+            let draft = Draft { input: input.clone(), units, basis, mark, links };
             assert_eq!(Draft::read(&draft.write()), Some(draft));
         }
         assert_eq!(Draft::read(&Node::EMPTY), None);

@@ -9,7 +9,7 @@ mod draft;
 mod local;
 mod settings;
 
-pub(crate) use draft::{Draft, MarkPlace};
+pub(crate) use draft::{Draft, Links, MarkPlace};
 pub(crate) use settings::Settings;
 
 use crate::{clock, words as w};

@@ -77,6 +77,21 @@ impl Row {
     }
 }
 
+/// The row of a path such as `finish.proud` or `cables.0.count`.
+pub fn row_at(rows: &'static [Row], path: &str) -> Option<&'static Row> {
+    let (key, rest) = path.split_once('.').unwrap_or((path, ""));
+    let row = rows.iter().find(|row| row.key == key)?;
+    match (row.kind, rest) {
+        (_, "") => Some(row),
+        (Kind::Group(rows), rest) => row_at(rows, rest),
+        (Kind::List(item), rest) => match rest.split_once('.') {
+            Some((at, rest)) if at.parse::<usize>().is_ok() => row_at(item.rows, rest),
+            _ => None,
+        },
+        _ => None,
+    }
+}
+
 /// The kinds of row.
 #[derive(Clone, Copy, Debug)]
 pub enum Kind {

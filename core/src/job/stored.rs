@@ -104,7 +104,8 @@ impl Mark {
 }
 
 impl Tie {
-    fn stored(&self) -> Node {
+    /// As it is kept, in a mark and in a draft.
+    pub fn stored(&self) -> Node {
         let mut node = Node::EMPTY;
         node.put("path", Node::text(&self.path));
         node.put("mark", Node::text(&self.mark));
@@ -113,7 +114,8 @@ impl Tie {
         node
     }
 
-    fn restore(parts: &mut Parts<'_>) -> Self {
+    /// Reads [`Tie::stored`].
+    pub fn restore(parts: &mut Parts<'_>) -> Self {
         Self {
             path: parts.text("path"),
             mark: parts.text("mark"),

@@ -1,0 +1,129 @@
+//! Where a value comes from: taken from another number of the job by a tap, followed when that
+//! number moves, and cut by typing over.
+
+use super::Place;
+use crate::elements::{El, Piece, el, focus_soon, live, when};
+use crate::jobs::shown;
+use crate::question::{Linked, Question, Source};
+use crate::{route, speech, words as w};
+use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::job::Standing;
+use ledgerboard_core::measure::{Length, Rounding, Volume};
+use ledgerboard_core::say;
+use ledgerboard_core::words::{Amount, Arg};
+use leptos::prelude::*;
+
+/// A quantity of a row's kind, to ask the job for its like.
+fn like(row: &Row) -> Option<Amount> {
+    match row.kind {
+        Kind::Length(_) => Some(Amount::Length(Length::ZERO)),
+        Kind::Volume(_) => Some(Amount::Volume(Volume::ZERO)),
+        _ => None,
+    }
+}
+
+/// What stands under a quantity: its link, that it was cut, or the way to link it.
+pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Option<El> {
+    let like = like(row)?;
+    let place = place.clone();
+    let path = place.path.clone();
+    let linked = Memo::new(move |_| question.linked(&path));
+    let path = place.path.clone();
+    let cut =
+        Memo::new(move |_| question.cut.get().filter(|(at, _)| *at == path).map(|(_, name)| name));
+    let open = RwSignal::new(false);
+    Some(el("div").class("link").with(live(move || {
+        match (linked.get(), cut.get()) {
+            (Some(linked), _) => tied(question, &place, &linked),
+            (None, cut) => Piece::all([
+                cut.map(|name| {
+                    let says = el("p").class("note").attr("role", "status");
+                    says.own_text(&speech::say(&say!(w::LINK_CUT, name))).into()
+                })
+                .unwrap_or(Piece::NONE),
+                untied(question, like, &place, open),
+            ]),
+        }
+    })))
+}
+
+/// Where the value comes from and, where that has moved, then and now.
+fn tied(question: Question, place: &Place, linked: &Linked) -> Piece {
+    let voice = question.voice();
+    let from = el("p").class("from").with(
+        el("a")
+            .attr("href", &route::mark(&linked.job, &linked.mark))
+            .own_text(&voice.say(&say!(w::TAKEN_FROM, &*linked.name))),
+    );
+    let path = place.path.clone();
+    let back = path.clone();
+    let keep = button(&w::KEEP_VALUE).tap(move || {
+        question.untie(&path);
+        focus_soon(&["[id='", &back, "']"].concat());
+    });
+    let says = match &linked.standing {
+        Standing::Fresh => return from.into(),
+        Standing::Behind => {
+            return Piece::all([from, el("p").class("now").say(&w::SOURCE_BEHIND)]);
+        }
+        Standing::Lost => el("p").class("now").say(&w::SOURCE_LOST),
+        Standing::Moved(now) => {
+            let then = shown(&linked.seen, voice.units);
+            let now = Arg::Amount(*now, Rounding::Nearest);
+            el("p").class("now").text(&voice.say(&say!(w::SOURCE_MOVED, then, now)))
+        }
+    };
+    let path = place.path.clone();
+    let taken = linked.clone();
+    let take = matches!(linked.standing, Standing::Moved(_)).then(|| {
+        button(&w::TAKE_VALUE).class("main").tap(move || {
+            question.take_now(&path, &taken);
+            focus_soon(&["[id='", &path, "']"].concat());
+        })
+    });
+    let buttons = el("p").class("buttons").with(take).with(keep);
+    Piece::all([from, says, buttons])
+}
+
+fn button(phrase: &'static ledgerboard_core::words::Phrase) -> El {
+    el("button").attr("type", "button").say(phrase)
+}
+
+/// The way to the figures of the job, where it has any of this kind.
+fn untied(question: Question, like: Amount, place: &Place, open: RwSignal<bool>) -> Piece {
+    let any = move || !question.sources(like).is_empty();
+    let place = place.clone();
+    when(any, move || {
+        let named = speech::say(&say!(w::TAKE_FROM_OF, &*place.label));
+        let opener = el("button")
+            .attr("type", "button")
+            .class("quiet")
+            .named(&named)
+            .flag_live("aria-expanded", move || open.get())
+            .say(&w::TAKE_FROM)
+            .tap(move || open.update(|open| *open = !*open));
+        let place = place.clone();
+        Piece::all([
+            opener.into(),
+            when(move || open.get(), move || offers(question, like, &place, open)),
+        ])
+    })
+}
+
+fn offers(question: Question, like: Amount, place: &Place, open: RwSignal<bool>) -> El {
+    let voice = question.voice();
+    let one = |source: Source| {
+        let amount = say!(w::FIGURE, Arg::Amount(source.amount, Rounding::Nearest));
+        let path = place.path.clone();
+        let name = el("span").own_text(&source.name);
+        let value = el("span").class("value").text(&voice.say(&amount));
+        let offer =
+            el("button").attr("type", "button").class("offer").with(name).text(" ").with(value);
+        el("li").with(offer.tap(move || {
+            open.set(false);
+            question.tie(&path, &source);
+            focus_soon(&["[id='", &path, "']"].concat());
+        }))
+    };
+    el("ul").class("offers").with_all(untrack(|| question.sources(like)).into_iter().map(one))
+}

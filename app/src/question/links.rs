@@ -1,0 +1,178 @@
+//! What a question takes from other marks of its job: taken by a tap, cut by typing over.
+
+use super::{Origin, Question};
+use crate::elements::on_change;
+use crate::speech;
+use crate::store::Links;
+use crate::words as w;
+use ledgerboard_core::fields::{heard, row_at};
+use ledgerboard_core::job::{Job, Mark, Standing, Survey, Tie};
+use ledgerboard_core::measure::{Rounding, Units};
+use ledgerboard_core::say;
+use ledgerboard_core::sheet::Figure;
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Amount;
+use leptos::prelude::*;
+
+/// A figure of the job that an input could take.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Source {
+    /// Its mark, by id.
+    pub(crate) mark: String,
+    /// Its key.
+    pub(crate) key: String,
+    /// What it says today.
+    pub(crate) amount: Amount,
+    /// Room, title and figure, as a person reads it.
+    pub(crate) name: String,
+}
+
+/// How the link of one input stands.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Linked {
+    /// Where the value comes from.
+    pub(crate) name: String,
+    /// What was taken, and whether it still holds.
+    pub(crate) seen: String,
+    /// How it stands.
+    pub(crate) standing: Standing,
+    /// The mark that it comes from, by id.
+    pub(crate) mark: String,
+    /// The job of that mark.
+    pub(crate) job: String,
+}
+
+/// An amount as a person would type it in these units: exactly, whichever way is shorter.
+pub(crate) fn as_typed(amount: Amount, units: Units) -> String {
+    let shown = amount.show(units, Rounding::Nearest);
+    if shown.rounded { amount.exact() } else { shown.figure }
+}
+
+/// Room, title and figure of a mark, as a person reads it.
+pub(crate) fn source_name(mark: &Mark, figure: Option<&Figure>) -> String {
+    let said = [mark.spot.trim(), mark.title.trim()].into_iter().filter(|text| !text.is_empty());
+    let said = said.collect::<Vec<_>>().join(", ");
+    match figure {
+        Some(figure) => speech::say(&say!(w::PAIR, said, figure.name.clone())),
+        None => said,
+    }
+}
+
+/// How a link of a job stands, with the name of what it leads to.
+pub(crate) fn linked(job: &Job, survey: &Survey<'_>, tie: &Tie) -> Linked {
+    let figure = survey.figure(&tie.mark, &tie.key);
+    let name = job.mark(&tie.mark).map(|mark| source_name(mark, figure));
+    Linked {
+        name: name.unwrap_or_else(|| speech::phrase(&w::SOURCE_GONE)),
+        seen: tie.seen.clone(),
+        standing: survey.standing(tie),
+        mark: tie.mark.clone(),
+        job: job.id.clone(),
+    }
+}
+
+/// Cuts what was typed over, for as long as the question is open.
+pub(super) fn follow(question: Question) {
+    let read = move || {
+        question.draft.track();
+        question.links.track();
+    };
+    on_change(read, move || {
+        let Links { job, ties, behind } = question.links.get_untracked();
+        let (held, cut): (Vec<Tie>, Vec<Tie>) =
+            ties.into_iter().partition(|tie| question.holds(tie));
+        if let Some(tie) = cut.first() {
+            let home = question.desk.job(&job);
+            let name = home.as_ref().and_then(|job| job.mark(&tie.mark));
+            let name = name.map(|mark| source_name(mark, None)).unwrap_or_default();
+            question.cut.set(Some((tie.path.clone(), name)));
+            question.links.set(Links { job, ties: held, behind });
+        }
+    });
+}
+
+impl Question {
+    /// Whether an input still says what was taken, however it is written.
+    fn holds(self, tie: &Tie) -> bool {
+        let units = self.units.get_untracked();
+        self.draft.with_untracked(|draft| {
+            let leaf = draft.at(&tie.path).and_then(Node::leaf).unwrap_or_default();
+            let row = row_at(self.entry.rows, &tie.path);
+            let amount = row.and_then(|row| heard(row, &leaf, units).ok().flatten());
+            amount.map_or(leaf == tie.seen, |amount| amount.exact() == tie.seen)
+        })
+    }
+
+    /// The job that the question belongs to: its mark's, else the one that numbers go to now.
+    pub(crate) fn home(self) -> Option<Job> {
+        let place = self.mark.get().map(|place| place.job);
+        let of = |id: String| self.desk.job(&id);
+        place
+            .and_then(of)
+            .or_else(|| self.desk.present())
+            .or_else(|| self.desk.todays_loose_notes().and_then(of))
+    }
+
+    /// The figures of its job that are of the same kind as `like`.
+    pub(crate) fn sources(self, like: Amount) -> Vec<Source> {
+        let Some(job) = self.home() else { return Vec::new() };
+        let own = self.mark.get().map(|place| place.mark).unwrap_or_default();
+        let survey = Survey::of(&job);
+        let offers = survey.offers(&own, like).into_iter();
+        offers
+            .map(|offer| Source {
+                mark: offer.mark.id.clone(),
+                key: offer.figure.key.to_string(),
+                amount: offer.figure.amount,
+                name: source_name(offer.mark, Some(&offer.figure)),
+            })
+            .collect()
+    }
+
+    /// How the link of an input stands; none where it has none.
+    pub(crate) fn linked(self, path: &str) -> Option<Linked> {
+        self.links.with(|links| {
+            let tie = links.ties.iter().find(|tie| tie.path == path)?;
+            let job = self.desk.job(&links.job)?;
+            Some(linked(&job, &Survey::of(&job), tie))
+        })
+    }
+
+    /// Takes a figure's value into an input, and remembers where it came from.
+    pub(crate) fn tie(self, path: &str, source: &Source) {
+        let Some(job) = untrack(|| self.home()) else { return };
+        self.write_tie(&job.id, path, &source.mark, &source.key, source.amount);
+    }
+
+    /// Takes what a link's source says by now.
+    pub(crate) fn take_now(self, path: &str, linked: &Linked) {
+        let key = self.links.with_untracked(|links| {
+            links.ties.iter().find(|tie| tie.path == path).map(|tie| tie.key.clone())
+        });
+        if let (Some(key), Standing::Moved(amount)) = (key, &linked.standing) {
+            self.write_tie(&linked.job, path, &linked.mark, &key, *amount);
+        }
+    }
+
+    fn write_tie(self, job: &str, path: &str, mark: &str, key: &str, amount: Amount) {
+        let seen = amount.exact();
+        let text = as_typed(amount, self.units.get_untracked());
+        self.undo.set(None);
+        self.cut.set(None);
+        self.draft.update(|draft| draft.put(path, Node::Text(text)));
+        self.origin.set(Origin::Own);
+        self.links.update(|links| {
+            if links.job != job {
+                *links = Links::of(job, Vec::new(), None);
+            }
+            links.ties.retain(|tie| tie.path != path);
+            let (path, mark, key) = (path.to_owned(), mark.to_owned(), key.to_owned());
+            links.ties.push(Tie { path, mark, key, seen });
+        });
+    }
+
+    /// Keeps the value and forgets where it came from.
+    pub(crate) fn untie(self, path: &str) {
+        self.links.update(|links| links.ties.retain(|tie| tie.path != path));
+    }
+}
