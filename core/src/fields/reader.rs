@@ -3,7 +3,7 @@
 use super::form::{Field, Form};
 use super::row::{Item, Kind, Pick, Row, Span};
 use super::words as w;
-use crate::measure::{Length, Problem, Reading, Units, Volume};
+use crate::measure::{Area, Length, Problem, Reading, Units, Volume};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
@@ -220,6 +220,7 @@ macro_rules! measured {
     };
 }
 measured!(Length, w::A_LENGTH);
+measured!(Area, w::AN_AREA);
 measured!(Volume, w::A_VOLUME);
 
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
@@ -256,6 +257,7 @@ pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Tex
     }
     match row.kind {
         Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
+        Kind::Area(_) => hear::<Area>(row, given, units).map(|area| Some(area.amount())),
         _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
     }
 }

@@ -1,6 +1,6 @@
 //! What a field row holds.
 
-use crate::measure::{Length, Volume};
+use crate::measure::{Area, Length, Volume};
 use crate::wire::Node;
 use crate::words::Phrase;
 
@@ -36,6 +36,8 @@ impl Row {
 pub enum Kind {
     /// A length.
     Length(Span<Length>),
+    /// An area.
+    Area(Span<Area>),
     /// A volume.
     Volume(Span<Volume>),
     /// A whole number.
@@ -59,9 +61,10 @@ pub enum Kind {
 
 impl Kind {
     /// Whether it is a quantity, and if so whether it may be left empty.
-    pub(super) fn optional(self) -> Option<bool> {
+    pub fn optional(self) -> Option<bool> {
         match self {
             Self::Length(span) => Some(span.optional),
+            Self::Area(span) => Some(span.optional),
             Self::Volume(span) => Some(span.optional),
             _ => None,
         }

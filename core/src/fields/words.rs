@@ -17,6 +17,7 @@ words! {
     UNKNOWN = "There is no field of this name.";
     A_WHOLE_NUMBER = "3";
     A_LENGTH = "9' 4 1/2\", 9-4-1/2, 112.5 or 2860 mm";
+    AN_AREA = "160, 160 sq ft or 14.9 m2";
     A_VOLUME = "20.3 or 333 cm3";
     WHOLE_LABEL = "the whole question";
     UNKNOWN_LABEL = "a field this version knows";
