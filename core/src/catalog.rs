@@ -186,11 +186,12 @@ fn settle(mut sheet: Sheet, verified: &[(Electrical, Sheet)]) -> Sheet {
 }
 
 /// How strict a sheet is: its verdict, then how little its lead check leaves.
-fn strictness(sheet: &Sheet) -> (Verdict, i64) {
+fn strictness(sheet: &Sheet) -> (Verdict, i128) {
     let spare = sheet.lead().map_or(0, |check| match check.margin() {
-        Amount::Length(length) => length.nanometres(),
-        Amount::Volume(volume) => volume.units(),
-        Amount::Count(count) => count,
+        Amount::Length(length) => length.nanometres().into(),
+        Amount::Area(area) => area.square_nanometres(),
+        Amount::Volume(volume) | Amount::Room(volume) => volume.units().into(),
+        Amount::Count(count) => count.into(),
     });
     (sheet.verdict(), -spare)
 }

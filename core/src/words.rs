@@ -3,7 +3,7 @@
 //! A [`Phrase`] holds one wording in each language; a [`Text`] is a phrase with its values, and
 //! [`Voice::say`] is the one place where the two meet. Nothing else builds text for people.
 
-use crate::measure::{Length, Rounding, Shown, Units, Volume};
+use crate::measure::{Area, Length, Rounding, Shown, Units, Volume};
 
 /// One wording, with `{0}` where a value goes and `{0?one|many}` where it counts something.
 #[derive(Debug, PartialEq, Eq)]
@@ -43,8 +43,12 @@ pub enum Language {
 pub enum Amount {
     /// A length.
     Length(Length),
-    /// A volume.
+    /// An area.
+    Area(Area),
+    /// A box's volume, or a part of it.
     Volume(Volume),
+    /// A room's volume: the same measure, told in cubic feet.
+    Room(Volume),
     /// A count.
     Count(i64),
 }
@@ -54,7 +58,9 @@ impl Amount {
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match self {
             Self::Length(length) => length.show(units, rounding),
+            Self::Area(area) => area.show(units, rounding),
             Self::Volume(volume) => volume.show(units, rounding),
+            Self::Room(volume) => volume.show_as_room(units, rounding),
             Self::Count(count) => Shown { figure: count.to_string(), unit: "", rounded: false },
         }
     }
@@ -68,26 +74,51 @@ impl Amount {
     pub fn exact(self) -> String {
         match self {
             Self::Length(length) => length.exact(),
+            Self::Area(area) => area.exact(),
             Self::Volume(volume) => volume.exact(),
+            Self::Room(volume) => volume.exact_as_room(),
             Self::Count(count) => count.to_string(),
         }
     }
+
+    /// Reads [`Amount::exact`]. Its unit says which kind it is of; bare digits are a count.
+    pub fn from_exact(text: &str) -> Option<Self> {
+        if let Ok(count) = text.parse() {
+            return Some(Self::Count(count));
+        }
+        let units = Units::Customary;
+        if let Ok(area) = Area::read(text, units) {
+            return Some(Self::Area(area));
+        }
+        if let Ok(volume) = Volume::read(text, units) {
+            let room = text.ends_with(" ft3") || text.ends_with(" m3");
+            return Some(if room { Self::Room(volume) } else { Self::Volume(volume) });
+        }
+        Length::read(text, units).ok().map(Self::Length)
+    }
 }
 
-impl From<Length> for Amount {
-    fn from(length: Length) -> Self {
-        Self::Length(length)
-    }
+macro_rules! amounts {
+    ($($quantity:ty, $amount:ident;)*) => {
+        $(
+            impl From<$quantity> for Amount {
+                fn from(quantity: $quantity) -> Self {
+                    Self::$amount(quantity)
+                }
+            }
+            impl From<$quantity> for Arg {
+                fn from(quantity: $quantity) -> Self {
+                    Self::Amount(Amount::$amount(quantity), Rounding::Nearest)
+                }
+            }
+        )*
+    };
 }
-impl From<Volume> for Amount {
-    fn from(volume: Volume) -> Self {
-        Self::Volume(volume)
-    }
-}
-impl From<i64> for Amount {
-    fn from(count: i64) -> Self {
-        Self::Count(count)
-    }
+amounts! {
+    Length, Length;
+    Area, Area;
+    Volume, Volume;
+    i64, Count;
 }
 
 /// What can stand in a phrase's `{0}`.
@@ -103,24 +134,9 @@ pub enum Arg {
     Raw(String),
 }
 
-impl From<Length> for Arg {
-    fn from(length: Length) -> Self {
-        Self::Amount(Amount::Length(length), Rounding::Nearest)
-    }
-}
-impl From<Volume> for Arg {
-    fn from(volume: Volume) -> Self {
-        Self::Amount(Amount::Volume(volume), Rounding::Nearest)
-    }
-}
 impl From<Amount> for Arg {
     fn from(amount: Amount) -> Self {
         Self::Amount(amount, Rounding::Nearest)
-    }
-}
-impl From<i64> for Arg {
-    fn from(count: i64) -> Self {
-        Self::Amount(Amount::Count(count), Rounding::Nearest)
     }
 }
 impl From<Text> for Arg {
@@ -247,6 +263,26 @@ mod tests {
         assert_eq!(voice.say(&say!(LEFT, 1, Volume::hundredths(2030))), "1 cable left in 20.3 in³");
         assert_eq!(voice.say(&say!(LEFT, 2, "a box")), "2 cables left in a box");
         assert_eq!(voice.say(&say!(LEFT)), "  left in ", "a missing value leaves a gap");
+    }
+
+    #[test]
+    fn exact_text_says_which_kind_it_is_of() {
+        let foot = Length::inches(12, 1);
+        let floor = Area::square_feet(168);
+        for amount in [
+            Amount::Count(3),
+            Amount::Length(foot),
+            Amount::Length(Length::from_nanometres(7)),
+            Amount::Area(floor),
+            Amount::Area(Area::from_square_nanometres(7)),
+            Amount::Volume(Volume::hundredths(2030)),
+            Amount::Volume(Volume::from_units(7)),
+            Amount::Room(Volume::over(floor, foot.times(8))),
+            Amount::Room(Volume::from_units(7)),
+        ] {
+            assert_eq!(Amount::from_exact(&amount.exact()), Some(amount));
+        }
+        assert_eq!(Amount::from_exact("a number"), None);
     }
 
     #[test]

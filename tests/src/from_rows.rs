@@ -1,7 +1,7 @@
 //! Inputs made from a calculator's rows: the same rows that draw its form and read it.
 
 use ledgerboard_core::fields::{Item, Kind, Row, Span};
-use ledgerboard_core::measure::{Day, Length, Volume};
+use ledgerboard_core::measure::{Area, Day, Length, Volume};
 use ledgerboard_core::wire::Node;
 use proptest::collection::vec;
 use proptest::option;
@@ -68,6 +68,12 @@ fn field(row: &'static Row) -> BoxedStrategy<Node> {
             let tape = Length::inches(units / 1_587_500, 16);
             [tape, Length::from_nanometres(units)].map(Length::exact)
         }),
+        Kind::Area(span) => quantity(span, square_micrometres, |units| {
+            let tape = Area::of(Length::inches(1, 10), Length::inches(1, 1));
+            let coarse = tape.times(units / square_micrometres(tape));
+            let fine = Area::from_square_nanometres(i128::from(units) * 1_000_000);
+            [coarse, fine].map(Area::exact)
+        }),
         Kind::Volume(span) => quantity(span, Volume::units, |units| {
             let stamp = Volume::hundredths(units / 163_870_640 * 10);
             [stamp, Volume::from_units(units)].map(Volume::exact)
@@ -81,6 +87,11 @@ fn field(row: &'static Row) -> BoxedStrategy<Node> {
         Kind::Group(rows) => tree(rows, field),
         Kind::List(item) => list(item, field),
     }
+}
+
+/// Square nanometres are past 64 bits; these are not.
+fn square_micrometres(area: Area) -> i64 {
+    i64::try_from(area.square_nanometres() / 1_000_000).unwrap_or(i64::MAX)
 }
 
 fn quantity<T: Copy + Ord + std::fmt::Debug + 'static>(

@@ -5,7 +5,7 @@
 use super::numbers::percent;
 use crate::elements::{El, svg};
 use crate::{speech, words as w};
-use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
+use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Sense, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text};
@@ -32,16 +32,21 @@ pub(crate) fn spare(check: &Check) -> Text {
 fn turned(amount: Amount) -> Amount {
     match amount {
         Amount::Length(length) => Amount::Length(Length::ZERO.minus(length)),
+        Amount::Area(area) => Amount::Area(Area::ZERO.minus(area)),
         Amount::Volume(volume) => Amount::Volume(Volume::ZERO.minus(volume)),
+        Amount::Room(volume) => Amount::Room(Volume::ZERO.minus(volume)),
         Amount::Count(count) => Amount::Count(count.saturating_neg()),
     }
 }
 
-/// An amount in its own smallest units.
+/// An amount in its own smallest units; an area in square micrometres, which fit.
 fn raw(amount: Amount) -> i64 {
     match amount {
         Amount::Length(length) => length.nanometres(),
-        Amount::Volume(volume) => volume.units(),
+        Amount::Area(area) => {
+            i64::try_from(area.square_nanometres() / 1_000_000).unwrap_or(i64::MAX)
+        }
+        Amount::Volume(volume) | Amount::Room(volume) => volume.units(),
         Amount::Count(count) => count,
     }
 }
@@ -63,6 +68,10 @@ fn step(amount: Amount, units: Units, end: i64) -> i64 {
     };
     match (amount, units) {
         (Amount::Count(_), _) => decimal(1),
+        (Amount::Area(_), Units::Customary) => decimal(raw(Amount::Area(Area::square_feet(1)))),
+        (Amount::Area(_), Units::Metric) => decimal(1_000_000_000_000),
+        (Amount::Room(_), Units::Customary) => decimal(Volume::hundredths(172_800).units()),
+        (Amount::Room(_), Units::Metric) => decimal(100_000_000_000_000),
         (Amount::Volume(_), Units::Customary) => decimal(Volume::hundredths(10).units()),
         (Amount::Volume(_), Units::Metric) => decimal(100_000_000),
         (Amount::Length(_), Units::Metric) => decimal(1_000_000),

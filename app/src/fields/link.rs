@@ -8,7 +8,7 @@ use crate::question::{Linked, Question, Source};
 use crate::{route, speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::job::Standing;
-use ledgerboard_core::measure::{Length, Rounding, Volume};
+use ledgerboard_core::measure::{Area, Length, Rounding, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Amount, Arg};
 use leptos::prelude::*;
@@ -17,6 +17,7 @@ use leptos::prelude::*;
 fn like(row: &Row) -> Option<Amount> {
     match row.kind {
         Kind::Length(_) => Some(Amount::Length(Length::ZERO)),
+        Kind::Area(_) => Some(Amount::Area(Area::ZERO)),
         Kind::Volume(_) => Some(Amount::Volume(Volume::ZERO)),
         _ => None,
     }
@@ -68,7 +69,7 @@ fn tied(question: Question, place: &Place, linked: &Linked) -> Piece {
         }
         Standing::Lost => el("p").class("now").say(&w::SOURCE_LOST),
         Standing::Moved(now) => {
-            let then = shown(&linked.seen, voice.units);
+            let then = shown(&linked.seen);
             let now = Arg::Amount(*now, Rounding::Nearest);
             el("p").class("now").text(&voice.say(&say!(w::SOURCE_MOVED, then, now)))
         }

@@ -84,7 +84,9 @@ fn asked(
 fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
     let place = Place::new(row, parent);
     match row.kind {
-        Kind::Length(_) | Kind::Volume(_) => quantity::quantity(question, row, &place),
+        Kind::Length(_) | Kind::Area(_) | Kind::Volume(_) => {
+            quantity::quantity(question, row, &place)
+        }
         Kind::Count { least, most, .. } => {
             let stepper = count::stepper(question, &place, &place.label, least, most);
             labelled(question, &place, "", stepper).into()
@@ -164,10 +166,8 @@ fn group(question: Question, inside: &'static [Row], place: &Place) -> El {
         question.draft.with(|draft| {
             let typed = |row: &Row| {
                 let leaf = draft.at(&here).and_then(|here| here.get(row.key)?.leaf());
-                let typed = matches!(
-                    row.kind,
-                    Kind::Length(_) | Kind::Volume(_) | Kind::Number(_) | Kind::Text(_) | Kind::Day
-                );
+                let typed =
+                    row.kind.optional().is_some() || matches!(row.kind, Kind::Text(_) | Kind::Day);
                 typed && leaf.is_some_and(|leaf| !leaf.is_empty())
             };
             inside.iter().any(typed)

@@ -1,4 +1,4 @@
-//! A length or a volume: the text is the truth, and what it is understood as stands beside it.
+//! A length, an area or a volume: the text is the truth, and what it is understood as stands beside it.
 
 use super::link;
 use super::ruler::ruler;
@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, when};
 use crate::question::{Question, as_typed};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, heard};
-use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
+use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Amount;
@@ -58,6 +58,7 @@ pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> 
 fn beside(row: &Row, typed: &str, units: Units) -> String {
     let bare = || match row.kind {
         Kind::Length(_) => Length::ZERO.show(units, Rounding::Nearest).unit,
+        Kind::Area(_) => Area::ZERO.show(units, Rounding::Nearest).unit,
         _ => Volume::ZERO.show(units, Rounding::Nearest).unit,
     };
     let said = |amount: Amount| {
@@ -89,6 +90,7 @@ fn beside(row: &Row, typed: &str, units: Units) -> String {
 fn common(question: Question, row: &'static Row, place: &Place) -> Option<El> {
     let amounts: Vec<Amount> = match row.kind {
         Kind::Length(span) => span.common.iter().copied().map(Amount::Length).collect(),
+        Kind::Area(span) => span.common.iter().copied().map(Amount::Area).collect(),
         Kind::Volume(span) => span.common.iter().copied().map(Amount::Volume).collect(),
         _ => Vec::new(),
     };

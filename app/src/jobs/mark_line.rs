@@ -9,7 +9,7 @@ use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};
-use ledgerboard_core::measure::{Length, Rounding, Units, Volume};
+use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Amount, Arg, Text};
 use leptos::prelude::*;
@@ -34,12 +34,9 @@ impl Gone {
     }
 }
 
-/// A kept answer's exact text in these units.
-pub(crate) fn shown(answer: &str, units: Units) -> Text {
-    let volume = Volume::read(answer, units).ok().map(Amount::Volume);
-    let count = || answer.parse().ok().map(Amount::Count);
-    let length = || Length::read(answer, units).ok().map(Amount::Length);
-    match count().or(volume).or_else(length) {
+/// A kept answer from its exact text.
+pub(crate) fn shown(answer: &str) -> Text {
+    match Amount::from_exact(answer) {
         Some(amount) => say!(w::FIGURE, Arg::Amount(amount, Rounding::Nearest)),
         None => say!(w::FIGURE, answer),
     }
@@ -55,14 +52,14 @@ pub(super) fn mark_line(
 ) -> El {
     let voice = speech::voice(job.units);
     let kept = &mark.kept;
-    let answer = shown(&kept.answer, job.units);
+    let answer = shown(&kept.answer);
     let word = kept.verdict();
     let (opens, now) = match survey.worked(&mark.id) {
         None => (true, None),
         Some(Ok(worked)) => {
             let now = Kept::of(worked);
             let differs = (!now.agrees(kept)).then(|| {
-                let today = shown(&now.answer, job.units);
+                let today = shown(&now.answer);
                 let (then, now) = (word.words(), now.verdict().words());
                 say!(w::THEN_NOW, answer.clone(), then, today, now)
             });

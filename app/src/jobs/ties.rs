@@ -59,7 +59,7 @@ fn one(
         Standing::Lost => say!(w::SOURCE_LOST),
         Standing::Moved(now) => {
             let now = Arg::Amount(now, Rounding::Nearest);
-            say!(w::SOURCE_MOVED, shown(&tie.seen, job.units), now)
+            say!(w::SOURCE_MOVED, shown(&tie.seen), now)
         }
     };
     let fault = RwSignal::new(String::new());

@@ -165,7 +165,7 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
         return None;
     }
     let voice = question.voice();
-    let answer = |kept: &Kept| jobs::shown(&kept.answer, voice.units);
+    let answer = |kept: &Kept| jobs::shown(&kept.answer);
     let (was, is) = (then.verdict().words(), now.verdict().words());
     Some(voice.say(&say!(w::SAVED_NOW, answer(then), was, answer(&now), is)))
 }

@@ -19,6 +19,7 @@ fn one(row: &Row, voice: Voice) -> Node {
     }
     match row.kind {
         Kind::Length(span) => quantity(&mut parts, "length", span, Amount::Length, voice),
+        Kind::Area(span) => quantity(&mut parts, "area", span, Amount::Area, voice),
         Kind::Volume(span) => quantity(&mut parts, "volume", span, Amount::Volume, voice),
         Kind::Count { least, most, why } => {
             parts.push(entry("kind", Node::text("count")));

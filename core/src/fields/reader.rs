@@ -3,7 +3,7 @@
 use super::form::{Field, Form};
 use super::row::{Item, Kind, Pick, Row, Span};
 use super::words as w;
-use crate::measure::{Length, Problem, Reading, Units, Volume};
+use crate::measure::{Area, Length, Problem, Reading, Units, Volume};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
@@ -184,6 +184,10 @@ fn length_example(most: Option<Length>) -> &'static Phrase {
     if most.is_none_or(|most| most >= LONG) { &w::A_LENGTH } else { &w::A_SHORT_LENGTH }
 }
 
+fn area_example(_: Option<Area>) -> &'static Phrase {
+    &w::AN_AREA
+}
+
 fn volume_example(_: Option<Volume>) -> &'static Phrase {
     &w::A_VOLUME
 }
@@ -244,6 +248,7 @@ macro_rules! measured {
     };
 }
 measured!(Length, length_example);
+measured!(Area, area_example);
 measured!(Volume, volume_example);
 
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
@@ -289,6 +294,7 @@ pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Tex
     }
     match row.kind {
         Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
+        Kind::Area(_) => hear::<Area>(row, given, units).map(|area| Some(area.amount())),
         _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
     }
 }

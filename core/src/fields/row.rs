@@ -1,6 +1,6 @@
 //! What a field row holds.
 
-use crate::measure::{Length, Volume};
+use crate::measure::{Area, Length, Volume};
 use crate::wire::Node;
 use crate::words::Phrase;
 
@@ -97,6 +97,8 @@ pub fn row_at(rows: &'static [Row], path: &str) -> Option<&'static Row> {
 pub enum Kind {
     /// A length.
     Length(Span<Length>),
+    /// An area.
+    Area(Span<Area>),
     /// A volume.
     Volume(Span<Volume>),
     /// A whole number.
@@ -127,7 +129,7 @@ pub enum Kind {
 
 impl Kind {
     /// Whether it is a quantity or a number, and if so whether it may be left empty.
-    pub(super) fn optional(self) -> Option<bool> {
+    pub fn optional(self) -> Option<bool> {
         match self {
             Self::Number(span) => Some(span.optional),
             _ => self.quantity(),
@@ -138,6 +140,7 @@ impl Kind {
     pub(super) fn quantity(self) -> Option<bool> {
         match self {
             Self::Length(span) => Some(span.optional),
+            Self::Area(span) => Some(span.optional),
             Self::Volume(span) => Some(span.optional),
             _ => None,
         }

@@ -1,7 +1,7 @@
 //! A made-up form, to try every kind of row and every fault.
 
 use super::*;
-use crate::measure::{Day, Length, Units, Volume};
+use crate::measure::{Area, Day, Length, Units, Volume};
 use crate::wire::Node;
 use crate::words::Voice;
 use crate::{choice, form, words};
@@ -59,6 +59,10 @@ form! {
         room: Volume, row(&NAME, &NONE, Kind::Volume(Span {
             least: Volume::ZERO, most: Volume::hundredths(10_000), why: &WHY, common: &[], optional: false,
         })).when(When::Is("colour", &["blue"]));
+        /// An area.
+        floor: Option<Area>, row(&NAME, &NONE, Kind::Area(Span {
+            least: Area::ZERO, most: Area::square_feet(900), why: &WHY, common: &[], optional: true,
+        }));
         /// A flag.
         on: bool, row(&NAME, &NONE, Kind::Flag);
         /// For a check of its own.
@@ -126,6 +130,7 @@ fn a_written_form_reads_back() {
         colour: Colour::Blue,
         room: Volume::hundredths(2030),
         deep: Some(Length::inches(2, 1)),
+        floor: Some(Area::square_feet(160)),
         on: true,
         parts: vec![Part { count: 2, long: Some(Length::inches(7, 16)) }, Part::blank()],
         year: Some(1962),
@@ -144,12 +149,14 @@ fn a_written_form_reads_back() {
 
 #[test]
 fn restating_keeps_what_was_meant_and_what_was_typed() {
-    let node: Node =
-        serde_json::from_str(r#"{"room":"20.3","parts":[{"long":"4","count":"two"}]}"#).unwrap();
+    let node: Node = serde_json::from_str(
+        r#"{"room":"20.3","floor":"160","parts":[{"long":"4","count":"two"}]}"#,
+    )
+    .unwrap();
     let restated = restate(Made::ROWS, &node, Units::Customary);
     assert_eq!(
         serde_json::to_string(&restated).unwrap(),
-        r#"{"room":"20.3 in3","parts":[{"long":"4 in","count":"two"}]}"#
+        r#"{"room":"20.3 in3","floor":"160 ft2","parts":[{"long":"4 in","count":"two"}]}"#
     );
 }
 

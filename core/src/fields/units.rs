@@ -2,7 +2,7 @@
 //! be read stays as typed, both ways.
 
 use super::row::{Kind, Row};
-use crate::measure::{Length, Rounding, Shown, Units, Volume};
+use crate::measure::{Area, Length, Rounding, Shown, Units, Volume};
 use crate::wire::Node;
 
 /// The same tree with its unit written to every quantity that can be read, so that a change of
@@ -10,6 +10,7 @@ use crate::wire::Node;
 pub fn restate(rows: &[Row], from: &Node, units: Units) -> Node {
     each_quantity(rows, from, &|kind, text| match kind {
         Kind::Length(_) => Length::read(text, units).ok().map(Length::exact),
+        Kind::Area(_) => Area::read(text, units).ok().map(Area::exact),
         _ => Volume::read(text, units).ok().map(Volume::exact),
     })
 }
@@ -22,6 +23,7 @@ pub fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
         // Feet and inches are not one figure: they keep their units.
         Kind::Length(_) if units == Units::Customary => None,
         Kind::Length(_) => bare(Length::read(text, units).ok()?.show(units, Rounding::Nearest)),
+        Kind::Area(_) => bare(Area::read(text, units).ok()?.show(units, Rounding::Nearest)),
         _ => bare(Volume::read(text, units).ok()?.show(units, Rounding::Nearest)),
     })
 }

@@ -9,20 +9,19 @@ use super::{Rounding, divide};
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Decimal {
     /// The digits, without the point.
-    pub whole: i64,
+    pub whole: i128,
     /// How many digits stand behind the point.
     pub places: u32,
 }
 
 impl Decimal {
     /// The most digits that are read, on both sides of the point together.
-    pub const MOST_DIGITS: usize = 15;
+    pub const MOST_DIGITS: usize = 28;
 
     /// This many units of `unit`, to the nearest whole base unit; `None` if it does not fit.
-    pub fn times(self, unit: i64) -> Option<i64> {
-        let scaled = i128::from(self.whole) * i128::from(unit);
-        let by = 10_i128.pow(self.places);
-        i64::try_from(divide(scaled, by, Rounding::Nearest)).ok()
+    pub fn times(self, unit: i128) -> Option<i128> {
+        let scaled = self.whole.checked_mul(unit).filter(|scaled| *scaled < i128::MAX / 4)?;
+        Some(divide(scaled, 10_i128.pow(self.places), Rounding::Nearest))
     }
 }
 
@@ -30,16 +29,17 @@ impl Decimal {
 ///
 /// Trailing zeros past `least` are dropped. `unit` is above zero.
 pub(crate) fn show(
-    value: i64,
-    unit: i64,
+    value: i128,
+    unit: i128,
     least: usize,
     most: u32,
     rounding: Rounding,
 ) -> (String, bool) {
     let scale = 10_i128.pow(most);
-    let scaled = i128::from(value) * scale;
-    let digits = divide(scaled, i128::from(unit), rounding);
-    let moved = digits * i128::from(unit) != scaled;
+    // Far past all that is read; kept where the rounding below can't overflow.
+    let scaled = value.saturating_mul(scale).clamp(-(i128::MAX / 4), i128::MAX / 4);
+    let digits = divide(scaled, unit, rounding);
+    let moved = digits * unit != scaled;
     let (whole, part) = (digits.abs() / scale, digits.abs() % scale);
     let mut text = String::new();
     if digits < 0 {

@@ -1,7 +1,7 @@
 //! Lengths.
 
 use super::reading::Number;
-use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal, divide};
+use super::{Problem, Reading, Rounding, Scanner, Shown, Units, arithmetic, decimal, divide};
 
 /// A length, held as whole nanometres.
 ///
@@ -16,9 +16,9 @@ const YARD: i64 = 3 * FOOT;
 const MILLIMETRE: i64 = 1_000_000;
 const SIXTY_FOURTH: i64 = INCH / 64;
 
+arithmetic!(Length, i64);
+
 impl Length {
-    /// Nothing.
-    pub const ZERO: Self = Self(0);
     /// The longest that is read: a mile. Anything longer is a slip of the thumb.
     pub const MAX: Self = Self(63_360 * INCH);
 
@@ -37,21 +37,6 @@ impl Length {
         self.0
     }
 
-    /// The sum; lengths here are far from the end of the scale, so it holds its largest value.
-    pub const fn plus(self, other: Self) -> Self {
-        Self(self.0.saturating_add(other.0))
-    }
-
-    /// The difference, below zero if `other` is longer.
-    pub const fn minus(self, other: Self) -> Self {
-        Self(self.0.saturating_sub(other.0))
-    }
-
-    /// This length `times` over.
-    pub const fn times(self, times: i64) -> Self {
-        Self(self.0.saturating_mul(times))
-    }
-
     /// An equal part of it, rounded down to the nanometre. `by` is one or more.
     pub fn part(self, by: i64) -> Self {
         Self(self.0.div_euclid(by.max(1)))
@@ -67,7 +52,7 @@ impl Length {
         if scan.is_done() {
             return Err(Problem::Empty);
         }
-        let minus = scan.take('-') || scan.take('−');
+        let minus = scan.take_minus();
         let first = scan.number()?;
         let total = match scan.unit() {
             "" if scan.take_dash() => feet_then_inches(first, &mut scan)?,
@@ -96,18 +81,20 @@ impl Length {
         if size.0 % SIXTY_FOURTH == 0 {
             return self.feet_and_inches(64);
         }
-        let (text, moved) = decimal::show(size.0, INCH, 1, 5, Rounding::Nearest);
+        let (text, moved) = decimal::show(size.0.into(), INCH.into(), 1, 5, Rounding::Nearest);
         if !moved {
             return format!("{sign}{text} in");
         }
-        format!("{sign}{} mm", decimal::show(size.0, MILLIMETRE, 0, 6, Rounding::Nearest).0)
+        let (text, _) = decimal::show(size.0.into(), MILLIMETRE.into(), 0, 6, Rounding::Nearest);
+        format!("{sign}{text} mm")
     }
 
     /// As a person reads it: to the sixteenth, or to the millimetre's tenth.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match units {
             Units::Metric => {
-                let (figure, rounded) = decimal::show(self.0, MILLIMETRE, 0, 1, rounding);
+                let (figure, rounded) =
+                    decimal::show(self.0.into(), MILLIMETRE.into(), 0, 1, rounding);
                 Shown { figure, unit: "mm", rounded }
             }
             Units::Customary => {

@@ -4,25 +4,28 @@
 //! hundredths and millimetres are all exact: a value that sits on a limit compares as on the
 //! limit. Nothing here knows a rule, a calculator or a screen.
 
+mod area;
 mod day;
 mod decimal;
 mod length;
 mod reading;
 mod volume;
 
+pub use area::Area;
 pub use day::Day;
 pub use decimal::Decimal;
 pub use length::Length;
 pub use reading::{Problem, Reading, Scanner};
+pub(crate) use volume::CUBIC_NANOMETRES;
 pub use volume::Volume;
 
 /// Which units a person reads and types by default. Text with a unit is read the same in both.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Units {
-    /// Feet, inches and sixteenths; cubic inches.
+    /// Feet, inches and sixteenths; square feet; cubic inches, cubic feet for a room's.
     #[default]
     Customary,
-    /// Millimetres; cubic centimetres.
+    /// Millimetres; square metres; cubic centimetres, cubic metres for a room's.
     Metric,
 }
 
@@ -60,6 +63,32 @@ pub(crate) fn divide(value: i128, by: i128, rounding: Rounding) -> i128 {
         Rounding::Nearest => (2 * value + by).div_euclid(2 * by),
     }
 }
+
+/// The small arithmetic of a quantity that is held as one whole number.
+macro_rules! arithmetic {
+    ($quantity:ident, $held:ty) => {
+        impl $quantity {
+            /// Nothing.
+            pub const ZERO: Self = Self(0);
+
+            /// The sum; past the end of the scale it holds its largest value.
+            pub const fn plus(self, other: Self) -> Self {
+                Self(self.0.saturating_add(other.0))
+            }
+
+            /// The difference, below zero if `other` is larger.
+            pub const fn minus(self, other: Self) -> Self {
+                Self(self.0.saturating_sub(other.0))
+            }
+
+            /// So many of it.
+            pub const fn times(self, times: i64) -> Self {
+                Self(self.0.saturating_mul(times as $held))
+            }
+        }
+    };
+}
+use arithmetic;
 
 /// A quantity shown as text, and whether showing it moved it.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -38,20 +38,22 @@ pub(crate) struct Number {
     /// The decimal part.
     pub decimal: Decimal,
     /// A fraction to add: numerator over denominator.
-    pub fraction: Option<(i64, i64)>,
+    pub fraction: Option<(i128, i128)>,
 }
 
 impl Number {
     /// This many of `unit`, to the nearest base unit.
     pub(crate) fn times(self, unit: i64) -> Reading<i64> {
+        i64::try_from(self.times_wide(unit.into())?).map_err(|_| Problem::TooLarge)
+    }
+
+    /// The same for a quantity that is held in 128 bits.
+    pub(crate) fn times_wide(self, unit: i128) -> Reading<i128> {
         let base = self.decimal.times(unit).ok_or(Problem::TooLarge)?;
         let Some((over, under)) = self.fraction else { return Ok(base) };
-        let part = super::divide(
-            i128::from(unit) * i128::from(over),
-            i128::from(under),
-            super::Rounding::Nearest,
-        );
-        i64::try_from(part).ok().and_then(|part| base.checked_add(part)).ok_or(Problem::TooLarge)
+        let over = Decimal { whole: over, places: 0 }.times(unit).ok_or(Problem::TooLarge)?;
+        let part = super::divide(over, under, super::Rounding::Nearest);
+        base.checked_add(part).ok_or(Problem::TooLarge)
     }
 
     /// A whole number of the unit, with nothing behind the point.
@@ -85,6 +87,11 @@ impl<'a> Scanner<'a> {
         false
     }
 
+    /// Takes a sign that makes the quantity less than nothing.
+    pub(crate) fn take_minus(&mut self) -> bool {
+        self.take('-') || self.take('−')
+    }
+
     /// Takes the separator of `9-4-1/2` if a digit follows it.
     pub(crate) fn take_dash(&mut self) -> bool {
         let Some(rest) = self.rest.strip_prefix(['-', '–', '‑']) else { return false };
@@ -103,18 +110,22 @@ impl<'a> Scanner<'a> {
         })
     }
 
-    /// The letters and signs of a unit: everything up to the next digit, dash or space.
+    /// The letters and signs of a unit: everything up to the next digit, dash or space. A 2 or 3
+    /// that ends the text right behind a letter is part of it, as in `in3`; `9'3"` and `9ft3in`
+    /// go on with inches.
     pub(crate) fn unit(&mut self) -> &'a str {
         self.space();
         let mut end = self.rest.len();
+        let mut raised = false;
         for (at, next) in self.rest.char_indices() {
             let part_of_unit = next.is_alphabetic()
                 || matches!(next, '\'' | '"' | '′' | '″' | '’' | '”' | '³' | '²' | '^' | '.')
-                || (next == '3' && at > 0);
+                || (raised && matches!(next, '2' | '3') && self.rest.len() == at + 1);
             if !part_of_unit {
                 end = at;
                 break;
             }
+            raised = next.is_alphabetic() || next == '^';
         }
         let (unit, rest) = self.rest.split_at_checked(end).unwrap_or((self.rest, ""));
         self.rest = rest;
@@ -149,6 +160,13 @@ impl<'a> Scanner<'a> {
         }
         self.rest = rest;
         Ok(true)
+    }
+
+    /// A unit of one or two words, small and in one: `cuin`, `sqft`, `m2`.
+    pub(crate) fn joined_unit(&mut self) -> String {
+        let mut unit = self.unit().to_ascii_lowercase();
+        unit.push_str(&self.unit().to_ascii_lowercase());
+        unit
     }
 
     fn digits(&mut self) -> &'a str {
@@ -208,7 +226,7 @@ impl<'a> Scanner<'a> {
         Ok(Number { decimal: first, fraction: None })
     }
 
-    fn under(&mut self, over: i64) -> Reading<(i64, i64)> {
+    fn under(&mut self, over: i128) -> Reading<(i128, i128)> {
         let mut past_slash = self.rest.chars();
         past_slash.next();
         self.rest = past_slash.as_str();
@@ -222,7 +240,7 @@ impl<'a> Scanner<'a> {
         }
     }
 
-    fn take_vulgar(&mut self) -> Option<(i64, i64)> {
+    fn take_vulgar(&mut self) -> Option<(i128, i128)> {
         let mut rest = self.rest.chars();
         let fraction = vulgar(rest.next()?)?;
         self.rest = rest.as_str();
@@ -231,7 +249,7 @@ impl<'a> Scanner<'a> {
 }
 
 /// The one-character fractions of Unicode that a phone's keyboard offers.
-fn vulgar(sign: char) -> Option<(i64, i64)> {
+fn vulgar(sign: char) -> Option<(i128, i128)> {
     Some(match sign {
         '½' => (1, 2),
         '¼' => (1, 4),
@@ -255,6 +273,6 @@ fn join(whole: &str, part: &str) -> Reading<Decimal> {
         return Err(Problem::TooManyDigits);
     }
     let digits = whole.bytes().chain(part.bytes());
-    let whole = digits.fold(0_i64, |sum, digit| sum * 10 + i64::from(digit - b'0'));
+    let whole = digits.fold(0_i128, |sum, digit| sum * 10 + i128::from(digit - b'0'));
     Ok(Decimal { whole, places: u32::try_from(part.len()).unwrap_or(0) })
 }

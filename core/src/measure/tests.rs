@@ -14,6 +14,9 @@ fn lengths_are_read_as_people_write_them() {
         ("9' 4 1/2\"",        (112 * 64) + 32),
         ("9'-4 1/2\"",        (112 * 64) + 32),
         ("9'4½\"",            (112 * 64) + 32),
+        ("9'3\"",             111 * 64),
+        ("9'2",               110 * 64),
+        ("9ft3in",            111 * 64),
         ("9-4-1/2",           (112 * 64) + 32),
         ("9ft 4.5in",         (112 * 64) + 32),
         ("9 ft 4-1/2 in",     (112 * 64) + 32),
@@ -57,6 +60,8 @@ fn what_is_not_a_length_says_why() {
         ("wide", Problem::NotANumber),
         ("4 1/0", Problem::ZeroDenominator),
         ("4 stone", Problem::UnknownUnit),
+        ("9 ft2", Problem::UnknownUnit),
+        ("9 in3", Problem::UnknownUnit),
         ("4 in 3", Problem::NotANumber),
         ("1/2-4", Problem::NotANumber),
         ("4..5", Problem::NotANumber),
@@ -114,17 +119,86 @@ fn shown_text_rounds_the_way_it_is_told_and_says_so() {
     );
 }
 
+#[test]
+fn areas_are_read_with_and_without_their_unit() {
+    let floor = Area::of(Length::inches(192, 1), Length::inches(120, 1));
+    for text in
+        ["160", "160 sq ft", "160 sqft", "160 ft2", "160 ft²", "160 sq. ft.", "160SF", "23040 in2"]
+    {
+        assert_eq!(Area::read(text, Units::Customary), Ok(floor), "{text}");
+    }
+    let dozen = Area::of(Length::inches(3, 1), Length::inches(4, 1));
+    assert_eq!(Area::read("12 sq in", Units::Metric), Ok(dozen));
+    assert_eq!(Area::read("14.9 m2", Units::Customary), Area::read("14.9", Units::Metric));
+    assert_eq!(
+        Area::read("1 1/2 sq yd", Units::Metric),
+        Ok(Area::square_feet(13).plus(dozen.times(6)))
+    );
+    for (text, want) in [
+        ("", Problem::Empty),
+        ("160 ft", Problem::UnknownUnit),
+        ("160 sq ft 3", Problem::NotANumber),
+        ("9999999999999 m2", Problem::TooLarge),
+        ("99999999999999999999999999999", Problem::TooLarge),
+    ] {
+        assert_eq!(Area::read(text, Units::Customary), Err(want), "{text}");
+    }
+}
+
+/// Source: NIST SP 811 (2008), appendix B.8: 1 ft² is 9.290 304 E-02 m², exactly, and 1 ft³ is
+/// 2.831 685 E-02 m³.
+#[test]
+fn square_and_cubic_feet_are_as_published() {
+    let foot = Length::inches(12, 1);
+    assert_eq!(Area::read("0.09290304 m2", Units::Customary), Ok(Area::of(foot, foot)));
+    let cube = Volume::over(Area::square_feet(1), foot);
+    assert_eq!(cube, Volume::hundredths(172_800));
+    assert_eq!(cube.times(1000).show_as_room(Units::Metric, Rounding::Nearest).text(), "≈ 28.3 m³");
+    assert_eq!(cube.times(8).show_as_room(Units::Customary, Rounding::Nearest).text(), "8 cu ft");
+    assert_eq!(Volume::read("1344 cu ft", Units::Metric), Ok(cube.times(1344)));
+}
+
+#[test]
+fn areas_are_shown_to_the_tenth_of_a_square_foot() {
+    let floor = Area::of(Length::inches(149, 1), Length::inches(169, 1));
+    assert_eq!(floor.show(Units::Customary, Rounding::Nearest).text(), "≈ 174.9 sq ft");
+    assert_eq!(floor.show(Units::Metric, Rounding::Nearest).text(), "≈ 16.25 m²");
+    assert_eq!(Area::square_feet(168).show(Units::Customary, Rounding::Up).text(), "168 sq ft");
+}
+
 proptest! {
+    #[test]
+    fn exact_text_of_an_area_gives_it_back(wide in -63_360 * IN..=63_360 * IN, high in 0..=63_360 * IN) {
+        let area = Area::of(Length::from_nanometres(wide), Length::from_nanometres(high));
+        for units in [Units::Customary, Units::Metric] {
+            prop_assert_eq!(Area::read(&area.exact(), units), Ok(area));
+        }
+    }
+
+    #[test]
+    fn exact_text_of_a_room_gives_it_back(units in any::<i32>(), scale in 1_i64..=1_000_000_000) {
+        let volume = Volume::from_units(i64::from(units) * scale);
+        prop_assert_eq!(Volume::read(&volume.exact_as_room(), Units::Customary), Ok(volume));
+    }
+
+    #[test]
+    fn an_area_falls_apart_into_its_parts(a in 0..=1000 * IN, b in 0..=1000 * IN, high in 0..=1000 * IN) {
+        let [a, b, high] = [a, b, high].map(Length::from_nanometres);
+        prop_assert_eq!(Area::of(a.plus(b), high), Area::of(a, high).plus(Area::of(b, high)));
+    }
+
     #[test]
     fn any_text_is_read_or_refused(text in ".{0,40}") {
         let _ = Length::read(&text, Units::Customary);
         let _ = Volume::read(&text, Units::Metric);
+        let _ = Area::read(&text, Units::Metric);
     }
 
     #[test]
-    fn text_of_digits_and_marks_is_read_or_refused(text in "[-0-9 ./'\"½ftinm³]{0,16}") {
+    fn text_of_digits_and_marks_is_read_or_refused(text in "[-0-9 ./'\"½sqftinm²³]{0,16}") {
         let _ = Length::read(&text, Units::Customary);
         let _ = Volume::read(&text, Units::Customary);
+        let _ = Area::read(&text, Units::Customary);
     }
 
     #[test]

@@ -1,6 +1,8 @@
-//! Volumes of boxes and what fills them.
+//! Volumes: of boxes and what fills them, and of rooms.
 
-use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal};
+use super::{
+    Area, Length, Problem, Reading, Rounding, Scanner, Shown, Units, arithmetic, decimal, divide,
+};
 
 /// A volume, held as whole hundred-thousandths of a cubic millimetre.
 ///
@@ -10,13 +12,17 @@ use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal};
 pub struct Volume(i64);
 
 const CUBIC_INCH: i64 = 1_638_706_400;
+const CUBIC_FOOT: i64 = 1728 * CUBIC_INCH;
 const CUBIC_CENTIMETRE: i64 = 100_000_000;
+const CUBIC_METRE: i64 = 1_000_000 * CUBIC_CENTIMETRE;
+/// Cubic nanometres in the unit that a volume is held in.
+pub(crate) const CUBIC_NANOMETRES: i128 = 10_000_000_000_000;
+
+arithmetic!(Volume, i64);
 
 impl Volume {
-    /// Nothing.
-    pub const ZERO: Self = Self(0);
-    /// The largest that is read: a million cubic inches.
-    pub const MAX: Self = Self(1_000_000 * CUBIC_INCH);
+    /// The largest that is read: a million cubic feet.
+    pub const MAX: Self = Self(1_000_000 * CUBIC_FOOT);
 
     /// Hundredths of a cubic inch, for published values: `Volume::hundredths(3030)` is 30.3 in³.
     pub const fn hundredths(count: i64) -> Self {
@@ -33,19 +39,16 @@ impl Volume {
         self.0
     }
 
-    /// The sum.
-    pub const fn plus(self, other: Self) -> Self {
-        Self(self.0.saturating_add(other.0))
-    }
-
-    /// The difference, below zero if `other` is larger.
-    pub const fn minus(self, other: Self) -> Self {
-        Self(self.0.saturating_sub(other.0))
-    }
-
-    /// This volume `times` over.
-    pub const fn times(self, times: i64) -> Self {
-        Self(self.0.saturating_mul(times))
+    /// What stands on `floor` to a height, to the nearest unit: a hundred-thousandth of a cubic
+    /// millimetre.
+    pub fn over(floor: Area, high: Length) -> Self {
+        let cubic = floor.square_nanometres().saturating_mul(high.nanometres().into());
+        let units = divide(
+            cubic.clamp(-(i128::MAX / 4), i128::MAX / 4),
+            CUBIC_NANOMETRES,
+            Rounding::Nearest,
+        );
+        Self(i64::try_from(units).unwrap_or(i64::MAX))
     }
 
     /// `over / under` of it, rounded down to the unit. `under` is one or more.
@@ -55,7 +58,7 @@ impl Volume {
         Self(i64::try_from(part).unwrap_or(i64::MAX))
     }
 
-    /// Reads `20.3`, `20,3`, `20.3 in3`, `20.3 cu in`, `333 cm3`. A bare number is cubic inches, or cubic
+    /// Reads `20.3`, `20,3`, `20.3 in3`, `20.3 cu in`, `333 cm3`, `1344 cu ft`, `38 m3`. A bare number is cubic inches, or cubic
     /// centimetres under [`Units::Metric`].
     ///
     /// # Errors
@@ -65,14 +68,14 @@ impl Volume {
         if scan.is_done() {
             return Err(Problem::Empty);
         }
-        let minus = scan.take('-') || scan.take('−');
+        let minus = scan.take_minus();
         let number = scan.number()?;
-        let mut unit = scan.unit().to_ascii_lowercase();
-        unit.push_str(&scan.unit().to_ascii_lowercase());
-        let size = match unit.as_str() {
+        let size = match scan.joined_unit().as_str() {
             "" if units == Units::Metric => CUBIC_CENTIMETRE,
             "" | "in3" | "in³" | "in^3" | "cuin" | "cu.in." | "cu.in" | "ci" => CUBIC_INCH,
             "cm3" | "cm³" | "cm^3" | "cc" | "ml" => CUBIC_CENTIMETRE,
+            "ft3" | "ft³" | "ft^3" | "cuft" | "cu.ft." | "cu.ft" | "cf" => CUBIC_FOOT,
+            "m3" | "m³" | "m^3" => CUBIC_METRE,
             unit => return Err(scan.unknown(unit)),
         };
         if !scan.is_done() {
@@ -87,13 +90,26 @@ impl Volume {
 
     /// The text that reads back as exactly this volume, with its unit.
     pub fn exact(self) -> String {
+        self.exactly((CUBIC_INCH, 1, 4, " in3"), (CUBIC_CENTIMETRE, 8, " cm3"))
+    }
+
+    /// The same for a room's: in cubic feet or cubic metres.
+    pub fn exact_as_room(self) -> String {
+        self.exactly((CUBIC_FOOT, 0, 5, " ft3"), (CUBIC_METRE, 14, " m3"))
+    }
+
+    /// In the first unit, with so many places at least and at most, if that says it all; else in
+    /// the second, of which so many places say everything.
+    fn exactly(self, first: (i64, usize, u32, &str), second: (i64, u32, &str)) -> String {
         let sign = if self.0 < 0 { "-" } else { "" };
-        let size = self.0.saturating_abs();
-        let (text, moved) = decimal::show(size, CUBIC_INCH, 1, 4, Rounding::Nearest);
+        let size = self.0.saturating_abs().into();
+        let (text, moved) =
+            decimal::show(size, first.0.into(), first.1, first.2, Rounding::Nearest);
         if !moved {
-            return format!("{sign}{text} in3");
+            return [sign, &text, first.3].concat();
         }
-        format!("{sign}{} cm3", decimal::show(size, CUBIC_CENTIMETRE, 0, 8, Rounding::Nearest).0)
+        let text = decimal::show(size, second.0.into(), 0, second.1, Rounding::Nearest).0;
+        [sign, &text, second.2].concat()
     }
 
     /// As a person reads it: cubic inches with every place they have, up to four, since the
@@ -103,7 +119,17 @@ impl Volume {
             Units::Customary => ("in³", CUBIC_INCH, 1, 4),
             Units::Metric => ("cm³", CUBIC_CENTIMETRE, 1, 1),
         };
-        let (figure, rounded) = decimal::show(self.0, size, least, most, rounding);
+        let (figure, rounded) = decimal::show(self.0.into(), size.into(), least, most, rounding);
+        Shown { figure, unit, rounded }
+    }
+
+    /// A room's volume as a person reads it: whole cubic feet, or cubic metres to the tenth.
+    pub fn show_as_room(self, units: Units, rounding: Rounding) -> Shown {
+        let (unit, size, most) = match units {
+            Units::Customary => ("cu ft", CUBIC_FOOT, 0),
+            Units::Metric => ("m³", CUBIC_METRE, 1),
+        };
+        let (figure, rounded) = decimal::show(self.0.into(), size.into(), 0, most, rounding);
         Shown { figure, unit, rounded }
     }
 }

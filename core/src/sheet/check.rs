@@ -1,7 +1,7 @@
 //! A rule, how near it is, and where it is published.
 
 use super::Source;
-use crate::measure::{Length, Rounding, Volume};
+use crate::measure::{Area, Length, Rounding, Volume};
 use crate::words;
 use crate::words::{Amount, Phrase, Text};
 
@@ -116,9 +116,13 @@ fn difference(most: Amount, least: Amount) -> Amount {
     match (most, least) {
         (Amount::Length(a), Amount::Length(b)) => Amount::Length(a.minus(b)),
         (Amount::Volume(a), Amount::Volume(b)) => Amount::Volume(a.minus(b)),
+        (Amount::Area(a), Amount::Area(b)) => Amount::Area(a.minus(b)),
+        (Amount::Room(a), Amount::Room(b)) => Amount::Room(a.minus(b)),
         (Amount::Count(a), Amount::Count(b)) => Amount::Count(a.saturating_sub(b)),
         (Amount::Length(_), _) => Amount::Length(Length::ZERO),
         (Amount::Volume(_), _) => Amount::Volume(Volume::ZERO),
+        (Amount::Area(_), _) => Amount::Area(Area::ZERO),
+        (Amount::Room(_), _) => Amount::Room(Volume::ZERO),
         (Amount::Count(_), _) => Amount::Count(0),
     }
 }

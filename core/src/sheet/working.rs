@@ -1,7 +1,7 @@
 //! Working that can't lie: a step is an expression, and what is printed is its evaluation.
 
 use super::Source;
-use crate::measure::{Length, Rounding, Volume};
+use crate::measure::{Area, CUBIC_NANOMETRES, Length, Rounding, Volume};
 use crate::words::{Amount, Text, Voice};
 
 /// An expression over quantities.
@@ -35,7 +35,9 @@ pub struct Value {
 enum Kind {
     Number,
     Length,
+    Area,
     Volume,
+    Room,
 }
 
 impl Value {
@@ -56,11 +58,16 @@ impl Value {
     /// As a quantity: exact, or to the nearest base unit of its kind.
     pub fn amount(self) -> Option<Amount> {
         let units = crate::measure::divide(self.over, self.under, Rounding::Nearest);
+        if self.kind == Kind::Area {
+            return Some(Amount::Area(Area::from_square_nanometres(units)));
+        }
         let units = i64::try_from(units).ok()?;
         Some(match self.kind {
+            Kind::Area => return None,
             Kind::Number => Amount::Count(units),
             Kind::Length => Amount::Length(Length::from_nanometres(units)),
             Kind::Volume => Amount::Volume(Volume::from_units(units)),
+            Kind::Room => Amount::Room(Volume::from_units(units)),
         })
     }
 
@@ -74,11 +81,16 @@ impl Value {
     }
 
     fn times(self, other: Self) -> Option<Self> {
-        let kind = match (self.kind, other.kind) {
-            (Kind::Number, kind) | (kind, Kind::Number) => kind,
+        let (kind, by) = match (self.kind, other.kind) {
+            (Kind::Number, kind) | (kind, Kind::Number) => (kind, 1),
+            (Kind::Length, Kind::Length) => (Kind::Area, 1),
+            (Kind::Area, Kind::Length) | (Kind::Length, Kind::Area) => {
+                (Kind::Room, CUBIC_NANOMETRES)
+            }
             _ => return None,
         };
-        Self::new(kind, self.over.checked_mul(other.over)?, self.under.checked_mul(other.under)?)
+        let under = self.under.checked_mul(other.under)?.checked_mul(by)?;
+        Self::new(kind, self.over.checked_mul(other.over)?, under)
     }
 
     fn over(self, other: Self) -> Option<Self> {
@@ -114,6 +126,11 @@ impl Expr {
         Self::Is(Amount::Length(length))
     }
 
+    /// An area.
+    pub fn area(area: Area) -> Self {
+        Self::Is(Amount::Area(area))
+    }
+
     /// A volume.
     pub fn volume(volume: Volume) -> Self {
         Self::Is(Amount::Volume(volume))
@@ -141,9 +158,11 @@ impl Expr {
             Self::Is(Amount::Length(length)) => {
                 Value::new(Kind::Length, i128::from(length.nanometres()), 1)
             }
+            Self::Is(Amount::Area(area)) => Value::new(Kind::Area, area.square_nanometres(), 1),
             Self::Is(Amount::Volume(volume)) => {
                 Value::new(Kind::Volume, i128::from(volume.units()), 1)
             }
+            Self::Is(Amount::Room(volume)) => Value::new(Kind::Room, i128::from(volume.units()), 1),
             Self::Sum(parts) => {
                 let (first, rest) = parts.split_first()?;
                 rest.iter().try_fold(first.value()?, |sum, part| sum.plus(part.value()?))
@@ -272,6 +291,12 @@ mod tests {
         let length = Expr::length(Length::inches(1, 1));
         let volume = Expr::volume(Volume::hundredths(100));
         assert_eq!(Expr::Sum(vec![length.clone(), volume]).value(), None);
+        let room = length.clone().times(length.clone()).times(length.clone());
+        assert_eq!(room.clone().times(length.clone()).value(), None);
+        assert_eq!(
+            room.value().and_then(Value::amount),
+            Some(Amount::Room(Volume::hundredths(100)))
+        );
         assert_eq!(Expr::count(1).over(Expr::count(0)).value(), None);
         assert_eq!(
             Expr::RoundUp(Box::new(Expr::count(132).over(Expr::count(22)))).value(),
