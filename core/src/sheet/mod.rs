@@ -75,7 +75,7 @@ pub struct Figure {
     pub name: Text,
     /// The value.
     pub amount: Amount,
-    /// Which way it may be rounded when shown.
+    /// How it is rounded when shown: to the nearest, as everywhere. See [`Rounding`].
     pub rounding: Rounding,
 }
 

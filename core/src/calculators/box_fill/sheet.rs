@@ -37,7 +37,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         }
     });
     Sheet {
-        headline: figure("fill", fill_name(answer, answer.tightest), side.fill, Rounding::Up),
+        headline: figure("fill", fill_name(answer, answer.tightest), side.fill),
         lead: Some(answer.tightest),
         next,
         figures: figures(answer, side),
@@ -54,8 +54,8 @@ fn fill_name(answer: &Answer, at: usize) -> Text {
     if answer.sides.len() == 1 { (&s::FILL).into() } else { say!(s::FILL_SIDE, at as i64 + 1) }
 }
 
-fn figure(key: &'static str, name: Text, amount: impl Into<Amount>, rounding: Rounding) -> Figure {
-    Figure { key, name, amount: amount.into(), rounding }
+fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
+    Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
 }
 
 fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
@@ -65,9 +65,9 @@ fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
         say!(s::VOLUME_SIDE, answer.tightest as i64 + 1)
     };
     vec![
-        figure("volume", volume, side.volume, Rounding::Down),
-        figure("spare", (&s::SPARE).into(), side.spare(), Rounding::Down),
-        figure("free", (&s::FREE_NEEDED).into(), answer.fit.free_needed, Rounding::Up),
+        figure("volume", volume, side.volume),
+        figure("spare", (&s::SPARE).into(), side.spare()),
+        figure("free", (&s::FREE_NEEDED).into(), answer.fit.free_needed),
     ]
 }
 
