@@ -56,7 +56,8 @@ impl Confidence {
 pub struct Source {
     /// Stable name, for tests and scripts.
     pub key: &'static str,
-    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`.
+    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`. Without the year of an
+    /// edition: a text may hold in several, and the answer says which one it is worked under.
     pub clause: &'static str,
     /// What it says, in our words.
     pub says: &'static Phrase,
