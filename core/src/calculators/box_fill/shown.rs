@@ -50,7 +50,7 @@ words! {
     // What else would fit.
     ROOM = "What else would fit";
     ROOM_SIDE = "What else would fit, side {0}";
-    ROOM_NOTE = "Each line alone, with a full-size ground.";
+    ROOM_NOTE = "Each line alone, with its ground as in today's cable.";
     ROOM_CABLES = "More {0}";
     ROOM_COUNT = "{0}";
     ROOM_NONE = "none";
