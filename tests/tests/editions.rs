@@ -91,3 +91,19 @@ fn an_unverified_edition_is_over_exactly_where_all_verified_ones_are() {
             .unwrap();
     }
 }
+
+/// A clause that names a year would contradict the edition line of any other year: what changed
+/// with an edition is said in words.
+#[test]
+fn no_clause_names_an_edition_that_the_answer_is_not_worked_under() {
+    let json = r#"{"marked":"50","wires":[{"how":"ground","count":5}],"blocks":[{}],
+        "cables":[{}],"devices":[{}],"clamps":"inside","supports":[{}],"adds":[{"volume":"2"}]}"#;
+    for edition in Electrical::ALL {
+        let worked = box_fill(json, Some(edition));
+        let clauses: Vec<_> = worked.sheet.sources().iter().map(|source| source.clause).collect();
+        assert!(clauses.contains(&"NEC 314.16(B)(5)") && clauses.contains(&"NEC 314.16(B)(6)"));
+        for clause in clauses {
+            assert!(!clause.contains("NEC 20"), "{edition:?}: {clause}");
+        }
+    }
+}

@@ -4,7 +4,7 @@
 use super::{Entry, Worked, find};
 use crate::edition::Basis;
 use crate::fields;
-use crate::measure::{Rounding, Units};
+use crate::measure::Units;
 use crate::sheet::{Check, Fault, Figure, Part, Sheet, Step};
 use crate::wire::{Node, Parts};
 use crate::words::{Text, Voice};
@@ -189,7 +189,7 @@ fn figure(figure: &Figure, voice: Voice) -> Node {
 }
 
 fn check(check: &Check, voice: Voice) -> Node {
-    let margin = check.margin().show(voice.units, Rounding::Down).text();
+    let margin = check.margin().show(voice.units, check.margin_rounding()).text();
     let mut out = vec![
         ("key", check.key.clone()),
         ("name", voice.say(&check.name)),

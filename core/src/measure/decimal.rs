@@ -25,6 +25,31 @@ impl Decimal {
     }
 }
 
+/// As [`show`]: with up to `exact` decimals if they hold it all, else with up to `most`; and a
+/// value that would show as nothing and isn't, to its first decimal that says something.
+pub(crate) fn show_something(
+    value: i128,
+    unit: i128,
+    least: usize,
+    (exact, most): (u32, u32),
+    rounding: Rounding,
+) -> (String, bool) {
+    let whole = show(value, unit, least, exact, rounding);
+    if !whole.1 {
+        return whole;
+    }
+    let rough = show(value, unit, least, most, rounding);
+    if rounding != Rounding::Nearest || is_something(&rough.0) {
+        return rough;
+    }
+    let mut finer = (most + 1..=12).map(|most| show(value, unit, least, most, rounding));
+    finer.find(|(text, _)| is_something(text)).unwrap_or(rough)
+}
+
+fn is_something(figure: &str) -> bool {
+    figure.bytes().any(|byte| matches!(byte, b'1'..=b'9'))
+}
+
 /// `value / unit` with at least `least` and at most `most` decimals, and whether that moved it.
 ///
 /// Trailing zeros past `least` are dropped. `unit` is above zero.

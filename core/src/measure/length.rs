@@ -89,17 +89,23 @@ impl Length {
         format!("{sign}{text} mm")
     }
 
-    /// As a person reads it: to the sixteenth, or to the millimetre's tenth.
+    /// As a person reads it: to the sixteenth, or to the millimetre's tenth. What isn't nothing is
+    /// shown with as many places as it takes.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match units {
             Units::Metric => {
                 let (figure, rounded) =
-                    decimal::show(self.0.into(), MILLIMETRE.into(), 0, 1, rounding);
+                    decimal::show_something(self.0.into(), MILLIMETRE.into(), 0, (1, 1), rounding);
                 Shown { figure, unit: "mm", rounded }
             }
             Units::Customary => {
                 let step = INCH / 16;
                 let count = divide(i128::from(self.0), i128::from(step), rounding);
+                if count == 0 && self.0 != 0 && rounding == Rounding::Nearest {
+                    let (figure, rounded) =
+                        decimal::show_something(self.0.into(), INCH.into(), 0, (2, 2), rounding);
+                    return Shown { figure, unit: "in", rounded };
+                }
                 let near = Self(i64::try_from(count).unwrap_or(0).saturating_mul(step));
                 let text = near.feet_and_inches(16);
                 let (figure, unit) = match text.strip_suffix(" in") {

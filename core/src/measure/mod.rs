@@ -44,14 +44,18 @@ impl Units {
     }
 }
 
-/// Which way a figure may be rounded when it is shown.
+/// Which way a figure is rounded.
+///
+/// What is shown is rounded to the nearest, everywhere: else one value would print as two on one
+/// sheet, and a box on its limit would look over it. Nothing is decided by a shown figure; and what
+/// isn't nothing is never shown as nothing, so that a margin keeps its sign however small.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Rounding {
-    /// To the nearest: for what is only read.
+    /// To the nearest: for what is shown.
     Nearest,
-    /// Down: for the most that is allowed.
+    /// Down: for counts and marks of which part of one is none.
     Down,
-    /// Up: for the least that is needed.
+    /// Up: for counts and marks of which part of one takes a whole.
     Up,
 }
 

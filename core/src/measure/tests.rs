@@ -166,6 +166,34 @@ fn areas_are_shown_to_the_tenth_of_a_square_foot() {
     assert_eq!(Area::square_feet(168).show(Units::Customary, Rounding::Up).text(), "168 sq ft");
 }
 
+/// 333 cm³ are 20.32092… in³: NIST SP 811 (2008), B.8.
+#[test]
+fn a_volume_is_shown_as_a_person_would_write_it() {
+    let show = |volume: Volume, units| volume.show(units, Rounding::Nearest).text();
+    let typed = Volume::read("333 cm3", Units::Customary).unwrap();
+    assert_eq!(show(typed, Units::Customary), "≈ 20.32 in³");
+    assert_eq!(show(typed, Units::Metric), "333.0 cm³");
+    assert_eq!(show(Volume::hundredths(2200), Units::Metric), "≈ 360.5 cm³");
+    // Nine sixteenths of 1 in³, as a fifth ground of 12 AWG adds.
+    let ninth = Volume::from_units(1_638_706_400 / 16 * 9);
+    assert_eq!(show(ninth, Units::Customary), "0.5625 in³");
+}
+
+#[test]
+fn what_is_not_nothing_is_never_shown_as_nothing() {
+    let length = |nanometres, units| {
+        Length::from_nanometres(nanometres).show(units, Rounding::Nearest).text()
+    };
+    assert_eq!(length(0, Units::Customary), "0 in");
+    assert_eq!(length(IN / 100, Units::Customary), "0.01 in");
+    assert_eq!(length(-IN / 10_000 * 3, Units::Customary), "−0.0003 in");
+    assert_eq!(length(-10_000, Units::Metric), "−0.01 mm");
+    assert_eq!(length(1, Units::Customary), "≈ 0.00000004 in");
+    let least = Volume::from_units(-1).show(Units::Metric, Rounding::Nearest);
+    assert_eq!(least.text(), "−0.00000001 cm³");
+    assert_eq!(Volume::ZERO.show(Units::Metric, Rounding::Nearest).text(), "0.0 cm³");
+}
+
 proptest! {
     #[test]
     fn exact_text_of_an_area_gives_it_back(wide in -63_360 * IN..=63_360 * IN, high in 0..=63_360 * IN) {

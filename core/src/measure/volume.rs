@@ -113,13 +113,15 @@ impl Volume {
     }
 
     /// As a person reads it: cubic inches with every place they have, up to four, since the
-    /// code's allowances are sixteenths of one; or cubic centimetres to the tenth.
+    /// code's allowances are sixteenths of one, else to the hundredth; or cubic centimetres to the
+    /// tenth. What isn't nothing is shown with as many places as it takes.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
-        let (unit, size, least, most) = match units {
-            Units::Customary => ("in³", CUBIC_INCH, 1, 4),
+        let (unit, size, exact, most) = match units {
+            Units::Customary => ("in³", CUBIC_INCH, 4, 2),
             Units::Metric => ("cm³", CUBIC_CENTIMETRE, 1, 1),
         };
-        let (figure, rounded) = decimal::show(self.0.into(), size.into(), least, most, rounding);
+        let (figure, rounded) =
+            decimal::show_something(self.0.into(), size.into(), 1, (exact, most), rounding);
         Shown { figure, unit, rounded }
     }
 

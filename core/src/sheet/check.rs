@@ -88,18 +88,16 @@ impl Check {
         difference(most, least)
     }
 
-    /// Which way the margin may be rounded: down, so that nothing to spare never looks like
-    /// something, and what is over never looks like nothing.
+    /// How the margin is rounded when it is shown: as the same amount is anywhere else on the
+    /// sheet. See [`Rounding`].
     pub const fn margin_rounding(&self) -> Rounding {
-        Rounding::Down
+        Rounding::Nearest
     }
 
-    /// How the value may be rounded: toward the limit's wrong side.
-    pub fn value_rounding(&self) -> Rounding {
-        match self.sense {
-            Sense::AtMost => Rounding::Up,
-            Sense::AtLeast => Rounding::Down,
-        }
+    /// How the value is rounded when it is shown: as its limit is, so that a value on its limit
+    /// reads like it.
+    pub const fn value_rounding(&self) -> Rounding {
+        Rounding::Nearest
     }
 
     /// The word for the verdict; too little is "short".

@@ -56,7 +56,8 @@ impl Confidence {
 pub struct Source {
     /// Stable name, for tests and scripts.
     pub key: &'static str,
-    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`.
+    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`. Without the year of an
+    /// edition: a text may hold in several, and the answer says which one it is worked under.
     pub clause: &'static str,
     /// What it says, in our words.
     pub says: &'static Phrase,
@@ -75,7 +76,7 @@ pub struct Figure {
     pub name: Text,
     /// The value.
     pub amount: Amount,
-    /// Which way it may be rounded when shown.
+    /// How it is rounded when shown: to the nearest, as everywhere. See [`Rounding`].
     pub rounding: Rounding,
 }
 

@@ -39,6 +39,8 @@ pub struct Suits {
     pub volume: Volume,
     /// The inputs that make it so.
     pub puts: Vec<Put>,
+    /// The same contents in that box.
+    pub with: Input,
 }
 
 /// A change that makes a box fit.
@@ -52,6 +54,21 @@ pub struct Mend {
     pub volume: Volume,
     /// The inputs that make it so.
     pub puts: Vec<Put>,
+    /// What of the wall it touches.
+    pub wall: Wall,
+    /// The box so mended.
+    pub mended: Input,
+}
+
+/// What a change of a box does to a wall that is finished.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Wall {
+    /// The box stays; what is added goes on its front.
+    Kept,
+    /// Another box goes into the same opening.
+    Touched,
+    /// The opening gets wider.
+    Opened,
 }
 
 /// The most cables of one kind that are tried.
@@ -109,7 +126,8 @@ pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Su
         let changed = Input { enclosure: Enclosure::Marked, marked: needed, ..bare.clone() };
         if let Some((fill, volume)) = holds(&changed, edition) {
             let puts = marked_puts(needed);
-            all.push(Suits { metal: None, gangs: input.gangs, fill, volume, puts });
+            let gangs = input.gangs;
+            all.push(Suits { metal: None, gangs, fill, volume, puts, with: changed });
         }
     }
     let rows: Vec<Suits> = candidates(&bare)
@@ -121,7 +139,7 @@ pub(super) fn suits(input: &Input, edition: Electrical, now: &Volumes) -> Vec<Su
                 ("enclosure".to_owned(), changed.enclosure.write()),
                 ("adds".to_owned(), Node::List(Vec::new())),
             ];
-            Some(Suits { metal: Some(metal), gangs, fill, volume, puts })
+            Some(Suits { metal: Some(metal), gangs, fill, volume, puts, with: changed })
         })
         .collect();
     let start = all.len();
@@ -177,13 +195,15 @@ fn marked_puts(volume: Volume) -> Vec<Put> {
     ]
 }
 
-/// What makes an over-full box fit, by least work: a marked ring, an extension, a deeper box,
-/// one more gang, another box. Each is worked through and fits.
+/// What makes an over-full box fit, by least work: a marked ring, an extension, a cut-in box, a
+/// deeper box, more gangs, another box. Each is worked through and fits.
 pub(super) fn mends(input: &Input, edition: Electrical) -> Vec<Mend> {
     let mut mends = Vec::new();
     mends.extend(ring(input, edition));
     mends.extend(extension(input, edition));
+    mends.extend(cut_in(input, edition));
     mends.extend(deeper(input, edition));
+    mends.extend(wider_cut_in(input, edition));
     mends.extend(next_gang(input, edition));
     if mends.is_empty() {
         mends.extend(another(input, edition));
@@ -191,9 +211,51 @@ pub(super) fn mends(input: &Input, edition: Electrical) -> Vec<Mend> {
     mends
 }
 
-fn tried(input: &Input, edition: Electrical, name: Text, puts: Vec<Put>) -> Option<Mend> {
-    let (fill, volume) = holds(input, edition)?;
-    Some(Mend { name, fill, volume, puts })
+fn tried(
+    mended: Input,
+    edition: Electrical,
+    name: Text,
+    puts: Vec<Put>,
+    wall: Wall,
+) -> Option<Mend> {
+    let (fill, volume) = holds(&mended, edition)?;
+    let name = if wall == Wall::Opened { say!(s::MEND_OPENS, name) } else { name };
+    Some(Mend { name, fill, volume, puts, wall, mended })
+}
+
+/// The most that cut-in boxes of one, two and three gangs are marked with, as a guess of what is
+/// on the shelf. Common practice.
+const CUT_IN: [Volume; 3] =
+    [Volume::hundredths(2250), Volume::hundredths(3400), Volume::hundredths(5400)];
+
+/// For an old device box in a finished wall: a marked box that clamps to the board from the front.
+fn cut_in(input: &Input, edition: Electrical) -> Option<Mend> {
+    cut_in_of(input, edition, input.gangs, Wall::Touched)
+}
+
+/// The same, of more gangs.
+fn wider_cut_in(input: &Input, edition: Electrical) -> Option<Mend> {
+    (input.gangs + 1..=3).find_map(|gangs| cut_in_of(input, edition, gangs, Wall::Opened))
+}
+
+fn cut_in_of(input: &Input, edition: Electrical, gangs: i64, wall: Wall) -> Option<Mend> {
+    let family = input.enclosure.metal()?.family;
+    matches!(family, Family::Device | Family::Handy).then_some(())?;
+    let most = *CUT_IN.get(usize::try_from(gangs - 1).ok()?)?;
+    let adds = Vec::new();
+    let bare = Input { enclosure: Enclosure::Marked, marked: most, gangs, adds, ..input.clone() };
+    let least = least_marked(&bare, edition, &volumes(&bare).ok()?)?;
+    STAMPS.iter().copied().filter(|stamp| (least..=most).contains(stamp)).find_map(|marked| {
+        let changed = Input { marked, ..bare.clone() };
+        let mut puts = marked_puts(marked);
+        let name = if gangs == input.gangs {
+            say!(s::MEND_CUT_IN, marked)
+        } else {
+            puts.push(("gangs".to_owned(), Node::Whole(gangs)));
+            say!(s::MEND_CUT_IN_WIDER, gangs, marked)
+        };
+        tried(changed, edition, name, puts, wall)
+    })
 }
 
 fn with_add(input: &Input, add: Add) -> (Input, Vec<Put>) {
@@ -220,7 +282,7 @@ fn ring(input: &Input, edition: Electrical) -> Option<Mend> {
         return None;
     }
     let (changed, puts) = with_add(input, Add { volume, ..Add::blank() });
-    tried(&changed, edition, say!(s::MEND_RING, volume), puts)
+    tried(changed, edition, say!(s::MEND_RING, volume), puts, Wall::Kept)
 }
 
 fn extension(input: &Input, edition: Electrical) -> Option<Mend> {
@@ -229,7 +291,7 @@ fn extension(input: &Input, edition: Electrical) -> Option<Mend> {
     by_volume(family).find_map(|(at, metal)| {
         let add = Add { kind: AddKind::Extension, ring: Ring::of(at)?, ..Add::blank() };
         let (changed, puts) = with_add(input, add);
-        tried(&changed, edition, say!(s::MEND_EXTENSION, metal.name), puts)
+        tried(changed, edition, say!(s::MEND_EXTENSION, metal.name), puts, Wall::Kept)
     })
 }
 
@@ -250,7 +312,7 @@ fn deeper(input: &Input, edition: Electrical) -> Option<Mend> {
         let enclosure = Enclosure::Metal(at);
         let changed = Input { enclosure, ..input.clone() };
         let puts = vec![("enclosure".to_owned(), enclosure.write())];
-        tried(&changed, edition, say!(s::MEND_BOX, row.name), puts)
+        tried(changed, edition, say!(s::MEND_BOX, row.name), puts, Wall::Touched)
     })
 }
 
@@ -262,7 +324,7 @@ fn larger_mark(input: &Input, edition: Electrical) -> Option<Mend> {
     stamps.chain([least]).find_map(|marked| {
         let changed = Input { marked, ..input.clone() };
         let puts = vec![("marked".to_owned(), marked.write())];
-        tried(&changed, edition, say!(s::MEND_MARKED, marked), puts)
+        tried(changed, edition, say!(s::MEND_MARKED, marked), puts, Wall::Touched)
     })
 }
 
@@ -271,7 +333,7 @@ fn next_gang(input: &Input, edition: Electrical) -> Option<Mend> {
     (input.gangs + 1..=6).find_map(|gangs| {
         let changed = Input { gangs, ..input.clone() };
         let puts = vec![("gangs".to_owned(), Node::Whole(gangs))];
-        tried(&changed, edition, say!(s::MEND_GANG, gangs), puts)
+        tried(changed, edition, say!(s::MEND_GANG, gangs), puts, Wall::Opened)
     })
 }
 
@@ -280,7 +342,7 @@ fn another(input: &Input, edition: Electrical) -> Option<Mend> {
     let suits = suits(input, edition, &now).into_iter().next()?;
     let name = match suits.metal {
         Some(metal) => say!(s::MEND_OTHER, metal.name),
-        None => say!(s::MEND_MARKED, suits.volume),
+        None => say!(s::MEND_MARKED, suits.with.marked),
     };
-    Some(Mend { name, fill: suits.fill, volume: suits.volume, puts: suits.puts })
+    tried(suits.with, edition, name, suits.puts, Wall::Opened)
 }

@@ -45,6 +45,14 @@ choice! {
         Nm10x2 = "10-2", w::C10_2;
         /// 10 AWG, three.
         Nm10x3 = "10-3", w::C10_3;
+        /// 8 AWG, two.
+        Nm8x2 = "8-2", w::C8_2;
+        /// 8 AWG, three: ranges.
+        Nm8x3 = "8-3", w::C8_3;
+        /// 6 AWG, two.
+        Nm6x2 = "6-2", w::C6_2;
+        /// 6 AWG, three: ranges.
+        Nm6x3 = "6-3", w::C6_3;
     }
 }
 
@@ -60,6 +68,10 @@ impl CableKind {
             Self::Nm12x4 => (Awg::Awg12, 4),
             Self::Nm10x2 => (Awg::Awg10, 2),
             Self::Nm10x3 => (Awg::Awg10, 3),
+            Self::Nm8x2 => (Awg::Awg8, 2),
+            Self::Nm8x3 => (Awg::Awg8, 3),
+            Self::Nm6x2 => (Awg::Awg6, 2),
+            Self::Nm6x3 => (Awg::Awg6, 3),
         }
     }
 }
@@ -67,7 +79,8 @@ impl CableKind {
 choice! {
     /// The ground that a cable brings.
     pub enum CableGround {
-        /// Of the size of its conductors, as in today's cable of these sizes.
+        /// As today's cable has it: of the size of its conductors up to 10 AWG, and of 10 AWG in
+        /// cable of 8 or 6 AWG.
         Same = "same", w::GROUND_SAME;
         /// A 16 AWG one, as in some old cable.
         Small = "small", w::GROUND_SMALL;

@@ -11,6 +11,7 @@ use crate::measure::{Length, Volume};
 use crate::rules::electrical::box_fill as rule;
 use crate::rules::electrical::box_fill::Grounds;
 use crate::rules::electrical::conductor_volume::Awg;
+use crate::rules::electrical::equipment_ground::of_circuit;
 use crate::rules::electrical::free_conductor;
 use crate::say;
 use crate::sheet::{Faults, Source};
@@ -155,7 +156,7 @@ fn allowance(size: Awg) -> Volume {
 /// The size of a cable's ground, if it has one.
 fn ground_of(ground: CableGround, size: Awg) -> Option<Awg> {
     match ground {
-        CableGround::Same => Some(size),
+        CableGround::Same => Some(of_circuit(size)),
         CableGround::Small => Some(Awg::Awg16),
         CableGround::None => None,
     }

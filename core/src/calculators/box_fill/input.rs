@@ -217,6 +217,10 @@ item!(CABLES, Cable, w::CABLE, 20, [
     w::C10_3, &[("cable", "10-3")];
     w::C14_4, &[("cable", "14-2-2")];
     w::C12_4, &[("cable", "12-2-2")];
+    w::C8_3, &[("cable", "8-3")];
+    w::C6_3, &[("cable", "6-3")];
+    w::C8_2, &[("cable", "8-2")];
+    w::C6_2, &[("cable", "6-2")];
 ]);
 item!(WIRES, Wire, w::WIRE, 20, [
     w::HOW_ENDED, &[("how", "ended")];

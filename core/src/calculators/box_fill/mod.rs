@@ -16,7 +16,7 @@ mod shown;
 mod sizes;
 mod words;
 
-pub use advice::{Mend, Room, Suits};
+pub use advice::{Mend, Room, Suits, Wall};
 pub use choices::{
     AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
 };

@@ -5,10 +5,11 @@ use super::fill::{Share, Side};
 use super::input::{Device, Input};
 use super::section;
 use super::shown as s;
-use super::{Answer, Room};
+use super::{Answer, Room, Wall};
 use crate::measure::{Length, Rounding, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
+use crate::rules::old_finish::OLD_FINISH;
 use crate::say;
 use crate::sheet::{
     Caution, Check, Confidence, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step,
@@ -36,15 +37,15 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         }
     });
     Sheet {
-        headline: figure("fill", fill_name(answer, answer.tightest), side.fill, Rounding::Up),
+        headline: figure("fill", fill_name(answer, answer.tightest), side.fill),
         lead: Some(answer.tightest),
         next,
         figures: figures(answer, side),
         checks,
         working: working(input, answer),
         parts: parts(answer),
-        materials: materials(input),
-        cautions: cautions(input),
+        materials: materials(input, answer),
+        cautions: cautions(input, answer),
         drawing: Some(section::drawing(answer, side)),
     }
 }
@@ -53,8 +54,8 @@ fn fill_name(answer: &Answer, at: usize) -> Text {
     if answer.sides.len() == 1 { (&s::FILL).into() } else { say!(s::FILL_SIDE, at as i64 + 1) }
 }
 
-fn figure(key: &'static str, name: Text, amount: impl Into<Amount>, rounding: Rounding) -> Figure {
-    Figure { key, name, amount: amount.into(), rounding }
+fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
+    Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
 }
 
 fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
@@ -64,9 +65,9 @@ fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {
         say!(s::VOLUME_SIDE, answer.tightest as i64 + 1)
     };
     vec![
-        figure("volume", volume, side.volume, Rounding::Down),
-        figure("spare", (&s::SPARE).into(), side.spare(), Rounding::Down),
-        figure("free", (&s::FREE_NEEDED).into(), answer.fit.free_needed, Rounding::Up),
+        figure("volume", volume, side.volume),
+        figure("spare", (&s::SPARE).into(), side.spare()),
+        figure("free", (&s::FREE_NEEDED).into(), answer.fit.free_needed),
     ]
 }
 
@@ -236,7 +237,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
             Some(metal) => metal.name.into(),
         };
         let value = match suits.metal {
-            None => say!(s::SUITS_OR_MORE, suits.volume),
+            None => say!(s::SUITS_OR_MORE, suits.with.marked),
             Some(_) => say!(s::SUITS_HOLD, suits.fill, suits.volume),
         };
         PartRow { name, value, puts: suits.puts.clone() }
@@ -266,7 +267,36 @@ fn room_rows(room: &Room) -> Vec<PartRow> {
     rows
 }
 
-fn materials(input: &Input) -> Vec<Material> {
+/// What to have on hand; for a box that is over what the first mend takes beyond what is there,
+/// never the box that fails.
+fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
+    let mut all = boxes(input);
+    if answer.sides.iter().any(|side| side.fill > side.volume) {
+        let there = all;
+        all = answer.mends.first().map(|mend| boxes(&mend.mended)).unwrap_or_default();
+        for old in there {
+            if let Some(at) = all.iter().position(|new| new.key == old.key) {
+                match (all[at].amount, old.amount) {
+                    (Amount::Count(new), Amount::Count(old)) if new > old => {
+                        all[at].amount = Amount::Count(new - old);
+                    }
+                    _ => drop(all.remove(at)),
+                }
+            }
+        }
+    }
+    for Device { kind, count, .. } in &input.devices {
+        all.push(Material {
+            key: ["device", kind.key()].join("/"),
+            name: kind.label().into(),
+            amount: Amount::Count(*count),
+        });
+    }
+    all
+}
+
+/// The box, its rings and covers.
+fn boxes(input: &Input) -> Vec<Material> {
     let mut all = Vec::new();
     let mut add = |key: String, name: Text, count: i64| {
         all.push(Material { key, name, amount: Amount::Count(count) });
@@ -293,15 +323,15 @@ fn materials(input: &Input) -> Vec<Material> {
             }
         }
     }
-    for Device { kind, count, .. } in &input.devices {
-        add(["device", kind.key()].join("/"), kind.label().into(), *count);
-    }
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
+fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     let say = |phrase: &'static Phrase, source| Caution { text: phrase.into(), source };
     let mut all = vec![say(&s::DEAD, Some(&DEAD))];
+    if answer.mends.iter().any(|mend| mend.wall != Wall::Kept) {
+        all.push(say(&s::OLD_WALL, Some(&OLD_FINISH)));
+    }
     if input.cables.iter().any(|cable| cable.ground != CableGround::Same) {
         all.push(say(&s::OLD_WIRING, None));
     }

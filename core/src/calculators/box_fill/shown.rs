@@ -50,7 +50,7 @@ words! {
     // What else would fit.
     ROOM = "What else would fit";
     ROOM_SIDE = "What else would fit, side {0}";
-    ROOM_NOTE = "Each line alone, with a full-size ground.";
+    ROOM_NOTE = "Each line alone, with its ground as in today's cable.";
     ROOM_CABLES = "More {0}";
     ROOM_COUNT = "{0}";
     ROOM_NONE = "none";
@@ -67,11 +67,14 @@ words! {
 
     // Mends.
     MENDS = "What would make it fit";
-    MENDS_NOTE = "Least work first. Each was worked through and fits by volume.";
+    MENDS_NOTE = "Least work first. Each was worked through and fits by volume. To buy is what the first one takes.";
     MEND_RING = "a ring or cover marked {0} or more";
     MEND_EXTENSION = "an extension ring, {0}";
     MEND_BOX = "a deeper box, {0}";
-    MEND_MARKED = "a box marked {0} or more";
+    MEND_MARKED = "a box marked {0} or more; in a finished wall a cut-in (old-work) one";
+    MEND_CUT_IN = "a cut-in (old-work) box marked {0} or more";
+    MEND_CUT_IN_WIDER = "a cut-in (old-work) box, {0}-gang, marked {1} or more";
+    MEND_OPENS = "{0} (in an old wall: test before you cut)";
     MEND_GANG = "the same box, {0} ganged";
     MEND_OTHER = "another box, {0}";
 
@@ -91,6 +94,7 @@ words! {
     // Cautions.
     DEAD = "Turn the breaker off and lock it. Test every wire to every other and to ground, with a meter you prove on a live source before and after.";
     TWO_CIRCUITS = "A box may hold two circuits. A white wire may be hot. A stick tester alone is no proof.";
+    OLD_WALL = "Changing a box may cut an old wall. Plaster, board and mud may hold asbestos, paint from before 1978 lead. Have it tested before you cut, and leave it alone until you know.";
     LICENSED = "Wiring is a licensed electrician's where the law says so. Nothing is energized before inspection.";
     NOT_ALL = "Fill within the limit is not the whole of a box: listing, depth, cover, support and heat count too. The inspector's edition decides.";
     OLD_WIRING = "Cable with a thin ground or none is old. Aluminum, knob and tube, brittle insulation or no ground: stop, and hand over to the electrician.";

@@ -69,10 +69,14 @@ words! {
     C12_4 = "12-2-2";
     C10_2 = "10-2";
     C10_3 = "10-3";
+    C8_2 = "8-2";
+    C8_3 = "8-3";
+    C6_2 = "6-2";
+    C6_3 = "6-3";
     COUNT = "How many";
     GROUND = "Its ground";
-    GROUND_HINT = "Old cable may have a thin one, or none.";
-    GROUND_SAME = "Full size";
+    GROUND_HINT = "Today's has one of its own size; 8 and 6 AWG cable has one of 10 AWG. Old cable may have a thin one, or none.";
+    GROUND_SAME = "As in today's cable";
     GROUND_SMALL = "16 AWG";
     GROUND_NONE = "None";
     WIRES = "Other wires";

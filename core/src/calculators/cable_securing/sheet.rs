@@ -17,14 +17,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         key,
         name: name.into(),
         amount: length.into(),
-        rounding: Rounding::Down,
+        rounding: Rounding::Nearest,
     };
     Sheet {
         headline: Figure {
             key: "staples",
             name: (&w::STAPLES).into(),
             amount: Amount::Count(answer.staples),
-            rounding: Rounding::Up,
+            rounding: Rounding::Nearest,
         },
         lead: Some(0),
         next: None,

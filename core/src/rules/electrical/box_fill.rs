@@ -15,9 +15,9 @@ words! {
     SUPPORTS_SAYS = "Each type of support fitting counts as one of the largest conductor in the box.";
     DEVICES_SAYS = "Each yoke counts two of the largest conductor connected to it, times the gangs it needs.";
     DEVICES_SEEN = "read in trade magazines' calculations; wide devices in an electricians' thread with its worked dryer box";
-    GROUNDS17_SAYS = "All grounds count together as one of the largest; a set of isolated grounds counts once more.";
+    GROUNDS17_SAYS = "Up to the 2017 edition, all grounds count together as one of the largest; a set of isolated grounds counts once more.";
     GROUNDS17_SEEN = "read in a contractors' association magazine; the isolated set is from memory";
-    GROUNDS20_SAYS = "Up to four grounds count as one of the largest; each further one adds a quarter.";
+    GROUNDS20_SAYS = "From the 2020 edition, up to four grounds count as one of the largest; each further one adds a quarter.";
     GROUNDS20_SEEN = "read in code forum threads that quote the 2020 text";
     BLOCKS_SAYS = "From 2023, a terminal block counts one of the largest conductor ended on it.";
     BLOCKS_SEEN = "read in a continuing-education page on the 2023 change";
@@ -58,24 +58,14 @@ pub static SUPPORTS: Source =
 pub static DEVICES: Source =
     source("nec-314.16(B)(4)", "NEC 314.16(B)(4)", &DEVICES_SAYS, &DEVICES_SEEN, Read);
 /// Grounds up to the 2017 edition.
-pub static GROUNDS_2017: Source = source(
-    "nec-314.16(B)(5)-2017",
-    "NEC 2017 314.16(B)(5)",
-    &GROUNDS17_SAYS,
-    &GROUNDS17_SEEN,
-    Read,
-);
+pub static GROUNDS_2017: Source =
+    source("nec-314.16(B)(5)-2017", "NEC 314.16(B)(5)", &GROUNDS17_SAYS, &GROUNDS17_SEEN, Read);
 /// Grounds from the 2020 edition.
-pub static GROUNDS_2020: Source = source(
-    "nec-314.16(B)(5)-2020",
-    "NEC 2020 314.16(B)(5)",
-    &GROUNDS20_SAYS,
-    &GROUNDS20_SEEN,
-    Read,
-);
+pub static GROUNDS_2020: Source =
+    source("nec-314.16(B)(5)-2020", "NEC 314.16(B)(5)", &GROUNDS20_SAYS, &GROUNDS20_SEEN, Read);
 /// Terminal blocks.
 pub static BLOCKS: Source =
-    source("nec-314.16(B)(6)", "NEC 2023 314.16(B)(6)", &BLOCKS_SAYS, &BLOCKS_SEEN, Read);
+    source("nec-314.16(B)(6)", "NEC 314.16(B)(6)", &BLOCKS_SAYS, &BLOCKS_SEEN, Read);
 /// Wires from a canopy.
 pub static CANOPY: Source =
     source("nec-314.16(B)(1)-x", "NEC 314.16(B)(1) Exception", &CANOPY_SAYS, &CANOPY_SEEN, Read);

@@ -5,5 +5,6 @@ pub mod box_fill;
 pub mod box_setback;
 pub mod cable_securing;
 pub mod conductor_volume;
+pub mod equipment_ground;
 pub mod free_conductor;
 pub mod metal_boxes;
