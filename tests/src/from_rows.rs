@@ -1,7 +1,7 @@
 //! Inputs made from a calculator's rows: the same rows that draw its form and read it.
 
 use ledgerboard_core::fields::{Item, Kind, Row, Span};
-use ledgerboard_core::measure::{Area, Length, Volume};
+use ledgerboard_core::measure::{Area, Day, Length, Volume};
 use ledgerboard_core::wire::Node;
 use proptest::collection::vec;
 use proptest::option;
@@ -79,6 +79,9 @@ fn field(row: &'static Row) -> BoxedStrategy<Node> {
             [stamp, Volume::from_units(units)].map(Volume::exact)
         }),
         Kind::Count { least, most, .. } => (least..=most).prop_map(Node::Whole).boxed(),
+        Kind::Number(span) => number(span),
+        Kind::Text(most) => line(most),
+        Kind::Day => day(),
         Kind::Choice(picks) => (0..picks.len()).prop_map(|at| Node::text(picks[at].key)).boxed(),
         Kind::Flag => any::<bool>().prop_map(Node::Flag).boxed(),
         Kind::Group(rows) => tree(rows, field),
@@ -107,4 +110,29 @@ fn quantity<T: Copy + Ord + std::fmt::Debug + 'static>(
     } else {
         value.boxed()
     }
+}
+
+fn number(span: Span<i64>) -> BoxedStrategy<Node> {
+    let value = (span.least..=span.most).prop_map(Node::Whole);
+    if span.optional {
+        option::of(value).prop_map(|value| value.unwrap_or(Node::text(""))).boxed()
+    } else {
+        value.boxed()
+    }
+}
+
+/// Any line that fits, its ends and quotes included; empty as often as not.
+fn line(most: usize) -> BoxedStrategy<Node> {
+    let typed = vec(any::<char>().prop_filter("breaks", |sign| !sign.is_control()), 1..=most);
+    prop_oneof![
+        Just(Node::text("")),
+        typed.prop_map(|signs| Node::Text(signs.into_iter().collect()))
+    ]
+    .boxed()
+}
+
+fn day() -> BoxedStrategy<Node> {
+    let day = (Day::YEARS, 1_u8..=12, 1_u8..=28);
+    let day = day.prop_filter_map("a day", |(year, month, day)| Day::new(year, month, day));
+    prop_oneof![Just(Node::text("")), day.prop_map(|day| Node::Text(day.exact()))].boxed()
 }

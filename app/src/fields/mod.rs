@@ -3,6 +3,7 @@
 
 mod choice;
 mod count;
+mod line;
 mod list;
 mod quantity;
 mod ruler;
@@ -89,6 +90,9 @@ fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
             let stepper = count::stepper(question, &place, &place.label, least, most);
             labelled(question, &place, "", stepper).into()
         }
+        Kind::Number(span) => line::number(question, &place, span).into(),
+        Kind::Text(_) => line::text(question, &place).into(),
+        Kind::Day => line::day(question, &place).into(),
         Kind::Choice(picks) => choice::choice(question, picks, &place).into(),
         Kind::Flag => flag(question, &place).into(),
         Kind::Group(rows) => group(question, rows, &place).into(),
@@ -161,7 +165,9 @@ fn group(question: Question, inside: &'static [Row], place: &Place) -> El {
         question.draft.with(|draft| {
             let typed = |row: &Row| {
                 let leaf = draft.at(&here).and_then(|here| here.get(row.key)?.leaf());
-                row.kind.optional().is_some() && leaf.is_some_and(|leaf| !leaf.is_empty())
+                let typed =
+                    matches!(row.kind, Kind::Text(_) | Kind::Day) || row.kind.optional().is_some();
+                typed && leaf.is_some_and(|leaf| !leaf.is_empty())
             };
             inside.iter().any(typed)
         })

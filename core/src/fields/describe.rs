@@ -27,6 +27,20 @@ fn one(row: &Row, voice: Voice) -> Node {
             parts.push(entry("most", Node::Whole(most)));
             because(&mut parts, why, voice);
         }
+        Kind::Number(span) => {
+            parts.push(entry("kind", Node::text("number")));
+            parts.push(entry("least", Node::Whole(span.least)));
+            parts.push(entry("most", Node::Whole(span.most)));
+            if span.optional {
+                parts.push(entry("optional", Node::Flag(true)));
+            }
+            because(&mut parts, span.why, voice);
+        }
+        Kind::Text(most) => {
+            parts.push(entry("kind", Node::text("text")));
+            parts.push(entry("most", Node::Whole(i64::try_from(most).unwrap_or(i64::MAX))));
+        }
+        Kind::Day => parts.push(entry("kind", Node::text("day"))),
         Kind::Choice(picks) => {
             parts.push(entry("kind", Node::text("choice")));
             let picks = picks.iter().map(|pick| {
@@ -47,6 +61,9 @@ fn one(row: &Row, voice: Voice) -> Node {
             parts.push(entry("most", Node::Whole(item.most as i64)));
             parts.push(entry("fields", describe(item.rows, voice)));
         }
+    }
+    if row.evidence {
+        parts.push(entry("evidence", Node::Flag(true)));
     }
     asked(&mut parts, row.when);
     Node::Tree(parts)

@@ -5,13 +5,16 @@
 //! [`Kind`]'s variants; a new one names two calculators that need it.
 
 mod describe;
+mod evidence;
 mod form;
+mod plain;
 mod reader;
 mod row;
 mod units;
 mod words;
 
 pub use describe::describe;
+pub use evidence::{has_evidence, without_evidence};
 pub use form::{Field, Form, write_all};
 pub use reader::{Reader, heard};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row};

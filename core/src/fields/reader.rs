@@ -234,13 +234,14 @@ fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     }
 }
 
-fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) -> Text {
+pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) -> Text {
     let phrase = match problem {
         Problem::Empty => return say!(w::NEEDED, row.label, example),
         Problem::NotANumber => &w::CANT_READ,
         Problem::UnknownUnit => &w::NOT_ITS_UNIT,
         Problem::ZeroDenominator => &w::NO_ZERO_UNDER,
         Problem::TooLarge => &w::TOO_LARGE,
+        Problem::TwoMeanings => &w::TWO_DAYS,
     };
     Text { phrase, args: vec![Arg::from(given.trim()), Arg::from(example)] }
 }
@@ -251,7 +252,7 @@ fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) 
 /// # Errors
 /// The words for the fault.
 pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Text> {
-    let Some(optional) = row.kind.optional() else { return Ok(None) };
+    let Some(optional) = row.kind.quantity() else { return Ok(None) };
     if optional && given.trim().is_empty() {
         return Ok(None);
     }
@@ -259,31 +260,6 @@ pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Tex
         Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
         Kind::Area(_) => hear::<Area>(row, given, units).map(|area| Some(area.amount())),
         _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
-    }
-}
-
-impl Field for i64 {
-    fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
-        let given = from.and_then(Node::leaf).unwrap_or_default();
-        let text = given.trim();
-        let says = match text.parse::<Self>() {
-            _ if text.is_empty() => say!(w::NEEDED, row.label, &w::A_WHOLE_NUMBER),
-            Ok(count) => match row.kind {
-                Kind::Count { least, most, why } if !(least..=most).contains(&count) => {
-                    say!(w::OUTSIDE, text, least, most, why)
-                }
-                _ => {
-                    *self = count;
-                    return true;
-                }
-            },
-            Err(_) => say!(w::CANT_READ, text, &w::A_WHOLE_NUMBER),
-        };
-        reader.fault(given, says);
-        false
-    }
-    fn write(&self) -> Node {
-        Node::Whole(*self)
     }
 }
 

@@ -17,17 +17,25 @@ pub struct Row {
     pub kind: Kind,
     /// When it is asked.
     pub when: When,
+    /// It says what somebody found out, and opens what is held: it stays in its record. An address
+    /// never carries it.
+    pub evidence: bool,
 }
 
 /// A row with its words; the form gives it its key.
 pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
-    Row { key: "", label, hint, kind, when: When::Always }
+    Row { key: "", label, hint, kind, when: When::Always, evidence: false }
 }
 
 impl Row {
     /// Asked only then.
     pub const fn when(self, when: When) -> Self {
         Self { when, ..self }
+    }
+
+    /// Kept out of addresses, with all that is under it.
+    pub const fn evidence(self) -> Self {
+        Self { evidence: true, ..self }
     }
 }
 
@@ -49,6 +57,13 @@ pub enum Kind {
         /// Why no more.
         why: &'static Phrase,
     },
+    /// A whole number that is typed, not stepped to, and may be one that nobody knows yet: a year,
+    /// a price.
+    Number(Span<i64>),
+    /// A line kept as it was typed, of no more than so many characters; it may stay empty.
+    Text(usize),
+    /// A calendar day; it may stay empty.
+    Day,
     /// One of a few.
     Choice(&'static [Pick]),
     /// Yes or no.
@@ -60,8 +75,16 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// Whether it is a quantity, and if so whether it may be left empty.
+    /// Whether it is a quantity or a number, and if so whether it may be left empty.
     pub fn optional(self) -> Option<bool> {
+        match self {
+            Self::Number(span) => Some(span.optional),
+            _ => self.quantity(),
+        }
+    }
+
+    /// Whether it is a quantity, with a unit, and if so whether it may be left empty.
+    pub(super) fn quantity(self) -> Option<bool> {
         match self {
             Self::Length(span) => Some(span.optional),
             Self::Area(span) => Some(span.optional),

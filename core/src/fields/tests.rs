@@ -1,7 +1,7 @@
 //! A made-up form, to try every kind of row and every fault.
 
 use super::*;
-use crate::measure::{Area, Length, Units, Volume};
+use crate::measure::{Area, Day, Length, Units, Volume};
 use crate::wire::Node;
 use crate::words::Voice;
 use crate::{choice, form, words};
@@ -67,6 +67,14 @@ form! {
         on: bool, row(&NAME, &NONE, Kind::Flag);
         /// A list.
         parts: Vec<Part>, row(&NAME, &NONE, Kind::List(&PARTS));
+        /// A number.
+        year: Option<i64>, row(&NAME, &NONE, Kind::Number(Span {
+            least: 1600, most: 2100, why: &WHY, common: &[], optional: true,
+        }));
+        /// A line.
+        lab: String, row(&NAME, &NONE, Kind::Text(8)).evidence();
+        /// A day.
+        dated: Option<Day>, row(&NAME, &NONE, Kind::Day).evidence();
     }
     sample { on: true }
 }
@@ -110,6 +118,9 @@ fn a_written_form_reads_back() {
         floor: Some(Area::square_feet(160)),
         on: true,
         parts: vec![Part { count: 2, long: Some(Length::inches(7, 16)) }, Part::blank()],
+        year: Some(1962),
+        lab: " Lab 7 ".to_owned(),
+        dated: Day::new(2026, 11, 25),
     };
     for units in [Units::Customary, Units::Metric] {
         assert_eq!(Reader::form::<Made>(&made.write_parts(), units), Ok(made.clone()));
@@ -137,4 +148,35 @@ fn too_many_items_and_wrong_shapes_are_refused() {
     assert!(read(r#"{"parts":"none"}"#).is_err());
     assert!(read(r#"{"parts":[3]}"#).is_err());
     assert!(read(r#"{"on":[]}"#).is_err());
+}
+
+#[test]
+fn numbers_lines_and_days_may_stay_empty_and_are_kept_as_typed() {
+    assert_eq!(read(r#"{"year":"","lab":"","dated":" "}"#), Ok(Made::blank()));
+    let made = read(r#"{"year":"1962","lab":" a 1","dated":"25 Nov 2026"}"#).unwrap();
+    assert_eq!((made.year, made.lab.as_str()), (Some(1962), " a 1"));
+    assert_eq!(made.dated.map(Day::exact), Some("2026-11-25".to_owned()));
+    for (json, says) in [
+        (r#"{"year":"62"}"#, "62 is outside 1600 to 2100: a made-up bound"),
+        (r#"{"year":[]}"#, "Needed: Name. Write it like 3."),
+        (r#"{"lab":"123456789"}"#, "9 characters, and no more than 8 are kept. Shorten it."),
+        (r#"{"lab":"a\nb"}"#, "One line is needed here, without breaks."),
+        (r#"{"lab":{}}"#, "One line is needed here, without breaks."),
+        (
+            r#"{"dated":"3/4/2026"}"#,
+            "“3/4/2026” is one day to some and another to others. Write it like 2026-11-25 or 25 Nov 2026.",
+        ),
+        (r#"{"dated":"soon"}"#, "Can't read “soon”. Write it like 2026-11-25 or 25 Nov 2026."),
+    ] {
+        assert_eq!(read(json).unwrap_err()[0].1, says, "{json}");
+    }
+}
+
+#[test]
+fn evidence_is_taken_out_wherever_it_stands() {
+    let node: Node = serde_json::from_str(r#"{"year":1962,"lab":"a","odd":1,"dated":[]}"#).unwrap();
+    assert!(has_evidence(Made::ROWS, &node));
+    let left = without_evidence(Made::ROWS, &node);
+    assert_eq!(serde_json::to_string(&left).unwrap(), r#"{"year":1962,"odd":1}"#);
+    assert!(!has_evidence(Made::ROWS, &left));
 }

@@ -39,7 +39,7 @@ fn each_quantity(rows: &[Row], from: &Node, say: &dyn Fn(Kind, &str) -> Option<S
                 let items = items.iter().map(|each| each_quantity(item.rows, each, say));
                 Some(Node::List(items.collect()))
             }
-            (Some(kind), _) if kind.optional().is_some() => {
+            (Some(kind), _) if kind.quantity().is_some() => {
                 say(kind, &part.leaf().unwrap_or_default()).map(Node::Text)
             }
             _ => None,

@@ -9,6 +9,9 @@ words! {
     NO_ZERO_UNDER = "“{0}” divides by zero. Write it like {1}.";
     TOO_LARGE = "“{0}” is more than can be held. Write it like {1}.";
     OUTSIDE = "{0} is outside {1} to {2}: {3}";
+    TWO_DAYS = "“{0}” is one day to some and another to others. Write it like {1}.";
+    ONE_LINE = "One line is needed here, without breaks.";
+    TOO_LONG = "{0} characters, and no more than {1} are kept. Shorten it.";
     NOT_ONE_OF = "“{0}” is none of the choices: {1}.";
     NOT_YES_OR_NO = "“{0}” is neither yes nor no.";
     NOT_A_LIST = "A list is needed here.";
@@ -16,6 +19,7 @@ words! {
     TOO_MANY = "{0} items, and no more than {1} are taken.";
     UNKNOWN = "There is no field of this name.";
     A_WHOLE_NUMBER = "3";
+    A_DAY = "2026-11-25 or 25 Nov 2026";
     A_LENGTH = "9' 4 1/2\", 9-4-1/2, 112.5 or 2860 mm";
     AN_AREA = "160, 160 sq ft or 14.9 m2";
     A_VOLUME = "20.3 or 333 cm3";

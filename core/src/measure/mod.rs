@@ -5,12 +5,14 @@
 //! limit. Nothing here knows a rule, a calculator or a screen.
 
 mod area;
+mod day;
 mod decimal;
 mod length;
 mod reading;
 mod volume;
 
 pub use area::Area;
+pub use day::Day;
 pub use decimal::Decimal;
 pub use length::Length;
 pub use reading::{Problem, Reading, Scanner};

@@ -15,6 +15,8 @@ pub enum Problem {
     TooLarge,
     /// A fraction over zero, such as `1/0`.
     ZeroDenominator,
+    /// It means one thing to some and another to others, such as `3/4/2026`.
+    TwoMeanings,
 }
 
 /// What reading a text gives.

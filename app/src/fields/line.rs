@@ -1,0 +1,34 @@
+//! What is typed in one line and has no unit: a number, a text, a day.
+
+use super::{Place, labelled, text_input};
+use crate::elements::El;
+use crate::question::Question;
+use ledgerboard_core::fields::Span;
+use ledgerboard_core::measure::Day;
+use leptos::prelude::*;
+
+/// A whole number, such as a year. Nothing steps it.
+pub(super) fn number(question: Question, place: &Place, span: Span<i64>) -> El {
+    let longest = span.most.to_string().len().max(span.least.to_string().len());
+    let field = text_input(question, place)
+        .attr("inputmode", "numeric")
+        .attr("size", &(longest + 1).to_string());
+    labelled(question, place, "", field.class("number"))
+}
+
+/// A line that is kept as typed. It may grow past the most that is kept, and is then at fault: a
+/// field that swallows letters looks like one that took them.
+pub(super) fn text(question: Question, place: &Place) -> El {
+    labelled(question, place, "stacked", text_input(question, place))
+}
+
+/// The phone's own calendar. What another hand wrote otherwise, `25 Nov 2026`, stays as it is and
+/// can be read: a calendar would show nothing in its place.
+pub(super) fn day(question: Question, place: &Place) -> El {
+    let text = question.text(&place.path);
+    let kind = move || {
+        let text = text.read();
+        if text.is_empty() || Day::is_plain(&text) { "date" } else { "text" }.to_owned()
+    };
+    labelled(question, place, "", text_input(question, place).attr_live("type", kind))
+}
