@@ -5,3 +5,4 @@
 
 pub mod compare;
 pub mod electrical;
+pub mod hazards;
