@@ -4,15 +4,18 @@
 
 mod batch;
 mod link;
+mod standing;
 
 pub use batch::{answer_line, describe, list};
 pub use link::{Link, LinkProblem};
 
-use crate::calculators::{self, Trade};
+use crate::calculators::hold::Opened;
+use crate::calculators::{self, Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row};
 use crate::measure::Units;
-use crate::sheet::{Faults, Sheet, Verdict};
+use crate::rules::hazards::Disturbs;
+use crate::sheet::{Faults, Sheet, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
@@ -35,16 +38,28 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Result<Sheet, Faults>,
+    solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
+    opens: fn(&Node, Units, Basis) -> Option<Opened>,
+    disturbs: fn(&Node, Units) -> Option<Disturbs>,
+}
+
+/// What one calculator says, before anything outside it is asked.
+struct Solved {
+    sheet: Sheet,
+    /// How the answer itself stands.
+    own: Standing,
+    /// What the work does to an old surface.
+    disturbs: Option<Disturbs>,
 }
 
 /// All calculators, in the order of a job.
 pub static ALL: &[Entry] = &[
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::hold::Hold>(),
 ];
 
-const fn entry<C: calculators::Calculator>() -> Entry {
+const fn entry<C: Calculator>() -> Entry {
     Entry {
         id: C::ID,
         version: C::VERSION,
@@ -60,8 +75,14 @@ const fn entry<C: calculators::Calculator>() -> Entry {
         solve: |node, units, basis| {
             let input = Reader::form::<C::Input>(node, units)?;
             let answer = C::solve(&input, basis)?;
-            Ok(C::sheet(&input, &answer, basis))
+            let sheet = C::sheet(&input, &answer, basis);
+            Ok(Solved { sheet, own: C::standing(&answer), disturbs: C::disturbs(&input) })
         },
+        opens: |node, units, basis| {
+            let input = Reader::form::<C::Input>(node, units).ok()?;
+            C::opens(C::solve(&input, basis).ok()?)
+        },
+        disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?),
     }
 }
 
@@ -79,6 +100,19 @@ pub struct Worked {
     pub edition: Option<Electrical>,
     /// Editions whose verdict differs from the one shown.
     pub flips: Vec<Flip>,
+    /// Whether the work is held.
+    pub standing: Standing,
+}
+
+impl Worked {
+    /// The verdict on the whole: what is held is past a limit, whatever the sheet's own rules say.
+    pub fn verdict(&self) -> Verdict {
+        let own = self.sheet.verdict();
+        match &self.standing {
+            Standing::Held(_) if own == Verdict::Within => Verdict::Over,
+            _ => own,
+        }
+    }
 }
 
 /// Another edition that says otherwise.
@@ -108,14 +142,40 @@ impl Entry {
         (self.canonical)(input, units)
     }
 
-    /// Works an input. Bare numbers are in `units`.
+    /// What an input opens: of a hold, with its evidence from the record.
+    pub fn opened(&self, input: &Node, units: Units, basis: Basis) -> Option<Opened> {
+        (self.opens)(input, units, basis)
+    }
+
+    /// What an input does to an old surface, if anything; none where it can't be read.
+    pub fn disturbs(&self, input: &Node, units: Units) -> Option<Disturbs> {
+        (self.disturbs)(input, units)
+    }
+
+    /// Works an input with no hold open: all that disturbs an old surface is held. Bare numbers
+    /// are in `units`.
     ///
     /// # Errors
     /// What could not be read, or does not fit.
     pub fn work(&self, input: &Node, units: Units, basis: Basis) -> Result<Worked, Faults> {
+        self.work_behind(input, units, basis, None)
+    }
+
+    /// Works an input behind a hold.
+    ///
+    /// # Errors
+    /// What could not be read, or does not fit.
+    pub fn work_behind(
+        &self,
+        input: &Node,
+        units: Units,
+        basis: Basis,
+        hold: Option<&Opened>,
+    ) -> Result<Worked, Faults> {
         if !self.electrical {
-            let sheet = (self.solve)(input, units, basis)?;
-            return Ok(Worked { sheet, edition: None, flips: Vec::new() });
+            let solved = (self.solve)(input, units, basis)?;
+            let standing = standing::of(solved.own, solved.disturbs.as_ref(), hold);
+            return Ok(Worked { sheet: solved.sheet, edition: None, flips: Vec::new(), standing });
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
@@ -125,9 +185,9 @@ impl Entry {
         let shown = match basis.electrical {
             Some(edition) => all.iter().position(|(known, _)| *known == edition),
             // The newest of the strictest, so that a tie shows today's wording.
-            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1)),
+            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1.sheet)),
         };
-        let (edition, sheet) = match (shown, basis.electrical) {
+        let (edition, Solved { sheet, own, disturbs }) = match (shown, basis.electrical) {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
                 let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
@@ -137,6 +197,7 @@ impl Entry {
         let verdict = sheet.verdict();
         let flips = all
             .into_iter()
+            .map(|(edition, solved)| (edition, solved.sheet))
             .filter(|(_, other)| other.verdict() != verdict)
             .map(|(edition, sheet)| Flip {
                 edition,
@@ -145,7 +206,8 @@ impl Entry {
                 name: sheet.headline.name,
             })
             .collect();
-        Ok(Worked { sheet, edition: Some(edition), flips })
+        let standing = standing::of(own, disturbs.as_ref(), hold);
+        Ok(Worked { sheet, edition: Some(edition), flips, standing })
     }
 }
 

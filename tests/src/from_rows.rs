@@ -6,6 +6,7 @@ use ledgerboard_core::wire::Node;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
+use proptest::string::string_regex;
 
 /// Trees in which every field is within its own bounds. Fields may still not fit each other.
 pub fn fitting(rows: &'static [Row]) -> BoxedStrategy<Node> {
@@ -123,16 +124,14 @@ fn number(span: Span<i64>) -> BoxedStrategy<Node> {
 
 /// Any line that fits, its ends and quotes included; empty as often as not.
 fn line(most: usize) -> BoxedStrategy<Node> {
-    let typed = vec(any::<char>().prop_filter("breaks", |sign| !sign.is_control()), 1..=most);
-    prop_oneof![
-        Just(Node::text("")),
-        typed.prop_map(|signs| Node::Text(signs.into_iter().collect()))
-    ]
-    .boxed()
+    let typed = string_regex(&format!("\\PC{{1,{most}}}")).expect("any signs but breaks");
+    prop_oneof![Just(Node::text("")), typed.prop_map(Node::Text)].boxed()
 }
 
 fn day() -> BoxedStrategy<Node> {
+    // Every month has 28 days.
     let day = (Day::YEARS, 1_u8..=12, 1_u8..=28);
-    let day = day.prop_filter_map("a day", |(year, month, day)| Day::new(year, month, day));
-    prop_oneof![Just(Node::text("")), day.prop_map(|day| Node::Text(day.exact()))].boxed()
+    let text = day.prop_map(|(year, month, day)| Day::new(year, month, day).map(Day::exact));
+    prop_oneof![Just(Node::text("")), text.prop_map(|text| Node::Text(text.unwrap_or_default()))]
+        .boxed()
 }

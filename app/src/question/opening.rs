@@ -3,7 +3,7 @@
 use crate::store::{Draft, MarkPlace, Settings};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::plain;
+use ledgerboard_core::fields::{plain, without_evidence};
 use ledgerboard_core::job::{Job, Mark};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
@@ -43,13 +43,15 @@ pub(crate) fn open(
 }
 
 impl Opening {
-    /// A link's question. Where it is word for word what was typed last, it is that draft with
-    /// all that belongs to it: a reload loses nothing.
+    /// A link's question. Where it is word for word what was typed last, but for evidence, which
+    /// no link carries, it is that draft with all that belongs to it: a reload loses nothing.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
         let Link { input, basis, units, .. } = link;
         let same = draft.filter(|draft| {
-            draft.units == units && draft.basis == basis && draft.input.leaves() == input.leaves()
+            let shown = without_evidence(entry.rows, &draft.input);
+            draft.units == units && draft.basis == basis && shown.leaves() == input.leaves()
         });
+        let input = same.as_ref().map_or(input, |draft| draft.input.clone());
         let is_sample =
             same.is_none() && entry.canonical(&input, units).is_ok_and(|all| all == entry.sample());
         let input = filled(entry, &input, units);
