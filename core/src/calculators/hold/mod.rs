@@ -73,6 +73,8 @@ impl Answer {
 pub enum Notice {
     /// The area isn't said.
     SizeUnknown,
+    /// It is loose, and its volume decides.
+    Loose,
     /// It is below the size that is told.
     Below,
     /// It is of that size, and the number of dwellings decides.

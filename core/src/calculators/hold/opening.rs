@@ -107,6 +107,7 @@ pub fn solve(input: &Input) -> Answer {
     let left_out = is_left_out(input.building.dwellings, input.building.project);
     let notice = match (is_told(input.area, input.pipe), left_out) {
         (None, _) => Notice::SizeUnknown,
+        (Some(false), _) if input.material == Material::Vermiculite => Notice::Loose,
         (Some(false), _) => Notice::Below,
         (Some(true), None) => Notice::DwellingsUnknown,
         (Some(true), Some(true)) => Notice::LeftOut,

@@ -6,7 +6,8 @@ use super::{Answer, Gate, Notice, Settled};
 use crate::measure::Rounding;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::hazards::asbestos::{
-    self, ADVICE, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_PIPE, SAMPLES,
+    self, ADVICE, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE,
+    SAMPLES,
 };
 use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, WORK, most_minor};
 use crate::rules::hazards::local::STRICTER;
@@ -44,12 +45,15 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
     Figure { key, name: name.into(), amount, rounding: Rounding::Up }
 }
 
+fn samples_name(input: &Input) -> &'static Phrase {
+    if input.area.is_some() { &w::FIGURE_SAMPLES } else { &w::FIGURE_SAMPLES_LEAST }
+}
+
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
-    let samples = if input.area.is_some() { &w::FIGURE_SAMPLES } else { &w::FIGURE_SAMPLES_LEAST };
     let count = Amount::Count(answer.samples.value);
     let helps = answer.samples_help;
     [
-        helps.then(|| figure("samples", samples, count)),
+        helps.then(|| figure("samples", samples_name(input), count)),
         input.area.map(|area| figure("area", &w::FIGURE_AREA, area.into())),
         answer
             .lab_cost
@@ -84,7 +88,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let count = Expr::count(answer.samples.value);
     let mut steps = Vec::new();
     if answer.samples_help {
-        steps.push(step("samples", &w::FIGURE_SAMPLES_LEAST, count.clone()));
+        steps.push(step("samples", samples_name(input), count.clone()));
         if let Some(each) = input.prices.sample {
             steps.push(step("lab", &w::STEP_COST, count.times(Expr::count(each))));
         }
@@ -101,6 +105,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let presumed = if answer.presumed { &w::PRESUMED_YES } else { &w::PRESUMED_NO };
     let notice = match answer.notice {
         Notice::SizeUnknown => say!(w::NOTICE_UNKNOWN),
+        Notice::Loose => say!(w::NOTICE_LOOSE, Amount::Room(NOTICE_LOOSE.value)),
         Notice::Below => say!(w::NOTICE_BELOW, NOTICE_AREA.value, NOTICE_PIPE.value),
         Notice::DwellingsUnknown => say!(w::NOTICE_DWELLINGS),
         Notice::LeftOut => say!(w::NOTICE_LEFT_OUT),

@@ -182,6 +182,9 @@ fn notice_is_due_from_its_size_and_number_of_dwellings_on() {
     assert_eq!(notice(160 * 144, Some(4), true), Notice::Due);
     assert_eq!(notice(160 * 144, None, false), Notice::DwellingsUnknown);
     assert_eq!(solve(&Input::blank()).notice, Notice::SizeUnknown);
+    let loose = Input { area: Some(square_inches(1)), ..whole() };
+    let loose = Input { material: Material::Vermiculite, ..loose };
+    assert_eq!(solve(&loose).notice, Notice::Loose);
 }
 
 #[test]

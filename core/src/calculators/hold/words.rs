@@ -102,7 +102,7 @@ words! {
     NEED_ACCREDITATION = "Write down the laboratory's accreditation.";
     NEED_DATED = "Write down the date of the report.";
     NEED_SAMPLED = "Write down where the samples were taken.";
-    NEED_SAMPLES = "This area takes {0} {0?sample|samples}; {1} {1?is|are} told.";
+    NEED_SAMPLES = "This area takes {0} {0?sample|samples}; {1} on record.";
     NEED_PAINTED = "Say how much painted surface you break, or have the paint tested for lead.";
     NEED_WINDOW = "Say whether a window is replaced: that is never minor.";
     NEED_TESTER = "Say who tested the paint.";
@@ -134,6 +134,7 @@ words! {
     PRESUMED_NO = "not by that rule; it may hold it all the same";
     ROW_NOTICE = "Telling the agency ahead";
     NOTICE_UNKNOWN = "say the area";
+    NOTICE_LOOSE = "due from {0} of loose fill on: measure it";
     NOTICE_BELOW = "below {0} and {1} of pipe";
     NOTICE_DWELLINGS = "due if more than four dwellings: say how many";
     NOTICE_LEFT_OUT = "four dwellings or fewer are left out; worker rules and the state's are not";
