@@ -139,12 +139,7 @@ fn unreadable(entry: Option<&'static Entry>, problem: LinkProblem) -> El {
         LinkProblem::Setting => &w::BAD_LINK_SETTING,
     };
     let sample = entry.map(|entry| {
-        let link = Link {
-            calculator: entry.id.to_owned(),
-            input: entry.sample(),
-            basis: Basis::default(),
-            units: Units::Customary,
-        };
+        let link = Link::new(entry.id, entry.sample(), Basis::default(), Units::Customary);
         door(&route::question(&link), &speech::say(&say!(w::OPEN_SAMPLE, entry.name)))
     });
     el("main")

@@ -4,21 +4,21 @@
 
 mod batch;
 mod link;
+mod standing;
 
 pub use batch::{answer_line, describe, list};
 pub use link::{Link, LinkProblem};
 
-use crate::calculators::{self, Trade};
+use crate::calculators::hold::Opened;
+use crate::calculators::{self, Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row};
 use crate::measure::Units;
 use crate::rules::compare;
-use crate::sheet::{Check, Faults, Sheet, Verdict};
+use crate::rules::hazards::Disturbs;
+use crate::sheet::{Check, Faults, Sheet, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
-
-/// A sheet, and what was worked as if it were left empty.
-type Solved = Result<(Sheet, Faults), Faults>;
 
 /// A calculator as the page and the batch door see it.
 #[derive(Debug)]
@@ -39,16 +39,30 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Solved,
+    solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
+    opens: fn(&Node, Units, Basis) -> Option<Opened>,
+    disturbs: fn(&Node, Units) -> Option<Disturbs>,
+}
+
+/// What one calculator says, before anything outside it is asked.
+struct Solved {
+    sheet: Sheet,
+    /// What was worked as if it were left empty.
+    left_out: Faults,
+    /// How the answer itself stands.
+    own: Standing,
+    /// What the work does to an old surface.
+    disturbs: Option<Disturbs>,
 }
 
 /// All calculators, in the order of a job.
 pub static ALL: &[Entry] = &[
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::hold::Hold>(),
 ];
 
-const fn entry<C: calculators::Calculator>() -> Entry {
+const fn entry<C: Calculator>() -> Entry {
     Entry {
         id: C::ID,
         version: C::VERSION,
@@ -64,13 +78,24 @@ const fn entry<C: calculators::Calculator>() -> Entry {
         solve: |node, units, basis| {
             let (input, mut left_out) = Reader::form::<C::Input>(node, units)?;
             match C::solve(&input, basis) {
-                Ok(answer) => Ok((C::sheet(&input, &answer, basis), left_out)),
+                Ok(answer) => Ok(Solved {
+                    sheet: C::sheet(&input, &answer, basis),
+                    left_out,
+                    own: C::standing(&answer),
+                    disturbs: C::disturbs(&input),
+                }),
                 Err(mut faults) => {
                     faults.append(&mut left_out);
                     Err(faults)
                 }
             }
         },
+        opens: |node, units, basis| {
+            let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
+            // What could not be read opens nothing.
+            left_out.is_empty().then(|| C::opens(C::solve(&input, basis).ok()?))?
+        },
+        disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?.0),
     }
 }
 
@@ -92,6 +117,19 @@ pub struct Worked {
     /// What could not be read in a field that feeds a check of its own: the sheet is worked as if
     /// those fields were empty, so that their checks are left out. Mostly none.
     pub left_out: Faults,
+    /// Whether the work is held.
+    pub standing: Standing,
+}
+
+impl Worked {
+    /// The verdict on the whole: what is held is past a limit, whatever the sheet's own rules say.
+    pub fn verdict(&self) -> Verdict {
+        let own = self.sheet.verdict();
+        match &self.standing {
+            Standing::Held(_) if own == Verdict::Within => Verdict::Over,
+            _ => own,
+        }
+    }
 }
 
 /// Another edition that says otherwise.
@@ -122,44 +160,69 @@ impl Entry {
         (self.canonical)(input, units)
     }
 
-    /// Works an input. Bare numbers are in `units`.
+    /// What an input opens: of a hold, with its evidence from the record.
+    pub fn opened(&self, input: &Node, units: Units, basis: Basis) -> Option<Opened> {
+        (self.opens)(input, units, basis)
+    }
+
+    /// What an input does to an old surface, if anything; none where it can't be read.
+    pub fn disturbs(&self, input: &Node, units: Units) -> Option<Disturbs> {
+        (self.disturbs)(input, units)
+    }
+
+    /// Works an input with no hold open: all that disturbs an old surface is held. Bare numbers
+    /// are in `units`.
     ///
     /// # Errors
     /// What could not be read, or does not fit. A fault in a row that stands aside is no error by
     /// itself: see [`Worked::left_out`].
     pub fn work(&self, input: &Node, units: Units, basis: Basis) -> Result<Worked, Faults> {
+        self.work_behind(input, units, basis, None)
+    }
+
+    /// Works an input behind a hold.
+    ///
+    /// # Errors
+    /// What could not be read, or does not fit.
+    pub fn work_behind(
+        &self,
+        input: &Node,
+        units: Units,
+        basis: Basis,
+        hold: Option<&Opened>,
+    ) -> Result<Worked, Faults> {
         if !self.electrical {
-            let (sheet, left_out) = (self.solve)(input, units, basis)?;
-            return Ok(Worked { sheet, edition: None, flips: Vec::new(), left_out });
+            let Solved { sheet, left_out, own, disturbs } = (self.solve)(input, units, basis)?;
+            let standing = standing::of(own, disturbs.as_ref(), hold);
+            return Ok(Worked { sheet, edition: None, flips: Vec::new(), left_out, standing });
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
-        // What can't be read is the same under every edition.
-        let mut left_out = Vec::new();
         for edition in Electrical::VERIFIED {
-            let (sheet, faults) = under(edition)?;
-            left_out = faults;
-            all.push((edition, sheet));
+            all.push((edition, under(edition)?));
         }
         let shown = match basis.electrical {
             Some(edition) => all.iter().position(|(known, _)| *known == edition),
             // The newest of the strictest, so that a tie shows today's wording.
-            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1)),
+            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1.sheet)),
         };
-        let (edition, sheet) = match (shown, basis.electrical) {
+        let (edition, solved) = match (shown, basis.electrical) {
             (Some(at), _) => all.remove(at),
             (None, edition) => {
                 let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
-                (edition, settle(under(edition)?.0, &all))
+                (edition, settle(under(edition)?, &all))
             }
         };
+        // What can't be read, and what is disturbed, is the same under every edition.
+        let Solved { sheet, left_out, own, disturbs } = solved;
         let verdict = sheet.verdict();
         // Where all verified editions say within, an unverified one asks for want of its text: it
         // doesn't disagree with them.
-        let all_within = all.iter().all(|(_, other)| other.verdict() == Verdict::Within);
+        let all_within = all.iter().all(|(_, other)| other.sheet.verdict() == Verdict::Within);
         let agreed = !edition.is_verified() && verdict == Verdict::Ask && all_within;
         let flips = all
             .into_iter()
+            .map(|(edition, solved)| (edition, solved.sheet))
             .filter(|(_, other)| !agreed && other.verdict() != verdict)
             .map(|(edition, sheet)| Flip {
                 edition,
@@ -168,21 +231,27 @@ impl Entry {
                 name: sheet.headline.name,
             })
             .collect();
-        Ok(Worked { sheet, edition: Some(edition), flips, left_out })
+        let standing = standing::of(own, disturbs.as_ref(), hold);
+        Ok(Worked { sheet, edition: Some(edition), flips, left_out, standing })
     }
 }
 
 /// The sheet of an unverified edition beside those of the verified ones.
-fn settle(mut sheet: Sheet, verified: &[(Electrical, Sheet)]) -> Sheet {
+fn settle(mut solved: Solved, verified: &[(Electrical, Solved)]) -> Solved {
     let settled = |check: Check| {
-        let same = verified.iter().filter_map(|(_, sheet)| {
-            sheet.checks.iter().find(|other| other.key == check.key).map(|other| other.verdict)
+        let same = verified.iter().filter_map(|(_, other)| {
+            other
+                .sheet
+                .checks
+                .iter()
+                .find(|other| other.key == check.key)
+                .map(|other| other.verdict)
         });
         let same: Vec<Verdict> = same.collect();
         compare::settled(check, same)
     };
-    sheet.checks = sheet.checks.into_iter().map(settled).collect();
-    sheet
+    solved.sheet.checks = solved.sheet.checks.into_iter().map(settled).collect();
+    solved
 }
 
 /// How strict a sheet is: its verdict, then how little its lead check leaves.

@@ -3,8 +3,9 @@
 
 use ledgerboard_core::catalog::{self, Entry, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::fields::without_evidence;
 use ledgerboard_core::measure::{Area, Length, Units, Volume};
-use ledgerboard_core::sheet::{Ink, Surface, Value, Verdict};
+use ledgerboard_core::sheet::{Ink, Standing, Surface, Value, Verdict};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Amount, Language, Text, Voice};
 use ledgerboard_tests::from_rows::{fitting, wild};
@@ -69,6 +70,10 @@ fn check_sheet(worked: &Worked) {
         assert!(
             !source.clause.is_empty() && !source.says.en.is_empty() && !source.seen.en.is_empty()
         );
+    }
+    if let Standing::Held(reasons) = &worked.standing {
+        assert!(!reasons.is_empty(), "held without a reason");
+        assert_ne!(worked.verdict(), Verdict::Within, "held, and called within");
     }
     assert!(!sheet.sources().is_empty(), "a sheet without a source");
     assert!(!sheet.cautions.is_empty(), "a sheet without a caution");
@@ -138,13 +143,12 @@ fn same_question_same_answer(entry: &Entry, input: &Node, basis: Basis, worked: 
     }
     let json = serde_json::to_string(&kept).unwrap();
     assert_eq!(serde_json::from_str::<Node>(&json).unwrap(), kept);
-    let link = Link {
-        calculator: entry.id.to_owned(),
-        input: input.clone(),
-        basis,
-        units: Units::Customary,
-    };
+    let link = Link::new(entry.id, input.clone(), basis, Units::Customary);
     let back = Link::read(&link.write()).expect("an address of ours reads");
+    assert!(!back.left_out, "an address of ours carries evidence");
+    // All but the evidence comes back, and answers the same.
+    let sent = without_evidence(entry.rows, input);
+    let worked = &entry.work(&sent, Units::Customary, basis).expect("evidence may be missing");
     assert_eq!(&entry.work(&back.input, back.units, back.basis).unwrap(), worked);
 }
 

@@ -232,12 +232,8 @@ impl Question {
 
     /// The whole question as an address.
     pub(crate) fn link(self) -> Link {
-        Link {
-            calculator: self.entry.id.to_owned(),
-            input: self.draft.get_untracked(),
-            basis: self.basis.get_untracked(),
-            units: self.units.get_untracked(),
-        }
+        let (basis, units) = (self.basis.get_untracked(), self.units.get_untracked());
+        Link::new(self.entry.id, self.draft.get_untracked(), basis, units)
     }
 
     /// The whole question as a draft.

@@ -4,7 +4,7 @@ use super::Origin;
 use crate::store::{Draft, Links, MarkPlace, Settings};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::plain;
+use ledgerboard_core::fields::{plain, without_evidence};
 use ledgerboard_core::job::{Job, Mark};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
@@ -49,14 +49,16 @@ pub(crate) fn open(
 }
 
 impl Opening {
-    /// A link's question. Where it is word for word what was typed last, it is that draft with
-    /// all that belongs to it: a reload loses nothing.
+    /// A link's question. Where it is word for word what was typed last, but for evidence, which
+    /// no link carries, it is that draft with all that belongs to it: a reload loses nothing.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
         let Link { input, basis, units, .. } = link;
         let same = draft.filter(|draft| {
-            draft.units == units && draft.basis == basis && draft.input.leaves() == input.leaves()
+            let shown = without_evidence(entry.rows, &draft.input);
+            draft.units == units && draft.basis == basis && shown.leaves() == input.leaves()
         });
         let from = if same.is_some() { Origin::Own } else { Origin::Link };
+        let input = same.as_ref().map_or(input, |draft| draft.input.clone());
         let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
         // An address carries values and never links: those are of one job on one phone.

@@ -5,15 +5,20 @@
 
 pub mod box_fill;
 pub mod cable_securing;
+pub mod hold;
 
 use crate::edition::Basis;
 use crate::fields::Form;
-use crate::sheet::{Faults, Sheet};
+use crate::rules::hazards::Disturbs;
+use crate::sheet::{Faults, Sheet, Standing};
 use crate::words::Phrase;
+use hold::Opened;
 
 /// Which trade a calculator speaks to: the headings of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Trade {
+    /// What has to be known before anybody touches anything.
+    First,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
 }
@@ -47,4 +52,17 @@ pub trait Calculator {
     fn solve(input: &Self::Input, basis: Basis) -> Result<Self::Answer, Faults>;
     /// The answer as it is shown.
     fn sheet(input: &Self::Input, answer: &Self::Answer, basis: Basis) -> Sheet;
+
+    /// What the work does to an old surface. It is then held until a hold that covers it is open.
+    fn disturbs(_: &Self::Input) -> Option<Disturbs> {
+        None
+    }
+    /// How the answer itself stands: for the hold alone, which is its own.
+    fn standing(_: &Self::Answer) -> Standing {
+        Standing::NotNeeded
+    }
+    /// What the answer opens: for the hold alone.
+    fn opens(_: Self::Answer) -> Option<Opened> {
+        None
+    }
 }

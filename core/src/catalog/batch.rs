@@ -5,7 +5,7 @@ use super::{Entry, Worked, find};
 use crate::edition::Basis;
 use crate::fields;
 use crate::measure::Units;
-use crate::sheet::{Check, Fault, Figure, Part, Sheet, Step};
+use crate::sheet::{Check, Fault, Figure, Part, Sheet, Standing, Step};
 use crate::wire::{Node, Parts};
 use crate::words::{Text, Voice};
 
@@ -133,8 +133,17 @@ fn sheet(worked: &Worked, voice: Voice) -> Node {
     let say = |text: &Text| Node::Text(voice.say(text));
     let mut out = vec![
         part("answer", figure(headline, voice)),
-        part("verdict", Node::text(worked.sheet.verdict().key())),
+        part("verdict", Node::text(worked.verdict().key())),
     ];
+    let standing = match &worked.standing {
+        Standing::NotNeeded => None,
+        Standing::Held(why) => Some(("held", why.iter().map(say).collect())),
+        Standing::Opened(by) => Some(("opened", vec![say(by)])),
+    };
+    if let Some((is, why)) = standing {
+        let parts = vec![part("is", Node::text(is)), part("why", Node::List(why))];
+        out.push(part("standing", Node::Tree(parts)));
+    }
     if let Some(edition) = worked.edition {
         out.push(part("edition", Node::text(edition.key())));
     }

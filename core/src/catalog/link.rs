@@ -2,8 +2,13 @@
 //!
 //! The same tree as everywhere, one `path=leaf` a field, percent-encoded. An empty list is a
 //! path with nothing behind it and no `=`.
+//!
+//! Evidence never travels in an address: what somebody found out stays in its record. It is left
+//! out when an address is written, and what an address brings of it is not read.
 
+use super::find;
 use crate::edition::{Basis, Electrical};
+use crate::fields::{has_evidence, without_evidence};
 use crate::measure::Units;
 use crate::wire::{DEEPEST, Node};
 
@@ -18,6 +23,8 @@ pub struct Link {
     pub basis: Basis,
     /// The units it was asked in.
     pub units: Units,
+    /// It came with evidence, which was not read.
+    pub left_out: bool,
 }
 
 /// Why an address can't be read.
@@ -40,7 +47,12 @@ const ELECTRICAL: &str = "~nec";
 const UNITS: &str = "~units";
 
 impl Link {
-    /// The address, without the `#/` before it.
+    /// A question about to be written.
+    pub fn new(calculator: &str, input: Node, basis: Basis, units: Units) -> Self {
+        Self { calculator: calculator.to_owned(), input, basis, units, left_out: false }
+    }
+
+    /// The address, without the `#/` before it and without evidence.
     pub fn write(&self) -> String {
         let mut out = self.calculator.clone();
         let mut sign = '?';
@@ -53,7 +65,8 @@ impl Link {
                 encode(leaf, &mut out);
             }
         };
-        for (path, leaf) in self.input.leaves() {
+        let rows = find(&self.calculator).map_or(&[][..], |entry| entry.rows);
+        for (path, leaf) in without_evidence(rows, &self.input).leaves() {
             pair(&path, leaf.as_deref());
         }
         if let Some(edition) = self.basis.electrical {
@@ -79,6 +92,7 @@ impl Link {
             input: Node::EMPTY,
             basis: Basis::default(),
             units: Units::Customary,
+            left_out: false,
         };
         for pair in query.split('&').filter(|pair| !pair.is_empty()) {
             let (path, leaf) = match pair.split_once('=') {
@@ -95,6 +109,12 @@ impl Link {
                 (path, Some(leaf)) => plant(&mut link.input, path, Node::Text(leaf))?,
                 (path, None) => plant(&mut link.input, path, Node::List(Vec::new()))?,
             }
+        }
+        if let Some(entry) = find(&link.calculator)
+            && has_evidence(entry.rows, &link.input)
+        {
+            link.input = without_evidence(entry.rows, &link.input);
+            link.left_out = true;
         }
         Ok(link)
     }
@@ -183,14 +203,11 @@ mod tests {
     #[test]
     fn every_sample_comes_back_from_its_address() {
         for entry in crate::catalog::ALL {
-            let link = Link {
-                calculator: entry.id.to_owned(),
-                input: entry.sample(),
-                basis: Basis { electrical: Some(Electrical::E2020) },
-                units: Units::Metric,
-            };
+            let basis = Basis { electrical: Some(Electrical::E2020) };
+            let link = Link::new(entry.id, entry.sample(), basis, Units::Metric);
             let back = Link::read(&link.write()).unwrap();
-            assert_eq!(back, Link { input: as_text(&link.input), ..link });
+            let input = as_text(&without_evidence(entry.rows, &link.input));
+            assert_eq!(back, Link { input, ..link });
         }
     }
 
@@ -211,6 +228,23 @@ mod tests {
         assert_eq!(Link::read(&long), Err(LinkProblem::TooLong));
     }
 
+    #[test]
+    fn an_address_carries_no_evidence_and_says_when_it_did() {
+        let mut input = Node::EMPTY;
+        input.put("place", Node::text("Den ceiling"));
+        input.put("report.result", Node::text("none-detected"));
+        input.put("paint.window", Node::text("no"));
+        input.put("paint.certified", Node::text("yes"));
+        input.put("office.asks", Node::text("nothing-stricter"));
+        let link = Link::new("hold", input, Basis::default(), Units::Customary);
+        let address = link.write();
+        assert_eq!(address, "hold?place=Den%20ceiling&paint.window=no");
+        assert!(!Link::read(&address).unwrap().left_out);
+        let forged = Link::read("hold?report.result=none-detected&place=Den").unwrap();
+        assert_eq!(forged.input.leaves(), [("place".to_owned(), Some("Den".to_owned()))]);
+        assert!(forged.left_out);
+    }
+
     proptest! {
         #[test]
         fn any_address_is_read_or_refused(address in ".{0,80}") {
@@ -222,9 +256,7 @@ mod tests {
             let mut input = Node::EMPTY;
             input.put("marked", Node::Text(typed));
             input.put("cables", Node::List(vec![Node::Tree(vec![("count".into(), Node::Text(count))])]));
-            let link = Link {
-                calculator: "any".into(), input, basis: Basis::default(), units: Units::Customary,
-            };
+            let link = Link::new("any", input, Basis::default(), Units::Customary);
             prop_assert_eq!(Link::read(&link.write()), Ok(link));
         }
     }

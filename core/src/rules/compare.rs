@@ -40,6 +40,16 @@ pub fn at_least<T: Ord + Copy + Into<Amount>>(
     check(key, name, value.into(), limit.value.into(), Sense::AtLeast, verdict, limit.source)
 }
 
+/// Whether a value is no more than its limit, where no check is shown for it.
+pub fn is_at_most<T: Ord + Copy>(value: T, limit: Limit<T>) -> bool {
+    value <= limit.value
+}
+
+/// Whether a value is no less than its limit, where no check is shown for it.
+pub fn is_at_least<T: Ord + Copy>(value: T, limit: Limit<T>) -> bool {
+    value >= limit.value
+}
+
 /// The same check as a question for the local authority, with the reason.
 pub fn ask(check: Check, why: &'static Phrase) -> Check {
     Check { verdict: Verdict::Ask, note: Some(why.into()), ..check }

@@ -5,4 +5,5 @@
 
 pub mod compare;
 pub mod electrical;
+pub mod hazards;
 pub mod old_finish;

@@ -6,12 +6,14 @@
 
 mod check;
 mod drawing;
+mod standing;
 mod working;
 
 pub use check::{Check, Sense, Verdict};
 pub use drawing::{
     Anchor, DIMENSION_PX, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance,
 };
+pub use standing::Standing;
 pub use working::{Expr, Step, Value};
 
 use crate::measure::Rounding;

@@ -1,0 +1,139 @@
+//! What opens a hold, and the one function that makes it.
+
+use super::gates::{Settled, gates, is_shut_by_nature, samples, settled};
+use super::input::Input;
+use super::{Answer, Notice};
+use crate::measure::{Area, Day};
+use crate::rules::hazards::asbestos::{is_left_out, is_told, presumed};
+use crate::rules::hazards::{Deed, Disturbs, Material};
+
+/// A hold that is open: every gate of it has its evidence. Only [`solve`] makes one, from a whole
+/// set of evidence; it can't be made, kept, sent or copied elsewhere, so that whoever holds one
+/// has just worked it from what is on record.
+///
+/// ```
+/// use ledgerboard_core::calculators::hold::{Input, Opened, solve};
+/// let opened: Option<Opened> = solve(&Input::sample()).opened;
+/// assert!(opened.is_none());
+/// ```
+///
+/// It has no parts that can be filled in:
+///
+/// ```compile_fail
+/// use ledgerboard_core::calculators::hold::Opened;
+/// use ledgerboard_core::measure::{Area, Day};
+/// use ledgerboard_core::rules::hazards::{Deed, Material};
+/// let opened = Opened {
+///     place: String::new(),
+///     material: Material::Texture,
+///     deed: Deed::Strip,
+///     area: Area::ZERO,
+///     painted: None,
+///     dated: Day::new(2026, 11, 3).unwrap(),
+/// };
+/// ```
+///
+/// It has no blank, no copy, and can't be read from a record, as a tree can:
+///
+/// ```
+/// fn read<T: Clone + for<'de> serde::Deserialize<'de>>() {}
+/// read::<ledgerboard_core::wire::Node>();
+/// ```
+/// ```compile_fail
+/// let opened = <ledgerboard_core::calculators::hold::Opened as Default>::default();
+/// ```
+/// ```compile_fail
+/// use ledgerboard_core::calculators::hold::Opened;
+/// fn twice(opened: &Opened) -> Opened { Opened::clone(opened) }
+/// ```
+/// ```compile_fail
+/// fn read<T: for<'de> serde::Deserialize<'de>>() {}
+/// read::<ledgerboard_core::calculators::hold::Opened>();
+/// ```
+#[derive(Debug)]
+pub struct Opened {
+    place: String,
+    material: Material,
+    deed: Deed,
+    area: Area,
+    /// Where only so much painted surface is minor.
+    painted: Option<Area>,
+    dated: Day,
+}
+
+impl Opened {
+    /// Which surface, in which room, in the user's words.
+    pub fn place(&self) -> &str {
+        &self.place
+    }
+
+    /// What it is of.
+    pub fn material(&self) -> Material {
+        self.material
+    }
+
+    /// The date of the report that opened it.
+    pub fn dated(&self) -> Day {
+        self.dated
+    }
+
+    /// Whether work that does this is opened by it: the same material, no more of it, nothing
+    /// done to it that wasn't asked about, and no more paint than was asked about where only
+    /// minor work is open.
+    pub fn covers(&self, work: &Disturbs) -> bool {
+        let known = work.material != Material::NotSaid && work.material == self.material;
+        let paint = match (self.painted, work.painted) {
+            (None, _) => true,
+            (Some(most), Some(painted)) => painted <= most,
+            (Some(_), None) => false,
+        };
+        known
+            && self.deed.takes_in(work.deed)
+            && work.area.is_none_or(|area| area <= self.area)
+            && paint
+    }
+}
+
+/// Works a hold: its gates, what a bid needs meanwhile, and what opens it once all gates are
+/// open.
+///
+/// - Shape: one homogeneous area. Another colour, texture or date is another hold.
+/// - Sources: 29 CFR 1926.1101, 40 CFR 763.86, 40 CFR 61.141 and 61.145, 40 CFR 745; each limit
+///   stands beside its own under `rules::hazards`.
+pub fn solve(input: &Input) -> Answer {
+    let gates = gates(input);
+    let settled = settled(input);
+    let samples = samples(input);
+    let left_out = is_left_out(input.building.dwellings, input.building.project);
+    let notice = match (is_told(input.area, input.pipe), left_out) {
+        (None, _) => Notice::SizeUnknown,
+        (Some(false), _) if input.material == Material::Vermiculite => Notice::Loose,
+        (Some(false), _) => Notice::Below,
+        (Some(true), None) => Notice::DwellingsUnknown,
+        (Some(true), Some(true)) => Notice::LeftOut,
+        (Some(true), Some(false)) => Notice::Due,
+    };
+    let opened = match (settled, input.area, input.report.dated) {
+        (Some(settled), Some(area), Some(dated)) if gates.iter().all(super::Gate::is_open) => {
+            Some(Opened {
+                place: input.place.clone(),
+                material: input.material,
+                deed: input.deed,
+                area,
+                painted: input.paint.painted.filter(|_| settled == Settled::Minor),
+                dated,
+            })
+        }
+        _ => None,
+    };
+    Answer {
+        gates,
+        settled,
+        samples,
+        samples_help: !is_shut_by_nature(input),
+        lab_cost: input.prices.sample.map(|each| each.saturating_mul(samples.value)),
+        notice,
+        presumed: presumed(input.built, input.material),
+        opened,
+    }
+}

@@ -1,0 +1,189 @@
+//! The hold as it is shown: its reasons, its gates, and what a bid needs meanwhile.
+
+use super::input::{Input, Lead};
+use super::words as w;
+use super::{Answer, Gate, Notice, Settled};
+use crate::measure::Rounding;
+use crate::rules::compare::{ask, at_least};
+use crate::rules::hazards::asbestos::{
+    self, ADVICE, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE,
+    SAMPLES,
+};
+use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, WORK, most_minor};
+use crate::rules::hazards::local::STRICTER;
+use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING};
+use crate::rules::hazards::{Deed, Material};
+use crate::say;
+use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step};
+use crate::words::{Amount, Phrase, Text};
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let count = answer.reasons().count();
+    let next = match answer.reasons().next() {
+        Some(reason) => say!(w::NEXT_HELD, reason.says.clone()),
+        None => say!(w::NEXT_OPENED),
+    };
+    Sheet {
+        headline: figure(
+            "reasons",
+            &w::HOLDS,
+            Amount::Count(i64::try_from(count).unwrap_or(i64::MAX)),
+        ),
+        lead: None,
+        next: Some(next),
+        figures: figures(input, answer),
+        checks: answer.gates.iter().map(check).collect(),
+        working: working(input, answer),
+        parts: parts(input, answer),
+        materials: Vec::new(),
+        cautions: cautions(input, answer),
+        drawing: None,
+    }
+}
+
+fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
+    Figure { key, name: name.into(), amount, rounding: Rounding::Up }
+}
+
+fn samples_name(input: &Input) -> &'static Phrase {
+    if input.area.is_some() { &w::FIGURE_SAMPLES } else { &w::FIGURE_SAMPLES_LEAST }
+}
+
+fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
+    let count = Amount::Count(answer.samples.value);
+    let helps = answer.samples_help;
+    [
+        helps.then(|| figure("samples", samples_name(input), count)),
+        input.area.map(|area| figure("area", &w::FIGURE_AREA, area.into())),
+        answer
+            .lab_cost
+            .filter(|_| helps)
+            .map(|cost| figure("lab", &w::FIGURE_COST, Amount::Count(cost))),
+        input
+            .prices
+            .abatement
+            .map(|price| figure("abatement", &w::FIGURE_ABATEMENT, Amount::Count(price))),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+fn check(gate: &Gate) -> Check {
+    let check = at_least(gate.key, gate.name.into(), gate.given, gate.needed);
+    match (gate.asks, gate.reasons.first()) {
+        (Some(why), _) => ask(check, why),
+        (None, Some(reason)) => Check { note: Some(reason.says.clone()), ..check },
+        (None, None) => check,
+    }
+}
+
+fn working(input: &Input, answer: &Answer) -> Vec<Step> {
+    let step = |key: &str, name: &'static Phrase, expr| Step {
+        key: key.to_owned(),
+        name: name.into(),
+        expr,
+        source: Some(&SAMPLES),
+    };
+    let count = Expr::count(answer.samples.value);
+    let mut steps = Vec::new();
+    if answer.samples_help {
+        steps.push(step("samples", samples_name(input), count.clone()));
+        if let Some(each) = input.prices.sample {
+            steps.push(step("lab", &w::STEP_COST, count.times(Expr::count(each))));
+        }
+    }
+    steps
+}
+
+fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
+    let read = |name: Text, value: Text| PartRow { name, value, puts: Vec::new() };
+    let reasons: Vec<_> = answer
+        .reasons()
+        .map(|reason| read(reason.says.clone(), say!(w::REASON_BEHIND, reason.source.clause)))
+        .collect();
+    let presumed = if answer.presumed { &w::PRESUMED_YES } else { &w::PRESUMED_NO };
+    let notice = match answer.notice {
+        Notice::SizeUnknown => say!(w::NOTICE_UNKNOWN),
+        Notice::Loose => say!(w::NOTICE_LOOSE, Amount::Room(NOTICE_LOOSE.value)),
+        Notice::Below => say!(w::NOTICE_BELOW, NOTICE_AREA.value, NOTICE_PIPE.value),
+        Notice::DwellingsUnknown => say!(w::NOTICE_DWELLINGS),
+        Notice::LeftOut => say!(w::NOTICE_LEFT_OUT),
+        Notice::Due => say!(w::NOTICE_DUE, NOTICE_DAYS.value),
+    };
+    let price = match input.prices.abatement {
+        Some(price) => say!(w::PRICE_GIVEN, price),
+        None => say!(w::PRICE_GET),
+    };
+    let mut bid = vec![
+        read((&w::ROW_PRESUMED).into(), presumed.into()),
+        read((&w::ROW_NOTICE).into(), notice),
+        read((&w::ROW_PRICE).into(), price),
+    ];
+    if answer.samples_help {
+        let lab = match answer.lab_cost {
+            Some(cost) => say!(w::LAB_COST, cost, answer.samples.value),
+            None => say!(w::LAB_EACH),
+        };
+        bid.push(read((&w::ROW_LAB).into(), lab));
+    }
+    let mut parts = Vec::new();
+    if !reasons.is_empty() {
+        parts.push(Part { key: "reasons", title: (&w::REASONS).into(), note: None, rows: reasons });
+    }
+    parts.push(Part {
+        key: "bid",
+        title: (&w::BID).into(),
+        note: Some(say!(w::BID_NOTE, CONTENT_PERCENT.value)),
+        rows: bid,
+    });
+    parts
+}
+
+fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
+    let plain = |phrase: &'static Phrase, source: Option<&'static Source>| Caution {
+        text: phrase.into(),
+        source,
+    };
+    let mut all = vec![
+        plain(&w::DO_NOT, Some(&ADVICE)),
+        plain(&w::STRICTER_CAUTION, Some(&STRICTER)),
+        plain(&w::LEAVE, Some(&ADVICE)),
+        plain(&w::INSPECTOR, Some(&SAMPLES)),
+    ];
+    if answer.opened.is_some() {
+        // What holds nothing any longer comes last; what governs the work comes first.
+        all.rotate_left(1);
+    }
+    if matches!(input.material, Material::Texture | Material::Board | Material::Plaster) {
+        all.push(plain(&w::SYSTEM, None));
+    }
+    if input.built.is_some_and(asbestos::is_later) {
+        all.push(plain(&w::LATER, Some(&AFTER)));
+    }
+    if input.deed == Deed::Cover {
+        all.push(plain(&w::COVERING, None));
+    }
+    match answer.settled {
+        Some(Settled::Certified) => all.push(plain(&w::LEAD_FIRM, Some(&FIRM))),
+        Some(Settled::Minor) => {
+            let limit = most_minor(input.paint.outside);
+            let text = say!(w::LEAD_ADDS, ADDS_UP_DAYS.value, limit.value);
+            all.push(Caution { text, source: Some(limit.source) });
+        }
+        Some(Settled::NoLead) | None => {}
+    }
+    if answer.settled != Some(Settled::NoLead) || input.paint.result == Lead::Found {
+        all.push(plain(&w::LEAD_WORK, Some(&WORK)));
+    }
+    if let Some(source) = silica::behind(input.deed) {
+        let text = say!(w::DUST, MOST.value, ACTION.value);
+        all.push(Caution { text, source: Some(MOST.source) });
+        if source == &SANDING {
+            all.push(plain(&w::DUST_SANDING, Some(&SANDING)));
+        }
+    }
+    all.push(plain(&w::HOUSE, None));
+    all.push(plain(&w::NO_ADVICE, None));
+    all
+}

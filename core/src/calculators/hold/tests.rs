@@ -1,0 +1,266 @@
+//! The federal limits at the hold itself, on and to either side, then what opens it.
+
+use super::*;
+use crate::fields::Form;
+use crate::measure::{Area, Day, Length};
+use crate::rules::hazards::{Deed, Disturbs, Material};
+use crate::sheet::Verdict;
+use crate::words::Voice;
+
+/// An invented ceiling in an invented house, with all that opens it.
+fn whole() -> Input {
+    Input {
+        place: "Den ceiling".to_owned(),
+        material: Material::Texture,
+        deed: Deed::Strip,
+        area: Some(Area::square_feet(200)),
+        built: Some(1962),
+        report: Report {
+            result: Asbestos::NoneDetected,
+            samples: Some(3),
+            lab: "Tamarack Lab".to_owned(),
+            accreditation: "T-17".to_owned(),
+            dated: Day::new(2026, 11, 3),
+            sampled: "Den, three corners".to_owned(),
+        },
+        paint: Paint {
+            painted: Some(Area::square_feet(200)),
+            window: Window::No,
+            result: Lead::NoLead,
+            tester: "R. Vale".to_owned(),
+            tested: Day::new(2026, 11, 2),
+            ..Paint::blank()
+        },
+        building: Building { dwellings: Some(1), project: false },
+        office: Office {
+            asks: Local::NothingStricter,
+            says: "County desk, Nov 4: nothing more".to_owned(),
+            met: false,
+        },
+        ..Input::blank()
+    }
+}
+
+fn square_inches(count: i64) -> Area {
+    Area::of(Length::inches(count, 1), Length::inches(1, 1))
+}
+
+fn opens(input: &Input) -> bool {
+    let answer = solve(input);
+    let sheet = sheet::sheet(input, &answer);
+    assert_eq!(answer.opened.is_some(), answer.reasons().next().is_none());
+    assert_eq!(answer.opened.is_some(), sheet.verdict() == Verdict::Within);
+    answer.opened.is_some()
+}
+
+fn held_by(input: &Input) -> Vec<String> {
+    solve(input).reasons().map(|reason| Voice::default().say(&reason.says)).collect()
+}
+
+#[test]
+fn blank_is_a_hold_and_a_whole_set_of_evidence_opens_it() {
+    assert!(!opens(&Input::sample()));
+    assert_eq!(Input::sample(), Input::blank());
+    assert_eq!(held_by(&Input::sample()).len(), 9);
+    assert!(opens(&whole()));
+}
+
+/// Source: 40 CFR 763.86(a): 3 samples up to 1000 sq ft, 5 up to 5000, 7 above.
+#[test]
+fn the_area_says_how_many_samples_open_it() {
+    for (inches, needed) in [
+        (1000 * 144 - 1, 3),
+        (1000 * 144, 3),
+        (1000 * 144 + 1, 5),
+        (5000 * 144, 5),
+        (5000 * 144 + 1, 7),
+    ] {
+        for (taken, want) in [(needed - 1, false), (needed, true), (needed + 1, true)] {
+            let mut input = Input { area: Some(square_inches(inches)), ..whole() };
+            input.report.samples = Some(taken);
+            assert_eq!(opens(&input), want, "{taken} of {needed}");
+        }
+    }
+}
+
+/// Source: 40 CFR 61 subpart M: more than 1 percent is asbestos-containing; 29 CFR 1926.1101 is
+/// from memory on lower amounts.
+#[test]
+fn a_trace_asks_and_more_than_one_percent_shuts() {
+    let verdict = |result| {
+        let mut input = whole();
+        input.report.result = result;
+        assert_eq!(opens(&input), result == Asbestos::NoneDetected);
+        sheet::sheet(&input, &solve(&input)).verdict()
+    };
+    assert_eq!(verdict(Asbestos::NoneDetected), Verdict::Within);
+    assert_eq!(verdict(Asbestos::Trace), Verdict::Ask);
+    assert_eq!(verdict(Asbestos::Over), Verdict::Over);
+    assert_eq!(verdict(Asbestos::NoneYet), Verdict::Over);
+    let mut over = whole();
+    over.report.result = Asbestos::Over;
+    assert_eq!(
+        held_by(&over),
+        ["Over 1 %: leave it alone, and get a price from an abatement contractor."]
+    );
+}
+
+/// Source: 29 CFR 1926.1101(b): no later than 1980. That a later year proves nothing is common
+/// practice.
+#[test]
+fn no_year_does_without_a_report() {
+    for year in [1979, 1980, 1981, 2005] {
+        let mut input = Input { built: Some(year), ..whole() };
+        assert_eq!(solve(&input).presumed, year <= 1980);
+        assert!(opens(&input));
+        input.report = Report::blank();
+        assert!(!opens(&input), "{year}");
+    }
+}
+
+/// Common practice of federal advice, from memory.
+#[test]
+fn vermiculite_stays_shut_whatever_the_report_says() {
+    let input = Input { material: Material::Vermiculite, ..whole() };
+    assert!(!opens(&input));
+    let answer = solve(&input);
+    assert!(!answer.samples_help && answer.reasons().count() == 1);
+}
+
+/// Source: 40 CFR 745 as 73 FR 21692 (2008) has it: before 1978.
+#[test]
+fn paint_is_asked_about_in_a_house_of_before_1978() {
+    for (year, asked) in [(Some(1976), true), (Some(1977), true), (Some(1978), false)] {
+        let input = Input { built: year, paint: Paint::blank(), ..whole() };
+        assert_eq!(opens(&input), !asked, "{year:?}");
+    }
+}
+
+/// Source: 40 CFR 745.83: 6 sq ft a room inside, 20 outside, no window, nothing painted torn out.
+#[test]
+fn minor_work_needs_no_lead_test() {
+    let painted = |inches, outside, window| Paint {
+        painted: Some(square_inches(inches)),
+        outside,
+        window,
+        ..Paint::blank()
+    };
+    for (inches, outside, want) in [
+        (6 * 144 - 1, false, true),
+        (6 * 144, false, true),
+        (6 * 144 + 1, false, false),
+        (20 * 144, true, true),
+        (20 * 144 + 1, true, false),
+    ] {
+        let paint = painted(inches, outside, Window::No);
+        let input = Input { paint: paint.clone(), ..whole() };
+        assert_eq!(opens(&input), want, "{inches}");
+        let found = Input { paint: Paint { result: Lead::Found, ..paint.clone() }, ..whole() };
+        assert_eq!(opens(&found), want, "a found lead leaves minor work minor");
+        let certified = Input { paint: Paint { certified: true, ..paint.clone() }, ..whole() };
+        assert!(opens(&certified));
+        let out = Input { deed: Deed::TearOut, ..input };
+        assert!(!opens(&out), "tearing out is never minor");
+        for window in [Window::Yes, Window::NotSaid] {
+            let input = Input { paint: Paint { window, ..paint.clone() }, ..whole() };
+            assert!(!opens(&input), "a window is never minor, and a blank is no no");
+        }
+    }
+}
+
+/// Source: 40 CFR 61.145: at least 160 sq ft or 260 ft; 61.141: four or fewer dwellings are left
+/// out, unless part of a larger project; a regional guide on a building of five.
+#[test]
+fn notice_is_due_from_its_size_and_number_of_dwellings_on() {
+    let notice = |inches, dwellings, project| {
+        let building = Building { dwellings, project };
+        solve(&Input { area: Some(square_inches(inches)), building, ..whole() }).notice
+    };
+    assert_eq!(notice(160 * 144 - 1, Some(5), false), Notice::Below);
+    assert_eq!(notice(160 * 144, Some(5), false), Notice::Due);
+    assert_eq!(notice(160 * 144, Some(4), false), Notice::LeftOut);
+    assert_eq!(notice(160 * 144, Some(4), true), Notice::Due);
+    assert_eq!(notice(160 * 144, None, false), Notice::DwellingsUnknown);
+    assert_eq!(solve(&Input::blank()).notice, Notice::SizeUnknown);
+    let loose = Input { area: Some(square_inches(1)), ..whole() };
+    let loose = Input { material: Material::Vermiculite, ..loose };
+    assert_eq!(solve(&loose).notice, Notice::Loose);
+}
+
+#[test]
+fn a_stricter_rule_holds_until_it_is_met() {
+    let mut input = whole();
+    input.office.asks = Local::Stricter;
+    assert!(!opens(&input));
+    input.office.met = true;
+    assert!(opens(&input));
+    input.office.says = "-".to_owned();
+    assert!(!opens(&input), "a dash says nothing");
+}
+
+#[test]
+fn an_open_hold_covers_its_own_work_and_no_other() {
+    let opened = solve(&whole()).opened.unwrap();
+    let work = Disturbs {
+        material: Material::Texture,
+        deed: Deed::Strip,
+        area: Some(Area::square_feet(200)),
+        painted: None,
+    };
+    assert!(opened.covers(&work) && opened.covers(&Disturbs { area: None, ..work }));
+    for other in [
+        Disturbs { material: Material::Plaster, ..work },
+        Disturbs { material: Material::NotSaid, ..work },
+        Disturbs { deed: Deed::Sand, ..work },
+        Disturbs { deed: Deed::NotSaid, ..work },
+        Disturbs { area: Some(square_inches(200 * 144 + 1)), ..work },
+    ] {
+        assert!(!opened.covers(&other), "{other:?}");
+    }
+    let minor = Paint { painted: Some(Area::square_feet(2)), window: Window::No, ..Paint::blank() };
+    let opened = solve(&Input { paint: minor, ..whole() }).opened.unwrap();
+    let painted = |inches| Disturbs { painted: Some(square_inches(inches)), ..work };
+    assert!(opened.covers(&painted(288)));
+    assert!(!opened.covers(&painted(289)), "more paint than was asked about");
+    assert!(!opened.covers(&work), "unknown paint is not minor");
+}
+
+/// Common practice: who tears out also cuts, and boarding over drives screws.
+#[test]
+fn tearing_out_takes_in_cutting_and_covering_only() {
+    for (deed, takes_in) in [
+        (Deed::TearOut, &[Deed::TearOut, Deed::Cut, Deed::Cover][..]),
+        (Deed::Cut, &[Deed::Cut, Deed::Cover][..]),
+        (Deed::Cover, &[Deed::Cover][..]),
+        (Deed::Sand, &[Deed::Sand][..]),
+        (Deed::Strip, &[Deed::Strip][..]),
+        (Deed::NotSaid, &[][..]),
+    ] {
+        for other in Deed::ALL {
+            assert_eq!(deed.takes_in(*other), takes_in.contains(other), "{deed:?} {other:?}");
+        }
+    }
+}
+
+#[test]
+fn a_held_answer_still_says_what_a_bid_needs() {
+    let prices = Prices { sample: Some(45), abatement: Some(3_800) };
+    let input = Input { area: Some(Area::square_feet(1_200)), prices, ..Input::blank() };
+    let answer = solve(&input);
+    let sheet = sheet::sheet(&input, &answer);
+    assert_eq!((answer.samples.value, answer.lab_cost), (5, Some(225)));
+    let keys: Vec<_> = sheet.figures.iter().map(|figure| figure.key).collect();
+    assert_eq!(keys, ["samples", "area", "lab", "abatement"]);
+    assert!(answer.opened.is_none());
+}
+
+#[test]
+fn nothing_is_ever_called_harmless() {
+    let source = include_str!("words.rs");
+    for line in source.lines().filter(|line| line.contains(" = \"")) {
+        let said = line.to_ascii_lowercase();
+        for word in ["safe", "legal", "clear", "harmless", "allowed"] {
+            assert!(!said.contains(word), "{line}");
+        }
+    }
+}

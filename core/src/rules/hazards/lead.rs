@@ -1,0 +1,102 @@
+//! Lead paint: which houses the renovation rule reaches, and how little of a painted surface
+//! counts as minor.
+//!
+//! The rule also leaves out housing for the elderly or disabled without a child under six, and
+//! units without a bedroom. Neither is offered here: who may use that knows it.
+
+use super::asbestos::source;
+use crate::measure::Area;
+use crate::rules::compare::{Limit, is_at_least, is_at_most};
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    TARGET_SAYS = "The renovation rule reaches housing put up before 1978.";
+    TARGET_SEEN = "read in 73 FR 21692 (2008)";
+    MINOR_SAYS = "Minor is up to 6 sq ft of painted surface a room inside, or 20 sq ft outside: no window replaced, nothing painted torn out, none of the forbidden ways of work. All work in a room within 30 days adds up, and what is taken off counts whole.";
+    MINOR_SEEN = "read in EPA's answers on 40 CFR 745.83 and a page that quotes it";
+    WORK_SAYS = "Plastic on the floor to 6 ft past the work inside, 10 ft outside; a HEPA vacuum and a wet mop.";
+    WORK_SEEN = "read in EPA's answers on 40 CFR 745.85";
+    FIRM_SAYS = "Larger work is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
+    FIRM_SEEN = "from memory of 40 CFR 745 subpart E";
+}
+
+source!(
+    /// Which houses.
+    TARGET, "cfr-40-745", "40 CFR 745, 73 FR 21692", TARGET_SAYS, TARGET_SEEN, Read
+);
+source!(
+    /// What is minor.
+    MINOR, "cfr-40-745.83", "40 CFR 745.83", MINOR_SAYS, MINOR_SEEN, Read
+);
+source!(
+    /// How the work is done.
+    WORK, "cfr-40-745.85", "40 CFR 745.85", WORK_SAYS, WORK_SEEN, Read
+);
+source!(
+    /// Who does it.
+    FIRM, "cfr-40-745-e", "40 CFR 745 subpart E", FIRM_SAYS, FIRM_SEEN, Memory
+);
+
+/// The first year that the rule doesn't reach.
+const FIRST_OUT: Limit<i64> = Limit { value: 1978, source: &TARGET };
+/// The most of a painted surface that is minor in one room, and outside.
+const INSIDE: Limit<Area> = Limit { value: Area::square_feet(6), source: &MINOR };
+const OUTSIDE: Limit<Area> = Limit { value: Area::square_feet(20), source: &MINOR };
+/// Work in one room within so many days adds up.
+pub const ADDS_UP_DAYS: Limit<i64> = Limit { value: 30, source: &MINOR };
+
+/// Whether the rule reaches a house; one of an unknown year is reached.
+///
+/// Source: 40 CFR 745 as 73 FR 21692 (2008) has it, before 1978.
+pub fn reaches(built: Option<i64>) -> bool {
+    built.is_none_or(|year| !is_at_least(year, FIRST_OUT))
+}
+
+/// The most that is minor.
+pub const fn most_minor(outside: bool) -> Limit<Area> {
+    if outside { OUTSIDE } else { INSIDE }
+}
+
+/// Whether a job is minor. `torn_out`: something painted is taken out, and not only broken into.
+///
+/// Source: 40 CFR 745.83, minor repair and maintenance. A window never is.
+pub fn is_minor(painted: Area, outside: bool, window: bool, torn_out: bool) -> bool {
+    let nothing = painted == Area::ZERO;
+    !window && (nothing || (!torn_out && is_at_most(painted, most_minor(outside))))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::Length;
+
+    /// Source: 40 CFR 745 as 73 FR 21692 (2008) has it: before 1978, so that 1978 itself is out.
+    #[test]
+    fn a_house_of_1977_is_reached_and_one_of_1978_is_not() {
+        for (year, want) in [(1976, true), (1977, true), (1978, false), (1979, false)] {
+            assert_eq!(reaches(Some(year)), want, "{year}");
+        }
+        assert!(reaches(None));
+    }
+
+    /// Source: 40 CFR 745.83: 6 sq ft a room inside, 20 sq ft outside.
+    #[test]
+    fn six_square_feet_inside_and_twenty_outside_are_still_minor() {
+        for (inches, outside, want) in [
+            (6 * 144 - 1, false, true),
+            (6 * 144, false, true),
+            (6 * 144 + 1, false, false),
+            (20 * 144 - 1, true, true),
+            (20 * 144, true, true),
+            (20 * 144 + 1, true, false),
+        ] {
+            let painted = Area::of(Length::inches(inches, 1), Length::inches(1, 1));
+            assert_eq!(is_minor(painted, outside, false, false), want, "{inches}");
+            assert!(!is_minor(painted, outside, true, false), "a window is never minor");
+            assert!(!is_minor(painted, outside, false, true), "tearing out is never minor");
+        }
+        assert!(is_minor(Area::ZERO, false, false, true), "nothing painted is torn out");
+        assert_eq!(ADDS_UP_DAYS.value, 30);
+    }
+}

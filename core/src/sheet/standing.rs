@@ -1,0 +1,22 @@
+//! Whether work on an old surface may be planned on, as its hold has it.
+
+use crate::words::Text;
+
+/// How a question stands with the holds. It says what is so; it opens nothing.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum Standing {
+    /// It disturbs no old surface.
+    #[default]
+    NotNeeded,
+    /// It is held, for these reasons, one at least.
+    Held(Vec<Text>),
+    /// A hold has been opened for it, and this says which.
+    Opened(Text),
+}
+
+impl Standing {
+    /// Whether it is held.
+    pub fn is_held(&self) -> bool {
+        matches!(self, Self::Held(_))
+    }
+}
