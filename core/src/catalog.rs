@@ -36,8 +36,11 @@ pub struct Entry {
     pub rows: &'static [Row],
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
-    solve: fn(&Node, Units, Basis) -> Result<(Sheet, Faults), Faults>,
+    solve: fn(&Node, Units, Basis) -> Solved,
 }
+
+/// A sheet and what was left out of it, or why there is none.
+type Solved = Result<(Sheet, Faults), Faults>;
 
 /// All calculators, in the order of a job.
 pub static ALL: &[Entry] = &[
