@@ -6,6 +6,7 @@ use ledgerboard_core::wire::Node;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
+use proptest::string::string_regex;
 
 /// Trees in which every field is within its own bounds. Fields may still not fit each other.
 pub fn fitting(rows: &'static [Row]) -> BoxedStrategy<Node> {
@@ -123,12 +124,8 @@ fn number(span: Span<i64>) -> BoxedStrategy<Node> {
 
 /// Any line that fits, its ends and quotes included; empty as often as not.
 fn line(most: usize) -> BoxedStrategy<Node> {
-    let typed = vec(any::<char>().prop_filter("breaks", |sign| !sign.is_control()), 1..=most);
-    prop_oneof![
-        Just(Node::text("")),
-        typed.prop_map(|signs| Node::Text(signs.into_iter().collect()))
-    ]
-    .boxed()
+    let typed = string_regex(&format!("\\PC{{1,{most}}}")).expect("any signs but breaks");
+    prop_oneof![Just(Node::text("")), typed.prop_map(Node::Text)].boxed()
 }
 
 fn day() -> BoxedStrategy<Node> {

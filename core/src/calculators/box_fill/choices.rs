@@ -104,9 +104,9 @@ choice! {
         Ground = "ground", w::HOW_GROUND;
         /// An isolated ground that comes in.
         Isolated = "isolated", w::HOW_ISOLATED;
-        /// A luminaire's wire out of its canopy.
+        /// A light fixture's wire out of its canopy.
         Canopy = "canopy", w::HOW_CANOPY;
-        /// A luminaire's ground out of its canopy.
+        /// A light fixture's ground out of its canopy.
         CanopyGround = "canopy-ground", w::HOW_CANOPY_GROUND;
     }
 }
@@ -129,9 +129,9 @@ choice! {
 }
 
 choice! {
-    /// A fitting that carries a luminaire.
+    /// A fitting that carries a light fixture.
     pub enum SupportKind {
-        /// A luminaire stud.
+        /// A fixture stud.
         Stud = "stud", w::STUD;
         /// A hickey.
         Hickey = "hickey", w::HICKEY;

@@ -84,7 +84,7 @@ pub struct Side {
     pub shares: Vec<Share>,
     /// The largest conductor in it.
     pub largest: Option<Awg>,
-    /// More small luminaire wires than the exception takes.
+    /// More small light fixture wires than the exception takes.
     pub asks: bool,
     /// Said where sizes are mixed and devices are counted by the largest, for want of the wire on
     /// them.

@@ -37,7 +37,7 @@ words! {
     SHARE_CANOPY_OUT = "{0} × {1} from the canopy: may be left out";
     SHARE_CANOPY_IN = "{0} × {1} from the canopy: more than four, all counted";
     SHARE_NO_DEVICE_WIRE = "{0} × {1}: no wire in the box yet";
-    CANOPY_ASK = "More than four small luminaire wires: the exception no longer fits. All are counted here, the cautious reading.";
+    CANOPY_ASK = "More than four small light fixture (luminaire) wires: the exception no longer fits. All are counted here, the cautious reading.";
     SHORT_STUD = "Stud";
     SHORT_HEAVY = "Range";
     SHORT_WIRES = "{0} wires";

@@ -21,7 +21,7 @@ words! {
     GROUNDS20_SEEN = "read in code forum threads that quote the 2020 text";
     BLOCKS_SAYS = "From 2023, a terminal block counts one of the largest conductor ended on it.";
     BLOCKS_SEEN = "read in a continuing-education page on the 2023 change";
-    CANOPY_SAYS = "Up to four luminaire wires smaller than 14 AWG and the ground that come from a canopy may be left out.";
+    CANOPY_SAYS = "Up to four light fixture (luminaire) wires smaller than 14 AWG and the ground that come from a canopy may be left out.";
     CANOPY_SEEN = "read in a lighting maker's extract of the article";
     BARRIER_SAYS = "A barrier shares the volume out to its sides; unmarked it takes 0.5 in³ of metal, 1.0 in³ otherwise.";
     BARRIER_SEEN = "read in IRC 2018 E3905.12; that the volume is shared out by gangs is our reading";
@@ -85,9 +85,9 @@ pub const LARGEST_BOX: Volume = Volume::hundredths(10_000);
 pub const METAL_BARRIER: Volume = Volume::hundredths(50);
 /// What any other unmarked barrier takes. Source: IRC 2018 E3905.12.1.
 pub const OTHER_BARRIER: Volume = Volume::hundredths(100);
-/// The most small luminaire wires that may be left out.
+/// The most small light fixture wires that may be left out.
 pub const CANOPY_WIRES: i64 = 4;
-/// Luminaire wires below this size are small.
+/// Light fixture wires below this size are small.
 pub const SMALL_BELOW: Awg = Awg::Awg14;
 /// Conductors that a yoke counts, for each gang.
 pub const PER_YOKE: i64 = 2;
