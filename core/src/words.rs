@@ -61,7 +61,11 @@ impl Amount {
             Self::Area(area) => area.show(units, rounding),
             Self::Volume(volume) => volume.show(units, rounding),
             Self::Room(volume) => volume.show_as_room(units, rounding),
-            Self::Count(count) => Shown { figure: count.to_string(), unit: "", rounded: false },
+            Self::Count(count) => {
+                let sign = if count < 0 { "−" } else { "" };
+                let figure = [sign, &count.unsigned_abs().to_string()].concat();
+                Shown { figure, unit: "", rounded: false }
+            }
         }
     }
 

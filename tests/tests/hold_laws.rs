@@ -105,7 +105,9 @@ fn may_open(input: &Input) -> bool {
     let feet = |count: i64| Area::square_feet(count);
     let area = input.area.unwrap_or(feet(99_999));
     let samples = 3 + 2 * i64::from(area > feet(1000)) + 2 * i64::from(area > feet(5000));
-    let says = |text: &str| text.chars().any(char::is_alphanumeric);
+    // Marks of other scripts count as words, dashes and signs don't.
+    let sign = |sign: char| sign < 'À' || matches!(sign, '\u{2000}'..='\u{2bff}');
+    let says = |text: &str| text.chars().any(|it| it.is_ascii_alphanumeric() || !sign(it));
     let minor = feet(if input.paint.outside { 20 } else { 6 });
     let paint = &input.paint;
     let untouched = paint.painted == Some(Area::ZERO) && paint.window == Window::No;

@@ -66,9 +66,11 @@ impl Gate {
     }
 }
 
-/// Whether a line says anything: a dash doesn't.
+/// Whether a line says anything: a dash doesn't, of whatever length. Told by ranges, since a table
+/// of all scripts' letters weighs as much as a calculator.
 fn said(text: &str) -> bool {
-    text.chars().any(|sign| sign.is_alphabetic() || sign.is_ascii_digit())
+    let foreign = |sign: char| sign >= '\u{c0}' && !('\u{2000}'..='\u{2bff}').contains(&sign);
+    text.chars().any(|sign| sign.is_ascii_alphanumeric() || foreign(sign))
 }
 
 /// The fewest samples of the area; of an unknown area, the fewest of any.
