@@ -77,6 +77,13 @@ words! {
     NO_SIXTEENTHS = "0";
     NO_CHOICE = "“{0}” is no choice here";
 
+    // Holds.
+    HOLD_OPEN = "open";
+    OPEN_HOLD = "Work through: {0}";
+    BEHIND = "Stands behind";
+    BEHIND_NONE = "No hold yet";
+    NO_EVIDENCE = "The link came with a result. Results are never taken from a link: read the report yourself and enter it.";
+
     // Links.
     TAKE_FROM = "Take from the job";
     TAKE_FROM_OF = "Take {0} from another number of the job";

@@ -35,6 +35,8 @@ pub struct Entry {
     pub about: &'static Phrase,
     /// Whether the edition of the electrical code can change the answer.
     pub electrical: bool,
+    /// Whether it is the hold, behind which other work stands.
+    pub is_hold: bool,
     /// Its fields.
     pub rows: &'static [Row],
     sample: fn() -> Node,
@@ -70,6 +72,7 @@ const fn entry<C: Calculator>() -> Entry {
         name: C::NAME,
         about: C::ABOUT,
         electrical: C::ELECTRICAL,
+        is_hold: C::IS_HOLD,
         rows: C::Input::ROWS,
         sample: || C::sample().write_parts(),
         canonical: |node, units| {

@@ -7,7 +7,7 @@ use crate::jobs::shown;
 use crate::question::{Linked, Question, Source};
 use crate::{route, speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
-use ledgerboard_core::job::Standing;
+use ledgerboard_core::job::TieState;
 use ledgerboard_core::measure::{Area, Length, Rounding, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Amount, Arg};
@@ -63,12 +63,12 @@ fn tied(question: Question, place: &Place, linked: &Linked) -> Piece {
         focus_soon(&["[id='", &back, "']"].concat());
     });
     let says = match &linked.standing {
-        Standing::Fresh => return from.into(),
-        Standing::Behind => {
+        TieState::Fresh => return from.into(),
+        TieState::Behind => {
             return Piece::all([from, el("p").class("now").say(&w::SOURCE_BEHIND)]);
         }
-        Standing::Lost => el("p").class("now").say(&w::SOURCE_LOST),
-        Standing::Moved(now) => {
+        TieState::Lost => el("p").class("now").say(&w::SOURCE_LOST),
+        TieState::Moved(now) => {
             let then = shown(&linked.seen);
             let now = Arg::Amount(*now, Rounding::Nearest);
             el("p").class("now").text(&voice.say(&say!(w::SOURCE_MOVED, then, now)))
@@ -76,7 +76,7 @@ fn tied(question: Question, place: &Place, linked: &Linked) -> Piece {
     };
     let path = place.path.clone();
     let taken = linked.clone();
-    let take = matches!(linked.standing, Standing::Moved(_)).then(|| {
+    let take = matches!(linked.standing, TieState::Moved(_)).then(|| {
         button(&w::TAKE_VALUE).class("main").tap(move || {
             question.take_now(&path, &taken);
             focus_soon(&["[id='", &path, "']"].concat());

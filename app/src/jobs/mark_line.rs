@@ -3,7 +3,7 @@
 use super::details::details;
 use super::ties::links;
 use crate::desk::Desk;
-use crate::drawing::verdict;
+use crate::drawing::{held, verdict};
 use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
@@ -54,13 +54,18 @@ pub(super) fn mark_line(
     let kept = &mark.kept;
     let answer = shown(&kept.answer);
     let word = kept.verdict();
+    // Whatever it was on its day, what is held today is held.
+    let is_held = match survey.worked(&mark.id) {
+        Some(Ok(worked)) => worked.standing.is_held(),
+        _ => kept.is_held(),
+    };
     let (opens, now) = match survey.worked(&mark.id) {
         None => (true, None),
         Some(Ok(worked)) => {
             let now = Kept::of(worked);
             let differs = (!now.agrees(kept)).then(|| {
                 let today = shown(&now.answer);
-                let (then, now) = (word.words(), now.verdict().words());
+                let (then, now) = (kept.word(), now.word());
                 say!(w::THEN_NOW, answer.clone(), then, today, now)
             });
             (true, differs)
@@ -75,7 +80,7 @@ pub(super) fn mark_line(
         .text(" ")
         .with(el("span").class("value").text(&voice.say(&answer)))
         .text(" ")
-        .with(verdict(word, word.words()));
+        .with(if is_held { held() } else { verdict(word, kept.word()) });
     let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
     let day = say!(w::SAVED_ON, mark.at.text());
     el("li")

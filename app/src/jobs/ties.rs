@@ -9,7 +9,7 @@ use crate::question::linked;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog;
 use ledgerboard_core::fields::row_at;
-use ledgerboard_core::job::{Edit, Job, Mark, NotTaken, Standing, Survey, Tie};
+use ledgerboard_core::job::{Edit, Job, Mark, NotTaken, Survey, Tie, TieState};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Arg, Text};
@@ -54,10 +54,10 @@ fn one(
     };
     let from = el("p").class("quiet").own_text(&voice.say(&from));
     let says: Text = match link.standing {
-        Standing::Fresh => return from.into(),
-        Standing::Behind => say!(w::SOURCE_BEHIND),
-        Standing::Lost => say!(w::SOURCE_LOST),
-        Standing::Moved(now) => {
+        TieState::Fresh => return from.into(),
+        TieState::Behind => say!(w::SOURCE_BEHIND),
+        TieState::Lost => say!(w::SOURCE_LOST),
+        TieState::Moved(now) => {
             let now = Arg::Amount(now, Rounding::Nearest);
             say!(w::SOURCE_MOVED, shown(&tie.seen), now)
         }
@@ -86,9 +86,9 @@ fn one(
         }
     };
     let button = |phrase| el("button").attr("type", "button").say(phrase);
-    let take = matches!(link.standing, Standing::Moved(_))
+    let take = matches!(link.standing, TieState::Moved(_))
         .then(|| button(&w::TAKE_VALUE).class("main").tap(take));
-    let keep = (link.standing != Standing::Behind).then(|| button(&w::KEEP_VALUE).tap(keep));
+    let keep = (link.standing != TieState::Behind).then(|| button(&w::KEEP_VALUE).tap(keep));
     let can = !job.invented;
     let buttons: Option<El> = can.then(|| el("p").class("buttons").with(take).with(keep));
     let fault = el("p").class("fault").attr("aria-live", "polite").text_live(move || fault.get());

@@ -96,10 +96,16 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
     let refused = |refusal: Refusal| refusal.says();
     let draft = question.draft.get_untracked();
     let (units, basis) = (question.units.get_untracked(), question.basis.get_untracked());
-    let fresh = Mark::new(question.entry, &draft, units, basis, &desk.stamp())
+    let links = question.links.get_untracked();
+    let goes_to = match &over {
+        Some(place) => place.job.clone(),
+        None => desk.job_to_save_in().map_err(refused)?.id,
+    };
+    // A hold is one of its own job: elsewhere nothing is open.
+    let hold = untrack(|| question.hold()).filter(|_| links.job == goes_to);
+    let fresh = Mark::new(question.entry, &draft, units, basis, hold.as_ref(), &desk.stamp())
         .map_err(|_| say!(w::CANT_SAVE_FAULT))?;
     let is_over = over.is_some();
-    let links = question.links.get_untracked();
     // Links lead to marks of one job; saved to another, the values stand by themselves.
     let linked = |job: &str, mark: Mark| {
         if links.job == job {
@@ -126,10 +132,9 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
             (place.job, Edit::Change(mark.clone()), mark)
         }
         None => {
-            let job = desk.job_to_save_in().map_err(refused)?;
             let mark = Mark { title: title(question, &draft), ..fresh };
-            let mark = linked(&job.id, mark);
-            (job.id, Edit::Keep(mark.clone()), mark)
+            let mark = linked(&goes_to, mark);
+            (goes_to, Edit::Keep(mark.clone()), mark)
         }
     };
     let made = desk.edit(&job, edit).map_err(refused)?;
@@ -166,7 +171,7 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     }
     let voice = question.voice();
     let answer = |kept: &Kept| jobs::shown(&kept.answer);
-    let (was, is) = (then.verdict().words(), now.verdict().words());
+    let (was, is) = (then.word(), now.word());
     Some(voice.say(&say!(w::SAVED_NOW, answer(then), was, answer(&now), is)))
 }
 

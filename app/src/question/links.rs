@@ -1,12 +1,14 @@
 //! What a question takes from other marks of its job: taken by a tap, cut by typing over.
 
 use super::{Origin, Question};
+use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::speech;
 use crate::store::Links;
 use crate::words as w;
+use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::fields::{heard, row_at};
-use ledgerboard_core::job::{Job, Mark, Standing, Survey, Tie};
+use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::{Rounding, Units};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
@@ -35,7 +37,7 @@ pub(crate) struct Linked {
     /// What was taken, and whether it still holds.
     pub(crate) seen: String,
     /// How it stands.
-    pub(crate) standing: Standing,
+    pub(crate) standing: TieState,
     /// The mark that it comes from, by id.
     pub(crate) mark: String,
     /// The job of that mark.
@@ -69,6 +71,14 @@ pub(crate) fn linked(job: &Job, survey: &Survey<'_>, tie: &Tie) -> Linked {
         mark: tie.mark.clone(),
         job: job.id.clone(),
     }
+}
+
+/// What opens the hold that a question stands behind, worked from what is on record now.
+pub(super) fn hold(desk: Desk, links: RwSignal<Links>) -> Option<Opened> {
+    links.with(|links| {
+        let hold = links.behind.as_deref()?;
+        desk.jobs.with(|jobs| opened_by(jobs.iter().find(|job| job.id == links.job)?, hold))
+    })
 }
 
 /// Cuts what was typed over, for as long as the question is open.
@@ -149,7 +159,7 @@ impl Question {
         let key = self.links.with_untracked(|links| {
             links.ties.iter().find(|tie| tie.path == path).map(|tie| tie.key.clone())
         });
-        if let (Some(key), Standing::Moved(amount)) = (key, &linked.standing) {
+        if let (Some(key), TieState::Moved(amount)) = (key, &linked.standing) {
             self.write_tie(&linked.job, path, &linked.mark, &key, *amount);
         }
     }
@@ -168,6 +178,22 @@ impl Question {
             links.ties.retain(|tie| tie.path != path);
             let (path, mark, key) = (path.to_owned(), mark.to_owned(), key.to_owned());
             links.ties.push(Tie { path, mark, key, seen });
+        });
+    }
+
+    /// What opens the hold that it stands behind.
+    pub(crate) fn hold(self) -> Option<Opened> {
+        hold(self.desk, self.links)
+    }
+
+    /// Puts it behind a hold of its job, or behind none.
+    pub(crate) fn stand_behind(self, hold: Option<String>) {
+        let Some(job) = untrack(|| self.home()) else { return };
+        self.links.update(|links| {
+            if links.job != job.id {
+                *links = Links::of(&job.id, Vec::new(), None);
+            }
+            links.behind = hold;
         });
     }
 

@@ -7,7 +7,7 @@ mod links;
 mod opening;
 mod page;
 
-pub(crate) use links::{Linked, Source, as_typed, linked};
+pub(crate) use links::{Linked, Source, as_typed, linked, source_name};
 pub(crate) use opening::{Opening, open};
 pub(crate) use page::question_page;
 
@@ -88,6 +88,8 @@ pub(crate) struct Open {
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
     /// What it takes from other marks.
     pub(crate) links: RwSignal<Links>,
+    /// It came by an address with evidence, which was not taken.
+    pub(crate) left_out: bool,
     /// The path of the link that was cut last, and what it led to, until something is linked.
     pub(crate) cut: RwSignal<Option<(String, String)>>,
     /// The last change that a tap can take back.
@@ -99,11 +101,13 @@ pub(crate) struct Open {
 impl Question {
     /// Opens a question in the present owner.
     pub(crate) fn new(desk: Desk, opening: Opening) -> Self {
-        let Opening { entry, input, units, basis, origin, mark, links } = opening;
+        let Opening { entry, input, units, basis, origin, mark, links, left_out } = opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
-        let basis = RwSignal::new(basis);
-        let worked =
-            Memo::new(move |_| draft.with(|draft| entry.work(draft, units.get(), basis.get())));
+        let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
+        let worked = Memo::new(move |_| {
+            let hold = links::hold(desk, links);
+            draft.with(|draft| entry.work_behind(draft, units.get(), basis.get(), hold.as_ref()))
+        });
         Self(Box::leak(Box::new(Open {
             desk,
             entry,
@@ -112,7 +116,8 @@ impl Question {
             basis,
             origin: RwSignal::new(origin),
             mark: RwSignal::new(mark),
-            links: RwSignal::new(links),
+            links,
+            left_out,
             cut: RwSignal::new(None),
             undo: RwSignal::new(None),
             worked,

@@ -25,6 +25,8 @@ pub(crate) struct Opening {
     pub(crate) mark: Option<MarkPlace>,
     /// What it takes from other marks.
     pub(crate) links: Links,
+    /// It came by an address with evidence, which is not taken from one.
+    pub(crate) left_out: bool,
 }
 
 /// What a calculator opens with when only its name is given: what was typed last, else its sample
@@ -39,20 +41,21 @@ pub(crate) fn open(
         let from = if mark.is_some() { Origin::Own } else { Origin::Left };
         let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        return Opening { entry, input, units, basis, origin, mark, links };
+        return Opening { entry, input, units, basis, origin, mark, links, left_out: false };
     }
     let (units, basis) =
         job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
     let input = plain(entry.rows, &entry.sample(), units);
     let links = Links::default();
-    Opening { entry, input, units, basis, origin: Origin::Sample, mark: None, links }
+    let origin = Origin::Sample;
+    Opening { entry, input, units, basis, origin, mark: None, links, left_out: false }
 }
 
 impl Opening {
     /// A link's question. Where it is word for word what was typed last, but for evidence, which
     /// no link carries, it is that draft with all that belongs to it: a reload loses nothing.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
-        let Link { input, basis, units, .. } = link;
+        let Link { input, basis, units, left_out, .. } = link;
         let same = draft.filter(|draft| {
             let shown = without_evidence(entry.rows, &draft.input);
             draft.units == units && draft.basis == basis && shown.leaves() == input.leaves()
@@ -63,7 +66,7 @@ impl Opening {
         let input = filled(entry, &input, units);
         // An address carries values and never links: those are of one job on one phone.
         let (mark, links) = same.map_or_else(Default::default, |draft| (draft.mark, draft.links));
-        Self { entry, input, units, basis, origin, mark, links }
+        Self { entry, input, units, basis, origin, mark, links, left_out }
     }
 
     /// A kept mark's question.
@@ -76,6 +79,7 @@ impl Opening {
             origin: Origin::Own,
             mark: Some(MarkPlace { job: job.id.clone(), mark: mark.id.clone() }),
             links: Links::of(&job.id, mark.ties.clone(), mark.behind.clone()),
+            left_out: false,
         }
     }
 }

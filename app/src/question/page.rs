@@ -35,7 +35,8 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
     let head = el("div")
         .class("head")
         .with(el("h1").attr("tabindex", "-1").say(question.entry.name))
-        .with(live(move || stands_for(desk, question)));
+        .with(live(move || stands_for(desk, question)))
+        .with(question.left_out.then(|| el("p").class("now").say(&w::NO_EVIDENCE)));
     let side = el("div").class("side").with(sheet_view::answer(question));
     let form = el("section")
         .class("fields")

@@ -1,15 +1,15 @@
 //! The answer: its figure, its limit, the verdict, the margin rule, what to do next, and the one
 //! caution that matters. The top of it stays in view while fields change.
 
-use super::editions;
-use crate::drawing::{margin_rule, spare, verdict};
+use super::{editions, standing};
+use crate::drawing::{held, margin_rule, spare, verdict};
 use crate::elements::{El, Piece, el, flag, keep_up, live};
 use crate::question::{Origin, Question};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Faults, Sense, Verdict};
+use ledgerboard_core::sheet::{Check, Faults, Sense, Standing, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
 use leptos::prelude::{Get, Memo, With, document};
 use wasm_bindgen::JsCast;
@@ -18,6 +18,8 @@ use web_sys::HtmlElement;
 /// The answer of a question.
 pub(crate) fn answer(question: Question) -> Piece {
     let tag = move || match question.origin.get() {
+        // A hold opens blank: there is no sample of it.
+        Origin::Sample if question.entry.is_hold => None,
         Origin::Sample => Some(&w::SAMPLE),
         Origin::Left => Some(&w::AS_LEFT),
         Origin::Link => Some(&w::FROM_LINK),
@@ -64,7 +66,11 @@ pub(crate) fn answer(question: Question) -> Piece {
         .class("answer")
         .attr("aria-labelledby", "answer")
         .with(el("div").class("answer-top").with(name).with(told));
-    let rest = below.with(rest).with(caution).with(editions::line(question));
+    let rest = below
+        .with(standing::standing(question))
+        .with(rest)
+        .with(caution)
+        .with(editions::line(question));
     Piece::all([answer, rest])
 }
 
@@ -101,7 +107,12 @@ fn figure(worked: &Worked, voice: Voice) -> Piece {
         _ => say!(w::PAIR, check.name.clone(), spare(check)),
     });
     let reason = reason.map(|reason| el("span").class("reason").text(&voice.say(&reason)));
-    let verdict = el("p").class("answer-verdict").with(verdict(whole, word)).text(" ").with(reason);
+    let sign = match worked.standing {
+        Standing::Held(_) => held(),
+        Standing::Opened(_) if decisive.is_none() => verdict(Verdict::Within, &w::HOLD_OPEN),
+        _ => verdict(whole, word),
+    };
+    let verdict = el("p").class("answer-verdict").with(sign).text(" ").with(reason);
     let rule = decisive.map(|check| margin_rule(check, voice.units));
     Piece::all([Some(line), Some(verdict), rule])
 }

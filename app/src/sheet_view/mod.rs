@@ -6,6 +6,7 @@ mod checks;
 mod editions;
 mod headings;
 mod parts;
+mod standing;
 mod working;
 
 pub(crate) use answer::answer;

@@ -37,6 +37,8 @@ pub trait Calculator {
     const ABOUT: &'static Phrase;
     /// Whether the edition of the electrical code can change the answer.
     const ELECTRICAL: bool;
+    /// Whether it is the hold, behind which other work stands.
+    const IS_HOLD: bool = false;
     /// What is put in.
     type Input: Form;
     /// What comes out, geometry included.

@@ -87,7 +87,7 @@ pub fn demo(voice: Voice) -> Job {
 fn mark(told: &Told, basis: Basis, voice: Voice, stamp: &Stamp) -> Option<Mark> {
     let link = Link::read(told.address).ok()?;
     let entry = catalog::find(&link.calculator)?;
-    let mark = Mark::new(entry, &link.input, link.units, basis, stamp).ok()?;
+    let mark = Mark::new(entry, &link.input, link.units, basis, None, stamp).ok()?;
     Some(Mark {
         title: voice.phrase(told.title),
         spot: voice.phrase(told.spot),

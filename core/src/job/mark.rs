@@ -5,13 +5,17 @@ use super::refusal::{LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Refusal, fits, u
 use super::stamp::{Moment, Stamp};
 use super::tie::Tie;
 use super::words as w;
+use crate::calculators::hold::Opened;
 use crate::catalog::{self, Entry, Worked};
 use crate::edition::{Basis, Electrical};
 use crate::measure::Units;
 use crate::say;
-use crate::sheet::{Faults, Verdict};
+use crate::sheet::{Faults, Standing, Verdict};
 use crate::wire::Node;
-use crate::words::Text;
+use crate::words::{Phrase, Text};
+
+/// What is kept as the verdict of what was held.
+const HELD: &str = "held";
 
 /// The answer as it was on the day, in exact text. It never changes by itself: not when a
 /// job's edition changes, not when a calculator is corrected.
@@ -21,7 +25,7 @@ pub struct Kept {
     pub figure: String,
     /// Its exact text, with its unit.
     pub answer: String,
-    /// [`Verdict::key`] of the whole.
+    /// [`Verdict::key`] of the whole, or `held`.
     pub verdict: String,
     /// The edition that it was shown under, where one matters.
     pub edition: Option<Electrical>,
@@ -38,7 +42,8 @@ impl Kept {
         Self {
             figure: sheet.headline.key.to_owned(),
             answer: sheet.headline.amount.exact(),
-            verdict: sheet.verdict().key().to_owned(),
+            verdict: if worked.standing.is_held() { HELD } else { sheet.verdict().key() }
+                .to_owned(),
             edition: worked.edition,
             figures: sheet
                 .figures
@@ -53,9 +58,19 @@ impl Kept {
         }
     }
 
-    /// The verdict. One that this version doesn't know reads as "ask locally".
+    /// The verdict of the rules. One that this version doesn't know reads as "ask locally".
     pub fn verdict(&self) -> Verdict {
         Verdict::from_key(&self.verdict).unwrap_or(Verdict::Ask)
+    }
+
+    /// Whether it was held.
+    pub fn is_held(&self) -> bool {
+        self.verdict == HELD
+    }
+
+    /// The word for how it stood.
+    pub fn word(&self) -> &'static Phrase {
+        if self.is_held() { Standing::held() } else { self.verdict().words() }
     }
 
     /// Whether a person would call the two the same answer: figure, text and verdict. Which
@@ -129,10 +144,11 @@ impl Mark {
         input: &Node,
         units: Units,
         basis: Basis,
+        hold: Option<&Opened>,
         stamp: &Stamp,
     ) -> Result<Self, Faults> {
         let input = entry.canonical(input, units)?;
-        let worked = entry.work(&input, Units::Customary, basis)?;
+        let worked = entry.work_behind(&input, Units::Customary, basis, hold)?;
         Ok(Self {
             id: stamp.id(),
             calculator: entry.id.to_owned(),
@@ -150,17 +166,26 @@ impl Mark {
         })
     }
 
-    /// Works the mark again, under `basis`: the answer of today beside the kept one.
+    /// Works the mark again, under `basis` and with no hold open: the answer of today beside the
+    /// kept one. What disturbs old material is held.
     ///
     /// # Errors
     /// Why it can't be; then the kept answer is all there is to show.
     pub fn work(&self, basis: Basis) -> Result<Worked, Stale> {
+        self.work_behind(basis, None)
+    }
+
+    /// Works the mark again behind a hold.
+    ///
+    /// # Errors
+    /// As [`Mark::work`].
+    pub fn work_behind(&self, basis: Basis, hold: Option<&Opened>) -> Result<Worked, Stale> {
         let entry = catalog::find(&self.calculator).ok_or(Stale::NoCalculator)?;
         if entry.version != self.version {
             return Err(Stale::OtherVersion);
         }
         // The units are written out in a kept input, so that the default is never asked for.
-        entry.work(&self.input, Units::Customary, basis).map_err(Stale::Refused)
+        entry.work_behind(&self.input, Units::Customary, basis, hold).map_err(Stale::Refused)
     }
 
     /// The same mark with a new id and a clock of its own. Its answer is as old as it was, and so
@@ -192,7 +217,8 @@ mod tests {
 
     fn sample() -> Mark {
         let input = entry().sample();
-        Mark::new(entry(), &input, Units::Metric, Basis::default(), &samples::stamp(4)).unwrap()
+        Mark::new(entry(), &input, Units::Metric, Basis::default(), None, &samples::stamp(4))
+            .unwrap()
     }
 
     #[test]
@@ -211,7 +237,9 @@ mod tests {
     fn what_has_no_answer_is_not_kept() {
         let nothing = Node::text("nothing");
         let stamp = samples::stamp(0);
-        assert!(Mark::new(entry(), &nothing, Units::Customary, Basis::default(), &stamp).is_err());
+        assert!(
+            Mark::new(entry(), &nothing, Units::Customary, Basis::default(), None, &stamp).is_err()
+        );
     }
 
     #[test]

@@ -31,7 +31,7 @@ pub use refusal::{
 };
 pub use site::{Gone, Job, Spot};
 pub use stamp::{Civil, Moment, Stamp};
-pub use survey::{NotTaken, Offer, Standing, Survey};
+pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;
 
 #[cfg(test)]

@@ -123,7 +123,7 @@ fn fixture(file: &str, rewrite: bool, fresh: impl Fn() -> String) -> String {
 fn fresh_marks(entry: &Entry) -> String {
     let stamp = samples::stamp(0);
     let sample =
-        Mark::new(entry, &entry.sample(), Units::Customary, <_>::default(), &stamp).unwrap();
+        Mark::new(entry, &entry.sample(), Units::Customary, <_>::default(), None, &stamp).unwrap();
     let mut marks = vec![sample];
     let demo = super::demo(Voice::default());
     marks.extend(demo.marks.into_iter().filter(|mark| mark.calculator == entry.id));
@@ -200,7 +200,8 @@ fn stored_shapes_move_only_with_their_version_step_and_fixture() {
 fn a_kept_box_fill_takes_a_kilobyte_at_most() {
     let entry = catalog::find("box-fill").unwrap();
     let stamp = samples::stamp(0);
-    let mark = Mark::new(entry, &entry.sample(), Units::Customary, <_>::default(), &stamp).unwrap();
+    let mark =
+        Mark::new(entry, &entry.sample(), Units::Customary, <_>::default(), None, &stamp).unwrap();
     let mark = Mark { title: "Switch by the door".into(), spot: "Den".into(), ..mark };
     let bytes = serde_json::to_string(&mark.stored()).unwrap().len();
     assert!(bytes <= 1_024, "{bytes} bytes");

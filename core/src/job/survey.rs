@@ -7,6 +7,7 @@ use super::mark::{Kept, Mark, Stale};
 use super::site::Job;
 use super::stamp::Moment;
 use super::tie::Tie;
+use crate::calculators::hold::Opened;
 use crate::catalog::{self, Worked};
 use crate::measure::Units;
 use crate::sheet::{Faults, Figure};
@@ -15,7 +16,7 @@ use crate::words::Amount;
 
 /// How a link stands today.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum TieState {
     /// The figure says what was taken.
     Fresh,
     /// The figure says something else now.
@@ -24,6 +25,18 @@ pub enum Standing {
     Behind,
     /// The mark or its figure is gone, or can't be worked.
     Lost,
+}
+
+/// What opens the hold that a mark stands behind, worked from what is on record in the job now.
+pub fn opened(job: &Job, mark: &Mark) -> Option<Opened> {
+    opened_by(job, mark.behind.as_deref()?)
+}
+
+/// What a hold of the job opens, worked from what is on record now.
+pub fn opened_by(job: &Job, hold: &str) -> Option<Opened> {
+    let hold = job.mark(hold)?;
+    let entry = catalog::find(&hold.calculator).filter(|entry| entry.version == hold.version)?;
+    entry.opened(&hold.input, Units::Customary, job.basis)
 }
 
 /// Why a value could not be taken.
@@ -57,7 +70,8 @@ pub struct Survey<'a> {
 impl<'a> Survey<'a> {
     /// Works all marks of a job.
     pub fn of(job: &'a Job) -> Self {
-        let worked = job.marks.iter().map(|mark| mark.work(job.basis)).collect();
+        let worked = |mark: &Mark| mark.work_behind(job.basis, opened(job, mark).as_ref());
+        let worked = job.marks.iter().map(worked).collect();
         let mut survey = Self { job, worked, fresh: Vec::new() };
         survey.fresh = survey.fresh_ones();
         survey
@@ -85,12 +99,12 @@ impl<'a> Survey<'a> {
     }
 
     /// How one link stands.
-    pub fn standing(&self, tie: &Tie) -> Standing {
+    pub fn standing(&self, tie: &Tie) -> TieState {
         match self.figure(&tie.mark, &tie.key) {
-            None => Standing::Lost,
-            Some(figure) if figure.amount.exact() != tie.seen => Standing::Moved(figure.amount),
-            Some(_) if self.is_fresh(&tie.mark) => Standing::Fresh,
-            Some(_) => Standing::Behind,
+            None => TieState::Lost,
+            Some(figure) if figure.amount.exact() != tie.seen => TieState::Moved(figure.amount),
+            Some(_) if self.is_fresh(&tie.mark) => TieState::Fresh,
+            Some(_) => TieState::Behind,
         }
     }
 
@@ -158,7 +172,8 @@ impl<'a> Survey<'a> {
                 tie.seen.clone_from(&exact);
             }
         }
-        let worked = taken.work(self.job.basis).map_err(NotTaken::Stale)?;
+        let hold = opened(self.job, &taken);
+        let worked = taken.work_behind(self.job.basis, hold.as_ref()).map_err(NotTaken::Stale)?;
         taken.kept = Kept::of(&worked);
         Ok(taken)
     }

@@ -7,7 +7,7 @@ use super::record::{self, Head};
 use super::refusal::Refusal;
 use super::samples::stamp;
 use super::site::Job;
-use super::survey::{NotTaken, Standing, Survey};
+use super::survey::{NotTaken, Survey, TieState};
 use super::tie::Tie;
 use crate::catalog;
 use crate::edition::Basis;
@@ -22,7 +22,8 @@ fn run(step: u64, sixteenths: i64) -> Mark {
     let entry = catalog::find("cable-securing").unwrap();
     let mut input = entry.sample();
     input.put("run", Node::Text([&sixteenths.to_string(), "/16 in"].concat()));
-    let mark = Mark::new(entry, &input, Units::Customary, Basis::default(), &stamp(step)).unwrap();
+    let mark =
+        Mark::new(entry, &input, Units::Customary, Basis::default(), None, &stamp(step)).unwrap();
     Mark { title: ["Run ", &step.to_string()].concat(), ..mark }
 }
 
@@ -125,7 +126,7 @@ fn settled(job: &Job, picks: &[usize]) -> Option<Job> {
             .marks
             .iter()
             .flat_map(|mark| mark.ties.iter().map(move |tie| (mark, tie)))
-            .filter(|(_, tie)| matches!(survey.standing(tie), Standing::Moved(_)))
+            .filter(|(_, tie)| matches!(survey.standing(tie), TieState::Moved(_)))
             .collect();
         if moved.is_empty() {
             return Some(job);
@@ -159,7 +160,7 @@ proptest! {
                 for tie in &mark.ties {
                     let user = survey.users(&tie.mark).any(|user| user.id == mark.id);
                     prop_assert!(user || job.mark(&tie.mark).is_none());
-                    if survey.standing(tie) == Standing::Fresh {
+                    if survey.standing(tie) == TieState::Fresh {
                         prop_assert!(fresh(&job, &tie.mark, 0));
                     }
                 }
@@ -242,7 +243,7 @@ fn typing_over_cuts_the_link_and_undo_ties_it_again() {
     let mut job = job(&[1600, 1600]);
     let mark = tied(&job, &id(1), "run", &id(0), "gap").unwrap();
     apply(&mut job, Edit::Change(mark.clone()), &stamp(9)).unwrap();
-    assert_eq!(Survey::of(&job).standing(&mark.ties[0]), Standing::Fresh);
+    assert_eq!(Survey::of(&job).standing(&mark.ties[0]), TieState::Fresh);
     let typed = retyped(job.mark(&id(1)).unwrap(), 999);
     let undo = apply(&mut job, Edit::Change(typed), &stamp(9)).unwrap();
     assert_eq!(job.mark(&id(1)).unwrap().ties, []);
@@ -250,7 +251,7 @@ fn typing_over_cuts_the_link_and_undo_ties_it_again() {
     assert_eq!(job.mark(&id(1)).unwrap().ties, mark.ties);
     // The source gone, the value stands and the link says so; back again, it is as before.
     let undo = apply(&mut job, Edit::Remove(id(0)), &stamp(9)).unwrap();
-    assert_eq!(Survey::of(&job).standing(&mark.ties[0]), Standing::Lost);
+    assert_eq!(Survey::of(&job).standing(&mark.ties[0]), TieState::Lost);
     assert!(!Survey::of(&job).is_fresh(&id(1)));
     apply(&mut job, undo, &stamp(9)).unwrap();
     assert!(Survey::of(&job).is_fresh(&id(1)));

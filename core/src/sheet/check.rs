@@ -21,6 +21,8 @@ words! {
     OVER = "over";
     SHORT = "short";
     ASK = "ask locally";
+    /// Not a verdict on a rule: old material comes first.
+    HELD = "held";
 }
 
 impl Verdict {

@@ -1,6 +1,7 @@
 //! Whether work on an old surface may be planned on, as its hold has it.
 
-use crate::words::Text;
+use super::check::HELD;
+use crate::words::{Phrase, Text};
 
 /// How a question stands with the holds. It says what is so; it opens nothing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -15,6 +16,11 @@ pub enum Standing {
 }
 
 impl Standing {
+    /// The word for what is held.
+    pub fn held() -> &'static Phrase {
+        &HELD
+    }
+
     /// Whether it is held.
     pub fn is_held(&self) -> bool {
         matches!(self, Self::Held(_))

@@ -3,6 +3,7 @@
 use super::words as w;
 use crate::choice;
 use crate::rules::electrical::conductor_volume::Awg;
+use crate::rules::hazards::Material;
 
 choice! {
     /// What is put on or in the opening.
@@ -184,6 +185,32 @@ impl DeviceSize {
             Self::Awg10 => Some(Awg::Awg10),
             Self::Awg8 => Some(Awg::Awg8),
             Self::Awg6 => Some(Awg::Awg6),
+        }
+    }
+}
+
+choice! {
+    /// What is cut for the box.
+    pub enum CutInto {
+        /// Nothing old: open framing, or board that is new.
+        Open = "open", w::CUT_OPEN;
+        /// Old plaster.
+        Plaster = "plaster", w::CUT_PLASTER;
+        /// Old board with its joint compound.
+        Board = "board", w::CUT_BOARD;
+        /// Any other old surface.
+        Other = "other", w::CUT_OTHER;
+    }
+}
+
+impl CutInto {
+    /// The old material that is cut; none where nothing old is.
+    pub fn material(self) -> Option<Material> {
+        match self {
+            Self::Open => None,
+            Self::Plaster => Some(Material::Plaster),
+            Self::Board => Some(Material::Board),
+            Self::Other => Some(Material::Other),
         }
     }
 }

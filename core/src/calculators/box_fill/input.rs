@@ -1,7 +1,8 @@
 //! What is put in: the box, what deepens or splits it, and all that goes into it.
 
 use super::choices::{
-    AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
+    AddKind, BarrierKind, CableGround, CableKind, Clamps, CutInto, DeviceKind, DeviceSize, How,
+    SupportKind,
 };
 use super::enclosure::{Enclosure, Ring};
 use super::sizes::are_mixed;
@@ -261,6 +262,8 @@ form! {
         devices: Vec<Device>, row(&w::DEVICES, &w::NOTHING, Kind::List(&DEVICES));
         /// Where the cables are clamped.
         clamps: Clamps, row(&w::CLAMPS, &w::CLAMPS_HINT, Kind::Choice(Clamps::PICKS));
+        /// What is cut for it.
+        cut: CutInto, row(&w::CUT, &w::CUT_HINT, Kind::Choice(CutInto::PICKS));
         /// Conductors by hand.
         wires: Vec<Wire>, row(&w::WIRES, &w::WIRES_HINT, Kind::List(&WIRES));
         /// Rings, covers and extensions.

@@ -18,7 +18,8 @@ mod words;
 
 pub use advice::{Mend, Room, Suits, Wall};
 pub use choices::{
-    AddKind, BarrierKind, CableGround, CableKind, Clamps, DeviceKind, DeviceSize, How, SupportKind,
+    AddKind, BarrierKind, CableGround, CableKind, Clamps, CutInto, DeviceKind, DeviceSize, How,
+    SupportKind,
 };
 pub use enclosure::{Enclosure, Ring};
 pub use fill::{Kind, Share, Side};
@@ -29,6 +30,7 @@ pub use section::{Layer, Section};
 use super::{Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::measure::Volume;
+use crate::rules::hazards::{Deed, Disturbs};
 use crate::sheet::{Faults, Sheet};
 use crate::words::Phrase;
 
@@ -83,6 +85,12 @@ impl Calculator for BoxFill {
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
+    }
+
+    fn disturbs(input: &Input) -> Option<Disturbs> {
+        // How much paint a cutout breaks isn't worked out, so that minor work doesn't cover it.
+        let of = |material| Disturbs { material, deed: Deed::Cut, area: None, painted: None };
+        input.cut.material().map(of)
     }
 }
 

@@ -4,6 +4,12 @@ use crate::words;
 
 words! {
     NAME = "Box fill";
+    CUT = "Old wall or ceiling cut for it";
+    CUT_HINT = "Old plaster, board and mud are held until a laboratory has looked at them.";
+    CUT_OPEN = "None: open framing or new board";
+    CUT_PLASTER = "Old plaster";
+    CUT_BOARD = "Old board and its joint compound";
+    CUT_OTHER = "Another old surface";
     ABOUT = "Does it all fit in the box, what else would, and what to do if not";
     NOTHING = "";
 

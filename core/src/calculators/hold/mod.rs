@@ -92,6 +92,7 @@ impl Calculator for Hold {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const IS_HOLD: bool = true;
     type Input = Input;
     type Answer = Answer;
 
