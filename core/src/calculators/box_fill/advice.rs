@@ -201,9 +201,11 @@ pub(super) fn mends(input: &Input, edition: Electrical) -> Vec<Mend> {
     let mut mends = Vec::new();
     mends.extend(ring(input, edition));
     mends.extend(extension(input, edition));
-    mends.extend(cut_in(input, edition));
+    let same_opening = cut_in(input, edition);
+    let wider = if same_opening.is_none() { wider_cut_in(input, edition) } else { None };
+    mends.extend(same_opening);
     mends.extend(deeper(input, edition));
-    mends.extend(wider_cut_in(input, edition));
+    mends.extend(wider);
     mends.extend(next_gang(input, edition));
     if mends.is_empty() {
         mends.extend(another(input, edition));
@@ -223,17 +225,20 @@ fn tried(
     Some(Mend { name, fill, volume, puts, wall, mended })
 }
 
-/// The most that cut-in boxes of one, two and three gangs are marked with, as a guess of what is
-/// on the shelf. Common practice.
-const CUT_IN: [Volume; 3] =
-    [Volume::hundredths(2250), Volume::hundredths(3400), Volume::hundredths(5400)];
+/// The least and the most that cut-in boxes of one, two and three gangs are marked with, as a
+/// guess of what is on the shelf. Common practice.
+const CUT_IN: [(Volume, Volume); 3] = [
+    (Volume::hundredths(1800), Volume::hundredths(2250)),
+    (Volume::hundredths(2500), Volume::hundredths(3400)),
+    (Volume::hundredths(4400), Volume::hundredths(5400)),
+];
 
 /// For an old device box in a finished wall: a marked box that clamps to the board from the front.
 fn cut_in(input: &Input, edition: Electrical) -> Option<Mend> {
     cut_in_of(input, edition, input.gangs, Wall::Touched)
 }
 
-/// The same, of more gangs.
+/// The same, of more gangs, where no other holds it.
 fn wider_cut_in(input: &Input, edition: Electrical) -> Option<Mend> {
     (input.gangs + 1..=3).find_map(|gangs| cut_in_of(input, edition, gangs, Wall::Opened))
 }
@@ -241,10 +246,10 @@ fn wider_cut_in(input: &Input, edition: Electrical) -> Option<Mend> {
 fn cut_in_of(input: &Input, edition: Electrical, gangs: i64, wall: Wall) -> Option<Mend> {
     let family = input.enclosure.metal()?.family;
     matches!(family, Family::Device | Family::Handy).then_some(())?;
-    let most = *CUT_IN.get(usize::try_from(gangs - 1).ok()?)?;
+    let (smallest, most) = *CUT_IN.get(usize::try_from(gangs - 1).ok()?)?;
     let adds = Vec::new();
     let bare = Input { enclosure: Enclosure::Marked, marked: most, gangs, adds, ..input.clone() };
-    let least = least_marked(&bare, edition, &volumes(&bare).ok()?)?;
+    let least = least_marked(&bare, edition, &volumes(&bare).ok()?)?.max(smallest);
     STAMPS.iter().copied().filter(|stamp| (least..=most).contains(stamp)).find_map(|marked| {
         let changed = Input { marked, ..bare.clone() };
         let mut puts = marked_puts(marked);
