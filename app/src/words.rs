@@ -41,6 +41,8 @@ words! {
     TO_SPARE = "{0} to spare";
     TOO_MUCH = "{0} too much";
     TOO_LITTLE = "{0} too little";
+    MISSING = "{0} missing";
+    SURE_ALONE = "By {0}.";
     RULE_NAME = "{0} of {1}, {2}, {3}";
     NEEDS = "needs: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at";
@@ -79,7 +81,8 @@ words! {
 
     // Holds.
     HOLD_OPEN = "open";
-    OPEN_HOLD = "Work through: {0}";
+    OPEN_HOLD = "Go to “{0}”";
+    OPEN_THAT_HOLD = "See what keeps it shut: {0}";
     BEHIND = "Stands behind";
     BEHIND_NONE = "No hold yet";
     NO_EVIDENCE = "The link came with a result. Results are never taken from a link: read the report yourself and enter it.";

@@ -23,7 +23,11 @@ pub(crate) fn spare(check: &Check) -> Text {
             Text { phrase: &w::TO_SPARE, args: vec![Arg::Amount(margin, check.margin_rounding())] }
         }
         (_, sense) => Text {
-            phrase: if sense == Sense::AtMost { &w::TOO_MUCH } else { &w::TOO_LITTLE },
+            phrase: match (sense, margin) {
+                (Sense::AtMost, _) => &w::TOO_MUCH,
+                (Sense::AtLeast, Amount::Count(_)) => &w::MISSING,
+                (Sense::AtLeast, _) => &w::TOO_LITTLE,
+            },
             args: vec![Arg::Amount(turned(margin), Rounding::Up)],
         },
     }

@@ -10,7 +10,7 @@ use crate::sheet_view::orphaned_undo;
 use crate::store::{Links, MarkPlace, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
-use ledgerboard_core::job::{Edit, Job, Kept, Mark, Refusal};
+use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Refusal};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Phrase, Text};
@@ -144,9 +144,15 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
     Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse), written: made.written })
 }
 
-/// The calculator's name and its first choice.
+/// What a person called it, where the form asks for that; else the calculator's name and its
+/// first choice.
 fn title(question: Question, draft: &Node) -> String {
     let entry = question.entry;
+    let line = entry.rows.iter().find(|row| matches!(row.kind, Kind::Text(_)));
+    let line = line.and_then(|row| draft.get(row.key)?.leaf()).unwrap_or_default();
+    if !line.trim().is_empty() {
+        return line.trim().chars().take(LONGEST_TITLE).collect();
+    }
     let chosen = |row: &Row| match row.kind {
         Kind::Choice(picks) => {
             let leaf = draft.get(row.key).and_then(Node::leaf)?;

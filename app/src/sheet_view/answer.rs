@@ -9,7 +9,7 @@ use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Faults, Sense, Standing, Verdict};
+use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Standing, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
 use leptos::prelude::{Get, Memo, With, document};
 use wasm_bindgen::JsCast;
@@ -44,7 +44,7 @@ pub(crate) fn answer(question: Question) -> Piece {
     let top = live(move || {
         let voice = question.voice();
         question.worked.with(|worked| match worked {
-            Ok(worked) => figure(worked, voice),
+            Ok(worked) => figure(worked, question.entry.is_hold, voice),
             Err(faults) => needs(faults),
         })
     });
@@ -82,7 +82,7 @@ fn name(question: Question) -> String {
     })
 }
 
-fn figure(worked: &Worked, voice: Voice) -> Piece {
+fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     let sheet = &worked.sheet;
     let headline = &sheet.headline;
     let amount =
@@ -93,7 +93,8 @@ fn figure(worked: &Worked, voice: Voice) -> Piece {
         Sense::AtLeast => say!(w::OF_AT_LEAST, bare(lead.limit, voice)),
     });
     // The whole may be worse than the check that the figure belongs to: then the worse one speaks.
-    let decisive = sheet.decisive();
+    // A hold's own gates are no measure: what it says is that it is shut, or open.
+    let decisive = sheet.decisive().filter(|_| !is_hold);
     let whole = sheet.verdict();
     let word = decisive.map_or_else(|| whole.words(), Check::word);
     let line = el("p")
@@ -109,7 +110,7 @@ fn figure(worked: &Worked, voice: Voice) -> Piece {
     let reason = reason.map(|reason| el("span").class("reason").text(&voice.say(&reason)));
     let sign = match worked.standing {
         Standing::Held(_) => held(),
-        Standing::Opened(_) if decisive.is_none() => verdict(Verdict::Within, &w::HOLD_OPEN),
+        Standing::Opened(_) if is_hold => verdict(Verdict::Within, &w::HOLD_OPEN),
         _ => verdict(whole, word),
     };
     let verdict = el("p").class("answer-verdict").with(sign).text(" ").with(reason);
@@ -190,7 +191,11 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
     let note = note.and_then(|check| check.note.as_ref()).filter(|_| sheet.next.is_none());
     let note = note.map(|note| el("p").class("next").text(&voice.say(note)));
     let clause = decisive.map(|check| {
-        el("p").class("edition quiet").text(&voice.say(&say!(w::BY, check.source.clause)))
+        let by = match check.source.confidence {
+            Confidence::CommonPractice => say!(w::SURE_ALONE, check.source.confidence.words()),
+            _ => say!(w::BY, check.source.clause),
+        };
+        el("p").class("edition quiet").text(&voice.say(&by))
     });
     let left_out = worked.left_out.first().map(|fault| {
         let path = fault.path.clone();

@@ -40,7 +40,19 @@ fn shut(question: Question, reasons: &[Text]) -> El {
         .class("shut")
         .with_all(why)
         .with(live(move || picker(question)))
+        .with(live(move || way_to(question)))
         .with(door.map(|door| el("p").with(door)))
+}
+
+/// The way to the hold that it stands behind, while that is shut.
+fn way_to(question: Question) -> Option<El> {
+    let (job, hold) =
+        question.links.with(|links| Some((links.job.clone(), links.behind.clone()?)))?;
+    let home = question.desk.job(&job)?;
+    let name = source_name(home.mark(&hold)?, None);
+    let text = speech::say(&say!(w::OPEN_THAT_HOLD, name));
+    let door = el("a").class("door").attr("href", &route::mark(&job, &hold)).own_text(&text);
+    Some(el("p").with(door))
 }
 
 fn is_hold(mark: &Mark) -> bool {

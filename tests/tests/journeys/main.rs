@@ -7,6 +7,7 @@ mod box_fill;
 mod first_visit;
 mod harness;
 mod harness_checks;
+mod holds;
 mod jobs;
 mod requests;
 mod server_checks;

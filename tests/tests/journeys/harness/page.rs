@@ -132,6 +132,17 @@ impl Page {
         )
     }
 
+    /// Shows the page as it goes to paper, or on the screen again.
+    #[track_caller]
+    pub(crate) fn print_media(&self, on_paper: bool) -> impl Future<Output = ()> {
+        self.step(format!("on paper: {on_paper}"), async move {
+            let media = if on_paper { "print" } else { "screen" };
+            let cdp = self.cdp().await?;
+            cdp.send_raw("Emulation.setEmulatedMedia", json!({ "media": media })).await?;
+            Ok(())
+        })
+    }
+
     /// Asks for larger text, in percent of the usual; see [`set_text_percent`].
     #[track_caller]
     pub(crate) fn text_percent(&self, percent: u32) -> impl Future<Output = ()> {
