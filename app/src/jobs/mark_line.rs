@@ -8,10 +8,11 @@ use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
+use ledgerboard_core::catalog;
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
-use ledgerboard_core::words::{Amount, Arg, Text};
+use ledgerboard_core::words::{Amount, Arg, Phrase, Text};
 use leptos::prelude::*;
 
 /// What was just taken from the list, shown in its place until the next change.
@@ -42,6 +43,12 @@ pub(crate) fn shown(answer: &str) -> Text {
     }
 }
 
+/// The word for how a kept answer stood: a hold that isn't shut is open.
+pub(crate) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
+    let is_hold = catalog::find(calculator).is_some_and(|entry| entry.is_hold);
+    if is_hold && !kept.is_held() { &w::HOLD_OPEN } else { kept.word() }
+}
+
 /// The line of a mark.
 pub(super) fn mark_line(
     desk: Desk,
@@ -65,7 +72,8 @@ pub(super) fn mark_line(
             let now = Kept::of(worked);
             let differs = (!now.agrees(kept)).then(|| {
                 let today = shown(&now.answer);
-                let (then, now) = (kept.word(), now.word());
+                let (then, now) =
+                    (word_of(&mark.calculator, kept), word_of(&mark.calculator, &now));
                 say!(w::THEN_NOW, answer.clone(), then, today, now)
             });
             (true, differs)
@@ -80,7 +88,7 @@ pub(super) fn mark_line(
         .text(" ")
         .with(el("span").class("value").text(&voice.say(&answer)))
         .text(" ")
-        .with(if is_held { held() } else { verdict(word, kept.word()) });
+        .with(if is_held { held() } else { verdict(word, word_of(&mark.calculator, kept)) });
     let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
     let day = say!(w::SAVED_ON, mark.at.text());
     el("li")

@@ -177,7 +177,8 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     }
     let voice = question.voice();
     let answer = |kept: &Kept| jobs::shown(&kept.answer);
-    let (was, is) = (then.word(), now.word());
+    let id = question.entry.id;
+    let (was, is) = (jobs::word_of(id, then), jobs::word_of(id, &now));
     Some(voice.say(&say!(w::SAVED_NOW, answer(then), was, answer(&now), is)))
 }
 
