@@ -78,9 +78,12 @@ const fn entry<C: Calculator>() -> Entry {
             let sheet = C::sheet(&input, &answer, basis);
             Ok(Solved { sheet, own: C::standing(&answer), disturbs: C::disturbs(&input) })
         },
-        opens: |node, units, basis| {
-            let input = Reader::form::<C::Input>(node, units).ok()?;
-            C::opens(C::solve(&input, basis).ok()?)
+        opens: match C::OPENS {
+            None => |_, _, _| None,
+            Some(_) => |node, units, basis| {
+                let input = Reader::form::<C::Input>(node, units).ok()?;
+                C::OPENS.and_then(|opens| opens(C::solve(&input, basis).ok()?))
+            },
         },
         disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?),
     }

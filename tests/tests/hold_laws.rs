@@ -105,7 +105,7 @@ fn may_open(input: &Input) -> bool {
     let feet = |count: i64| Area::square_feet(count);
     let area = input.area.unwrap_or(feet(99_999));
     let samples = 3 + 2 * i64::from(area > feet(1000)) + 2 * i64::from(area > feet(5000));
-    let says = |text: &str| text.chars().any(char::is_alphanumeric);
+    let says = |text: &str| text.chars().any(|it| it.is_alphabetic() || it.is_ascii_digit());
     let minor = feet(if input.paint.outside { 20 } else { 6 });
     let paint = &input.paint;
     let untouched = paint.painted == Some(Area::ZERO) && paint.window == Window::No;

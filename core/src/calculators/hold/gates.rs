@@ -66,7 +66,8 @@ impl Gate {
     }
 }
 
-/// Whether a line says anything: a dash doesn't.
+/// Whether a line says anything: a dash doesn't. A letter of any script does, and a digit of 0 to
+/// 9; a table of all digits there are is not worth its weight.
 fn said(text: &str) -> bool {
     text.chars().any(|sign| sign.is_alphabetic() || sign.is_ascii_digit())
 }

@@ -92,6 +92,7 @@ impl Calculator for Hold {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const OPENS: Option<fn(Answer) -> Option<Opened>> = Some(|answer| answer.opened);
     type Input = Input;
     type Answer = Answer;
 
@@ -112,10 +113,6 @@ impl Calculator for Hold {
             Some(opened) => Standing::Opened(opened.says()),
             None => Standing::Held(answer.reasons().map(|reason| reason.says.clone()).collect()),
         }
-    }
-
-    fn opens(answer: Answer) -> Option<Opened> {
-        answer.opened
     }
 }
 
