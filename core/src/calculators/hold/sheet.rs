@@ -158,7 +158,7 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     if matches!(input.material, Material::Texture | Material::Board | Material::Plaster) {
         all.push(plain(&w::SYSTEM, None));
     }
-    if input.built.is_some_and(asbestos::is_later) {
+    if [input.built, input.put_up].into_iter().flatten().any(asbestos::is_later) {
         all.push(plain(&w::LATER, Some(&AFTER)));
     }
     if input.deed == Deed::Cover {

@@ -115,6 +115,9 @@ fn no_year_does_without_a_report() {
         assert!(opens(&input));
         input.report = Report::blank();
         assert!(!opens(&input), "{year}");
+        let later = Input { put_up: Some(2005), ..input };
+        assert!(!opens(&later));
+        assert_eq!(solve(&later).presumed, year <= 1980, "the building's year counts");
     }
 }
 

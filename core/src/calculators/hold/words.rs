@@ -150,7 +150,7 @@ words! {
     LEAVE = "Sound material is best left alone. Breaking it needs people who are trained for it.";
     INSPECTOR = "An accredited inspector takes the samples, all of one area, and never you with a knife.";
     SYSTEM = "Joint compound of those years may hold it too: have the whole board sampled, not its texture alone.";
-    LATER = "A house of after 1980 is no proof: old stock was used up later.";
+    LATER = "After 1980 is no proof: old stock was used up later.";
     COVERING = "Covering is still work on it: screws go through.";
     LEAD_WORK = "Lead paint: plastic on the floor to 6 ft past the work, 10 ft outside, HEPA vacuum, wet mop.";
     LEAD_FIRM = "The certified firm sets up, keeps others out and keeps the records.";
