@@ -72,7 +72,7 @@ const fn entry<C: Calculator>() -> Entry {
         name: C::NAME,
         about: C::ABOUT,
         electrical: C::ELECTRICAL,
-        is_hold: C::IS_HOLD,
+        is_hold: C::OPENS.is_some(),
         rows: C::Input::ROWS,
         sample: || C::sample().write_parts(),
         canonical: |node, units| {
@@ -93,10 +93,14 @@ const fn entry<C: Calculator>() -> Entry {
                 }
             }
         },
-        opens: |node, units, basis| {
-            let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
-            // What could not be read opens nothing.
-            left_out.is_empty().then(|| C::opens(C::solve(&input, basis).ok()?))?
+        opens: match C::OPENS {
+            None => |_, _, _| None,
+            Some(_) => |node, units, basis| {
+                let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
+                // What could not be read opens nothing.
+                let answer = left_out.is_empty().then(|| C::solve(&input, basis).ok())??;
+                C::OPENS.and_then(|opens| opens(answer))
+            },
         },
         disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?.0),
     }

@@ -3,7 +3,7 @@
 
 use ledgerboard_core::calculators::hold::{Asbestos, Input, Lead, Local, Opened, Window, solve};
 use ledgerboard_core::catalog::{self, Link};
-use ledgerboard_core::edition::Basis;
+use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::fields::{Form, Reader};
 use ledgerboard_core::measure::{Area, Length, Units};
 use ledgerboard_core::rules::hazards::{Deed, Material};
@@ -173,6 +173,18 @@ fn no_address_opens_a_hold() {
             Ok(())
         })
         .unwrap();
+}
+
+#[test]
+fn no_edition_changes_a_hold() {
+    let hold = catalog::find("hold").unwrap();
+    for node in [Node::EMPTY, whole()] {
+        let work = |basis| hold.work(&node, Units::Customary, basis).unwrap();
+        let plain = work(Basis::default());
+        for edition in Electrical::ALL {
+            assert_eq!(work(Basis { electrical: Some(edition) }), plain);
+        }
+    }
 }
 
 #[test]

@@ -37,8 +37,8 @@ pub trait Calculator {
     const ABOUT: &'static Phrase;
     /// Whether the edition of the electrical code can change the answer.
     const ELECTRICAL: bool;
-    /// Whether it is the hold, behind which other work stands.
-    const IS_HOLD: bool = false;
+    /// What an answer opens: for the hold alone. No method, so that the page ships it once.
+    const OPENS: Option<fn(Self::Answer) -> Option<Opened>> = None;
     /// What is put in.
     type Input: Form;
     /// What comes out, geometry included.
@@ -62,9 +62,5 @@ pub trait Calculator {
     /// How the answer itself stands: for the hold alone, which is its own.
     fn standing(_: &Self::Answer) -> Standing {
         Standing::NotNeeded
-    }
-    /// What the answer opens: for the hold alone.
-    fn opens(_: Self::Answer) -> Option<Opened> {
-        None
     }
 }

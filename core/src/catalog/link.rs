@@ -8,7 +8,7 @@
 
 use super::find;
 use crate::edition::{Basis, Electrical};
-use crate::fields::{has_evidence, without_evidence};
+use crate::fields::without_evidence;
 use crate::measure::Units;
 use crate::wire::{DEEPEST, Node};
 
@@ -110,11 +110,10 @@ impl Link {
                 (path, None) => plant(&mut link.input, path, Node::List(Vec::new()))?,
             }
         }
-        if let Some(entry) = find(&link.calculator)
-            && has_evidence(entry.rows, &link.input)
-        {
-            link.input = without_evidence(entry.rows, &link.input);
-            link.left_out = true;
+        if let Some(entry) = find(&link.calculator) {
+            let left = without_evidence(entry.rows, &link.input);
+            link.left_out = left != link.input;
+            link.input = left;
         }
         Ok(link)
     }

@@ -23,20 +23,3 @@ pub fn without_evidence(rows: &[Row], from: &Node) -> Node {
     });
     Node::Tree(parts.collect())
 }
-
-/// Whether a tree has a part whose row is evidence, whatever stands in it.
-pub fn has_evidence(rows: &[Row], from: &Node) -> bool {
-    let Node::Tree(parts) = from else { return false };
-    parts.iter().any(|(key, part)| {
-        let row = rows.iter().find(|row| row.key == key);
-        match row.map(|row| (row.evidence, row.kind)) {
-            Some((true, _)) => true,
-            Some((_, Kind::Group(rows))) => has_evidence(rows, part),
-            Some((_, Kind::List(item))) => match part {
-                Node::List(items) => items.iter().any(|each| has_evidence(item.rows, each)),
-                _ => false,
-            },
-            _ => false,
-        }
-    })
-}

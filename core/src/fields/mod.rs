@@ -14,7 +14,7 @@ mod units;
 mod words;
 
 pub use describe::describe;
-pub use evidence::{has_evidence, without_evidence};
+pub use evidence::without_evidence;
 pub use form::{Field, Form, write_all};
 pub use reader::{Reader, heard};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row, row_at};

@@ -8,7 +8,7 @@
 //! - **Surface**: place, material, what is done, area, the house's year; pipe length for wraps.
 //! - **Report**: none detected, by a named and accredited laboratory, with date and place. A
 //!   trace asks the authority and stays shut; more than one percent and vermiculite stay shut.
-//!   A house of after 1980 needs a report as any other: its year proves nothing.
+//!   A house or a material of after 1980 needs a report as any other: its year proves nothing.
 //! - **Samples**: at least as many as the area takes.
 //! - **Paint**, in a house of before 1978 or of an unknown year: a test without lead with who and
 //!   when; or a certified firm does the work; or the painted surface is said and minor, no window
@@ -92,7 +92,7 @@ impl Calculator for Hold {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
-    const IS_HOLD: bool = true;
+    const OPENS: Option<fn(Answer) -> Option<Opened>> = Some(|answer| answer.opened);
     type Input = Input;
     type Answer = Answer;
 
@@ -113,10 +113,6 @@ impl Calculator for Hold {
             Some(opened) => Standing::Opened(opened.says()),
             None => Standing::Held(answer.reasons().map(|reason| reason.says.clone()).collect()),
         }
-    }
-
-    fn opens(answer: Answer) -> Option<Opened> {
-        answer.opened
     }
 }
 

@@ -11,7 +11,7 @@ use crate::rules::hazards::asbestos::{
 };
 use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, WORK, most_minor};
 use crate::rules::hazards::local::STRICTER;
-use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING};
+use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING, TASKS};
 use crate::rules::hazards::{Deed, Material};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step};
@@ -140,32 +140,33 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     parts
 }
 
+/// What a source says, said once: as the caution that it is.
+fn published(source: &'static Source) -> Caution {
+    Caution { text: source.says.into(), source: Some(source) }
+}
+
 fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
-    let plain = |phrase: &'static Phrase, source: Option<&'static Source>| Caution {
-        text: phrase.into(),
-        source,
-    };
-    let mut all = vec![
-        plain(&w::DO_NOT, Some(&ADVICE)),
-        plain(&w::STRICTER_CAUTION, Some(&STRICTER)),
-        plain(&w::LEAVE, Some(&ADVICE)),
-        plain(&w::INSPECTOR, Some(&SAMPLES)),
-    ];
-    if answer.opened.is_some() {
-        // What holds nothing any longer comes last; what governs the work comes first.
-        all.rotate_left(1);
+    let plain = |phrase: &'static Phrase| Caution { text: phrase.into(), source: None };
+    let mut all = Vec::new();
+    if answer.opened.is_none() {
+        all.push(Caution { text: (&w::DO_NOT).into(), source: Some(&ADVICE) });
+    }
+    all.push(Caution { text: (&w::STRICTER_CAUTION).into(), source: Some(&STRICTER) });
+    all.push(published(&ADVICE));
+    if answer.opened.is_none() {
+        all.push(Caution { text: (&w::INSPECTOR).into(), source: Some(&SAMPLES) });
     }
     if matches!(input.material, Material::Texture | Material::Board | Material::Plaster) {
-        all.push(plain(&w::SYSTEM, None));
+        all.push(plain(&w::SYSTEM));
     }
-    if input.built.is_some_and(asbestos::is_later) {
-        all.push(plain(&w::LATER, Some(&AFTER)));
+    if [input.built, input.put_up].into_iter().flatten().any(asbestos::is_later) {
+        all.push(published(&AFTER));
     }
     if input.deed == Deed::Cover {
-        all.push(plain(&w::COVERING, None));
+        all.push(plain(&w::COVERING));
     }
     match answer.settled {
-        Some(Settled::Certified) => all.push(plain(&w::LEAD_FIRM, Some(&FIRM))),
+        Some(Settled::Certified) => all.push(published(&FIRM)),
         Some(Settled::Minor) => {
             let limit = most_minor(input.paint.outside);
             let text = say!(w::LEAD_ADDS, ADDS_UP_DAYS.value, limit.value);
@@ -174,16 +175,15 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
         Some(Settled::NoLead) | None => {}
     }
     if answer.settled != Some(Settled::NoLead) || input.paint.result == Lead::Found {
-        all.push(plain(&w::LEAD_WORK, Some(&WORK)));
+        all.push(published(&WORK));
     }
     if let Some(source) = silica::behind(input.deed) {
         let text = say!(w::DUST, MOST.value, ACTION.value);
         all.push(Caution { text, source: Some(MOST.source) });
         if source == &SANDING {
-            all.push(plain(&w::DUST_SANDING, Some(&SANDING)));
+            all.extend([published(&SANDING), published(&TASKS)]);
         }
     }
-    all.push(plain(&w::HOUSE, None));
-    all.push(plain(&w::NO_ADVICE, None));
+    all.extend([plain(&w::HOUSE), plain(&w::NO_ADVICE)]);
     all
 }

@@ -130,14 +130,14 @@ words! {
     BID = "For the bid, meanwhile";
     BID_NOTE = "If it holds more than {0} %, or is taken to.";
     ROW_PRESUMED = "Taken to hold asbestos until samples show otherwise";
-    PRESUMED_YES = "yes: surfacing or insulation, no later than 1980";
+    PRESUMED_YES = "yes, by its year and kind";
     PRESUMED_NO = "not by that rule; it may hold it all the same";
     ROW_NOTICE = "Telling the agency ahead";
     NOTICE_UNKNOWN = "say the area";
     NOTICE_LOOSE = "due from {0} of loose fill on: measure it";
     NOTICE_BELOW = "below {0} and {1} of pipe";
-    NOTICE_DWELLINGS = "due if more than four dwellings: say how many";
-    NOTICE_LEFT_OUT = "four dwellings or fewer are left out; worker rules and the state's are not";
+    NOTICE_DWELLINGS = "depends on the dwellings: say how many";
+    NOTICE_LEFT_OUT = "left out for its few dwellings; worker rules and the state's are not";
     NOTICE_DUE = "due {0} working days ahead";
     ROW_PRICE = "Abatement contractor";
     PRICE_GET = "get a price for abatement";
@@ -147,16 +147,11 @@ words! {
     LAB_COST = "{0} dollars for {1} {1?sample|samples}";
 
     DO_NOT = "Do not cut, sand, scrape, sweep or vacuum it while it is held.";
-    LEAVE = "Sound material is best left alone. Breaking it needs people who are trained for it.";
     INSPECTOR = "An accredited inspector takes the samples, all of one area, and never you with a knife.";
     SYSTEM = "Joint compound of those years may hold it too: have the whole board sampled, not its texture alone.";
-    LATER = "A house of after 1980 is no proof: old stock was used up later.";
     COVERING = "Covering is still work on it: screws go through.";
-    LEAD_WORK = "Lead paint: plastic on the floor to 6 ft past the work, 10 ft outside, HEPA vacuum, wet mop.";
-    LEAD_FIRM = "The certified firm sets up, keeps others out and keeps the records.";
     LEAD_ADDS = "All work in this room within {0} days adds up to the {1} that are minor.";
-    DUST = "Silica: {0} µg/m³ at most over 8 hours, and the rule reaches work from {1} up. Wet it or draw it off, and measure.";
-    DUST_SANDING = "Sanding joint compound has passed the dust limit ten times over. Use a sander with a vacuum and a fitted mask.";
+    DUST = "Silica: {0} µg/m³ at most over 8 hours, and the rule reaches work from {1} up. Wet it or draw it off, wear a fitted mask, and measure.";
     HOUSE = "Lived-in house: heat and air off, registers taped, one way in, nothing wet carried out.";
     STRICTER_CAUTION = "State and local law may be stricter and usually is. What is exempt from a notice is not exempt from worker rules.";
     NO_ADVICE = "This sorts what is known. It is no advice on the law and no finding about the air.";

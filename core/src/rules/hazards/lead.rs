@@ -15,9 +15,9 @@ words! {
     TARGET_SEEN = "read in 73 FR 21692 (2008)";
     MINOR_SAYS = "Minor is up to 6 sq ft of painted surface a room inside, or 20 sq ft outside: no window replaced, nothing painted torn out, none of the forbidden ways of work. All work in a room within 30 days adds up, and what is taken off counts whole.";
     MINOR_SEEN = "read in EPA's answers on 40 CFR 745.83 and a page that quotes it";
-    WORK_SAYS = "Plastic on the floor to 6 ft past the work inside, 10 ft outside; a HEPA vacuum and a wet mop.";
+    WORK_SAYS = "Lead paint: plastic on the floor to 6 ft past the work inside, 10 ft outside; a HEPA vacuum and a wet mop.";
     WORK_SEEN = "read in EPA's answers on 40 CFR 745.85";
-    FIRM_SAYS = "Larger work is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
+    FIRM_SAYS = "More lead paint than is minor is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
     FIRM_SEEN = "from memory of 40 CFR 745 subpart E";
 }
 

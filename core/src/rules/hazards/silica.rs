@@ -9,7 +9,7 @@ use crate::words;
 words! {
     SILICA_SAYS = "Silica in the air: 50 micrograms a cubic meter at most over 8 hours. The rule reaches work that may pass 25.";
     SILICA_SEEN = "read in a trade law summary and answers on 29 CFR 1926.1153";
-    TASKS_SAYS = "The rule's table of 18 tasks with their controls has no drywall sanding: measure, or use data.";
+    TASKS_SAYS = "The silica rule's table of 18 tasks with their controls has no drywall sanding: measure, or use data.";
     TASKS_SEEN = "the number is read in a tile trade magazine; what is not in it is from memory";
     SANDING_SAYS = "Sanding joint compound reached ten times the limit for dust; a sander with a vacuum cut that by 80 to 97 percent.";
     SANDING_SEEN = "read in NIOSH's engineering controls database and NIOSH 99-113";
