@@ -154,6 +154,7 @@ words! {
     EDITION_HINT = "The one your town adopted. The building department knows; leave it unset and the strictest is shown.";
     SAVED_NUMBERS = "Saved numbers";
     NO_MARKS = "Nothing saved here yet. Open a calculator, and save its number to this job.";
+    ADD_TO_JOB = "Work out another for this job";
     NO_SPOT = "No room given";
     RENAME = "About this job";
     REMOVE_JOB = "Remove this job";

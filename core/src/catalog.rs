@@ -37,6 +37,8 @@ pub struct Entry {
     pub electrical: bool,
     /// Whether it is the hold, behind which other work stands.
     pub is_hold: bool,
+    /// Whether it is a room, whose figures other work takes.
+    pub is_room: bool,
     /// Its fields.
     pub rows: &'static [Row],
     sample: fn() -> Node,
@@ -73,6 +75,7 @@ const fn entry<C: Calculator>() -> Entry {
         about: C::ABOUT,
         electrical: C::ELECTRICAL,
         is_hold: C::OPENS.is_some(),
+        is_room: C::IS_ROOM,
         rows: C::Input::ROWS,
         sample: || C::sample().write_parts(),
         canonical: |node, units| {

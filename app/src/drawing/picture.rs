@@ -5,6 +5,7 @@ use crate::elements::{El, Piece, el, live, when};
 use crate::question::Question;
 use crate::words as w;
 use ledgerboard_core::sheet::Drawing;
+use ledgerboard_core::words::Voice;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::HtmlDialogElement;
@@ -18,6 +19,12 @@ pub(crate) fn picture(question: Question) -> Piece {
         question.worked.with(|worked| worked.as_ref().ok().and_then(|it| it.sheet.drawing.clone()))
     });
     when(move || drawing.read().is_some(), move || framed(question, drawing))
+}
+
+/// A drawing's lines alone, as small as a thumbnail. `id` tells its hatch from others on the page.
+pub(crate) fn sketch(drawing: &Drawing, id: &str, voice: Voice) -> El {
+    const WIDE: i64 = 160;
+    ink::picture(&drawing.sketch(), WIDE, voice, &["hatch-", id].concat()).class("drawing sketch")
 }
 
 fn framed(question: Question, drawing: Memo<Option<Drawing>>) -> El {

@@ -3,7 +3,7 @@
 use super::details::details;
 use super::ties::links;
 use crate::desk::Desk;
-use crate::drawing::{held, verdict};
+use crate::drawing::{held, sketch, verdict};
 use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
 use crate::store::MarkPlace;
@@ -90,11 +90,19 @@ pub(super) fn mark_line(
         .text(" ")
         .with(if is_held { held() } else { verdict(word, word_of(&mark.calculator, kept)) });
     let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
+    // A room is known by its plan.
+    let plan = match survey.worked(&mark.id) {
+        Some(Ok(worked)) if catalog::find(&mark.calculator).is_some_and(|it| it.is_room) => {
+            worked.sheet.drawing.as_ref().map(|drawing| sketch(drawing, &mark.id, voice))
+        }
+        _ => None,
+    };
     let day = say!(w::SAVED_ON, mark.at.text());
     el("li")
         .class("mark")
         .attr("data-mark", &mark.id)
         .with(line)
+        .with(plan)
         .with(note)
         .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
         .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))

@@ -7,6 +7,7 @@ use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::{route, speech, words as w};
+use ledgerboard_core::catalog;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Survey};
 use ledgerboard_core::say;
 use leptos::prelude::*;
@@ -58,7 +59,8 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<Job>>) -> Piece {
     let section = el("section")
         .attr("aria-labelledby", "marks")
         .with(el("h2").id("marks").say(&w::SAVED_NUMBERS))
-        .with(marks);
+        .with(marks)
+        .with((!invented).then(|| work_out(desk, id)));
     Piece::all([
         h1().own().text_live(heading).into(),
         el("p").class("place").own().text_live(place).into(),
@@ -80,6 +82,16 @@ fn present(desk: Desk, id: StoredValue<String>) -> Piece {
             .say(&w::WORK_ON)
             .tap(move || desk.set(|settings| settings.job = Some(id.get_value())))
     })
+}
+
+/// The way to the calculators, with this job as the one that numbers are saved to.
+fn work_out(desk: Desk, id: StoredValue<String>) -> El {
+    let doors = catalog::ALL.iter().map(|entry| {
+        let to_this = move || desk.set(|settings| settings.job = Some(id.get_value()));
+        let door = el("a").class("chip").attr("href", &route::calculator(entry.id));
+        door.say(entry.name).tap(to_this)
+    });
+    el("div").with(el("h3").say(&w::ADD_TO_JOB)).with(el("div").class("chips").with_all(doors))
 }
 
 /// Marks by room, the newest first; one that was just taken away keeps its place.

@@ -37,6 +37,8 @@ pub trait Calculator {
     const ABOUT: &'static Phrase;
     /// Whether the edition of the electrical code can change the answer.
     const ELECTRICAL: bool;
+    /// Whether it is a room, whose figures other work takes.
+    const IS_ROOM: bool = false;
     /// What an answer opens: for the hold alone. No method, so that the page ships it once.
     const OPENS: Option<fn(Self::Answer) -> Option<Opened>> = None;
     /// What is put in.

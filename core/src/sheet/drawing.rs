@@ -104,6 +104,17 @@ pub struct Drawing {
     pub twin: Vec<Text>,
 }
 
+impl Drawing {
+    /// The same without words and dimensions, for a picture too small for them.
+    pub fn sketch(&self) -> Self {
+        let drawn = |ink: &&Ink| match ink {
+            Ink::Path { line, .. } => *line != Line::Leader,
+            Ink::Dimension { .. } | Ink::Label { .. } => false,
+        };
+        Self { ink: self.ink.iter().filter(drawn).cloned().collect(), ..self.clone() }
+    }
+}
+
 /// Where a label's text would stand, in pixels.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LabelBox {
