@@ -40,6 +40,7 @@ pub struct Entry {
 
 /// All calculators, in the order of a job.
 pub static ALL: &[Entry] = &[
+    entry::<calculators::room::Room>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
 ];

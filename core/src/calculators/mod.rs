@@ -5,6 +5,7 @@
 
 pub mod box_fill;
 pub mod cable_securing;
+pub mod room;
 
 use crate::edition::Basis;
 use crate::fields::Form;
@@ -14,6 +15,8 @@ use crate::words::Phrase;
 /// Which trade a calculator speaks to: the headings of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Trade {
+    /// The room itself, measured before anything in it is moved.
+    Room,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
 }

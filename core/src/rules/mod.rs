@@ -5,3 +5,5 @@
 
 pub mod compare;
 pub mod electrical;
+pub mod residential;
+pub mod square;
