@@ -61,9 +61,10 @@ struct Solved {
 
 /// All calculators, in the order of a job.
 pub static ALL: &[Entry] = &[
+    entry::<calculators::room::Room>(),
+    entry::<calculators::hold::Hold>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
-    entry::<calculators::hold::Hold>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -4,8 +4,8 @@
 //! `Answer`, and every answer is shown as one [`sheet::Sheet`]. No web, no clock, no I/O, no
 //! panic on any input.
 //!
-//! Imports run one way: `measure` → `words` → `wire` → `edition` → `sheet` → `fields` →
-//! `rules` → `calculators` → `catalog` → `job`.
+//! Imports run one way: `measure` → `plan` → `words` → `wire` → `edition` → `sheet` →
+//! `fields` → `rules` → `calculators` → `catalog` → `job`.
 
 pub mod calculators;
 pub mod catalog;
@@ -13,6 +13,7 @@ pub mod edition;
 pub mod fields;
 pub mod job;
 pub mod measure;
+pub mod plan;
 pub mod rules;
 pub mod sheet;
 pub mod wire;

@@ -1,3 +1,4 @@
 //! What the tests share.
 
 pub mod from_rows;
+pub mod rooms;

@@ -6,6 +6,7 @@
 pub mod box_fill;
 pub mod cable_securing;
 pub mod hold;
+pub mod room;
 
 use crate::edition::Basis;
 use crate::fields::Form;
@@ -19,6 +20,8 @@ use hold::Opened;
 pub enum Trade {
     /// What has to be known before anybody touches anything.
     First,
+    /// The room itself, measured before anything in it is moved.
+    Room,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
 }

@@ -234,7 +234,9 @@ macro_rules! measured {
                 reader: &mut Reader<'_>,
             ) -> bool {
                 let given = from.and_then(Node::leaf);
-                if given.is_none_or(|text| text.trim().is_empty()) {
+                // One that may not stay empty only starts empty, and is then asked for.
+                let optional = row.kind.optional() != Some(false);
+                if optional && given.is_none_or(|text| text.trim().is_empty()) {
                     *self = None;
                     return true;
                 }

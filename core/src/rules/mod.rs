@@ -7,3 +7,5 @@ pub mod compare;
 pub mod electrical;
 pub mod hazards;
 pub mod old_finish;
+pub mod residential;
+pub mod square;

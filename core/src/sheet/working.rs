@@ -96,6 +96,7 @@ impl Value {
     fn over(self, other: Self) -> Option<Self> {
         let kind = match (self.kind, other.kind) {
             (kind, Kind::Number) => kind,
+            (Kind::Area, Kind::Length) => Kind::Length,
             (a, b) if a == b => Kind::Number,
             _ => return None,
         };

@@ -5,8 +5,9 @@ use std::collections::BTreeMap;
 use super::source::{Sources, is_punct, is_word};
 
 /// The modules of core. Each may use itself and those before it.
-const LAYERS: [&str; 10] = [
+const LAYERS: [&str; 11] = [
     "measure",
+    "plan",
     "words",
     "wire",
     "edition",
