@@ -7,6 +7,7 @@ use crate::elements::{El, Piece, el, flag, keep_up, live};
 use crate::question::{Origin, Question};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
+use ledgerboard_core::fields::is_missing;
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Standing, Verdict};
@@ -94,8 +95,10 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     });
     // The whole may be worse than the check that the figure belongs to: then the worse one speaks.
     // A hold's own gates are no measure: what it says is that it is shut, or open.
-    let decisive = sheet.decisive().filter(|_| !is_hold);
     let whole = sheet.verdict();
+    // Nor is a check beside an answer that has none of its own, as long as it is within.
+    let aside = sheet.lead.is_none() && whole == Verdict::Within;
+    let decisive = sheet.decisive().filter(|_| !is_hold && !aside);
     let word = decisive.map_or_else(|| whole.words(), Check::word);
     let line = el("p")
         .class("answer-line")
@@ -113,9 +116,11 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
         Standing::Opened(_) if is_hold => verdict(Verdict::Within, &w::HOLD_OPEN),
         _ => verdict(whole, word),
     };
-    let verdict = el("p").class("answer-verdict").with(sign).text(" ").with(reason);
+    let silent = aside && worked.standing == Standing::NotNeeded;
+    let verdict =
+        (!silent).then(|| el("p").class("answer-verdict").with(sign).text(" ").with(reason));
     let rule = decisive.map(|check| margin_rule(check, voice.units));
-    Piece::all([Some(line), Some(verdict), rule])
+    Piece::all([Some(line), verdict, rule])
 }
 
 /// While a field is half typed, what stands above it keeps its height: nothing slides away from
@@ -147,7 +152,7 @@ fn needs(faults: &Faults) -> Piece {
     let Some(first) = faults.first() else { return Piece::NONE };
     let path = first.path.clone();
     let more = faults.len() as i64;
-    let what = if first.given.trim().is_empty() { &w::NEEDS } else { &w::LOOK_AT };
+    let what = if is_missing(first) { &w::NEEDS } else { &w::LOOK_AT };
     let needed = el("strong").class("figure").text(&speech::say(&say!(*what, first.label)));
     let more = (more > 1).then(|| el("span").text(&speech::say(&say!(w::NEEDS_MORE, more))));
     let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD).tap(move || go_to(&path));

@@ -9,6 +9,11 @@ use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
 use crate::words::{Amount, Arg, Phrase, Text};
 
+/// Whether a fault is that nothing was given.
+pub fn is_missing(fault: &Fault) -> bool {
+    std::ptr::eq(fault.says.phrase, &w::NEEDED)
+}
+
 /// Walks a tree, noting every fault with its path.
 #[derive(Debug)]
 pub struct Reader<'a> {

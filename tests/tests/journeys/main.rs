@@ -10,6 +10,7 @@ mod harness_checks;
 mod holds;
 mod jobs;
 mod requests;
+mod rooms;
 mod server_checks;
 mod shipped_arithmetic;
 mod whole_pages;
