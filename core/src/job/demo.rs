@@ -7,9 +7,11 @@ use super::edit::{Edit, apply};
 use super::mark::Mark;
 use super::site::Job;
 use super::stamp::{Moment, Stamp};
+use super::tie::Tie;
 use super::words as w;
 use crate::catalog::{self, Link};
 use crate::edition::{Basis, Electrical};
+use crate::wire::Node;
 use crate::words::{Phrase, Voice};
 
 /// The invented job's id. No stamp makes one as short.
@@ -21,11 +23,32 @@ struct Told {
     title: &'static Phrase,
     spot: &'static Phrase,
     note: &'static Phrase,
+    /// What it takes from the room: its own input, and the room's figure.
+    takes: Option<(&'static str, &'static str)>,
     /// Minutes after the job was made.
     after: i64,
 }
 
 const TOLD: &[Told] = &[
+    // 14 ft by 12 ft are 168 sq ft.
+    Told {
+        address: "room?shape=rectangle&long=14 ft&wide=12 ft&height=7 ft 10 in&height_to_be=9 ft\
+                  &framing.runs=across",
+        title: &w::DEMO_ROOM,
+        spot: &w::DEMO_DEN,
+        note: &w::DEMO_ROOM_NOTE,
+        takes: None,
+        after: 3,
+    },
+    // No result is on record: an address can't bring one.
+    Told {
+        address: "hold?place=Den ceiling&material=texture&deed=strip&area=168 ft2&built=1962",
+        title: &w::DEMO_CEILING,
+        spot: &w::DEMO_DEN,
+        note: &w::DEMO_CEILING_NOTE,
+        takes: Some(("area", "ceiling-area")),
+        after: 7,
+    },
     // 4 conductors, the grounds and a switch: 7 of 2.00 in³ are 14.0 of 18.0.
     Told {
         address: "box-fill?enclosure=marked&marked=18 in3&cables.0.cable=14-2&cables.0.count=2\
@@ -33,6 +56,7 @@ const TOLD: &[Told] = &[
         title: &w::DEMO_SWITCH,
         spot: &w::DEMO_DEN,
         note: &w::DEMO_SWITCH_NOTE,
+        takes: None,
         after: 12,
     },
     // 9 conductors, the grounds and two switches: 14 of 2.00 in³ are 28.0 of 28.0.
@@ -42,6 +66,7 @@ const TOLD: &[Told] = &[
         title: &w::DEMO_PAIR,
         spot: &w::DEMO_HALL,
         note: &w::DEMO_PAIR_NOTE,
+        takes: None,
         after: 31,
     },
     // 12 conductors of 2.25 in³ are 27.0; six grounds add 2.25 (2017) or 1-1/2 times that (2020):
@@ -51,6 +76,7 @@ const TOLD: &[Told] = &[
         title: &w::DEMO_JUNCTION,
         spot: &w::DEMO_KITCHEN,
         note: &w::DEMO_JUNCTION_NOTE,
+        takes: None,
         after: 58,
     },
 ];
@@ -76,7 +102,12 @@ pub fn demo(voice: Voice) -> Job {
     };
     for told in TOLD {
         let stamp = stamp(told.after);
-        if let Some(mark) = mark(told, basis, voice, &stamp) {
+        if let Some(mut mark) = mark(told, basis, voice, &stamp) {
+            if let (Some((path, key)), Some(room)) = (told.takes, job.marks.first()) {
+                let seen = mark.input.at(path).and_then(Node::leaf).unwrap_or_default();
+                let (path, key) = (path.to_owned(), key.to_owned());
+                mark.ties.push(Tie { path, mark: room.id.clone(), key, seen });
+            }
             // Refused only if a text were too long, and then it isn't shown.
             let _ = apply(&mut job, Edit::Keep(mark), &stamp);
         }
@@ -98,6 +129,7 @@ fn mark(told: &Told, basis: Basis, voice: Voice, stamp: &Stamp) -> Option<Mark> 
 
 #[cfg(test)]
 mod tests {
+    use super::super::survey::Survey;
     use super::*;
     use crate::sheet::Verdict;
     use crate::words::Language;
@@ -112,16 +144,21 @@ mod tests {
             .newest_first_by_spot()
             .into_iter()
             .flat_map(|spot| spot.marks)
-            .map(|mark| (mark.spot.as_str(), mark.kept.answer.as_str(), mark.kept.verdict()))
+            .map(|mark| (&*mark.spot, &*mark.kept.answer, &*mark.kept.verdict))
             .collect();
         assert_eq!(
             told,
             [
-                ("Kitchen", "30.375 in3", Verdict::Over),
-                ("Hall", "28.0 in3", Verdict::Within),
-                ("Den", "14.0 in3", Verdict::Within),
+                ("Kitchen", "30.375 in3", "over"),
+                ("Hall", "28.0 in3", "within"),
+                ("Den", "14.0 in3", "within"),
+                ("Den", "4", "held"),
+                ("Den", "168 ft2", "within"),
             ]
         );
+        let survey = Survey::of(&job);
+        assert!(job.marks.iter().all(|mark| survey.is_fresh(&mark.id)));
+        assert_eq!(job.marks.iter().filter(|mark| !mark.ties.is_empty()).count(), 1);
     }
 
     #[test]

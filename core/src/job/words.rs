@@ -44,6 +44,10 @@ words! {
     DEMO_DEN = "Den";
     DEMO_HALL = "Hall";
     DEMO_KITCHEN = "Kitchen";
+    DEMO_ROOM = "Den";
+    DEMO_ROOM_NOTE = "Invented. Measured once; other numbers take its walls and its ceiling.";
+    DEMO_CEILING = "Den ceiling, sprayed texture";
+    DEMO_CEILING_NOTE = "Invented: held until a laboratory has looked at it. Its area comes from the den.";
     DEMO_SWITCH = "Switch by the door";
     DEMO_SWITCH_NOTE = "Invented: room to spare, so the box that is in the wall can stay.";
     DEMO_PAIR = "Two switches at the stairs";

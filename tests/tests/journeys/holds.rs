@@ -92,7 +92,7 @@ async fn a_box_cut_into_old_plaster_is_held_until_a_real_result_opens_it() {
 }
 
 #[tokio::test]
-async fn a_link_never_opens_a_hold_and_paper_says_that_it_is_held() {
+async fn a_hold_stays_shut_by_link() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto(
             "#/hold?place=Den&material=plaster&report.result=none-detected&report.lab=Anybody",
@@ -103,15 +103,29 @@ async fn a_link_never_opens_a_hold_and_paper_says_that_it_is_held() {
         let kept: bool =
             page.evaluate("JSON.stringify({...localStorage}).includes('Anybody')").await;
         assert!(!kept, "what a link claims is not even a draft");
-        // As paper sees it: no controls, and the word is there.
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_hold_stays_shut_by_print() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        for place in ["#/hold?place=Den&material=plaster", "#/box-fill?marked=18&cut=plaster"] {
+            page.goto(place).await;
+            page.print_media(true).await;
+            page.reads(".answer-verdict .verdict", "held").await;
+            page.misses(".bar").await;
+            page.print_media(false).await;
+        }
         page.print_media(true).await;
-        page.sees(saying("held")).await;
-        page.misses(".bar").await;
-        page.print_media(false).await;
-        page.goto("#/box-fill?marked=18&cut=plaster").await;
-        page.print_media(true).await;
-        page.reads(".answer-verdict .verdict", "held").await;
         page.sees(".shut").await;
+        // Kept in a job, it is held on the job's paper too.
+        page.print_media(false).await;
+        page.tap(saying("Save to job")).await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.print_media(true).await;
+        page.reads(".mark .verdict", "held").await;
     })
     .await;
 }
