@@ -52,8 +52,12 @@ pub(crate) fn as_typed(amount: Amount, units: Units) -> String {
 
 /// Room, title and figure of a mark, as a person reads it.
 pub(crate) fn source_name(mark: &Mark, figure: Option<&Figure>) -> String {
-    let said = [mark.spot.trim(), mark.title.trim()].into_iter().filter(|text| !text.is_empty());
-    let said = said.collect::<Vec<_>>().join(", ");
+    let (spot, title) = (mark.spot.trim(), mark.title.trim());
+    let said = match (spot, title) {
+        ("", one) | (one, "") => one.to_owned(),
+        (spot, title) if spot == title => spot.to_owned(),
+        (spot, title) => [spot, title].join(", "),
+    };
     match figure {
         Some(figure) => speech::say(&say!(w::PAIR, said, figure.name.clone())),
         None => said,

@@ -1,7 +1,7 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
 //! order on a phone, to the eye and to a reader alike.
 
-use super::{Opening, Origin, Question, START, keeping, links};
+use super::{Opening, Origin, Question, START, keeping, links, source_name};
 use crate::desk::{Desk, OnPage};
 use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
@@ -74,8 +74,7 @@ fn stands_for(desk: Desk, question: Question) -> Option<El> {
     let place = question.mark.get()?;
     let job = desk.job(&place.job)?;
     let mark = job.mark(&place.mark)?;
-    let said = [mark.title.trim(), mark.spot.trim()].into_iter().filter(|text| !text.is_empty());
-    let said = said.collect::<Vec<_>>().join(", ");
+    let said = source_name(mark, None);
     let heading = speech::say(&job.heading());
     Some(
         el("p")

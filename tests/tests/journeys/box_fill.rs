@@ -246,7 +246,7 @@ async fn an_opened_mark_says_whose_it_is_and_what_changed_since() {
         page.enter("#mark-spot", "Hall").await;
         page.tap(saying("Done")).await;
         page.until("document.activeElement.textContent === 'Save over'").await;
-        page.reads(".head strong", "Switch by the stairs, Hall").await;
+        page.reads(".head strong", "Hall, Switch by the stairs").await;
         page.misses(".bar .now").await;
         page.tap(saying("Add 14-3")).await;
         page.reads(".bar .now", "Saved: 14.0 in³, within. Now: 20.0 in³, over.").await;
