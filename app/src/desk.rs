@@ -27,6 +27,14 @@ impl Deref for Desk {
     }
 }
 
+/// A job that was taken away.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct GoneJob {
+    pub(crate) job: Job,
+    /// Numbers were saved to it.
+    was_present: bool,
+}
+
 /// The question that is open on the page.
 #[derive(Clone, Debug)]
 pub(crate) struct OnPage {
@@ -186,13 +194,19 @@ impl Desk {
         Ok(id)
     }
 
-    /// Brings back a job as it was.
-    pub(crate) fn put_back(self, job: Job) {
+    /// Brings back a job as it was, and as the present one if it was that.
+    pub(crate) fn put_back(self, gone: GoneJob) {
+        let GoneJob { job, was_present } = gone;
+        let id = job.id.clone();
         let _ = self.write(job);
+        if was_present {
+            self.set(|settings| settings.job = Some(id));
+        }
     }
 
     /// Removes a job and gives it back, for as long as Undo is offered.
-    pub(crate) fn remove_job(self, id: &str) -> Option<Job> {
+    pub(crate) fn remove_job(self, id: &str) -> Option<GoneJob> {
+        let was_present = self.settings.with_untracked(|it| it.job.as_deref() == Some(id));
         let removed = store::remove_job(id);
         self.report(removed);
         removed.ok()?;
@@ -207,7 +221,7 @@ impl Desk {
                 settings.job = None;
             }
         });
-        gone
+        gone.map(|job| GoneJob { job, was_present })
     }
 
     /// The job that holds today's loose notes, once there are any.

@@ -6,6 +6,7 @@ use crate::home::home;
 use crate::question::{Opening, open, question_page};
 use crate::route::{self, Route};
 use crate::settings_page::settings_page;
+use crate::store::Draft;
 use crate::update_bar::update_bars;
 use crate::{jobs, speech, store, words as w};
 use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
@@ -26,6 +27,7 @@ pub(crate) fn shell() -> Piece {
             desk.reload(&key);
         }
     });
+    open_for_print();
     on_change(
         move || desk.route.track(),
         || {
@@ -87,7 +89,8 @@ fn page(desk: Desk, route: Route) -> El {
         Route::Calculator(id) => match catalog::find(&id) {
             Some(entry) => {
                 let settings = desk.settings.get_untracked();
-                let opening = open(entry, store::draft(&id), desk.present().as_ref(), &settings);
+                let draft = store::draft(&id).map(|draft| unbound(desk, entry, draft));
+                let opening = open(entry, draft, desk.present().as_ref(), &settings);
                 question_page(desk, opening, true)
             }
             None => nowhere(&w::NOWHERE),
@@ -109,6 +112,40 @@ fn page(desk: Desk, route: Route) -> El {
     };
     request_animation_frame(heading);
     view
+}
+
+/// A draft as a calculator's door opens it: one that stands word for word for a saved number is
+/// a start for another; one with changes not yet saved still stands for it.
+fn unbound(desk: Desk, entry: &Entry, draft: Draft) -> Draft {
+    let saved = draft.mark.as_ref().and_then(|place| {
+        let job = desk.job(&place.job)?;
+        Some(job.mark(&place.mark)?.input.clone())
+    });
+    let same = entry.canonical(&draft.input, draft.units).is_ok_and(|now| Some(now) == saved);
+    if same { Draft { mark: None, ..draft } } else { draft }
+}
+
+/// Paper has nothing to tap: what is folded is opened for it, and folded again after.
+fn open_for_print() {
+    let all = |selector: &str, act: &dyn Fn(&web_sys::Element)| {
+        let Ok(found) = document().query_selector_all(selector) else { return };
+        for at in 0..found.length() {
+            if let Some(it) = found.item(at).and_then(|it| it.dyn_into().ok()) {
+                act(&it);
+            }
+        }
+    };
+    const FOR_PAPER: &str = "data-for-paper";
+    let _ = window_event_listener_untyped("beforeprint", move |_| {
+        all(".heading:not([open])", &|it| {
+            let _ = it.set_attribute("open", "").and_then(|()| it.set_attribute(FOR_PAPER, ""));
+        });
+    });
+    let _ = window_event_listener_untyped("afterprint", move |_| {
+        all("[data-for-paper]", &|it| {
+            let _ = it.remove_attribute("open").and_then(|()| it.remove_attribute(FOR_PAPER));
+        });
+    });
 }
 
 fn kept(desk: Desk, job: &str, mark: &str) -> El {

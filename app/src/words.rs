@@ -29,6 +29,7 @@ words! {
     // The answer.
     ANSWER = "Answer";
     SAMPLE = "Sample";
+    SAMPLE_OF = "Sample, {0}";
     AS_LEFT = "As you left it";
     FROM_LINK = "From a link";
     START_OVER = "Start over";
@@ -83,8 +84,11 @@ words! {
     HOLD_OPEN = "open";
     OPEN_HOLD = "Go to “{0}”";
     OPEN_THAT_HOLD = "See what keeps it shut: {0}";
-    BEHIND = "Stands behind";
+    BEHIND = "The hold that covers it";
+    STILL_SHUT = "The hold that covers it is still shut.";
+    OPENED_BY = "Opened by: {0}";
     BEHIND_NONE = "No hold yet";
+    EVIDENCE_OUT = "The report was about something else: what was found out is taken out.";
     NO_EVIDENCE = "The link came with a result. Results are never taken from a link: read the report yourself and enter it.";
 
     // Links.
@@ -98,7 +102,7 @@ words! {
     SOURCE_LOST = "The number that it came from is no longer in this job.";
     TAKE_VALUE = "Take it";
     KEEP_VALUE = "Keep mine";
-    SETTLED = "Done.";
+    SETTLED = "Changed here.";
     USED_BY = "Used by {0}";
     TAKES = "{0}: from {1}";
 

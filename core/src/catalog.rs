@@ -13,7 +13,7 @@ use crate::calculators::hold::Opened;
 use crate::calculators::{self, Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row};
-use crate::measure::Units;
+use crate::measure::{Day, Units};
 use crate::rules::compare;
 use crate::rules::hazards::Disturbs;
 use crate::sheet::{Check, Faults, Sheet, Standing, Verdict};
@@ -57,6 +57,8 @@ struct Solved {
     own: Standing,
     /// What the work does to an old surface.
     disturbs: Option<Disturbs>,
+    /// The latest day of what opens it.
+    latest: Option<Day>,
 }
 
 /// All calculators, in the order of a job.
@@ -90,6 +92,7 @@ const fn entry<C: Calculator>() -> Entry {
                     left_out,
                     own: C::standing(&answer),
                     disturbs: C::disturbs(&input),
+                    latest: C::OPENS.and_then(|opens| opens(answer)).map(|it| it.latest()),
                 }),
                 Err(mut faults) => {
                     faults.append(&mut left_out);
@@ -108,6 +111,15 @@ const fn entry<C: Calculator>() -> Entry {
         },
         disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?.0),
     }
+}
+
+/// The hold's own question, as far as a piece of work already says what it is about.
+pub fn hold_for(work: &Disturbs) -> Option<Link> {
+    let hold = ALL.iter().find(|entry| entry.is_hold)?;
+    let mut input = hold.sample();
+    input.put("material", Node::text(work.material.key()));
+    input.put("deed", Node::text(work.deed.key()));
+    Some(Link::new(hold.id, input, Basis::default(), Units::Customary))
 }
 
 /// The calculator of this id.
@@ -130,9 +142,22 @@ pub struct Worked {
     pub left_out: Faults,
     /// Whether the work is held.
     pub standing: Standing,
+    /// The latest day of the evidence that opens it, of a hold.
+    pub latest: Option<Day>,
 }
 
 impl Worked {
+    /// The same as of a day: evidence that is yet to come opens nothing, nor does any where the
+    /// day can't be told.
+    pub fn as_of(self, today: Option<Day>) -> Self {
+        match self.latest {
+            Some(day) if today.is_none_or(|today| day > today) => {
+                Self { standing: standing::ahead(day), ..self }
+            }
+            _ => self,
+        }
+    }
+
     /// The verdict on the whole: what is held is past a limit, whatever the sheet's own rules say.
     pub fn verdict(&self) -> Verdict {
         let own = self.sheet.verdict();
@@ -203,9 +228,11 @@ impl Entry {
         hold: Option<&Opened>,
     ) -> Result<Worked, Faults> {
         if !self.electrical {
-            let Solved { sheet, left_out, own, disturbs } = (self.solve)(input, units, basis)?;
+            let Solved { sheet, left_out, own, disturbs, latest } =
+                (self.solve)(input, units, basis)?;
             let standing = standing::of(own, disturbs.as_ref(), hold);
-            return Ok(Worked { sheet, edition: None, flips: Vec::new(), left_out, standing });
+            let (edition, flips) = (None, Vec::new());
+            return Ok(Worked { sheet, edition, flips, left_out, standing, latest });
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
@@ -225,7 +252,7 @@ impl Entry {
             }
         };
         // What can't be read, and what is disturbed, is the same under every edition.
-        let Solved { sheet, left_out, own, disturbs } = solved;
+        let Solved { sheet, left_out, own, disturbs, latest } = solved;
         let verdict = sheet.verdict();
         // Where all verified editions say within, an unverified one asks for want of its text: it
         // doesn't disagree with them.
@@ -243,7 +270,7 @@ impl Entry {
             })
             .collect();
         let standing = standing::of(own, disturbs.as_ref(), hold);
-        Ok(Worked { sheet, edition: Some(edition), flips, left_out, standing })
+        Ok(Worked { sheet, edition: Some(edition), flips, left_out, standing, latest })
     }
 }
 

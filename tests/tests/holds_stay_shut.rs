@@ -22,7 +22,8 @@ const EVIDENCE: &str = r#"{
 }"#;
 
 fn stamp(step: u64) -> Stamp {
-    Stamp { at: 1_791_295_200 + step as i64, zone: 0, device: "phone".into(), random: step }
+    // 2026-11-06, three days after the report.
+    Stamp { at: 1_794_000_000 + step as i64, zone: 0, device: "phone".into(), random: step }
 }
 
 fn mark(calculator: &str, input: &Node, step: u64) -> Mark {
@@ -199,5 +200,25 @@ fn a_hold_of_another_job_or_for_other_work_opens_nothing() {
         let (job, hold, work) = job(&other);
         assert!(opened_by(&job, &hold).is_some(), "{path} {leaf}");
         assert!(is_held(&job, &work), "{path} {leaf}");
+    }
+}
+
+/// What was found out after the day that it was put on record can't have been found out.
+#[test]
+fn a_hold_stays_shut_by_a_date_that_is_yet_to_come() {
+    for (path, day, opens) in [
+        ("report.dated", "2026-11-06", true),
+        ("report.dated", "2026-11-07", false),
+        ("paint.tested", "2026-11-06", true),
+        ("paint.tested", "2031-01-01", false),
+        // Before there was a house.
+        ("report.dated", "1930-12-31", false),
+    ] {
+        let mut input = evidence();
+        input.put(path, Node::text(day));
+        let (job, hold, work) = job(&input);
+        assert_eq!(is_held(&job, &work), !opens, "{path} {day}");
+        assert_eq!(is_held(&job, &hold), !opens, "{path} {day}");
+        assert_eq!(job.mark(&hold).unwrap().kept.is_held(), !opens, "{path} {day}");
     }
 }

@@ -33,6 +33,18 @@ pub(crate) fn focus_soon(selector: &str) {
     });
 }
 
+/// Brings into view what this selector finds, once what has changed is on the page.
+pub(crate) fn show_soon(selector: &str) {
+    let selector = selector.to_owned();
+    request_animation_frame(move || {
+        if let Ok(Some(found)) = document().query_selector(&selector) {
+            let how = web_sys::ScrollIntoViewOptions::new();
+            how.set_block(web_sys::ScrollLogicalPosition::Nearest);
+            found.scroll_into_view_with_scroll_into_view_options(&how);
+        }
+    });
+}
+
 /// An element of a drawing.
 pub(crate) fn svg(tag: &str) -> El {
     El(document().create_element_ns(Some(SVG), tag).unwrap_throw())

@@ -8,5 +8,5 @@
 mod element;
 mod live;
 
-pub(crate) use element::{El, Piece, el, focus_soon, svg};
+pub(crate) use element::{El, Piece, el, focus_soon, show_soon, svg};
 pub(crate) use live::{each, flag, keep_up, live, live_text, on_change, text, when};

@@ -41,6 +41,11 @@ impl Place {
         [&self.path, ".note"].concat()
     }
 
+    /// The id of the cells that set it without a keyboard.
+    fn ruled(&self) -> String {
+        [&self.path, ".ruled"].concat()
+    }
+
     /// The id of its label.
     fn name(&self) -> String {
         [&self.path, ".name"].concat()
@@ -122,10 +127,15 @@ fn labelled(question: Question, place: &Place, extra: &str, control: El) -> El {
 fn note(question: Question, place: &Place) -> El {
     let fault = question.fault(&place.path);
     let hint = place.hint.clone();
-    el("p").class("note").id(&place.note()).attr("aria-live", "polite").text_live(move || {
-        let fault = fault.get();
-        if fault.is_empty() { hint.clone() } else { fault }
-    })
+    el("p")
+        .class("note")
+        .class_when("fault", move || !fault.read().is_empty())
+        .id(&place.note())
+        .attr("aria-live", "polite")
+        .text_live(move || {
+            let fault = fault.get();
+            if fault.is_empty() { hint.clone() } else { fault }
+        })
 }
 
 /// What every input has: its id and path, its note, and whether it is at fault.

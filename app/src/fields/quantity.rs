@@ -3,7 +3,7 @@
 use super::link;
 use super::ruler::ruler;
 use super::{Place, labelled, text_input};
-use crate::elements::{El, Piece, el, when};
+use crate::elements::{El, Piece, el, show_soon, when};
 use crate::question::{Question, as_typed};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, heard};
@@ -28,14 +28,21 @@ pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> 
     let (measure, ruled) = if is_length {
         let open = RwSignal::new(false);
         let named = speech::say(&say!(w::PAIR, &w::RULER, &*place.label));
+        let ruled = place.ruled();
         let opener = move || {
+            let below = ruled.clone();
             el("button")
                 .attr("type", "button")
                 .class("opener")
                 .named(&named)
                 .flag_live("aria-expanded", move || open.get())
                 .say(&w::RULER)
-                .tap(move || open.update(|open| *open = !*open))
+                .tap(move || {
+                    open.update(|open| *open = !*open);
+                    if open.get_untracked() {
+                        show_soon(&["[id='", &below, "']"].concat());
+                    }
+                })
         };
         let place = place.clone();
         (

@@ -84,6 +84,7 @@ pub(super) fn ruler(question: Question, place: &Place) -> El {
     });
     el("div")
         .class("ruler")
+        .id(&place.ruled())
         .attr("role", "group")
         .named(&speech::say(&say!(w::RULER_OF, &*place.label)))
         .with(cell(&w::FEET).with(stepper))

@@ -12,6 +12,7 @@ use ledgerboard_core::catalog;
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
+use ledgerboard_core::sheet::Verdict;
 use ledgerboard_core::words::{Amount, Arg, Phrase, Text};
 use leptos::prelude::*;
 
@@ -41,6 +42,11 @@ pub(crate) fn shown(answer: &str) -> Text {
         Some(amount) => say!(w::FIGURE, Arg::Amount(amount, Rounding::Nearest)),
         None => say!(w::FIGURE, answer),
     }
+}
+
+/// Whether a mark is a hold.
+pub(crate) fn is_hold(mark: &Mark) -> bool {
+    catalog::find(&mark.calculator).is_some_and(|entry| entry.is_hold)
 }
 
 /// The word for how a kept answer stood: a hold that isn't shut is open.
@@ -80,15 +86,26 @@ pub(super) fn mark_line(
         }
         Some(Err(stale)) => (matches!(stale, Stale::Refused(_)), Some(stale.says())),
     };
+    let is_over = match survey.worked(&mark.id) {
+        Some(Ok(worked)) => worked.sheet.verdict() == Verdict::Over && !is_hold(mark),
+        _ => false,
+    };
+    // A bare count says nothing by itself.
+    let named = match survey.worked(&mark.id) {
+        Some(Ok(worked)) => say!(w::PAIR, worked.sheet.headline.name.clone(), answer.clone()),
+        _ => answer.clone(),
+    };
     let line =
         if opens { el("a").attr("href", &route::mark(&job.id, &mark.id)) } else { el("span") };
     let line = line
         .class("mark-line")
         .with(el("span").class("mark-title").own_text(&mark.title))
         .text(" ")
-        .with(el("span").class("value").text(&voice.say(&answer)))
+        .with(el("span").class("value").text(&voice.say(&named)))
         .text(" ")
-        .with(if is_held { held() } else { verdict(word, word_of(&mark.calculator, kept)) });
+        .with(is_held.then(held))
+        .with((!is_held).then(|| verdict(word, word_of(&mark.calculator, kept))))
+        .with((is_held && is_over).then(|| verdict(Verdict::Over, Verdict::Over.words())));
     let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
     // A room is known by its plan.
     let plan = match survey.worked(&mark.id) {

@@ -10,6 +10,6 @@ mod ties;
 
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
-pub(crate) use mark_line::{shown, word_of};
+pub(crate) use mark_line::{is_hold, shown, word_of};
 pub(crate) use page::job_page;
 pub(crate) use switch::switch;

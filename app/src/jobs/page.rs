@@ -2,7 +2,7 @@
 
 use super::details::{below, fault_line, text_field};
 use super::mark_line::{Gone, gone_line, mark_line};
-use crate::desk::Desk;
+use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
@@ -14,7 +14,7 @@ use leptos::prelude::*;
 
 /// The page of a job.
 pub(crate) fn job_page(desk: Desk, id: String) -> El {
-    let removed = RwSignal::new(None::<Job>);
+    let removed = RwSignal::new(None::<GoneJob>);
     let wanted = id.clone();
     let there = flag(move || desk.job(&wanted).is_some());
     el("main").with(live(move || {
@@ -22,7 +22,7 @@ pub(crate) fn job_page(desk: Desk, id: String) -> El {
             return untrack(|| opened(desk, id.clone(), removed));
         }
         let (heading, taken) = match removed.get() {
-            Some(job) => (&w::JOBS, Some(taken_away(desk, job, removed))),
+            Some(gone) => (&w::JOBS, Some(taken_away(desk, gone, removed))),
             None => (&w::NO_SUCH_JOB, None),
         };
         let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
@@ -34,10 +34,10 @@ fn h1() -> El {
     el("h1").attr("tabindex", "-1")
 }
 
-fn taken_away(desk: Desk, job: Job, removed: RwSignal<Option<Job>>) -> El {
-    let text = say!(w::JOB_REMOVED, job.heading());
+fn taken_away(desk: Desk, gone: GoneJob, removed: RwSignal<Option<GoneJob>>) -> El {
+    let text = say!(w::JOB_REMOVED, gone.job.heading());
     let undo = move || {
-        desk.put_back(job.clone());
+        desk.put_back(gone.clone());
         removed.set(None);
     };
     el("p")
@@ -47,7 +47,7 @@ fn taken_away(desk: Desk, job: Job, removed: RwSignal<Option<Job>>) -> El {
         .with(undo_button().tap(undo))
 }
 
-fn opened(desk: Desk, id: String, removed: RwSignal<Option<Job>>) -> Piece {
+fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     let id = StoredValue::new(id);
     let job = Memo::new(move |_| id.with_value(|id| desk.job(id)));
     let gone = RwSignal::new(None::<Gone>);
@@ -136,7 +136,7 @@ fn terms(
     desk: Desk,
     id: StoredValue<String>,
     job: Memo<Option<Job>>,
-    removed: RwSignal<Option<Job>>,
+    removed: RwSignal<Option<GoneJob>>,
 ) -> El {
     let start = job.get_untracked();
     let name = RwSignal::new(start.as_ref().map(|job| job.name.clone()).unwrap_or_default());

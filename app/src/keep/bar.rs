@@ -3,10 +3,10 @@
 
 use super::share::{Shared, share};
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text, when};
 use crate::jobs;
-use crate::question::Question;
-use crate::sheet_view::orphaned_undo;
+use crate::question::{EVIDENCE, Origin, Question};
+use crate::sheet_view::{orphaned_undo, undo_line};
 use crate::store::{Links, MarkPlace, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
@@ -82,6 +82,10 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         .class("bar")
         .named(&speech::phrase(&w::KEEPING))
         .with(orphaned_undo(question))
+        .with(when(
+            move || question.undo.with(|it| it.as_ref().is_some_and(|it| it.place == EVIDENCE)),
+            move || undo_line(question, &w::EVIDENCE_OUT),
+        ))
         .with(el("div").class("bar-says").attr("role", "status").with(says))
         .with(details)
         .with(el("div").class("bar-buttons").with(buttons).with(button(&w::SHARE).tap(hand_on)))
@@ -150,6 +154,7 @@ fn title(question: Question, draft: &Node) -> String {
     let entry = question.entry;
     let line = entry.rows.iter().find(|row| matches!(row.kind, Kind::Text(_)));
     let line = line.and_then(|row| draft.get(row.key)?.leaf()).unwrap_or_default();
+    let is_sample = question.origin.get_untracked() == Origin::Sample && !entry.is_hold;
     if !line.trim().is_empty() {
         return line.trim().chars().take(LONGEST_TITLE).collect();
     }
@@ -160,10 +165,12 @@ fn title(question: Question, draft: &Node) -> String {
         }
         _ => None,
     };
-    match entry.rows.iter().find_map(chosen) {
-        Some(label) => speech::say(&say!(w::PAIR, entry.name, label)),
-        None => speech::phrase(entry.name),
-    }
+    let title = match entry.rows.iter().find_map(chosen) {
+        Some(label) => say!(w::PAIR, entry.name, label),
+        None => say!(w::FIGURE, entry.name),
+    };
+    // Nobody measured a sample: it says so wherever it is kept.
+    speech::say(&if is_sample { say!(w::SAMPLE_OF, title) } else { title })
 }
 
 /// What the mark on the page says, where the answer is another one by now.

@@ -4,7 +4,7 @@ use super::{Origin, Question};
 use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::speech;
-use crate::store::Links;
+use crate::store::{Links, MarkPlace};
 use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::fields::{heard, row_at};
@@ -78,11 +78,38 @@ pub(crate) fn linked(job: &Job, survey: &Survey<'_>, tie: &Tie) -> Linked {
 }
 
 /// What opens the hold that a question stands behind, worked from what is on record now.
-pub(super) fn hold(desk: Desk, links: RwSignal<Links>) -> Option<Opened> {
+///
+/// Only while the question belongs to that hold's job: another house has holds of its own.
+pub(super) fn hold(
+    desk: Desk,
+    mark: RwSignal<Option<MarkPlace>>,
+    links: RwSignal<Links>,
+) -> Option<Opened> {
     links.with(|links| {
         let hold = links.behind.as_deref()?;
+        if home(desk, mark)?.id != links.job {
+            return None;
+        }
         desk.jobs.with(|jobs| opened_by(jobs.iter().find(|job| job.id == links.job)?, hold))
     })
+}
+
+/// The job that a question belongs to: its mark's, else the one that numbers go to now.
+fn home(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Option<Job> {
+    let of = |id: String| desk.job(&id);
+    let place = mark.get().map(|place| place.job);
+    let present = || desk.present();
+    place.and_then(of).or_else(present).or_else(|| desk.todays_loose_notes().and_then(of))
+}
+
+/// What was taken from another job's marks stands by itself now.
+pub(super) fn leave_other_job(question: Question) {
+    let home = question.home().map(|job| job.id);
+    let elsewhere =
+        question.links.with(|links| !links.job.is_empty() && home.as_ref() != Some(&links.job));
+    if elsewhere {
+        question.links.set(Links::default());
+    }
 }
 
 /// Cuts what was typed over, for as long as the question is open.
@@ -119,12 +146,7 @@ impl Question {
 
     /// The job that the question belongs to: its mark's, else the one that numbers go to now.
     pub(crate) fn home(self) -> Option<Job> {
-        let place = self.mark.get().map(|place| place.job);
-        let of = |id: String| self.desk.job(&id);
-        place
-            .and_then(of)
-            .or_else(|| self.desk.present())
-            .or_else(|| self.desk.todays_loose_notes().and_then(of))
+        home(self.desk, self.mark)
     }
 
     /// The figures of its job that are of the same kind as `like`.
@@ -187,7 +209,7 @@ impl Question {
 
     /// What opens the hold that it stands behind.
     pub(crate) fn hold(self) -> Option<Opened> {
-        hold(self.desk, self.links)
+        hold(self.desk, self.mark, self.links)
     }
 
     /// Puts it behind a hold of its job, or behind none.

@@ -13,10 +13,10 @@ pub(crate) use page::question_page;
 
 use crate::desk::Desk;
 use crate::store::{Draft, Links, MarkPlace};
-use crate::{elements, speech};
+use crate::{clock, elements, speech};
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields;
+use ledgerboard_core::fields::{self, row_at, without_evidence};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::{Fault, Faults, Put};
 use ledgerboard_core::wire::Node;
@@ -24,6 +24,16 @@ use ledgerboard_core::words::Voice;
 use leptos::prelude::*;
 use std::ops::Deref;
 
+/// The parts of a draft, to be put back.
+fn parts(draft: &Node) -> Vec<Put> {
+    match draft {
+        Node::Tree(parts) => parts.clone(),
+        _ => Vec::new(),
+    }
+}
+
+/// The place of an undo of evidence that was taken out.
+pub(crate) const EVIDENCE: &str = "!";
 /// The place of an undo of starting over.
 pub(crate) const START: &str = "*";
 
@@ -104,9 +114,12 @@ impl Question {
         let Opening { entry, input, units, basis, origin, mark, links, left_out } = opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
+        let mark = RwSignal::new(mark);
         let worked = Memo::new(move |_| {
-            let hold = links::hold(desk, links);
-            draft.with(|draft| entry.work_behind(draft, units.get(), basis.get(), hold.as_ref()))
+            let hold = links::hold(desk, mark, links);
+            let worked = draft
+                .with(|draft| entry.work_behind(draft, units.get(), basis.get(), hold.as_ref()));
+            worked.map(|worked| worked.as_of(clock::now().day()))
         });
         Self(Box::leak(Box::new(Open {
             desk,
@@ -115,7 +128,7 @@ impl Question {
             units,
             basis,
             origin: RwSignal::new(origin),
-            mark: RwSignal::new(mark),
+            mark,
             links,
             left_out,
             cut: RwSignal::new(None),
@@ -160,8 +173,24 @@ impl Question {
     /// Types one leaf.
     pub(crate) fn put(self, path: &str, value: Node) {
         self.undo.set(None);
+        let about = row_at(self.entry.rows, path).is_some_and(|row| row.identifies);
+        let evidence = about.then(|| self.draft.with_untracked(|draft| self.evidence(draft)));
+        if let Some(true) = evidence {
+            // What was found out was about something else: a report is never carried over.
+            let before = self.draft.with_untracked(parts);
+            self.offer_undo(EVIDENCE, before);
+            self.draft.update(|draft| *draft = without_evidence(self.entry.rows, draft));
+        }
         self.draft.update(|draft| draft.put(path, value));
         self.origin.set(Origin::Own);
+    }
+
+    /// Whether any evidence stands in a draft.
+    fn evidence(self, draft: &Node) -> bool {
+        let (rest, blank) =
+            (without_evidence(self.entry.rows, draft).leaves(), self.entry.sample().leaves());
+        let told = |leaf: &(String, Option<String>)| !rest.contains(leaf) && !blank.contains(leaf);
+        draft.leaves().iter().any(told)
     }
 
     /// Makes one tap's changes; Undo is offered at `place`.
@@ -198,14 +227,12 @@ impl Question {
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
     pub(crate) fn start_over(self) {
         let (sample, units) = (self.entry.sample(), self.units.get_untracked());
-        let before = self.draft.with_untracked(|draft| match draft {
-            Node::Tree(parts) => parts.clone(),
-            _ => Vec::new(),
-        });
+        let before = self.draft.with_untracked(parts);
         self.offer_undo(START, before);
         self.draft.set(fields::plain(self.entry.rows, &sample, units));
         self.origin.set(Origin::Sample);
         self.mark.set(None);
+        self.links.set(Links::default());
     }
 
     /// Takes the last tap back.

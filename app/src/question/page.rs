@@ -30,6 +30,7 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
             question.basis.set(job.basis);
             question.change_units(job.units);
         }
+        links::leave_other_job(question);
     };
     on_change(move || present.track(), follow_job);
     let head = el("div")
@@ -56,14 +57,15 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         .with(drawn.clone())
         .with(el("div").class("behind").with(sheet_view::headings(question)))
         .with(keep::bar(desk, question));
-    // Beside the answer where there is room, else after the fields: what is read in order is seen
+    // Where there is room, the fields come first, and answer and drawing stand beside them; on a
+    // phone the answer comes first and the drawing last. Either way what is read in order is seen
     // in that order.
     follow_width(move |is_wide| {
-        let drawn = drawn.node();
+        let (side, form, drawn) = (side.node(), form.node(), drawn.node());
         let _ = if is_wide {
-            side.node().append_child(drawn).map(drop)
+            form.after_with_node_1(side).and_then(|()| side.append_child(drawn).map(drop))
         } else {
-            form.node().after_with_node_1(drawn)
+            form.before_with_node_1(side).and_then(|()| form.after_with_node_1(drawn))
         };
     });
     page

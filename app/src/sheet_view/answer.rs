@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, flag, keep_up, live};
 use crate::question::{Origin, Question};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
-use ledgerboard_core::fields::is_missing;
+use ledgerboard_core::fields::{is_missing, row_at};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Standing, Verdict};
@@ -46,7 +46,7 @@ pub(crate) fn answer(question: Question) -> Piece {
         let voice = question.voice();
         question.worked.with(|worked| match worked {
             Ok(worked) => figure(worked, question.entry.is_hold, voice),
-            Err(faults) => needs(faults),
+            Err(faults) => needs(question, faults),
         })
     });
     let below = el("div").class("answer-rest");
@@ -112,6 +112,10 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     });
     let reason = reason.map(|reason| el("span").class("reason").text(&voice.say(&reason)));
     let sign = match worked.standing {
+        // What is held may be over its rules as well.
+        Standing::Held(_) if whole != Verdict::Within && !is_hold => {
+            el("span").class("signs").with(held()).text(" ").with(verdict(whole, word))
+        }
         Standing::Held(_) => held(),
         Standing::Opened(_) if is_hold => verdict(Verdict::Within, &w::HOLD_OPEN),
         _ => verdict(whole, word),
@@ -148,12 +152,20 @@ fn bare(limit: Amount, voice: Voice) -> Arg {
 }
 
 /// The same height as an answer, so that nothing jumps while a field is half typed.
-fn needs(faults: &Faults) -> Piece {
+fn needs(question: Question, faults: &Faults) -> Piece {
     let Some(first) = faults.first() else { return Piece::NONE };
     let path = first.path.clone();
     let more = faults.len() as i64;
     let what = if is_missing(first) { &w::NEEDS } else { &w::LOOK_AT };
-    let needed = el("strong").class("figure").text(&speech::say(&say!(*what, first.label)));
+    let label = match first.path.split_once('.') {
+        // A field of an item is called with its list.
+        Some((list, _)) => match row_at(question.entry.rows, list) {
+            Some(list) => say!(w::PAIR, list.label, first.label),
+            None => say!(w::FIGURE, first.label),
+        },
+        None => say!(w::FIGURE, first.label),
+    };
+    let needed = el("strong").class("figure").text(&speech::say(&say!(*what, label)));
     let more = (more > 1).then(|| el("span").text(&speech::say(&say!(w::NEEDS_MORE, more))));
     let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD).tap(move || go_to(&path));
     Piece::all([

@@ -2,9 +2,10 @@
 //! to one. What opens a hold is the core's; nothing here can.
 
 use crate::elements::{El, Piece, el, live};
+use crate::jobs::is_hold;
 use crate::question::{Question, source_name};
-use crate::{route, speech, words as w};
-use ledgerboard_core::catalog::{self, ALL};
+use crate::{route, speech, store, words as w};
+use ledgerboard_core::catalog::{ALL, Entry, hold_for};
 use ledgerboard_core::job::{Job, Mark};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Standing;
@@ -22,7 +23,8 @@ pub(super) fn standing(question: Question) -> Piece {
     });
     live(move || match now.get() {
         Standing::NotNeeded => Piece::NONE,
-        Standing::Opened(by) => el("p").class("quiet").text(&question.voice().say(&by)).into(),
+        Standing::Opened(_) if question.entry.is_hold => Piece::NONE,
+        Standing::Opened(by) => opened(question, &by).into(),
         // The hold's own page says why under its answer.
         Standing::Held(_) if question.entry.is_hold => Piece::NONE,
         Standing::Held(reasons) => shut(question, &reasons).into(),
@@ -34,11 +36,15 @@ fn shut(question: Question, reasons: &[Text]) -> El {
     let why = reasons.iter().map(|reason| el("p").text(&voice.say(reason)));
     let door = ALL.iter().find(|entry| entry.is_hold).map(|entry| {
         let text = speech::say(&say!(w::OPEN_HOLD, entry.name));
-        el("a").class("door").attr("href", &route::calculator(entry.id)).text(&text)
+        el("a").class("door").attr("href", &hold_address(question, entry)).text(&text)
     });
+    // What it is put behind may be shut itself: then that is what there is to see to.
+    let behind = question.links.with(|links| links.behind.is_some());
+    let still_shut = (behind && question.hold().is_none()).then(|| el("p").say(&w::STILL_SHUT));
     el("div")
         .class("shut")
         .with_all(why)
+        .with(still_shut)
         .with(live(move || picker(question)))
         .with(live(move || way_to(question)))
         .with(door.map(|door| el("p").with(door)))
@@ -55,8 +61,25 @@ fn way_to(question: Question) -> Option<El> {
     Some(el("p").with(door))
 }
 
-fn is_hold(mark: &Mark) -> bool {
-    catalog::find(&mark.calculator).is_some_and(|entry| entry.is_hold)
+/// Which hold it is open by, and the way to another.
+fn opened(question: Question, by: &Text) -> El {
+    let by = say!(w::OPENED_BY, by.clone());
+    el("div")
+        .class("opened")
+        .with(el("p").class("quiet").text(&question.voice().say(&by)))
+        .with(live(move || picker(question)))
+}
+
+/// The hold's page, told what this work already says; where something was typed there, as it was
+/// left.
+fn hold_address(question: Question, hold: &Entry) -> String {
+    let plain = route::calculator(hold.id);
+    if store::draft(hold.id).is_some() {
+        return plain;
+    }
+    let units = question.units.get();
+    let work = question.draft.with(|draft| question.entry.disturbs(draft, units));
+    work.and_then(|work| hold_for(&work)).map_or(plain, |link| route::question(&link))
 }
 
 /// The holds of the question's job, to be put behind one.

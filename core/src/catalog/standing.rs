@@ -1,14 +1,34 @@
 //! How work stands with the hold that it is put behind, if any.
 
-use crate::calculators::hold::Opened;
+use crate::calculators::hold::{Miss, Opened};
+use crate::measure::Day;
 use crate::rules::hazards::Disturbs;
 use crate::say;
 use crate::sheet::Standing;
 use crate::words;
+use crate::words::Phrase;
 
 words! {
-    NO_HOLD = "It disturbs old material, and no hold has been opened for that. Work through the hold first.";
-    OTHER_HOLD = "The open hold is for something else: {0}. It doesn't reach this work.";
+    NO_HOLD = "Old material is cut here. It may hold asbestos, and its paint lead: it is held until what is known of it stands on record.";
+    OTHER_MATERIAL = "The open hold is for another material: {0}.";
+    OTHER_DEED = "The open hold was not asked about this kind of work: {0}.";
+    OTHER_AREA = "The open hold is for a smaller area: {0}.";
+    OTHER_PAINT = "Lead isn't settled for this. The open hold is for minor paint work only, and this may break more of it: {0}. On its page, have the paint tested, or say that a firm certified for lead does it.";
+    AHEAD = "Its evidence is dated {0}, which is yet to come: look at the dates.";
+}
+
+fn says(miss: Miss) -> &'static Phrase {
+    match miss {
+        Miss::Material => &OTHER_MATERIAL,
+        Miss::Deed => &OTHER_DEED,
+        Miss::Area => &OTHER_AREA,
+        Miss::Paint => &OTHER_PAINT,
+    }
+}
+
+/// The standing of what rests on evidence of a day that is yet to come.
+pub(super) fn ahead(day: Day) -> Standing {
+    Standing::Held(vec![say!(AHEAD, day.exact())])
 }
 
 /// The standing of work that says `own` of itself and does `disturbs` to an old surface.
@@ -16,8 +36,10 @@ pub(super) fn of(own: Standing, disturbs: Option<&Disturbs>, hold: Option<&Opene
     match (disturbs, hold) {
         (None, _) => own,
         (Some(_), None) => Standing::Held(vec![say!(NO_HOLD)]),
-        (Some(work), Some(hold)) if hold.covers(work) => Standing::Opened(hold.says()),
-        (Some(_), Some(hold)) => Standing::Held(vec![say!(OTHER_HOLD, hold.says())]),
+        (Some(work), Some(hold)) => match hold.misses(work) {
+            None => Standing::Opened(hold.says()),
+            Some(miss) => Standing::Held(vec![say!(*says(miss), hold.says())]),
+        },
     }
 }
 

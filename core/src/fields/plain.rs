@@ -25,7 +25,8 @@ fn whole(row: &Row, given: &str) -> Result<i64, Text> {
         Kind::Number(span) => (span.least, span.most, span.why),
         _ => (i64::MIN, i64::MAX, row.label),
     };
-    let example = 3.clamp(least, most);
+    // A small count, or a number from the middle of what fits, such as a year.
+    let example = if least <= 3 { 3.min(most) } else { least / 2 + most / 2 };
     // A whole number that can't even be held is past any bound, on the side of its sign.
     let count = text.parse::<i64>().or_else(|problem| match problem.kind() {
         IntErrorKind::PosOverflow => Ok(i64::MAX),

@@ -23,6 +23,8 @@ pub struct Row {
     /// When it matters so much to the answer that it is shown at once and not folded away: of the
     /// whole form.
     pub foremost: Option<fn(&Node) -> bool>,
+    /// It says what the evidence is about: changed, the evidence is about something else.
+    pub identifies: bool,
     /// It says what somebody found out, and opens what is held: it stays in its record. An address
     /// never carries it.
     pub evidence: bool,
@@ -38,6 +40,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         when: When::Always,
         aside: false,
         foremost: None,
+        identifies: false,
         evidence: false,
     }
 }
@@ -69,6 +72,11 @@ impl Row {
         };
         assert!(optional, "only a quantity that may be left empty can stand aside");
         Self { aside: true, ..self }
+    }
+
+    /// What the evidence in the same form is about.
+    pub const fn identifies(self) -> Self {
+        Self { identifies: true, ..self }
     }
 
     /// Kept out of addresses, with all that is under it.

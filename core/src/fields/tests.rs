@@ -176,7 +176,7 @@ fn numbers_lines_and_days_may_stay_empty_and_are_kept_as_typed() {
     assert_eq!(made.dated.map(Day::exact), Some("2026-11-25".to_owned()));
     for (json, says) in [
         (r#"{"year":"62"}"#, "At least 1600."),
-        (r#"{"year":[]}"#, "Needed: Name. Write it like 1600."),
+        (r#"{"year":[]}"#, "Needed: Name. Write it like 1850."),
         (r#"{"lab":"123456789"}"#, "9 characters, and no more than 8 are kept. Shorten it."),
         (r#"{"lab":"a\nb"}"#, "One line is needed here, without breaks."),
         (r#"{"lab":{}}"#, "One line is needed here, without breaks."),

@@ -22,8 +22,8 @@ words! {
     TOO_MANY = "{0} items, and no more than {1} are taken.";
     UNKNOWN = "There is no field of this name.";
     A_DAY = "2026-11-25 or 25 Nov 2026";
-    A_LENGTH = "9' 4 1/2\", 9-4-1/2, 112.5 or 2860 mm";
-    A_SHORT_LENGTH = "1 1/2, 1-1/2, 1.5 or 38 mm";
+    A_LENGTH = "9' 4 1/2\", 112.5 or 2860 mm";
+    A_SHORT_LENGTH = "1 1/2, 1.5 or 38 mm";
     AN_AREA = "160, 160 sq ft or 14.9 m2";
     A_VOLUME = "20.3 or 333 cm3";
     WHOLE_LABEL = "the whole question";

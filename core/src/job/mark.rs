@@ -149,6 +149,7 @@ impl Mark {
     ) -> Result<Self, Faults> {
         let input = entry.canonical(input, units)?;
         let worked = entry.work_behind(&input, Units::Customary, basis, hold)?;
+        let worked = worked.as_of(stamp.moment().day());
         Ok(Self {
             id: stamp.id(),
             calculator: entry.id.to_owned(),
@@ -185,7 +186,8 @@ impl Mark {
             return Err(Stale::OtherVersion);
         }
         // The units are written out in a kept input, so that the default is never asked for.
-        entry.work_behind(&self.input, Units::Customary, basis, hold).map_err(Stale::Refused)
+        let worked = entry.work_behind(&self.input, Units::Customary, basis, hold);
+        Ok(worked.map_err(Stale::Refused)?.as_of(self.at.day()))
     }
 
     /// The same mark with a new id and a clock of its own. Its answer is as old as it was, and so

@@ -1,6 +1,7 @@
 //! Who and when: the only way that time, chance and a device's name come into a job.
 
 use super::words as w;
+use crate::measure::Day;
 use crate::say;
 use crate::words::Text;
 
@@ -97,6 +98,12 @@ impl Moment {
             hour: small(second / 3_600),
             minute: small(second / 60 % 60),
         }
+    }
+
+    /// The day in the moment's own zone; none of a clock that is centuries off.
+    pub fn day(self) -> Option<Day> {
+        let Civil { year, month, day, .. } = self.civil();
+        Day::new(u16::try_from(year).ok()?, month, day)
     }
 
     /// As a person reads it: `Tue 2026-11-24 14:10`.

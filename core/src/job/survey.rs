@@ -36,7 +36,9 @@ pub fn opened(job: &Job, mark: &Mark) -> Option<Opened> {
 pub fn opened_by(job: &Job, hold: &str) -> Option<Opened> {
     let hold = job.mark(hold)?;
     let entry = catalog::find(&hold.calculator).filter(|entry| entry.version == hold.version)?;
-    entry.opened(&hold.input, Units::Customary, job.basis)
+    let opened = entry.opened(&hold.input, Units::Customary, job.basis)?;
+    // What was found out after the day that it was put on record can't have been found out.
+    hold.at.day().is_some_and(|day| opened.latest() <= day).then_some(opened)
 }
 
 /// Why a value could not be taken.

@@ -46,6 +46,11 @@ impl Day {
         held.then_some(Self { year, month, day })
     }
 
+    /// Its year.
+    pub const fn year(self) -> u16 {
+        self.year
+    }
+
     /// Reads `2026-11-25`, `25 Nov 2026`, `November 25, 2026`, and `11/25/2026` where only one
     /// day can be meant. `3/4/2026` is March to some and April to others: it is not read.
     ///

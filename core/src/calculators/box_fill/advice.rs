@@ -1,7 +1,7 @@
 //! What else would fit, which boxes would hold it, and what mends a box that is over. Each is
 //! tried by working the box again, never by a formula of its own.
 
-use super::choices::{AddKind, CableKind};
+use super::choices::{AddKind, CableKind, CutInto};
 use super::enclosure::{Enclosure, Ring, Volumes, volumes};
 use super::fill::{Side, sides, tightest};
 use super::fit::is_deep_enough;
@@ -203,10 +203,19 @@ pub(super) fn mends(input: &Input, edition: Electrical) -> Vec<Mend> {
     mends.extend(extension(input, edition));
     let same_opening = cut_in(input, edition);
     let wider = if same_opening.is_none() { wider_cut_in(input, edition) } else { None };
-    mends.extend(same_opening);
-    mends.extend(deeper(input, edition));
-    mends.extend(wider);
-    mends.extend(next_gang(input, edition));
+    // A cut-in box is the least work in a finished wall; in open framing nothing has to clamp to
+    // one, and it comes last.
+    if input.cut == CutInto::Open {
+        mends.extend(deeper(input, edition));
+        mends.extend(next_gang(input, edition));
+        mends.extend(same_opening);
+        mends.extend(wider);
+    } else {
+        mends.extend(same_opening);
+        mends.extend(deeper(input, edition));
+        mends.extend(wider);
+        mends.extend(next_gang(input, edition));
+    }
     if mends.is_empty() {
         mends.extend(another(input, edition));
     }

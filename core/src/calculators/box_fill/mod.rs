@@ -29,10 +29,14 @@ pub use section::{Layer, Section};
 
 use super::{Calculator, Trade};
 use crate::edition::{Basis, Electrical};
-use crate::measure::Volume;
+use crate::measure::{Area, Volume};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::sheet::{Faults, Sheet};
 use crate::words::Phrase;
+
+/// The most paint that a cutout for one gang breaks, with what comes off beside it. Common
+/// practice, and generous: a gang takes some 2 by 3 inches.
+const PAINT_A_GANG: Area = Area::square_feet(1);
 
 /// The calculator.
 #[derive(Debug)]
@@ -88,8 +92,8 @@ impl Calculator for BoxFill {
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {
-        // How much paint a cutout breaks isn't worked out, so that minor work doesn't cover it.
-        let of = |material| Disturbs { material, deed: Deed::Cut, area: None, painted: None };
+        let painted = Some(PAINT_A_GANG.times(input.gangs));
+        let of = |material| Disturbs { material, deed: Deed::Cut, area: None, painted };
         input.cut.material().map(of)
     }
 }

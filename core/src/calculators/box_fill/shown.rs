@@ -67,7 +67,7 @@ words! {
 
     // Mends.
     MENDS = "What would make it fit";
-    MENDS_NOTE = "Least work first. Each was worked through and fits by volume. To buy is what the first one takes.";
+    MENDS_NOTE = "Least work first. Each was worked through and fits by volume. What to have on hand is for the first one.";
     MEND_RING = "a ring or cover marked {0} or more";
     MEND_EXTENSION = "an extension ring, {0}";
     MEND_BOX = "a deeper box, {0}";

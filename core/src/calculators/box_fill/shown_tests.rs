@@ -9,8 +9,7 @@ use crate::words::{Amount, Text, Voice};
 use Electrical::E2023;
 
 /// An old 3 × 2 × 2-1/2 box, 12.5 in³, with 14.0 in it.
-const OLD_BOX: &str =
-    r#"{"enclosure":"dev-3x2x2-1/2","cables":[{"cable":"14-2","count":2}],"devices":[{}]}"#;
+const OLD_BOX: &str = r#"{"cut":"plaster","enclosure":"dev-3x2x2-1/2","cables":[{"cable":"14-2","count":2}],"devices":[{}]}"#;
 
 /// Source: NEC 314.16(B)(4): a yoke counts by the largest conductor connected to it, so that by the
 /// largest in the box it never counts too little.
@@ -82,9 +81,22 @@ fn an_old_device_box_is_mended_by_a_cut_in_one_first_and_by_opening_the_wall_las
 }
 
 #[test]
+fn in_open_framing_a_cut_in_box_comes_last() {
+    let open = OLD_BOX.replace("plaster", "open");
+    let names: Vec<String> = solve(&input(&open), E2023)
+        .unwrap()
+        .mends
+        .iter()
+        .map(|mend| Voice::default().say(&mend.name))
+        .collect();
+    assert!(names[0].starts_with("a deeper box"), "{names:?}");
+    assert!(names.last().unwrap().starts_with("a cut-in"), "{names:?}");
+}
+
+#[test]
 fn a_wider_cut_in_box_is_named_where_none_of_the_same_gangs_holds_it() {
     // 24.0 in³ is more than a one-gang cut-in box is marked with.
-    let json = r#"{"enclosure":"dev-3x2x2-1/2","wires":[{"count":8},{"size":"14","count":4}]}"#;
+    let json = r#"{"cut":"plaster","enclosure":"dev-3x2x2-1/2","wires":[{"count":8},{"size":"14","count":4}]}"#;
     let answer = solve(&input(json), E2023).unwrap();
     let first = Voice::default().say(&answer.mends[0].name);
     assert!(

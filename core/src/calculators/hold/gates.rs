@@ -2,6 +2,7 @@
 
 use super::input::{Asbestos, Input, Lead, Local, Window};
 use super::words as w;
+use crate::measure::Day;
 use crate::rules::compare::Limit;
 use crate::rules::hazards::asbestos::{self, CONTENT, ONE_IS_ENOUGH, TRACE, VERMICULITE};
 use crate::rules::hazards::lead::{self, FIRM, MINOR, TARGET};
@@ -71,6 +72,12 @@ impl Gate {
 fn said(text: &str) -> bool {
     let foreign = |sign: char| sign >= '\u{c0}' && !('\u{2000}'..='\u{2bff}').contains(&sign);
     text.chars().any(|sign| sign.is_ascii_alphanumeric() || foreign(sign))
+}
+
+/// Whether a day lies before there was anything to look at.
+fn is_older(day: Day, input: &Input) -> bool {
+    let since = input.put_up.max(input.built);
+    since.is_some_and(|year| i64::from(day.year()) < year)
 }
 
 /// The fewest samples of the area; of an unknown area, the fewest of any.
@@ -145,6 +152,9 @@ fn report(input: &Input) -> Gate {
         let reason = Reason { says: phrase.into(), source: &UNSAID };
         gate.piece(told && is_given, || told.then_some(reason));
     }
+    if report.dated.is_some_and(|day| is_older(day, input)) {
+        gate.asked(false, &w::HOLD_REPORT_OLD);
+    }
     let only_the_result = gate.given + 1 == gate.needed.value;
     gate.asks = (report.result == Asbestos::Trace && only_the_result).then_some(&w::ASK_TRACE);
     gate
@@ -176,7 +186,9 @@ pub enum Settled {
 /// What settles the paint, if anything does.
 pub(super) fn settled(input: &Input) -> Option<Settled> {
     let paint = &input.paint;
-    let tested = paint.result == Lead::NoLead && said(&paint.tester) && paint.tested.is_some();
+    let tested = paint.result == Lead::NoLead
+        && said(&paint.tester)
+        && paint.tested.is_some_and(|day| !is_older(day, input));
     if tested || !lead::reaches(input.built) {
         return Some(Settled::NoLead);
     }
@@ -197,6 +209,9 @@ fn paint(input: &Input) -> Gate {
         let need = |phrase: &'static Phrase| Some(Reason { says: phrase.into(), source: &UNSAID });
         gate.piece(said(&paint.tester), || need(&w::NEED_TESTER));
         gate.piece(paint.tested.is_some(), || need(&w::NEED_TESTED));
+        if paint.tested.is_some_and(|day| is_older(day, input)) {
+            gate.asked(false, &w::HOLD_TEST_OLD);
+        }
         return gate;
     }
     gate.piece(settled(input).is_some(), || {

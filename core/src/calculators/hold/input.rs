@@ -165,7 +165,8 @@ form! {
         /// Which surface, in which room.
         place: String, row(&w::PLACE, &w::PLACE_HINT, LINE);
         /// What it is of.
-        material: Material, row(&w::MATERIAL, &w::MATERIAL_HINT, Kind::Choice(Material::PICKS));
+        material: Material, row(&w::MATERIAL, &w::MATERIAL_HINT, Kind::Choice(Material::PICKS))
+            .identifies();
         /// What will be done to it.
         deed: Deed, row(&w::DEED, &w::DEED_HINT, Kind::Choice(Deed::PICKS));
         /// How much of it.

@@ -26,7 +26,7 @@ mod words;
 
 pub use gates::{Gate, Reason, Settled};
 pub use input::{Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Window};
-pub use opening::{Opened, solve};
+pub use opening::{Miss, Opened, solve};
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;

@@ -30,6 +30,7 @@ use crate::rules::hazards::{Deed, Disturbs, Material};
 ///     area: Area::ZERO,
 ///     painted: None,
 ///     dated: Day::new(2026, 11, 3).unwrap(),
+///     latest: Day::new(2026, 11, 3).unwrap(),
 /// };
 /// ```
 ///
@@ -59,6 +60,20 @@ pub struct Opened {
     /// Where only so much painted surface is minor.
     painted: Option<Area>,
     dated: Day,
+    latest: Day,
+}
+
+/// Why an open hold doesn't reach a piece of work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Miss {
+    /// It is of another material.
+    Material,
+    /// It does what the hold wasn't asked about.
+    Deed,
+    /// There is more of it.
+    Area,
+    /// Only minor paint work is open, and this breaks more, or nobody knows how much.
+    Paint,
 }
 
 impl Opened {
@@ -77,20 +92,28 @@ impl Opened {
         self.dated
     }
 
-    /// Whether work that does this is opened by it: the same material, no more of it, nothing
-    /// done to it that wasn't asked about, and no more paint than was asked about where only
-    /// minor work is open.
-    pub fn covers(&self, work: &Disturbs) -> bool {
+    /// The latest day of its evidence.
+    pub fn latest(&self) -> Day {
+        self.latest
+    }
+
+    /// What of a piece of work it doesn't reach: another material, something done to it that
+    /// wasn't asked about, more of it, or more paint than was asked about where only minor work
+    /// is open. None where it opens that work.
+    pub fn misses(&self, work: &Disturbs) -> Option<Miss> {
         let known = work.material != Material::NotSaid && work.material == self.material;
-        let paint = match (self.painted, work.painted) {
-            (None, _) => true,
-            (Some(most), Some(painted)) => painted <= most,
-            (Some(_), None) => false,
+        let too_much_paint = match (self.painted, work.painted) {
+            (None, _) => false,
+            (Some(most), Some(painted)) => painted > most,
+            (Some(_), None) => true,
         };
-        known
-            && self.deed.takes_in(work.deed)
-            && work.area.is_none_or(|area| area <= self.area)
-            && paint
+        match () {
+            () if !known => Some(Miss::Material),
+            () if !self.deed.takes_in(work.deed) => Some(Miss::Deed),
+            () if work.area.is_some_and(|area| area > self.area) => Some(Miss::Area),
+            () if too_much_paint => Some(Miss::Paint),
+            () => None,
+        }
     }
 }
 
@@ -122,6 +145,12 @@ pub fn solve(input: &Input) -> Answer {
                 area,
                 painted: input.paint.painted.filter(|_| settled == Settled::Minor),
                 dated,
+                // A test that settles nothing is no evidence.
+                latest: input
+                    .paint
+                    .tested
+                    .filter(|_| settled == Settled::NoLead)
+                    .map_or(dated, |tested| tested.max(dated)),
             })
         }
         _ => None,

@@ -210,22 +210,23 @@ fn an_open_hold_covers_its_own_work_and_no_other() {
         area: Some(Area::square_feet(200)),
         painted: None,
     };
-    assert!(opened.covers(&work) && opened.covers(&Disturbs { area: None, ..work }));
-    for other in [
-        Disturbs { material: Material::Plaster, ..work },
-        Disturbs { material: Material::NotSaid, ..work },
-        Disturbs { deed: Deed::Sand, ..work },
-        Disturbs { deed: Deed::NotSaid, ..work },
-        Disturbs { area: Some(square_inches(200 * 144 + 1)), ..work },
+    let covers = |opened: &Opened, work: &Disturbs| opened.misses(work).is_none();
+    assert!(covers(&opened, &work) && covers(&opened, &Disturbs { area: None, ..work }));
+    for (miss, other) in [
+        (Miss::Material, Disturbs { material: Material::Plaster, ..work }),
+        (Miss::Material, Disturbs { material: Material::NotSaid, ..work }),
+        (Miss::Deed, Disturbs { deed: Deed::Sand, ..work }),
+        (Miss::Deed, Disturbs { deed: Deed::NotSaid, ..work }),
+        (Miss::Area, Disturbs { area: Some(square_inches(200 * 144 + 1)), ..work }),
     ] {
-        assert!(!opened.covers(&other), "{other:?}");
+        assert_eq!(opened.misses(&other), Some(miss), "{other:?}");
     }
     let minor = Paint { painted: Some(Area::square_feet(2)), window: Window::No, ..Paint::blank() };
     let opened = solve(&Input { paint: minor, ..whole() }).opened.unwrap();
     let painted = |inches| Disturbs { painted: Some(square_inches(inches)), ..work };
-    assert!(opened.covers(&painted(288)));
-    assert!(!opened.covers(&painted(289)), "more paint than was asked about");
-    assert!(!opened.covers(&work), "unknown paint is not minor");
+    assert!(covers(&opened, &painted(288)));
+    assert_eq!(opened.misses(&painted(289)), Some(Miss::Paint), "more than was asked about");
+    assert_eq!(opened.misses(&work), Some(Miss::Paint), "unknown paint is not minor");
 }
 
 /// Common practice: who tears out also cuts, and boarding over drives screws.
@@ -276,4 +277,27 @@ fn nothing_is_ever_called_harmless() {
             assert!(!said.contains(word), "{line}");
         }
     }
+}
+
+#[test]
+fn evidence_is_not_older_than_what_it_is_about() {
+    let of = |dated: Option<Day>, tested: Option<Day>, put_up: Option<i64>| {
+        let mut input = whole();
+        input.put_up = put_up;
+        (input.report.dated, input.paint.tested) = (dated, tested);
+        input
+    };
+    let fits = whole();
+    let (dated, tested) = (fits.report.dated, fits.paint.tested);
+    let of_1962 = |month| Day::new(1962, month, 1);
+    for (input, want) in [
+        (of(dated, tested, None), true),
+        (of(Day::new(1961, 12, 31), tested, None), false),
+        (of(of_1962(1), tested, None), true),
+        (of(of_1962(1), tested, Some(1963)), false),
+        (of(dated, Day::new(1961, 12, 31), None), false),
+    ] {
+        assert_eq!(opens(&input), want, "{input:?}");
+    }
+    assert_eq!(Some(solve(&fits).opened.unwrap().latest()), dated.max(tested));
 }

@@ -98,6 +98,8 @@ words! {
     HOLD_OVER = "Over 1 %: leave it alone, and get a price from an abatement contractor.";
     HOLD_VERMICULITE = "Loose vermiculite is treated as asbestos, whatever a few grains say. Leave it alone, and get a price from an abatement contractor.";
     ASK_TRACE = "A trace never opens a hold. Worker rules reach it: ask the authority.";
+    HOLD_REPORT_OLD = "The report is older than what it is about: look at its date and at the years.";
+    HOLD_TEST_OLD = "The lead test is older than the house: look at its date and at the years.";
     NEED_LAB = "Name the laboratory.";
     NEED_ACCREDITATION = "Write down the laboratory's accreditation.";
     NEED_DATED = "Write down the date of the report.";
