@@ -57,8 +57,8 @@ fn a_fault_names_the_bound_that_was_passed() {
         ("marked", "18 mm", "The unit in “18 mm” doesn't fit here. Write it like 20.3 or 333 cm3."),
         ("marked", "0.12345678901234567890123456789", "“0.12345678901234567890123456789” has more digits than can be held. Write it like 20.3 or 333 cm3."),
         ("free.emerges", "13", "At most 12 in: no box is that deep."),
-        ("free.emerges", "deep", "Can't read “deep”. Write it like 1 1/2, 1-1/2, 1.5 or 38 mm."),
-        ("free.emerges", "2 stone", "The unit in “2 stone” doesn't fit here. Write it like 1 1/2, 1-1/2, 1.5 or 38 mm."),
+        ("free.emerges", "deep", "Can't read “deep”. Write it like 1 1/2, 1.5 or 38 mm."),
+        ("free.emerges", "2 stone", "The unit in “2 stone” doesn't fit here. Write it like 1 1/2, 1.5 or 38 mm."),
     ];
     for (field, text, want) in cases {
         let mut input = ledgerboard_core::wire::Node::from_json(r#"{"marked":"18"}"#).unwrap();

@@ -5,7 +5,7 @@
 use super::outline::open_in;
 use super::shown as s;
 use super::{Answer, Input, OpeningKind};
-use crate::measure::{Length, Rounding, Units};
+use crate::measure::{Area, Length, Rounding, Units};
 use crate::plan::{Axis, Corner, Heading, Side, Spot};
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface, distance};
@@ -185,7 +185,7 @@ impl Page {
         for (eighths, off) in [(4, 11), (2, 11), (6, 11), (1, 11), (7, 11), (4, 36)] {
             let beside = step(side.from, side.heading, side.length.times(eighths).part(8));
             let place = self.at(step(beside, inward, self.px(off)));
-            if self.label(place, Anchor::Middle, say!(s::NUMBER, at as i64 + 1), 2) {
+            if self.label(place, say!(s::NUMBER, at as i64 + 1), 2) {
                 return;
             }
         }
@@ -194,14 +194,16 @@ impl Page {
     /// An arrow both ways in the largest rectangle of floor, and how far apart they are.
     fn joists(&mut self, input: &Input, answer: &Answer) {
         let Some(axis) = input.framing.runs.axis() else { return };
-        let rectangles = answer.plan.rectangles();
-        let by_area = |part: &&crate::plan::Rectangle| {
+        let mut largest = (Area::ZERO, Spot::default(), Length::ZERO, Length::ZERO);
+        for part in answer.plan.rectangles() {
             let (long, wide) = part.sizes();
-            crate::measure::Area::of(long, wide)
-        };
-        let Some(part) = rectangles.iter().max_by_key(by_area) else { return };
-        let (long, wide) = part.sizes();
-        let middle = Spot::new(part.low.x.plus(long.part(2)), part.low.y.plus(wide.part(2)));
+            let area = Area::of(long, wide);
+            if area > largest.0 {
+                largest = (area, part.low, long, wide);
+            }
+        }
+        let (_, low, long, wide) = largest;
+        let middle = Spot::new(low.x.plus(long.part(2)), low.y.plus(wide.part(2)));
         let (reach, on, back) = match axis {
             Axis::Along => (long, Heading::Right, Heading::Left),
             Axis::Across => (wide, Heading::Down, Heading::Up),
@@ -218,29 +220,26 @@ impl Page {
             self.path(Line::Leader, &points, false, &s::JOIST_WAY);
         }
         let text = say!(s::JOISTS, input.framing.spacing.length());
-        let (down, across) = (self.px(12), self.px(6));
-        match axis {
-            Axis::Along => {
-                for spot in [step(middle, Heading::Down, down), step(middle, Heading::Up, down)] {
-                    if self.label(self.at(spot), Anchor::Middle, text.clone(), 17) {
-                        return;
-                    }
-                }
-            }
-            Axis::Across => {
-                let at = self.at(step(middle, Heading::Right, across));
-                self.label(at, Anchor::Start, text, 17);
+        // In either unit: `joists ≈ 19-3/16 in`, `joists ≈ 487.7 mm`.
+        let characters = 20;
+        // Beside a level arrow, past the end of a plumb one.
+        let off = match axis {
+            Axis::Along => self.px(12),
+            Axis::Across => half.plus(self.px(11)),
+        };
+        for way in [Heading::Down, Heading::Up] {
+            if self.label(self.at(step(middle, way, off)), text.clone(), characters) {
+                return;
             }
         }
     }
 
-    /// Puts a label of so many characters at the most, if its place is clear.
-    fn label(&mut self, at: Point, anchor: Anchor, text: Text, characters: i64) -> bool {
+    /// Puts a label of so many characters at the most round a place, if it is clear there.
+    fn label(&mut self, at: Point, text: Text, characters: i64) -> bool {
         let (x, y, wide) = (self.tenths(at.x), self.tenths(at.y), characters * CHARACTER);
-        let left = if anchor == Anchor::Start { x } else { x - wide / 2 };
-        let clear = self.take([left, y - LINE / 2 - 5, left + wide, y + LINE / 2 + 5]);
+        let clear = self.take([x - wide / 2, y - LINE / 2 - 5, x + wide / 2, y + LINE / 2 + 5]);
         if clear {
-            self.ink.push(Ink::Label { at, anchor, text });
+            self.ink.push(Ink::Label { at, anchor: Anchor::Middle, text });
         }
         clear
     }

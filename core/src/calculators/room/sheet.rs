@@ -10,7 +10,7 @@ use crate::rules::compare::{ask, at_least};
 use crate::rules::residential::ceiling_height::{ANY_ROOM, LIVED_IN};
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
-use crate::words::{Amount, Text};
+use crate::words::{Amount, Phrase, Text};
 
 /// The keys of the walls' lengths.
 pub(super) const WALL_KEYS: [&str; super::choices::MOST_WALLS] = [
@@ -20,7 +20,7 @@ pub(super) const WALL_KEYS: [&str; super::choices::MOST_WALLS] = [
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
-        headline: figure("floor-area", &s::FLOOR, answer.floor),
+        headline: figure("floor-area", (&s::FLOOR).into(), answer.floor.into()),
         lead: None,
         next: answer.doubts.first().cloned(),
         figures: figures(input, answer),
@@ -35,75 +35,90 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: impl Into<Text>, amount: impl Into<Amount>) -> Figure {
-    Figure { key, name: name.into(), amount: amount.into(), rounding: Rounding::Nearest }
+/// The figures as they come together: one way in, so that the page carries it once.
+struct Figures(Vec<Figure>);
+
+impl Figures {
+    fn add(&mut self, key: &'static str, name: &'static Phrase, amount: Amount) {
+        self.0.push(figure(key, name.into(), amount));
+    }
+
+    fn length(&mut self, key: &'static str, name: &'static Phrase, length: Length) {
+        self.add(key, name, Amount::Length(length));
+    }
+
+    /// One that may not be there.
+    fn some(&mut self, key: &'static str, name: &'static Phrase, length: Option<Length>) {
+        if let Some(length) = length {
+            self.length(key, name, length);
+        }
+    }
+}
+
+fn figure(key: &'static str, name: Text, amount: Amount) -> Figure {
+    Figure { key, name, amount, rounding: Rounding::Nearest }
 }
 
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let Answer { plan, now, .. } = answer;
-    let mut all = vec![figure("perimeter", &s::PERIMETER, answer.perimeter)];
+    let mut all = Figures(Vec::new());
+    all.length("perimeter", &s::PERIMETER, answer.perimeter);
     for ((at, side), key) in plan.sides().iter().enumerate().zip(WALL_KEYS) {
-        let number = at as i64 + 1;
-        let name =
-            if side.worked_out { say!(s::WALL_WORKED_OUT, number) } else { say!(s::WALL, number) };
-        all.push(figure(key, name, side.length));
+        let phrase = if side.worked_out { &s::WALL_WORKED_OUT } else { &s::WALL };
+        let name = Text { phrase, args: vec![(at as i64 + 1).into()] };
+        all.0.push(figure(key, name, side.length.into()));
     }
     let (low, high) = plan.bounds();
-    let corners = |kind| plan.corners(kind) as i64;
-    all.extend([
-        figure("ceiling-area", &s::CEILING, answer.floor),
-        figure("ceiling-height", &s::HEIGHT, now.height),
-        figure("wall-area", &s::WALL_AREA, now.walls),
-        figure("openings", &s::OPENINGS, answer.openings),
-        figure("wall-area-net", &s::NET, now.net),
-        figure("volume", &s::VOLUME, Amount::Room(now.volume)),
-        figure("longest", &s::LONGEST, high.x.minus(low.x)),
-        figure("widest", &s::WIDEST, high.y.minus(low.y)),
-        figure("inside-corners", &s::INSIDE, corners(Corner::Inside)),
-        figure("outside-corners", &s::OUTSIDE, corners(Corner::Outside)),
-    ]);
+    all.add("ceiling-area", &s::CEILING, Amount::Area(answer.floor));
+    all.length("ceiling-height", &s::HEIGHT, now.height);
+    all.add("wall-area", &s::WALL_AREA, Amount::Area(now.walls));
+    all.add("openings", &s::OPENINGS, Amount::Area(answer.openings));
+    all.add("wall-area-net", &s::NET, Amount::Area(now.net));
+    all.add("volume", &s::VOLUME, Amount::Room(now.volume));
+    all.length("longest", &s::LONGEST, high.x.minus(low.x));
+    all.length("widest", &s::WIDEST, high.y.minus(low.y));
+    for (key, name, kind) in [
+        ("inside-corners", &s::INSIDE, Corner::Inside),
+        ("outside-corners", &s::OUTSIDE, Corner::Outside),
+    ] {
+        all.add(key, name, Amount::Count(plan.corners(kind) as i64));
+    }
     if let Some(to_be) = answer.to_be {
         to_be_figures(now, &to_be, &mut all);
     }
-    let outside = plan.sides().iter().zip(&answer.outside).filter(|(_, is_outside)| **is_outside);
-    let outside = outside.fold(Length::ZERO, |sum, (side, _)| sum.plus(side.length));
-    if outside > Length::ZERO {
-        all.push(figure("outside-walls", &s::OUTSIDE_LENGTH, outside));
+    let mut outside = Length::ZERO;
+    for (side, is_outside) in plan.sides().iter().zip(&answer.outside) {
+        if *is_outside {
+            outside = outside.plus(side.length);
+        }
     }
-    if input.framing.runs.axis().is_some() {
-        all.push(figure("joist-spacing", &s::SPACING, input.framing.spacing.length()));
-    }
-    if let Some(depth) = input.framing.depth {
-        all.push(figure("joist-depth", &s::DEPTH, depth));
-    }
-    if let Some(thickness) = input.framing.thickness {
-        all.push(figure("joist-thickness", &s::THICKNESS, thickness));
-    }
+    all.some("outside-walls", &s::OUTSIDE_LENGTH, (outside > Length::ZERO).then_some(outside));
+    let framing = &input.framing;
+    let spacing = framing.runs.axis().map(|_| framing.spacing.length());
+    all.some("joist-spacing", &s::SPACING, spacing);
+    all.some("joist-depth", &s::DEPTH, framing.depth);
+    all.some("joist-thickness", &s::THICKNESS, framing.thickness);
     if let Some(off) = uneven(input) {
         let tall = answer.to_be.unwrap_or(*now).height;
-        all.push(figure("height-least", &s::LEAST, tall));
-        all.push(figure("height-most", &s::MOST, tall.plus(off)));
+        all.length("height-least", &s::LEAST, tall);
+        all.length("height-most", &s::MOST, tall.plus(off));
     }
-    if let Some(square) = answer.square {
-        all.push(figure("diagonals-differ", &s::DIFFERENCE, square.difference));
-        all.push(figure("far-wall-shift", &s::SHIFT, square.shift));
-    }
-    all
+    all.some("diagonals-differ", &s::DIFFERENCE, answer.square.map(|it| it.difference));
+    all.some("far-wall-shift", &s::SHIFT, answer.square.map(|it| it.shift));
+    all.0
 }
 
-fn to_be_figures(now: &Tall, to_be: &Tall, all: &mut Vec<Figure>) {
+fn to_be_figures(now: &Tall, to_be: &Tall, all: &mut Figures) {
     let down = to_be.height < now.height;
     let (least, most) = if down { (to_be, now) } else { (now, to_be) };
     let (change, air) =
         if down { (&s::CHANGE_DOWN, &s::AIR_LESS) } else { (&s::CHANGE_UP, &s::AIR_MORE) };
-    all.extend([
-        figure("ceiling-height-to-be", &s::HEIGHT_TO_BE, to_be.height),
-        figure("ceiling-change", change, most.height.minus(least.height)),
-        figure("wall-area-to-be", &s::WALL_AREA_TO_BE, to_be.walls),
-        figure("wall-area-net-to-be", &s::NET_TO_BE, to_be.net),
-        figure("volume-to-be", &s::VOLUME_TO_BE, Amount::Room(to_be.volume)),
-        figure("volume-change", air, Amount::Room(most.volume.minus(least.volume))),
-    ]);
+    all.length("ceiling-height-to-be", &s::HEIGHT_TO_BE, to_be.height);
+    all.length("ceiling-change", change, most.height.minus(least.height));
+    all.add("wall-area-to-be", &s::WALL_AREA_TO_BE, Amount::Area(to_be.walls));
+    all.add("wall-area-net-to-be", &s::NET_TO_BE, Amount::Area(to_be.net));
+    all.add("volume-to-be", &s::VOLUME_TO_BE, Amount::Room(to_be.volume));
+    all.add("volume-change", air, Amount::Room(most.volume.minus(least.volume)));
 }
 
 /// How far the floor is off, where it is.

@@ -8,27 +8,33 @@ use crate::plan::{Plan, Side};
 use crate::rules::square::DIAGONALS;
 use crate::say;
 use crate::sheet::{Expr, Step};
-use crate::words::{Phrase, Text};
+use crate::words::Phrase;
 
-fn step(key: &str, name: impl Into<Text>, expr: Expr) -> Step {
-    Step { key: key.to_owned(), name: name.into(), expr, source: None }
+/// The steps as they come together: one way in, so that the page carries it once.
+struct Steps(Vec<Step>);
+
+impl Steps {
+    fn add(&mut self, key: &str, name: &'static Phrase, expr: Expr) {
+        self.0.push(Step { key: key.to_owned(), name: name.into(), expr, source: None });
+    }
 }
 
 pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let plan = &answer.plan;
-    let mut all = Vec::new();
+    let mut all = Steps(Vec::new());
     for ((at, side), key) in plan.sides().iter().enumerate().zip(WALL_KEYS) {
         if side.worked_out {
-            all.push(step(key, say!(s::WALL, at as i64 + 1), worked_out(plan, side)));
+            let (name, expr) = (say!(s::WALL, at as i64 + 1), worked_out(plan, side));
+            all.0.push(Step { key: key.to_owned(), name, expr, source: None });
         }
     }
     let lengths = plan.sides().iter().map(|side| Expr::length(side.length));
-    all.push(step("perimeter", &s::PERIMETER, Expr::Sum(lengths.collect())));
+    all.add("perimeter", &s::PERIMETER, Expr::Sum(lengths.collect()));
     let parts = plan.rectangles().into_iter().map(|part| {
         let (long, wide) = part.sizes();
         Expr::length(long).times(Expr::length(wide))
     });
-    all.push(step("floor-area", &s::FLOOR, Expr::Sum(parts.collect())));
+    all.add("floor-area", &s::FLOOR, Expr::Sum(parts.collect()));
     let open = input.openings.iter().map(|it| {
         let (wide, high) = (it.width.unwrap_or_default(), it.height.unwrap_or_default());
         Expr::count(it.count).times(Expr::length(wide)).times(Expr::length(high))
@@ -36,18 +42,18 @@ pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let open: Vec<Expr> = open.collect();
     let is_open = !open.is_empty();
     if is_open {
-        all.push(step("openings", &s::OPENINGS, Expr::Sum(open)));
+        all.add("openings", &s::OPENINGS, Expr::Sum(open));
     }
     let mut tall = |tall: &Tall, keys: [&str; 3], names: [&'static Phrase; 3]| {
         let walls = Expr::length(answer.perimeter).times(Expr::length(tall.height));
-        all.push(step(keys[0], names[0], walls));
+        all.add(keys[0], names[0], walls);
         if is_open {
             let less = Expr::area(tall.walls).less(Expr::area(answer.openings));
             let net = Expr::Most(vec![Expr::area(Area::ZERO), less]);
-            all.push(step(keys[1], names[1], net));
+            all.add(keys[1], names[1], net);
         }
         let air = Expr::area(answer.floor).times(Expr::length(tall.height));
-        all.push(step(keys[2], names[2], air));
+        all.add(keys[2], names[2], air);
     };
     tall(
         &answer.now,
@@ -63,7 +69,7 @@ pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         let (now, to_be) = (answer.now.height, to_be.height);
         let (name, most, least) =
             if to_be < now { (&s::CHANGE_DOWN, now, to_be) } else { (&s::CHANGE_UP, to_be, now) };
-        all.push(step("ceiling-change", name, Expr::length(most).less(Expr::length(least))));
+        all.add("ceiling-change", name, Expr::length(most).less(Expr::length(least)));
     }
     if let (Some(_), Some(first), Some(second), Some(long)) =
         (answer.square, input.diagonal_1, input.diagonal_2, input.long)
@@ -71,9 +77,10 @@ pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         let of = |length: Length| Expr::length(length).times(Expr::length(length));
         let more = of(first.max(second)).less(of(first.min(second)));
         let shift = more.over(Expr::count(4).times(Expr::length(long)));
-        all.push(Step { source: Some(&DIAGONALS), ..step("far-wall-shift", &s::SHIFT, shift) });
+        let (key, name) = ("far-wall-shift".to_owned(), (&s::SHIFT).into());
+        all.0.push(Step { key, name, expr: shift, source: Some(&DIAGONALS) });
     }
-    all
+    all.0
 }
 
 /// What is missing in its direction: the walls that run the other way, less those that run its.

@@ -7,7 +7,7 @@ use crate::words;
 
 words! {
     SAYS = "Rooms to live, sleep or eat in, and halls, are 7 ft high or more; baths, toilet rooms and laundries 6 ft 8 in or more. Heights are between finished surfaces.";
-    SEEN = "read in a forum's breakdown of the 2021 section; 2018 has the same number. Later editions have moved the section: go by its title";
+    SEEN = "read in a forum's breakdown of the 2021 section; that 2018 says the same is from memory. Later editions have moved the section: go by its title";
 }
 
 /// Where both heights are published.
