@@ -91,8 +91,11 @@ pub(super) fn mark_line(
         _ => false,
     };
     // A bare count says nothing by itself.
+    let is_count = matches!(Amount::from_exact(&kept.answer), Some(Amount::Count(_)));
     let named = match survey.worked(&mark.id) {
-        Some(Ok(worked)) => say!(w::PAIR, worked.sheet.headline.name.clone(), answer.clone()),
+        Some(Ok(worked)) if is_count => {
+            say!(w::PAIR, worked.sheet.headline.name.clone(), answer.clone())
+        }
         _ => answer.clone(),
     };
     let line =

@@ -271,7 +271,7 @@ async fn a_reader_meets_the_page_in_the_order_that_is_seen() {
         page.goto("#/box-fill").await;
         page.sees(".picture").await;
         let order: String = page.evaluate(ORDER).await;
-        assert_eq!(order, "answer picture fields behind bar");
+        assert_eq!(order, "fields answer picture behind bar");
     })
     .await;
 }

@@ -120,7 +120,7 @@ async fn a_number_that_would_depend_on_itself_is_not_offered() {
         page.tap(saying("Done")).await;
         page.misses("[aria-label^='Take Run']").await;
         page.goto("#/cable-securing").await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Second run").await;
         page.tap(saying("Done")).await;
         page.tap("[aria-label^='Take Staples']").await;

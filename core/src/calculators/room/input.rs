@@ -32,7 +32,7 @@ form! {
         /// The corner at its end.
         end: End, row(&w::END, &w::END_HINT, Kind::Choice(End::PICKS));
         /// Its length; one blank in each direction is worked out.
-        length: Option<Length>, outline(&w::LENGTH, &w::LENGTH_HINT, true);
+        length: Option<Length>, outline(&w::LENGTH, &w::LENGTH_HINT, true).foremost(|_| true);
         /// The weather is behind it.
         outside: bool, row(&w::OUTSIDE_WALL, &w::NOTHING, Kind::Flag);
     }
