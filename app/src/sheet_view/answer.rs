@@ -203,7 +203,8 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
         let next = next(&voice.say(says));
         if over { next.class("next over") } else { next }
     });
-    let decisive = sheet.decisive();
+    let aside = sheet.lead.is_none() && sheet.verdict() == Verdict::Within;
+    let decisive = sheet.decisive().filter(|_| !aside);
     let note = decisive.filter(|check| check.verdict != Verdict::Within);
     let note = note.and_then(|check| check.note.as_ref()).filter(|_| sheet.next.is_none());
     let note = note.map(|note| el("p").class("next").text(&voice.say(note)));
