@@ -52,8 +52,13 @@ impl Route {
 
     /// Reads the address that the browser is at.
     pub(crate) fn current() -> Self {
-        Self::read(&window().location().hash().unwrap_or_default())
+        Self::read(&here())
     }
+}
+
+/// The part of the address behind and with its `#`, as the browser has it now.
+pub(crate) fn here() -> String {
+    window().location().hash().unwrap_or_default()
 }
 
 /// The address of a question, for a link on this page.

@@ -13,13 +13,17 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
     if address {
         route::replace(&route::question(&question.link()));
     }
+    // Whoever has gone elsewhere in the meantime is not called back: the browser tells of a new
+    // address later than it has it.
+    let here = StoredValue::new(route::here());
     let soon = later(move |because| {
         if question.draft.is_disposed() {
             return;
         }
         desk.report(store::save_draft(question.entry.id, &question.as_draft()));
-        if because == Because::Paused {
+        if because == Because::Paused && here.get_value() == route::here() {
             route::replace(&route::question(&question.link()));
+            here.set_value(route::here());
         }
     });
     let read = move || {
