@@ -35,6 +35,9 @@ words! {
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
     SHAPE = "This job can't be read. Export it and keep the file. Details: {0}";
 
+    /// The title of a mark that was changed on two devices, the second one of the two.
+    OTHER_VERSION_OF = "{0} (other version)";
+
     NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.";
     OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.";
     NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.";
