@@ -7,6 +7,7 @@
 //! Nothing here is a clock, a store or a screen: who and when comes in as a [`Stamp`]. A mark's
 //! input is opaque here; only the calculator that made it reads it.
 
+pub mod backup;
 mod clock;
 mod crc;
 mod demo;
