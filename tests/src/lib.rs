@@ -1,3 +1,4 @@
 //! What the tests share.
 
+pub mod any_bytes;
 pub mod from_rows;
