@@ -212,7 +212,7 @@ fn a_hold_stays_shut_by_backup() {
         let mut jobs = here.to_vec();
         let text = backup::write([there], &written);
         let plan = backup::plan(backup::read(&text).unwrap(), &jobs);
-        backup::carry_out(&mut jobs, plan.steps(), &stamp(9)).unwrap();
+        backup::carry_out(&mut jobs, plan.into_steps(), &stamp(9)).unwrap();
         jobs.remove(0)
     };
     // As it was written, and with every word about how it stands rewritten under a right sum.

@@ -8,15 +8,18 @@ use crate::wire::Node;
 /// A job that can be looked into, or what is wrong with its line.
 pub(super) type Item = Result<Node, Damaged>;
 
-const JOBS: &str = "\"jobs\":[\n";
-const END: &str = "\n]\n}";
-
 /// The head as a tree without jobs, and what each line holds. None for a file that isn't laid out
 /// as ours are, or doesn't go to its end: half a file is refused.
 pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>)> {
-    let (head, jobs) = text.trim().strip_suffix(END)?.split_once(JOBS)?;
-    let head = Node::from_json(&[head, "\"jobs\":[]}"].concat()).ok()?;
-    Some((head, jobs.lines().zip(1_usize..).map(|(line, at)| item(line, at)).collect()))
+    let mut lines = text.trim_end().lines();
+    let mut head = String::new();
+    for line in lines.by_ref().take_while(|line| *line != "\"jobs\":[") {
+        head.push_str(line);
+    }
+    head.push_str("\"jobs\":[]}");
+    let head = Node::from_json(&head).ok()?;
+    let whole = lines.next_back() == Some("}") && lines.next_back() == Some("]");
+    whole.then(|| (head, lines.zip(1..).map(|(line, at)| item(line, at)).collect()))
 }
 
 fn item(line: &str, at: usize) -> Item {
@@ -33,11 +36,13 @@ fn item(line: &str, at: usize) -> Item {
 }
 
 /// What stands where a name should. It may be cut at a sign that was escaped: it only has to be
-/// known again.
+/// known again. Looked for byte by byte: the library's search is more code than this is worth.
 fn name(line: &str, at: usize) -> String {
-    let name = line.split_once("\"name\":\"").and_then(|(_, rest)| rest.split_once('"'));
-    match name {
-        Some((name, _)) if !name.trim().is_empty() => super::short(name),
+    const KEY: &[u8] = b"\"name\":\"";
+    let from = line.as_bytes().windows(KEY.len()).position(|part| part == KEY);
+    let rest = from.and_then(|from| line.get(from + KEY.len()..)).unwrap_or_default();
+    match rest.split('"').next().unwrap_or_default() {
+        name if !name.trim().is_empty() => super::short(name),
         _ => at.to_string(),
     }
 }

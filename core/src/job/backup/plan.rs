@@ -69,15 +69,27 @@ impl Step {
 }
 
 impl Plan {
-    /// What is to be done; nothing where all of it is here already.
-    pub fn steps(&self) -> Vec<Step> {
-        let step = |planned: &Planned| match &planned.change {
-            Change::New => Some(Step::Add(Box::new(planned.job.clone()))),
-            Change::Merged(merged) => {
-                merged.edit.clone().map(|edit| Step::Change(planned.job.id.clone(), Box::new(edit)))
+    /// Whether anything is to be done. Nothing is where all of it is here already.
+    pub fn changes(&self) -> bool {
+        self.jobs.iter().any(|planned| match &planned.change {
+            Change::New => true,
+            Change::Merged(merged) => merged.edit.is_some(),
+        })
+    }
+
+    /// What is to be done.
+    pub fn into_steps(self) -> Vec<Step> {
+        let mut steps = Vec::new();
+        for Planned { job, change } in self.jobs {
+            match change {
+                Change::New => steps.push(Step::Add(Box::new(job))),
+                Change::Merged(merged) => {
+                    let change = |edit| Step::Change(job.id, Box::new(edit));
+                    steps.extend(merged.edit.map(change));
+                }
             }
-        };
-        self.jobs.iter().filter_map(step).collect()
+        }
+        steps
     }
 }
 

@@ -37,7 +37,7 @@ fn says(problem: &BackupProblem) -> String {
 
 fn restored(text: &str, jobs: &mut Vec<Job>) -> Vec<Step> {
     let plan = plan(read(text).unwrap(), jobs);
-    carry_out(jobs, plan.steps(), &stamp(9)).unwrap()
+    carry_out(jobs, plan.into_steps(), &stamp(9)).unwrap()
 }
 
 #[test]
@@ -103,11 +103,11 @@ fn what_restoring_would_change_is_told_first_and_can_be_undone() {
     assert!(matches!(&merged.terms, TermsFate::Replaced(terms) if terms.name == "Plumb 0, rear"));
     assert!(matches!(&planned.jobs[1].change, Change::Merged(it) if it.edit.is_none()));
     assert_eq!(planned.jobs[2].change, Change::New);
-    assert_eq!(planned.steps().len(), 2);
+    assert_eq!(planned.clone().into_steps().len(), 2);
 
-    let undo = carry_out(&mut here, planned.steps(), &stamp(9)).unwrap();
+    let undo = carry_out(&mut here, planned.into_steps(), &stamp(9)).unwrap();
     assert_eq!((here.len(), here[0].marks.len()), (3, 4));
-    assert_eq!(plan(read(&text).unwrap(), &here).steps(), [], "once is enough");
+    assert_eq!(plan(read(&text).unwrap(), &here).into_steps(), [], "once is enough");
     let after = here.clone();
     let redo = carry_out(&mut here, undo, &stamp(9)).unwrap();
     assert_eq!(here, before);
@@ -125,7 +125,7 @@ fn steps_that_no_longer_fit_change_nothing() {
     let all = jobs(&[1, 1]);
     let there = plan(read(&backup(&all)).unwrap(), &[]);
     let mut here = vec![all[1].clone()];
-    let refused = carry_out(&mut here, there.steps(), &stamp(9));
+    let refused = carry_out(&mut here, there.into_steps(), &stamp(9));
     assert!(refused.is_err());
     assert_eq!(here, all[1..]);
 }
@@ -155,7 +155,7 @@ fn one_damaged_job_is_named_and_the_others_are_restored() {
         assert_eq!(back.damaged.len(), 1, "{case}");
         assert_eq!(back.damaged[0].name, "Plumb 1", "{case}");
         let plan = plan(back, &here);
-        carry_out(&mut here, plan.steps(), &stamp(9)).unwrap();
+        carry_out(&mut here, plan.into_steps(), &stamp(9)).unwrap();
         let names: Vec<&str> = here.iter().map(|job| &*job.name).collect();
         assert_eq!(names, ["Plumb 0", "Plumb 2"], "{case}");
     }
