@@ -6,6 +6,7 @@ use crate::route::Route;
 use crate::store::{self, Loaded, MarkPlace, SetAside, Settings, Trouble, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
+use ledgerboard_core::job::backup::{Step, carry_out};
 use ledgerboard_core::job::{DEMO_ID, Edit, Job, Refusal, Stamp, apply, demo, hand_over};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
@@ -202,6 +203,26 @@ impl Desk {
         if was_present {
             self.set(|settings| settings.job = Some(id));
         }
+    }
+
+    /// Carries out what restoring asks for, all of it or none, and writes each job that it changes.
+    /// Gives back what undoes it, and the first trouble there was in writing.
+    ///
+    /// # Errors
+    /// The [`Refusal`]; nothing has changed then.
+    pub(crate) fn carry_out(self, steps: Vec<Step>) -> Result<(Vec<Step>, Written), Refusal> {
+        let mut jobs = self.jobs.get_untracked();
+        let ids: Vec<String> = steps.iter().map(|step| step.job().to_owned()).collect();
+        let undo = carry_out(&mut jobs, steps, &self.stamp())?;
+        let mut written = Ok(());
+        for id in ids {
+            match jobs.iter().find(|job| job.id == id) {
+                Some(job) => written = written.and(self.write(job.clone())),
+                None => drop(self.remove_job(&id)),
+            }
+        }
+        self.report(written);
+        Ok((undo, written))
     }
 
     /// Removes a job and gives it back, for as long as Undo is offered.

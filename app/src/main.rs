@@ -3,6 +3,7 @@
 //! No rule, no table and no calculator by name is in here: the list of calculators, their fields
 //! and their answers all come from the core's catalog.
 
+mod backup;
 mod clock;
 mod desk;
 mod drawing;

@@ -68,7 +68,8 @@ fn arrive() {
     }
 }
 
-fn version() -> String {
+/// The version of the page, as its build wrote it in.
+pub(crate) fn version() -> String {
     let meta = document().query_selector("meta[name=ledgerboard-version]").ok().flatten();
     meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default()
 }

@@ -177,6 +177,44 @@ words! {
     NO_SUCH_MARK = "This number is not on this phone";
     MARK_COUNT = "{0} saved {0?number|numbers}";
 
+    // Backups.
+    BACKUPS = "Backups";
+    BACK_UP_ALL = "Back up all jobs";
+    BACK_UP_ONE = "Back up this job";
+    BACKUP_AS_TEXT = "As text";
+    NO_BACKUP_YET = "No backup yet: {0} saved {0?number is|numbers are} on this phone and nowhere else.";
+    BACKED_UP_SINCE = "Last backup {0}; {1} {1?number|numbers} saved since.";
+    BACKED_UP_ALL = "Last backup {0}; nothing saved since.";
+    BACKUP_SHARED = "Handed on. Keep it somewhere else than on this phone.";
+    BACKUP_NOT_SHARED = "Closed without handing it on: no backup was made.";
+    BACKUP_DOWNLOADED = "Downloaded as {0}. Keep it somewhere else than on this phone.";
+    BACKUP_TEXT = "The backup as text";
+    BACKUP_TEXT_SAYS = "Copy all of this into a note or a message to yourself. To restore it, save it as a file again.";
+    RESTORE = "Restore from a file";
+    RESTORE_NOTE = "First you see what it would change.";
+    RESTORE_READS = "Reading the file …";
+    NOTHING_CHANGED = "Nothing was changed.";
+    RESTORE_WOULD = "What this file would change";
+    RESTORE_ALL_HERE = "Nothing to restore";
+    RESTORE_EMPTY = "There is no job in this file";
+    RESTORE_GO = "Restore";
+    RESTORE_LEAVE = "Leave it";
+    RESTORED = "Restored.";
+    RESTORED_BUT_DAMAGED = "Restored, but for what can’t be read.";
+    RESTORE_STAYS = "{0} was changed since, so it stays.";
+    RESTORES_NEW = "A new job with {0} {0?number|numbers}.";
+    RESTORES_NOTHING = "All of it is here already.";
+    RESTORES_DAMAGED = "Left out.";
+    RESTORES_CIRCLE = "Together, these would depend on themselves: {0}. Cut one of these links afterwards.";
+    FATE_NEW = "{0} {0?number|numbers} added.";
+    FATE_REPLACED = "{0} {0?number|numbers} replaced by a newer one.";
+    FATE_BOTH = "{0} {0?number|numbers} changed here and there: both are kept.";
+    FATE_REMOVED = "{0} {0?number|numbers} removed, as there.";
+    FATE_STAYS_GONE = "{0} {0?number|numbers} removed here since: not brought back.";
+    FATE_HERE = "{0} {0?number|numbers} here already.";
+    TERMS_REPLACED = "Name, place, edition and units as there: {0}.";
+    TERMS_TOLD = "Name, place, edition or units were changed here and there. Yours stay. In the file: {0}, {1}.";
+
     // What the phone keeps.
     KEEPS_NOTHING = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";
     STORE_FULL = "The phone’s room for this page is full. The last change is on this page only, not saved. Remove an old job, or share what you need.";

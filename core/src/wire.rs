@@ -32,6 +32,10 @@ pub enum Node {
 /// The deepest tree that is accepted: inputs are three or four deep.
 pub const DEEPEST: usize = 12;
 
+/// The most named parts that one tree may have: forms have some tens, a clock one for each device.
+/// Each name is compared with those before it, so that a file of nothing else would take for ever.
+const MOST_PARTS: usize = 1_000;
+
 impl Node {
     /// An empty tree.
     pub const EMPTY: Self = Self::Tree(Vec::new());
@@ -228,17 +232,24 @@ impl<'de> Visitor<'de> for Reader<'_> {
         while let Some(item) = from.next_element_seed(self)? {
             items.push(item);
         }
+        // A list grows by more than it needs, which many short ones would take several times over.
+        items.shrink_to_fit();
         Ok(Node::List(items))
     }
     fn visit_map<A: MapAccess<'de>>(self, mut from: A) -> Result<Node, A::Error> {
         let mut parts: Vec<(String, Node)> = Vec::new();
         while let Some(key) = from.next_key::<String>()? {
             let part = from.next_value_seed(self)?;
+            if parts.len() == MOST_PARTS {
+                self.refuse("more named parts than anything here has");
+                continue;
+            }
             if parts.iter().any(|(name, _)| *name == key) {
                 self.refuse("the same name twice");
             }
             parts.push((key, part));
         }
+        parts.shrink_to_fit();
         Ok(Node::Tree(parts))
     }
 }

@@ -1,4 +1,5 @@
 //! What the tests share.
 
+pub mod any_bytes;
 pub mod from_rows;
 pub mod rooms;

@@ -3,6 +3,7 @@
 
 use ledgerboard_core::catalog::{self, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::record::{self, Head};
 use ledgerboard_core::job::{Edit, Job, Mark, Stamp, Survey, apply, opened, opened_by};
 use ledgerboard_core::measure::Units;
@@ -221,4 +222,50 @@ fn a_hold_stays_shut_by_a_date_that_is_yet_to_come() {
         assert_eq!(is_held(&job, &hold), !opens, "{path} {day}");
         assert_eq!(job.mark(&hold).unwrap().kept.is_held(), !opens, "{path} {day}");
     }
+}
+
+#[test]
+fn a_hold_stays_shut_by_backup() {
+    let (shut, hold, work) = job(&without_result());
+    let written =
+        Written { by: "Ledgerboard".into(), made: stamp(0).moment(), device: "phone".into() };
+    let restored = |there: &Job, here: &[Job]| -> Job {
+        let mut jobs = here.to_vec();
+        let text = backup::write([there], &written);
+        let plan = backup::plan(backup::read(&text).unwrap(), &jobs);
+        backup::carry_out(&mut jobs, plan.into_steps(), &stamp(9)).unwrap();
+        jobs.remove(0)
+    };
+    // As it was written, and with every word about how it stands rewritten under a right sum.
+    let mut edited = shut.clone();
+    for mark in &mut edited.marks {
+        mark.kept.verdict = "within".into();
+        mark.kept.figures.push(("standing".into(), "opened".into()));
+        mark.kept.checks = vec![("report".into(), "within".into())];
+        mark.title = "Opened".into();
+    }
+    for there in [&shut, &edited] {
+        let back = restored(there, &[]);
+        assert!(is_held(&back, &hold) && is_held(&back, &work));
+        let back = restored(there, std::slice::from_ref(&shut));
+        assert!(is_held(&back, &hold) && is_held(&back, &work));
+    }
+    let text = backup::write([&shut], &written);
+    for (from, to) in [("\"behind\"", "\"opened\""), ("none-yet", "none-det")] {
+        let back = backup::read(&text.replace(from, to)).unwrap();
+        assert_eq!((back.jobs.len(), back.damaged.len()), (0, 1), "{to}");
+    }
+    // Work restored behind a hold that is not in the backup, or is no hold there, is held.
+    let mut lone = shut.clone();
+    apply(&mut lone, Edit::Remove(hold.clone()), &stamp(9)).unwrap();
+    assert!(is_held(&restored(&lone, &[]), &work));
+    // Evidence that was taken back since does not come back with an older backup.
+    let opened_hold = Mark { id: hold.clone(), ..mark("hold", &evidence(), 5) };
+    let mut open = shut.clone();
+    let undo = apply(&mut open, Edit::Change(opened_hold), &stamp(6)).unwrap();
+    let older = open.clone();
+    assert!(!is_held(&restored(&older, &[]), &work), "whole evidence is worked anew, and opens");
+    apply(&mut open, undo, &stamp(7)).unwrap();
+    let back = restored(&older, std::slice::from_ref(&open));
+    assert!(is_held(&back, &hold) && is_held(&back, &work));
 }

@@ -3,7 +3,7 @@
 use super::details::{below, fault_line, text_field};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live, when};
-use crate::{route, speech, words as w};
+use crate::{backup, route, speech, words as w};
 use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
 use ledgerboard_core::say;
 use leptos::prelude::*;
@@ -126,6 +126,7 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
         .with(job_lines(desk, usize::MAX))
         .with(when(move || !desk.aside.read().is_empty(), move || aside(desk)))
         .with(new)
+        .with(backup::section(desk))
 }
 
 /// Records that are left as they are.

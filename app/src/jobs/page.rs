@@ -6,7 +6,7 @@ use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
-use crate::{route, speech, words as w};
+use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Survey};
 use ledgerboard_core::say;
@@ -174,5 +174,6 @@ fn terms(
         .with(fault_line(fault))
         .with(edition_picker(basis, move |basis| edit(Edit::Basis(basis))))
         .with(units_picker(&w::UNITS, units, move |units| edit(Edit::Units(units))))
+        .with(backup::of_one_job(desk, id.get_value()))
         .with(el("p").with(el("button").attr("type", "button").say(&w::REMOVE_JOB).tap(remove)))
 }

@@ -4,3 +4,4 @@ mod bar;
 mod share;
 
 pub(crate) use bar::bar;
+pub(crate) use share::then;

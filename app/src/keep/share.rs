@@ -35,7 +35,7 @@ pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static)
         // Closing the sheet without sharing is no fault; only a phone that can't is.
         then(
             &sheet,
-            || {},
+            |_| {},
             move |error| {
                 let name = Reflect::get(&error, &"name".into()).ok().and_then(|it| it.as_string());
                 if name.as_deref() != Some("AbortError") {
@@ -48,7 +48,7 @@ pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static)
     match copy(&navigator, &address) {
         Some(copied) => {
             let shown = done.clone();
-            then(&copied, move || done(Shared::Copied), move |_| shown(Shared::Shown(address)));
+            then(&copied, move |_| done(Shared::Copied), move |_| shown(Shared::Shown(address)));
         }
         None => done(Shared::Shown(address)),
     }
@@ -61,8 +61,13 @@ fn copy(navigator: &web_sys::Navigator, text: &str) -> Option<Promise> {
     write.call1(&clipboard, &text.into()).ok()?.dyn_into().ok()
 }
 
-fn then(promise: &Promise, good: impl FnOnce() + 'static, bad: impl FnOnce(JsValue) + 'static) {
-    let good = Closure::once_into_js(move |_: JsValue| good());
+/// Hears what comes of a promise.
+pub(crate) fn then(
+    promise: &Promise,
+    good: impl FnOnce(JsValue) + 'static,
+    bad: impl FnOnce(JsValue) + 'static,
+) {
+    let good = Closure::once_into_js(good);
     let bad = Closure::once_into_js(bad);
     let method = Reflect::get(promise, &"then".into()).ok();
     if let Some(method) = method.and_then(|it| it.dyn_into::<Function>().ok()) {

@@ -21,6 +21,8 @@ pub(crate) struct Settings {
     pub(crate) recent: Vec<String>,
     /// The job that holds a day's loose notes: its date and its id.
     pub(crate) loose: Option<(String, String)>,
+    /// When all jobs were backed up last, in seconds since 1970.
+    pub(crate) backed_up: Option<i64>,
 }
 
 impl Settings {
@@ -34,6 +36,7 @@ impl Settings {
             device: device(),
             recent: Vec::new(),
             loose: None,
+            backed_up: None,
         }
     }
 
@@ -49,6 +52,7 @@ impl Settings {
             device: leaf(node, "device").unwrap_or(fresh.device),
             recent,
             loose: leaf(node, "loose.date").zip(leaf(node, "loose.job")),
+            backed_up: leaf(node, "backup").and_then(|at| at.parse().ok()),
         })
     }
 
@@ -67,6 +71,9 @@ impl Settings {
         if let Some((date, job)) = &self.loose {
             node.put("loose.date", Node::text(date));
             node.put("loose.job", Node::text(job));
+        }
+        if let Some(at) = self.backed_up {
+            node.put("backup", Node::Whole(at));
         }
         node
     }

@@ -1,5 +1,7 @@
 //! The one door that changes a job.
 
+use super::clock::Clock;
+use super::known::{Known, learn};
 use super::mark::Mark;
 use super::refusal::Refusal;
 use super::site::{self, Gone, Job};
@@ -28,6 +30,14 @@ pub enum Edit {
     Change(Mark),
     /// Removes the mark of this id and leaves a trace of it.
     Remove(String),
+    /// Takes over what another device knows, as it stands there: see [`super::merge()`].
+    Learn {
+        /// What it knows.
+        known: Known,
+        /// The clock of what it stands over, none where nothing is known; over anything else it
+        /// is a change of this device's own.
+        over: Option<Clock>,
+    },
     /// All of these in order, or none.
     Several(Vec<Edit>),
 }
@@ -42,7 +52,9 @@ impl Edit {
 /// Makes an edit and gives back the edit that undoes it.
 ///
 /// - Done and undone, the job is the same in everything but clocks and traces of what is gone:
-///   those only ever go up, because another device may have seen what was done.
+///   those only ever go up, because another device may have seen what was done. What was learnt
+///   from another device and is taken back at once is forgotten with its clock: nobody else can
+///   have seen that it was known here.
 /// - Marks that the edit doesn't name are not touched.
 ///
 /// # Errors
@@ -68,11 +80,12 @@ pub fn apply(job: &mut Job, edit: Edit, stamp: &Stamp) -> Result<Edit, Refusal> 
         Edit::Keep(mark) => keep(job, mark, stamp),
         Edit::Change(mark) => change(job, mark, stamp),
         Edit::Remove(id) => remove(job, id, stamp),
+        Edit::Learn { known, over } => learn(job, known, over, stamp),
         Edit::Several(edits) => several(job, edits, stamp),
     }
 }
 
-fn keep(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
+pub(super) fn keep(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
     mark.check()?;
     mark.tidy_ties();
     straight(job, &mark)?;
@@ -86,7 +99,7 @@ fn keep(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
     Ok(Edit::Remove(id))
 }
 
-fn change(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
+pub(super) fn change(job: &mut Job, mut mark: Mark, stamp: &Stamp) -> Result<Edit, Refusal> {
     mark.check()?;
     mark.tidy_ties();
     straight(job, &mark)?;
@@ -108,7 +121,7 @@ fn straight(job: &Job, mark: &Mark) -> Result<(), Refusal> {
     Err(Refusal::Circle(way.iter().map(named).collect()))
 }
 
-fn remove(job: &mut Job, id: String, stamp: &Stamp) -> Result<Edit, Refusal> {
+pub(super) fn remove(job: &mut Job, id: String, stamp: &Stamp) -> Result<Edit, Refusal> {
     let Ok(at) = job.place_of(&id) else { return Err(Refusal::NoSuchMark(id)) };
     let mark = job.marks.remove(at);
     let mut clock = mark.clock.clone();

@@ -16,28 +16,31 @@ use std::collections::BTreeMap;
 
 /// A step of a story: what is done, to which mark, with what text, on which device.
 #[derive(Clone, Debug)]
-struct Act {
+pub(super) struct Act {
     kind: u8,
     pick: u64,
     text: String,
-    stamp: Stamp,
+    pub(super) stamp: Stamp,
 }
 
-fn acts(most: usize) -> impl Strategy<Value = Vec<Act>> {
+pub(super) fn acts(most: usize) -> impl Strategy<Value = Vec<Act>> {
+    vec(one_act(), 0..most)
+}
+
+pub(super) fn one_act() -> impl Strategy<Value = Act> {
     let text = prop_oneof![4 => "[a-zé \\n\"]{0,12}", 1 => "[a-z]{70,140}"];
     let act = (0_u8..9, 0_u64..6, text, "[pqr]", -9_i64..9, -840_i32..841, any::<u64>());
-    let act = act.prop_map(|(kind, pick, text, device, at, zone, random)| Act {
+    act.prop_map(|(kind, pick, text, device, at, zone, random)| Act {
         kind,
         pick,
         text,
         stamp: Stamp { at, zone, device, random },
-    });
-    vec(act, 0..most)
+    })
 }
 
 impl Act {
     /// The edit that it stands for. Marks are picked among six, so that they meet.
-    fn edit(&self, job: &Job) -> Edit {
+    pub(super) fn edit(&self, job: &Job) -> Edit {
         let told = |mark: Mark| Mark {
             title: self.text.clone(),
             spot: self.text.to_uppercase(),

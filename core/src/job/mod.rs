@@ -7,12 +7,15 @@
 //! Nothing here is a clock, a store or a screen: who and when comes in as a [`Stamp`]. A mark's
 //! input is opaque here; only the calculator that made it reads it.
 
+pub mod backup;
 mod clock;
 mod crc;
 mod demo;
 mod edit;
 mod fold;
+mod known;
 mod mark;
+mod merge;
 pub mod record;
 mod refusal;
 mod site;
@@ -25,7 +28,9 @@ mod words;
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
+pub use known::{Known, Terms};
 pub use mark::{Kept, Mark, Stale};
+pub use merge::{Fate, MarkFate, Merged, TermsFate, merge};
 pub use refusal::{
     LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
@@ -36,6 +41,8 @@ pub use tie::Tie;
 
 #[cfg(test)]
 mod laws;
+#[cfg(test)]
+mod merge_laws;
 #[cfg(test)]
 mod samples;
 #[cfg(test)]

@@ -159,14 +159,14 @@ fn pairs(all: &[(String, String)]) -> Node {
 }
 
 impl Moment {
-    fn stored(self) -> Node {
+    pub(super) fn stored(self) -> Node {
         let mut node = Node::EMPTY;
         node.put("at", Node::Whole(self.at));
         node.put("zone", Node::Whole(self.zone.into()));
         node
     }
 
-    fn restore(parts: &mut Parts<'_>) -> Self {
+    pub(super) fn restore(parts: &mut Parts<'_>) -> Self {
         Self { at: parts.whole("at"), zone: parts.whole("zone") }
     }
 }

@@ -53,12 +53,13 @@ fn tied(job: &Job, user: &str, path: &str, source: &str, key: &str) -> Option<Ma
     Some(mark)
 }
 
-/// Types over a run's length.
+/// Types over a run's length, and saves it.
 fn retyped(mark: &Mark, sixteenths: i64) -> Mark {
     let entry = catalog::find(&mark.calculator).unwrap();
     let mut mark = mark.clone();
     mark.input.put("run", Node::Text([&sixteenths.to_string(), "/16 in"].concat()));
     mark.input = entry.canonical(&mark.input, Units::Customary).unwrap();
+    mark.kept = Kept::of(&mark.work(Basis::default()).unwrap());
     mark
 }
 

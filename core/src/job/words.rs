@@ -35,6 +35,20 @@ words! {
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
     SHAPE = "This job can't be read. Export it and keep the file. Details: {0}";
 
+    /// The title of a mark that was changed on two devices, the second one of the two.
+    OTHER_VERSION_OF = "{0} (other version)";
+
+    /// Stands in the file itself.
+    BACKUP_ABOUT = "Jobs and saved numbers, for safekeeping. To bring them back, open Ledgerboard, go to Jobs, and restore from this file. What is changed in it by hand is taken for damaged.";
+    BACKUP_EMPTY = "There is nothing in this file. Pick another one.";
+    BACKUP_TOO_LARGE = "This file is {0} MB; a backup is never more than {1} MB. It is something else, so it was not opened. Pick another one.";
+    BACKUP_FOREIGN = "This file is no backup from here. Pick the one that was made by “Back up”.";
+    BACKUP_CUT_SHORT = "This file stops in the middle: the end was lost when it was saved or sent. Get it again from where you keep it.";
+    BACKUP_TOO_FULL = "This file holds things that no backup holds, so it was not opened. Pick another one.";
+    BACKUP_BROKEN = "This file can’t be read: something in it was changed or lost. Get it again from where you keep it. Details: {0}";
+    BACKUP_NEWER = "This backup was made by a newer version. Update this one, then restore it.";
+    BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.";
+
     NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.";
     OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.";
     NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.";

@@ -98,6 +98,10 @@ impl Parts<'_> {
     pub fn trees<T>(&mut self, key: &str, mut read: impl FnMut(&mut Parts<'_>) -> T) -> Vec<T> {
         let mut all = Vec::new();
         for (at, item) in self.list(key).into_iter().enumerate() {
+            // Nothing that follows a problem is ever seen, and blanks take more than what is read.
+            if self.problem.is_some() {
+                break;
+            }
             let path = [self.path, key, ".", &at.to_string(), "."].concat();
             all.push(within(&path, item, self.problem, &mut read));
         }

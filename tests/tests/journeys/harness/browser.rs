@@ -80,6 +80,11 @@ impl Browser {
         })
     }
 
+    /// A browser of its own at the same site, with an empty profile: somebody else's phone.
+    pub(crate) fn another(&self) -> Browser {
+        Browser::new(self.device, &self.home)
+    }
+
     /// Another tab of the same browser, at a blank page.
     pub(crate) async fn new_tab(&self) -> Page {
         self.try_new_tab()

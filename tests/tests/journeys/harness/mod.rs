@@ -9,6 +9,7 @@ mod browser;
 mod choosing;
 mod console;
 mod device;
+mod files;
 mod journey;
 mod keys;
 mod page;

@@ -24,7 +24,7 @@ use super::{Told, Trouble};
 const PATIENCE: Duration = Duration::from_secs(10);
 
 /// What all functions that run in the page may use: how to find and name elements.
-const FIND: &str = include_str!("in_page/find.js");
+pub(super) const FIND: &str = include_str!("in_page/find.js");
 
 /// One run of the browser, shared by its tabs.
 pub(super) struct Session {

@@ -1,0 +1,29 @@
+//! Backups on the screen: making one, and restoring from a file. What a backup is, what restoring
+//! it would change and how that is undone is the core's.
+
+mod hand_on;
+mod making;
+mod planned;
+mod restoring;
+
+pub(crate) use making::of_one_job;
+
+use crate::desk::Desk;
+use crate::elements::{El, Piece, el};
+use crate::words as w;
+
+/// The part of the page of jobs that is about backups.
+pub(crate) fn section(desk: Desk) -> El {
+    el("section")
+        .attr("aria-labelledby", "backups")
+        .with(el("h2").id("backups").say(&w::BACKUPS))
+        .with(making::reminder(desk))
+        .with(making::of_all_jobs(desk))
+        .with(restoring::restore(desk))
+}
+
+/// Shows this in a place, and nothing that stood there.
+fn show(place: &El, piece: impl Into<Piece>) {
+    place.node().set_text_content(None);
+    let _ = place.clone().with(piece);
+}

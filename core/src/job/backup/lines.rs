@@ -1,0 +1,48 @@
+//! A file in which something is damaged, read line by line: each job stands on a line of its own,
+//! so that one spoilt line leaves the others whole.
+
+use super::super::record::RecordProblem;
+use super::{BackupProblem, Damaged, scan};
+use crate::wire::Node;
+
+/// A job that can be looked into, or what is wrong with its line.
+pub(super) type Item = Result<Node, Damaged>;
+
+/// The head as a tree without jobs, and what each line holds. None for a file that isn't laid out
+/// as ours are, or doesn't go to its end: half a file is refused.
+pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>)> {
+    let mut lines = text.trim_end().lines();
+    let mut head = String::new();
+    for line in lines.by_ref().take_while(|line| *line != "\"jobs\":[") {
+        head.push_str(line);
+    }
+    head.push_str("\"jobs\":[]}");
+    let head = Node::from_json(&head).ok()?;
+    let whole = lines.next_back() == Some("}") && lines.next_back() == Some("]");
+    whole.then(|| (head, lines.zip(1..).map(|(line, at)| item(line, at)).collect()))
+}
+
+fn item(line: &str, at: usize) -> Item {
+    let line = line.trim_end().trim_end_matches(',');
+    let whole =
+        scan::check(line).and_then(|()| Node::from_json(line).map_err(BackupProblem::Broken));
+    whole.map_err(|problem| {
+        let details = match problem {
+            BackupProblem::Broken(details) => details,
+            _ => "brackets or quotes that don't fit".to_owned(),
+        };
+        Damaged { name: name(line, at), problem: RecordProblem::Shape(details) }
+    })
+}
+
+/// What stands where a name should. It may be cut at a sign that was escaped: it only has to be
+/// known again. Looked for byte by byte: the library's search is more code than this is worth.
+fn name(line: &str, at: usize) -> String {
+    const KEY: &[u8] = b"\"name\":\"";
+    let from = line.as_bytes().windows(KEY.len()).position(|part| part == KEY);
+    let rest = from.and_then(|from| line.get(from + KEY.len()..)).unwrap_or_default();
+    match rest.split('"').next().unwrap_or_default() {
+        name if !name.trim().is_empty() => super::short(name),
+        _ => at.to_string(),
+    }
+}

@@ -1,0 +1,273 @@
+use super::super::edit::{Edit, apply};
+use super::super::merge::{Fate, TermsFate};
+use super::super::samples::{self, mark, stamp};
+use super::super::site::Gone;
+use super::super::{demo, merge};
+use super::*;
+use serde_json::{Value, json};
+
+fn written() -> Written {
+    Written {
+        by: "Ledgerboard 9.9.9".into(),
+        made: Moment { at: 1_791_298_800, zone: -300 },
+        device: "phone".into(),
+    }
+}
+
+/// Invented jobs of so many marks each.
+fn jobs(sizes: &[u64]) -> Vec<Job> {
+    let job = |(at, size): (usize, &u64)| {
+        let name = ["Plumb ", &at.to_string()].concat();
+        let mut job = Job::new(&name, "Invented", &stamp(100 + at as u64)).unwrap();
+        for step in 0..*size {
+            apply(&mut job, Edit::Keep(mark(step)), &stamp(0)).unwrap();
+        }
+        job
+    };
+    sizes.iter().enumerate().map(job).collect()
+}
+
+fn backup(jobs: &[Job]) -> String {
+    write(jobs, &written())
+}
+
+fn says(problem: &BackupProblem) -> String {
+    Voice::default().say(&problem.says())
+}
+
+fn restored(text: &str, jobs: &mut Vec<Job>) -> Vec<Step> {
+    let plan = plan(read(text).unwrap(), jobs);
+    carry_out(jobs, plan.into_steps(), &stamp(9)).unwrap()
+}
+
+#[test]
+fn a_backup_is_plain_json_that_says_what_it_is() {
+    let mut all = jobs(&[2]);
+    all.push(samples::job());
+    let text = backup(&all);
+    let json: Value = serde_json::from_str(&text).unwrap();
+    assert_eq!((&json["kind"], &json["schema"]), (&json!(KIND), &json!(1)));
+    assert_eq!(json["by"], "Ledgerboard 9.9.9");
+    assert!(text.starts_with("{\n\"kind\":\"ledgerboard-backup\",\n\"schema\":1,\n"));
+    assert!(json["about"].as_str().unwrap().contains("restore from this file"));
+    assert_eq!(json["jobs"][1]["job"]["marks"][0]["title"], "Shelf over the bench");
+    assert_eq!(text.lines().filter(|line| line.starts_with("{\"record\"")).count(), 2);
+    let back = read(&text).unwrap();
+    assert_eq!((back.written, back.jobs, back.damaged), (written(), all, Vec::new()));
+    assert_eq!(read(&backup(&[])).unwrap().jobs, []);
+    // Laid out anew by an editor, and with the sign that some put in front.
+    let tree = Node::from_json(&text).unwrap();
+    let pretty = ["\u{feff}", &serde_json::to_string_pretty(&tree).unwrap()].concat();
+    assert_eq!(read(&pretty).unwrap().jobs.len(), 2);
+}
+
+#[test]
+fn the_invented_job_never_goes_in_and_never_comes_out() {
+    let demo = demo(Voice::default());
+    assert!(!backup(std::slice::from_ref(&demo)).contains("record"));
+    for job in [Job { invented: false, ..demo.clone() }, Job { id: "other".into(), ..demo }] {
+        let text = backup(&[Job { id: "mine".into(), invented: false, ..job.clone() }]);
+        let line = record::write(&job, &Head::new(0, "phone", 0));
+        let (line, json) = line.split_once('\n').unwrap();
+        let item = ["{\"record\":\"", line, "\",\"job\":", json, "}"].concat();
+        let own = text.lines().find(|line| line.starts_with("{\"record\"")).unwrap();
+        let back = read(&text.replace(own, &item)).unwrap();
+        assert_eq!((back.jobs.len(), back.damaged.len()), (0, 1));
+    }
+}
+
+#[test]
+fn what_restoring_would_change_is_told_first_and_can_be_undone() {
+    let mut here = jobs(&[3, 1]);
+    let mut there = here.clone();
+    there.extend(jobs(&[0, 0, 2]).pop());
+    let job = &mut there[0];
+    let titled = |step: u64, title: &str| Mark { title: title.into(), ..mark(step) };
+    for edit in [
+        Edit::Keep(mark(7)),
+        Edit::Change(titled(0, "Changed there")),
+        Edit::Change(titled(1, "Changed there too")),
+        Edit::Remove(mark(2).id),
+        Edit::Describe { name: "Plumb 0, rear".into(), place: String::new() },
+    ] {
+        apply(job, edit, &stamp(1)).unwrap();
+    }
+    apply(&mut here[0], Edit::Change(titled(1, "Changed here")), &stamp(2)).unwrap();
+    let text = backup(&there);
+    let before = here.clone();
+    let planned = plan(read(&text).unwrap(), &here);
+    assert_eq!(here, before, "a plan changes nothing");
+    let Change::Merged(merged) = &planned.jobs[0].change else { panic!("it is here") };
+    let fates = [Fate::New, Fate::Replaced, Fate::Both, Fate::Removed, Fate::Here];
+    assert_eq!(fates.map(|fate| merged.count(fate)), [1, 1, 1, 1, 0]);
+    assert!(matches!(&merged.terms, TermsFate::Replaced(terms) if terms.name == "Plumb 0, rear"));
+    assert!(matches!(&planned.jobs[1].change, Change::Merged(it) if it.edit.is_none()));
+    assert_eq!(planned.jobs[2].change, Change::New);
+    assert_eq!(planned.clone().into_steps().len(), 2);
+
+    let undo = carry_out(&mut here, planned.into_steps(), &stamp(9)).unwrap();
+    assert_eq!((here.len(), here[0].marks.len()), (3, 4));
+    assert_eq!(plan(read(&text).unwrap(), &here).into_steps(), [], "once is enough");
+    let after = here.clone();
+    let redo = carry_out(&mut here, undo, &stamp(9)).unwrap();
+    assert_eq!(here, before);
+    let undo = carry_out(&mut here, redo, &stamp(9)).unwrap();
+    assert_eq!(here, after);
+    // What was saved in an added job since is not thrown away by undoing.
+    apply(&mut here[2], Edit::Keep(mark(8)), &stamp(2)).unwrap();
+    carry_out(&mut here, undo, &stamp(9)).unwrap();
+    assert_eq!((here.len(), here[2].marks.len()), (3, 3));
+    assert_eq!(here[..2], before[..2]);
+}
+
+#[test]
+fn steps_that_no_longer_fit_change_nothing() {
+    let all = jobs(&[1, 1]);
+    let there = plan(read(&backup(&all)).unwrap(), &[]);
+    let mut here = vec![all[1].clone()];
+    let refused = carry_out(&mut here, there.into_steps(), &stamp(9));
+    assert!(refused.is_err());
+    assert_eq!(here, all[1..]);
+}
+
+#[test]
+fn one_damaged_job_is_named_and_the_others_are_restored() {
+    let text = backup(&jobs(&[2, 3, 2]));
+    let second = text.lines().position(|line| line.contains("Plumb 1")).unwrap();
+    let spoilt = |how: &dyn Fn(&str) -> String| -> String {
+        let lines = text.lines().enumerate();
+        let lines = lines.map(|(at, line)| if at == second { how(line) } else { line.to_owned() });
+        lines.collect::<Vec<_>>().join("\n")
+    };
+    type Case<'a> = (&'a str, &'a dyn Fn(&str) -> String);
+    let cases: [Case<'_>; 7] = [
+        ("a letter", &|line| line.replacen("Workshop", "Workshoq", 1)),
+        ("a digit of the sum", &|line| line.replacen("ledgerboard 2", "ledgerboard 3", 1)),
+        ("a bracket", &|line| line.replacen('[', "{", 1)),
+        ("a quote", &|line| line.replacen("\"place\"", "\"place", 1)),
+        ("a number past all range", &|line| line.replacen("\"at\":", "\"at\":9e999", 1)),
+        ("a mark twice", &|line| line.replacen("\"marks\":[", "\"marks\":[{\"id\":\"a\"},", 1)),
+        ("cut", &|line| line.chars().take(400).chain([',']).collect()),
+    ];
+    for (case, how) in cases {
+        let mut here = Vec::new();
+        let back = read(&spoilt(how)).unwrap_or_else(|problem| panic!("{case}: {problem:?}"));
+        assert_eq!(back.damaged.len(), 1, "{case}");
+        assert_eq!(back.damaged[0].name, "Plumb 1", "{case}");
+        let plan = plan(back, &here);
+        carry_out(&mut here, plan.into_steps(), &stamp(9)).unwrap();
+        let names: Vec<&str> = here.iter().map(|job| &*job.name).collect();
+        assert_eq!(names, ["Plumb 0", "Plumb 2"], "{case}");
+    }
+}
+
+#[test]
+fn a_hostile_file_is_refused_with_the_reason() {
+    let text = backup(&jobs(&[2, 1]));
+    let deep = |by: usize| [&"[".repeat(by), "1", &"]".repeat(by)].concat();
+    let with = |from: &str, to: &str| text.replacen(from, to, 1);
+    let lists = ["{\"kind\":\"ledgerboard-backup\",\"jobs\":[", &"[],".repeat(9_999), "0]}"];
+    let job = text.lines().find(|line| line.starts_with("{\"record\"")).unwrap();
+    let twice = with(job, &[job, "\n", job].concat());
+    #[rustfmt::skip]
+    let cases: [(&str, String, &str); 17] = [
+        ("empty",          " \n".into(),                           "There is nothing in this file."),
+        ("a picture",      "\u{fffd}PNG\r\n".into(),               "This file is no backup from here."),
+        ("a page",         "<script>alert(1)</script>".into(),     "This file is no backup from here."),
+        ("a list",         "[1,2]".into(),                         "This file is no backup from here."),
+        ("other JSON",     "{\"jobs\":[]}".into(),                 "This file is no backup from here."),
+        ("not JSON",       "{jobs}".into(),                        "This file can’t be read"),
+        ("half of it",     text[..text.len() / 2].into(),          "This file stops in the middle"),
+        ("no end",         text.trim_end()[..text.len() - 3].into(), "This file stops in the middle"),
+        ("newer",          with("\"schema\":1", "\"schema\":2"),   "This backup was made by a newer version."),
+        ("no schema",      with("\"schema\":1", "\"schema\":\"1\""), "This file can’t be read"),
+        ("more in it",     with("\"schema\":1", "\"run\":1,\"schema\":1"), "This file can’t be read"),
+        ("deep",           with("\"schema\":1", &["\"schema\":", &deep(30)].concat()), "This file holds things that no backup holds"),
+        ("very deep",      ["{\"a\":", &deep(900_000), "}"].concat(), "This file holds things that no backup holds"),
+        ("many lists",     lists.concat(),                           "This file holds things that no backup holds"),
+        ("many jobs",      with("\"jobs\":[", &["\"jobs\":[", &"\"nothing\",".repeat(1_000)].concat()),                 "This file holds things that no backup holds"),
+        ("a number",       with("1791298800", "179129880000000000000"), "This file can’t be read"),
+        ("the same twice", twice.replace("}}\n{\"rec", "}},\n{\"rec"), "The job “Plumb 0” is in this file twice"),
+    ];
+    for (case, text, want) in cases {
+        let problem = read(&text).expect_err(case);
+        assert!(says(&problem).starts_with(want), "{case}: {}", says(&problem));
+    }
+    let most = MOST_BYTES as u64;
+    assert_eq!(fits(most), Ok(()));
+    let large = fits(200 * 1_048_576).unwrap_err();
+    assert_eq!(
+        says(&large),
+        "This file is 200 MB; a backup is never more than 32 MB. It is something else, so it was \
+         not opened. Pick another one."
+    );
+    assert!(matches!(read(&" ".repeat(MOST_BYTES + 1)), Err(BackupProblem::TooLarge(_))));
+}
+
+/// Two thousand million names in one tree would be compared with each other.
+#[test]
+fn a_tree_of_very_many_names_does_not_take_for_ever() {
+    let names: String = (0..400_000).map(|name| format!("\"{name:06}\":0,")).collect();
+    let text = ["{\"kind\":\"ledgerboard-backup\",", &names, "\"jobs\":[]}"].concat();
+    assert!(matches!(read(&text), Err(BackupProblem::Broken(_))));
+}
+
+#[test]
+fn what_the_door_would_not_let_in_is_damaged() {
+    let [plain] = &jobs(&[1])[..] else { panic!("one job") };
+    let changed = |how: &dyn Fn(&mut Mark)| {
+        let mut job = plain.clone();
+        how(&mut job.marks[0]);
+        job
+    };
+    let leaves = |count: usize| Node::List(vec![Node::text("9 ft"); count]);
+    let trace =
+        |at: u64| Gone { id: format!("{at:06}"), clock: <_>::default(), at: stamp(0).moment() };
+    let cases = [
+        ("a long title", changed(&|mark| mark.title = "x".repeat(81))),
+        ("a long note", changed(&|mark| mark.note = "x".repeat(1_001))),
+        ("many links", changed(&|mark| mark.ties = vec![mark.ties[0].clone(); 101])),
+        ("a large input", changed(&|mark| mark.input = leaves(1_001))),
+        ("a long name", Job { name: "x".repeat(81), ..plain.clone() }),
+        ("many traces", Job { gone: (0..20_001).map(trace).collect(), ..plain.clone() }),
+    ];
+    for (case, job) in cases {
+        let back = read(&backup(&[job])).unwrap();
+        assert_eq!((back.jobs.len(), back.damaged.len()), (0, 1), "{case}");
+    }
+}
+
+#[test]
+fn script_in_every_text_stays_text() {
+    let script = "</script><img src=x onerror=\"alert(1)\">\u{0}\\u003c";
+    let mut job = Job::new(script, script, &stamp(1)).unwrap();
+    let mut mark = Mark {
+        title: script.into(),
+        spot: script.into(),
+        note: script.into(),
+        calculator: script.into(),
+        ..mark(1)
+    };
+    mark.input = Node::text(script);
+    (mark.kept.answer, mark.kept.verdict) = (script.into(), script.into());
+    apply(&mut job, Edit::Keep(mark), &stamp(1)).unwrap();
+    let text = backup(std::slice::from_ref(&job));
+    assert_eq!(read(&text).unwrap().jobs, [job]);
+}
+
+#[test]
+fn a_hundred_jobs_of_two_hundred_numbers_fit() {
+    let one = jobs(&[200]);
+    let bytes = backup(&one).len();
+    assert!(bytes * 100 < MOST_BYTES, "{bytes} bytes");
+}
+
+#[test]
+fn numbers_are_counted_from_the_moment_of_the_last_backup() {
+    let all = jobs(&[3, 2]);
+    let second = stamp(1).at;
+    assert_eq!(marks_since(&all, second), 1);
+    assert_eq!(marks_since(&all, 0), 5);
+    assert_eq!(merge(&all[0], &all[0]).edit, None);
+    assert_eq!(restored(&backup(&all), &mut all.clone()), []);
+}

@@ -1,0 +1,266 @@
+//! Jobs leave the phone in a file and come back from it: on another phone, merged, undone; and a
+//! file that is no backup changes nothing.
+
+use std::fs::{self, File};
+use std::path::{Path, PathBuf};
+
+use ledgerboard_core::job::backup::{self, Written};
+use ledgerboard_core::job::{Job, Stamp};
+use tempfile::TempDir;
+
+use crate::harness::{Device, Journey, Page, Server, journey, saying};
+
+fn folder() -> TempDir {
+    tempfile::tempdir().expect("a temporary folder")
+}
+
+/// A file with this in it.
+fn file(folder: &TempDir, name: &str, text: &str) -> PathBuf {
+    let path = folder.path().join(name);
+    fs::write(&path, text).expect("it can be written");
+    path
+}
+
+async fn save_a_box(page: &Page, title: &str) {
+    page.goto("#/box-fill").await;
+    page.tap(saying("Save to job")).await;
+    page.enter("#mark-title", title).await;
+    page.until(&format!("JSON.stringify({{...localStorage}}).includes('{title}')")).await;
+    page.tap(saying("Done")).await;
+}
+
+async fn retitle(page: &Page, job: &str, title: &str) {
+    page.goto("#/jobs").await;
+    page.tap(saying(job)).await;
+    page.tap(".mark summary").await;
+    page.enter("#mark-title", title).await;
+    page.reads(".mark-title", title).await;
+}
+
+async fn back_up(page: &Page, to: &Path) -> PathBuf {
+    page.goto("#/jobs").await;
+    page.keep_downloads(to).await;
+    page.tap(saying("Back up all jobs")).await;
+    page.downloaded(to).await
+}
+
+async fn stored(page: &Page) -> String {
+    page.evaluate("JSON.stringify({...localStorage})").await
+}
+
+#[tokio::test]
+async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, browser, .. }| {
+        page.goto("#/jobs").await;
+        page.misses(saying("Back up all jobs")).await;
+        page.enter("#job-name", "Plum Street 4").await;
+        page.tap(saying("Make this job")).await;
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        let nowhere = "No backup yet: 1 saved number is on this phone and nowhere else.";
+        page.sees(saying(nowhere)).await;
+        page.screenshot("backups").await;
+        let first = folder();
+        let made = back_up(page, first.path()).await;
+        page.misses(saying(nowhere)).await;
+        page.reload().await;
+        let last = page.all_texts("section:has(#backups) .quiet").await;
+        assert!(last[0].ends_with("; nothing saved since."), "{last:?}");
+        let name = made.file_name().unwrap().to_string_lossy().into_owned();
+        assert!(name.starts_with("ledgerboard-backup-20") && name.ends_with(".json"), "{name}");
+        let text = fs::read_to_string(&made).unwrap();
+        assert!(text.starts_with("{\n\"kind\":\"ledgerboard-backup\",\n\"schema\":1,"), "{text}");
+        assert!(!text.contains("Thistledown"), "the invented job never goes in");
+        browser.close().await;
+
+        let mut other = browser.another();
+        let there = other.open().await;
+        there.goto("#/jobs").await;
+        let before = stored(&there).await;
+        there.choose_file("#restore", &made).await;
+        there.sees(saying("What this file would change")).await;
+        there.sees(saying("A new job with 1 number.")).await;
+        assert_eq!(stored(&there).await, before, "shown first, and nothing changed");
+        there.screenshot("restore-planned").await;
+        there.tap(saying("Restore")).await;
+        there.sees(saying("Restored.")).await;
+        there.sees(saying("Plum Street 4")).await;
+        there.tap(saying("Undo")).await;
+        there.sees(saying("Taken back.")).await;
+        there.misses(saying("Plum Street 4")).await;
+        assert!(!stored(&there).await.contains("Plum Street"), "as if it had never been read");
+        there.choose_file("#restore", &made).await;
+        there.tap(saying("Restore")).await;
+        there.sees(saying("Restored.")).await;
+        there.choose_file("#restore", &made).await;
+        there.sees(saying("Nothing to restore")).await;
+        there.sees(saying("1 number here already.")).await;
+        there.reload().await;
+        there.tap(saying("Plum Street 4")).await;
+        there.reads(".mark-title", "Den switch").await;
+        there.tap(".mark .mark-line").await;
+        there.reads(".answer .figure", "14.0 in³").await;
+        retitle(&there, "Plum Street 4", "Den switch, north").await;
+        let second = folder();
+        let changed = back_up(&there, second.path()).await;
+        there.assert_quiet().await;
+        other.close().await;
+
+        // What only the other phone changed is taken; what both changed is kept twice.
+        *page = browser.open().await;
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &changed).await;
+        page.sees(saying("1 number replaced by a newer one.")).await;
+        page.tap(saying("Leave it")).await;
+        page.misses(saying("Leave it")).await;
+        retitle(page, "Plum Street 4", "Den switch, south").await;
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &changed).await;
+        page.sees(saying("1 number changed here and there: both are kept.")).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.until("JSON.stringify({...localStorage}).includes('(other version)')").await;
+        page.tap(saying("Undo")).await;
+        page.sees(saying("Taken back.")).await;
+        page.tap(saying("Plum Street 4")).await;
+        page.reads(".mark-title", "Den switch, south").await;
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &changed).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.reload().await;
+        page.tap(saying("Plum Street 4")).await;
+        let mut titles = page.all_texts(".mark-title").await;
+        titles.sort();
+        let both = ["Den switch, north", "Den switch, south"];
+        let bare = titles.iter().map(|title| title.replace(" (other version)", ""));
+        assert_eq!(bare.collect::<Vec<_>>(), both);
+        assert_eq!(titles.iter().filter(|title| title.ends_with("(other version)")).count(), 1);
+        page.screenshot("both-kept").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_hostile_file_is_refused_with_the_reason_and_changes_nothing() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        let made = folder();
+        let whole = fs::read_to_string(back_up(page, made.path()).await).unwrap();
+        page.until("localStorage['ledgerboard.settings'].includes('backup')").await;
+        let before = stored(page).await;
+        let folder = folder();
+        let deep = ["{\"a\":", &"[".repeat(100_000), &"]".repeat(100_000), "}"].concat();
+        let half: String = whole.chars().take(whole.chars().count() / 2).collect();
+        let large = folder.path().join("large.json");
+        // Two hundred megabytes that take no room.
+        File::create(&large).unwrap().set_len(200 * 1_048_576).unwrap();
+        let newer = whole.replace("\"schema\":1", "\"schema\":9");
+        let twice = {
+            let job = whole.lines().find(|line| line.starts_with("{\"record\"")).unwrap();
+            whole.replace(job, &[job, ",\n", job].concat())
+        };
+        let cases = [
+            (large, "This file is 200 MB; a backup is never more than 32 MB."),
+            (file(&folder, "photo.txt", "not a backup"), "This file is no backup from here."),
+            (file(&folder, "page.json", "{<script>"), "This file stops in the middle"),
+            (file(&folder, "half.json", &half), "This file stops in the middle"),
+            (file(&folder, "deep.json", &deep), "This file holds things that no backup holds"),
+            (file(&folder, "newer.json", &newer), "This backup was made by a newer version."),
+            (file(&folder, "twice.json", &twice), "The job “Loose notes"),
+            (file(&folder, "none.json", ""), "There is nothing in this file."),
+        ];
+        for (file, reason) in cases {
+            page.choose_file("#restore", &file).await;
+            let starts = format!(
+                "document.querySelector('section:has(#backups) .fault')?.textContent.startsWith('{reason}')"
+            );
+            page.until(&starts).await;
+            page.sees(saying("Nothing was changed.")).await;
+            page.misses(saying("Restore")).await;
+        }
+        let now: String = stored(page).await;
+        assert_eq!(now, before);
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn one_damaged_job_is_named_and_script_stays_text() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        let stamp =
+            |step: u64| Stamp { at: 1_791_295_200, zone: 0, device: "tablet".into(), random: step };
+        let script = "<img src=x onerror=\"document.title='taken'\">";
+        let jobs = [("Mill Bank 9", 1), (script, 2)]
+            .map(|(name, step)| Job::new(name, "Invented", &stamp(step)).unwrap());
+        let written =
+            Written { by: "Ledgerboard".into(), made: stamp(0).moment(), device: "tablet".into() };
+        let text = backup::write(&jobs, &written).replacen("\"place\"", "\"plaze\"", 1);
+        let folder = folder();
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &file(&folder, "backup.json", &text)).await;
+        page.sees(saying("Left out.")).await;
+        page.sees(saying("Mill Bank 9")).await;
+        page.sees(saying(script)).await;
+        page.screenshot("restore-damaged").await;
+        page.axe().await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored, but for what can’t be read.")).await;
+        page.reads(".doors a > span:first-child", script).await;
+        let title: String = page.evaluate("document.title").await;
+        assert_eq!(title, "Jobs · Ledgerboard");
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn the_phones_own_sheet_takes_the_file_where_there_is_one() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        // A phone's sheet, as far as a page can see it.
+        let _: bool = page
+            .evaluate(
+                "(navigator.canShare = (data) => data.files?.length === 1, \
+                 navigator.share = async (data) => { window.handed = await data.files[0].text(); }, true)",
+            )
+            .await;
+        page.tap(saying("Back up all jobs")).await;
+        page.sees(saying("Handed on. Keep it somewhere else than on this phone.")).await;
+        page.until("window.handed.includes('Den switch')").await;
+        let _: bool = page
+            .evaluate("(navigator.share = () => Promise.reject(new DOMException('', 'AbortError')), true)")
+            .await;
+        page.tap(saying("Back up all jobs")).await;
+        page.sees(saying("Closed without handing it on: no backup was made.")).await;
+        page.tap(saying("As text")).await;
+        let text: String = page.evaluate("document.querySelector('textarea[readonly]').value").await;
+        assert!(backup::read(&text).is_ok_and(|backup| backup.jobs.len() == 1), "{text}");
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_backup_is_restored_by_keyboard_and_every_target_is_a_thumb_wide() {
+    journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        let folder = folder();
+        let made = back_up(page, folder.path()).await;
+        page.sees("#restore").await;
+        let _: bool = page.evaluate("(document.querySelector('#restore').focus(), true)").await;
+        page.has_focus("#restore").await;
+        page.choose_file("#restore", &made).await;
+        page.sees(saying("Nothing to restore")).await;
+        page.has_focus(saying("Nothing to restore")).await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        page.axe().await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.sees(saying("Back up this job")).await;
+        page.axe().await;
+    })
+    .await;
+}
