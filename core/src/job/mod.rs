@@ -13,9 +13,11 @@ mod demo;
 mod edit;
 mod fold;
 mod mark;
+mod meet;
 pub mod record;
 mod refusal;
 mod site;
+mod slots;
 mod stamp;
 mod stored;
 mod survey;
@@ -26,10 +28,12 @@ pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
 pub use mark::{Kept, Mark, Stale};
+pub use meet::{meet, meet_marks};
 pub use refusal::{
     LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
 pub use site::{Gone, Job, Spot};
+pub use slots::{Judged, judge, next_slot};
 pub use stamp::{Civil, Moment, Stamp};
 pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;
