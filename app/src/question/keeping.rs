@@ -17,7 +17,8 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         if question.draft.is_disposed() {
             return;
         }
-        desk.report(store::save_draft(question.entry.id, &question.as_draft()));
+        store::save_draft(question.entry.id, &question.as_draft());
+        desk.look();
         if because == Because::Paused {
             route::replace(&route::question(&question.link()));
         }

@@ -4,6 +4,7 @@
 //! the browser but through it. Rules of the trade are not checked here: core has its own tests.
 
 mod box_fill;
+mod faults;
 mod first_visit;
 mod harness;
 mod harness_checks;

@@ -9,6 +9,7 @@ mod browser;
 mod choosing;
 mod console;
 mod device;
+mod faulting;
 mod journey;
 mod keys;
 mod page;

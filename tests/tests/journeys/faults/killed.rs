@@ -1,0 +1,116 @@
+//! A phone that dies: all of the browser's processes end at once, and what it held back is gone.
+
+use std::time::Duration;
+
+use super::{is_saved, name_it, open_job, save};
+use crate::harness::{Device, Server, journey, saying};
+
+#[tokio::test]
+async fn killed_a_third_of_a_second_after_a_save() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        journey.page.goto("#/box-fill").await;
+        journey.page.tap(saying("Save to job")).await;
+        is_saved(&journey.page, "Saved twice").await;
+        tokio::time::sleep(Duration::from_millis(300)).await;
+        journey.browser.kill().await;
+        journey.page = journey.browser.open().await;
+        let page = &journey.page;
+        page.goto("#/").await;
+        open_job(page).await;
+        page.reads(".mark .value", "14.0 in³").await;
+        page.reads(".held", "Saved twice on this phone.").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn killed_with_the_write_in_flight() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        journey.page.goto("#/box-fill").await;
+        journey.page.tap(saying("Save to job")).await;
+        name_it(&journey.page, "round 0").await;
+        is_saved(&journey.page, "Saved twice").await;
+        let mut last = 0;
+        // Typing pauses for a quarter of a second before it is written: the kill comes around then.
+        for (round, wait) in (1..).zip([235, 250, 255, 265]) {
+            open_job(&journey.page).await;
+            journey.page.tap(".mark summary").await;
+            let noted = format!("round {round} {}", "words ".repeat(150));
+            journey.page.enter("#mark-note", &noted).await;
+            journey.page.enter("#mark-title", &format!("round {round}")).await;
+            tokio::time::sleep(Duration::from_millis(wait)).await;
+            journey.browser.kill().await;
+            journey.page = journey.browser.open().await;
+            journey.page.goto("#/").await;
+            open_job(&journey.page).await;
+            let title = journey.page.text(".mark-title").await;
+            let found: usize = title.trim_start_matches("round ").parse().expect("a round");
+            assert!(found == round || found >= last, "{title} after {last}, in round {round}");
+            journey.page.misses(saying("Set aside")).await;
+            last = found;
+        }
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_removed_job_stays_removed_when_killed() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        save(&journey.page, "Den switch").await;
+        // Local storage has it on the disk; that it is removed is only in the database.
+        journey.browser.close().await;
+        journey.page = journey.browser.open().await;
+        journey.page.goto("#/").await;
+        open_job(&journey.page).await;
+        journey.page.tap(saying("Remove this job")).await;
+        journey.page.until("!Object.keys(localStorage).some((it) => it.includes('.job.'))").await;
+        journey.browser.kill().await;
+        journey.page = journey.browser.open().await;
+        journey.page.goto("#/jobs").await;
+        journey.page.misses(".doors a").await;
+        tokio::time::sleep(Duration::from_millis(300)).await;
+        journey.page.misses(".doors a").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn the_clock_set_back() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        save(&journey.page, "first").await;
+        let page = &journey.page;
+        page.before_all("const now = Date.now; Date.now = () => now() - 3e11;").await;
+        page.reload().await;
+        open_job(page).await;
+        page.tap(".mark summary").await;
+        page.enter("#mark-title", "second").await;
+        page.reads(".mark-title", "second").await;
+        page.until("(await 0, document.querySelector('.held').textContent === 'Saved twice on this phone.')").await;
+        journey.browser.kill().await;
+        journey.page = journey.browser.open().await;
+        journey.page.goto("#/").await;
+        open_job(&journey.page).await;
+        journey.page.reads(".mark-title", "second").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_private_window() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        journey.browser.close().await;
+        journey.browser.be_private();
+        journey.page = journey.browser.open().await;
+        save(&journey.page, "Den switch").await;
+        open_job(&journey.page).await;
+        journey.page.goto("#/jobs").await;
+        journey.page.sees(saying("This browser may clear old pages when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and share what must not be lost.")).await;
+        journey.page.screenshot("private-window").await;
+        journey.browser.close().await;
+        journey.page = journey.browser.open().await;
+        journey.page.goto("#/jobs").await;
+        journey.page.misses(".doors a").await;
+        journey.page.sees(saying("Make this job")).await;
+    })
+    .await;
+}
