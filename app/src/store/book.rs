@@ -11,7 +11,9 @@ use crate::{clock, speech, words as w};
 use ledgerboard_core::job::record::{self, Head, RecordProblem};
 use ledgerboard_core::job::{Job, judge, meet};
 use ledgerboard_core::say;
+use leptos::prelude::set_timeout;
 use std::cell::{Cell, RefCell};
+use std::time::Duration;
 
 /// How much of local storage the jobs may take, in bytes: it holds some five million in all, and
 /// what is being typed must always find room.
@@ -160,7 +162,7 @@ pub(super) fn read_mirror() {
             let is_gone = with(id, |entry| {
                 let is_gone = entry.local <= last && entry.waiting.is_none();
                 if is_gone {
-                    (entry.removed, entry.revision) = (true, last);
+                    (entry.removed, entry.revision, entry.base) = (true, last, None);
                 }
                 is_gone
             });
@@ -205,7 +207,9 @@ fn settle(id: &str, slots: mirror::Slots) {
     let [a, b] = &slots;
     let copies = [local.as_deref(), a.as_deref(), b.as_deref()];
     let judged = judge(id, &copies);
-    note::opened(&own);
+    // Not before it is shown, where it is: what follows a signal runs when this is over.
+    let shown = own.clone();
+    set_timeout(move || note::opened(&shown), Duration::ZERO);
     for (at, problem) in &judged.bad {
         let name = if *at == 0 { own.clone() } else { [&own, mirror::SLOTS[at - 1]].concat() };
         // What a newer program wrote is no rubbish; all else that can't be read is copied.
@@ -518,7 +522,7 @@ pub(crate) fn other_tab(key: &str) {
                 && with(&id, |entry| entry.waiting.is_none())
                 && super::mirror_works()
             {
-                with(&id, |entry| entry.removed = true);
+                with(&id, |entry| (entry.removed, entry.base) = (true, None));
                 news::tell(News::Gone(id));
             }
         });

@@ -53,7 +53,9 @@ pub(super) fn dare(what: &str) {
 
 /// This is about to be opened.
 pub(crate) fn opening(what: &str) {
-    let _ = local::write(NOTE, what);
+    if super::may_write().is_ok() {
+        let _ = local::write(NOTE, what);
+    }
 }
 
 /// It stands on the page.

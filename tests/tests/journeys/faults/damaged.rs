@@ -181,8 +181,10 @@ async fn every_copy_of_a_job_bad() {
         assert_eq!(page.smallest_targets(48).await, [""; 0]);
         assert_eq!(page.axe().await, [""; 0]);
         page.evaluate::<()>(
-            "void (window.saved = [], HTMLAnchorElement.prototype.click = function () { \
-             fetch(this.href).then((it) => it.text()).then((text) => window.saved.push([this.download, text])); })",
+            "void (window.saved = [], window.made = URL.createObjectURL, \
+             URL.createObjectURL = (blob) => { window.blob = blob; return window.made.call(URL, blob); }, \
+             HTMLAnchorElement.prototype.click = function () { \
+             window.blob.text().then((text) => window.saved.push([this.download, text])); })",
         )
         .await;
         page.evaluate::<()>("void document.querySelector('.aside li button').click()").await;

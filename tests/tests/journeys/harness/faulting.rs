@@ -1,4 +1,4 @@
-//! Faults that a phone or a browser has: stores that refuse, a clock that is wrong, a full disk.
+//! Faults that a phone or a browser has: stores that refuse, a clock that is wrong.
 
 use serde_json::json;
 
@@ -28,20 +28,6 @@ impl Page {
         self.step("no longer run a script".to_owned(), async move {
             let cdp = self.cdp().await?;
             cdp.send_raw("Page.removeScriptToEvaluateOnNewDocument", wanted).await?;
-            Ok(())
-        })
-    }
-
-    /// What the browser's databases may hold for this site, in bytes; none: as much as usual.
-    #[track_caller]
-    pub(crate) fn room(&self, bytes: Option<u32>) -> impl Future<Output = ()> {
-        self.step(format!("room for {bytes:?} bytes"), async move {
-            let origin = self.run("location.origin").await?;
-            let wanted = match bytes {
-                Some(bytes) => json!({ "origin": origin, "quotaSize": bytes }),
-                None => json!({ "origin": origin }),
-            };
-            self.cdp().await?.send_raw("Storage.overrideQuotaForOrigin", wanted).await?;
             Ok(())
         })
     }
