@@ -1,7 +1,7 @@
 //! What can't be read: its bytes are copied under a name of their own before anything may take
 //! their place, they are listed, and they are never dropped by the page itself.
 
-use super::{ALL, ASIDE, JOB, local, mirror, news};
+use super::{ALL, ASIDE, JOB, Written, local, mirror, news};
 use crate::clock;
 use ledgerboard_core::job::record::{self, RecordProblem};
 use std::cell::RefCell;
@@ -84,13 +84,15 @@ pub(super) fn keep(name: &str, text: &str) {
     }
     LOCKED.with_borrow_mut(|locked| locked.push(name.to_owned()));
     let (name, text) = (name.to_owned(), text.to_owned());
-    mirror::put(&aside.clone(), &text.clone(), move |written| {
+    let (at, bytes) = (aside.clone(), text.clone());
+    let done = move |written: Written| {
         if written.is_ok() {
             found(&aside, text);
             LOCKED.with_borrow_mut(|locked| locked.retain(|it| *it != name));
             news::aside();
         }
-    });
+    };
+    mirror::put(&at, &bytes, Box::new(done));
 }
 
 /// The name of the job's own record, for those that have no copy aside.

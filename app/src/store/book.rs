@@ -13,6 +13,7 @@ use ledgerboard_core::job::{Job, judge, meet};
 use ledgerboard_core::say;
 use leptos::prelude::set_timeout;
 use std::cell::{Cell, RefCell};
+use std::rc::Rc;
 use std::time::Duration;
 
 /// How much of local storage the jobs may take, in bytes: it holds some five million in all, and
@@ -39,7 +40,6 @@ type Then = Box<dyn FnOnce()>;
 
 #[derive(Default)]
 struct Entry {
-    id: String,
     /// The job as every tab knows it: what is changed is told by this.
     base: Option<Job>,
     /// The last revision that was read or written here.
@@ -64,7 +64,7 @@ struct Entry {
 }
 
 thread_local! {
-    static BOOK: RefCell<Vec<Entry>> = const { RefCell::new(Vec::new()) };
+    static BOOK: RefCell<Vec<(String, Rc<RefCell<Entry>>)>> = const { RefCell::new(Vec::new()) };
     static TURN: Cell<u64> = const { Cell::new(0) };
     /// Everything has been read: before that nothing is written.
     static READY: Cell<bool> = const { Cell::new(false) };
@@ -72,12 +72,19 @@ thread_local! {
 }
 
 fn with<T>(id: &str, act: impl FnOnce(&mut Entry) -> T) -> T {
+    act(&mut entry(id).borrow_mut())
+}
+
+/// A job's entry, made where there is none. Apart, so that its code is there once.
+#[inline(never)]
+fn entry(id: &str) -> Rc<RefCell<Entry>> {
     BOOK.with_borrow_mut(|book| {
-        let at = book.iter().position(|entry| entry.id == id).unwrap_or_else(|| {
-            book.push(Entry { id: id.to_owned(), ..Entry::default() });
-            book.len() - 1
-        });
-        act(&mut book[at])
+        if let Some((_, entry)) = book.iter().find(|(name, _)| name == id) {
+            return Rc::clone(entry);
+        }
+        let entry = Rc::new(RefCell::new(Entry::default()));
+        book.push((id.to_owned(), Rc::clone(&entry)));
+        entry
     })
 }
 
@@ -86,8 +93,9 @@ pub(super) fn name(id: &str) -> String {
     [JOB, id].concat()
 }
 
+#[inline(never)]
 fn ids() -> Vec<String> {
-    BOOK.with_borrow(|book| book.iter().map(|entry| entry.id.clone()).collect())
+    BOOK.with_borrow(|book| book.iter().map(|(id, _)| id.clone()).collect())
 }
 
 /// Who writes, from here on.
@@ -121,10 +129,10 @@ pub(super) fn trouble() -> Option<Trouble> {
 
 /// The jobs that are shut, and why.
 pub(crate) fn shut() -> Vec<(String, Why)> {
-    BOOK.with_borrow(|book| {
-        let shut = book.iter().filter_map(|entry| Some((entry.id.clone(), entry.shut.clone()?)));
-        shut.collect()
-    })
+    ids()
+        .into_iter()
+        .filter_map(|id| with(&id, |entry| entry.shut.clone()).map(|why| (id, why)))
+        .collect()
 }
 
 fn shut_it(id: &str, why: Why) {
@@ -156,7 +164,30 @@ pub(super) fn read_local(id: &str, text: &str) -> Option<Job> {
 
 /// Reads the mirror, makes of all copies one, and only then lets anything be written.
 pub(super) fn read_mirror() {
-    let gone = |name: &str, text: String| match name.strip_prefix(GONE) {
+    let done = |read: Written| {
+        // Those that only local storage has, or all of them where the mirror gives nothing.
+        for name in local::names(JOB) {
+            let id = name.strip_prefix(JOB).unwrap_or_default();
+            let unread = with(id, |it| {
+                !it.removed && it.shut.is_none() && it.mirror == 0 && it.text.is_empty()
+            });
+            if unread {
+                settle(id, [None, None]);
+            }
+        }
+        super::mirror_is(read);
+        READY.set(true);
+        for id in ids() {
+            tend(&id);
+        }
+        news::aside();
+    };
+    mirror::read_all(settle, other_record, Box::new(done));
+}
+
+/// Takes in what the mirror has besides jobs.
+fn other_record(name: &str, text: String) {
+    match name.strip_prefix(GONE) {
         Some(id) => {
             let last = text.parse().unwrap_or(0);
             let is_gone = with(id, |entry| {
@@ -172,28 +203,7 @@ pub(super) fn read_mirror() {
         }
         None if name.starts_with(super::ASIDE) => aside::found(name, text),
         None => {}
-    };
-    mirror::read_all(settle, gone, |read| {
-        let unread = BOOK.with_borrow(|book| {
-            let unread = |it: &&Entry| {
-                !it.removed && it.shut.is_none() && it.mirror == 0 && it.text.is_empty()
-            };
-            book.iter().filter(unread).map(|entry| entry.id.clone()).collect::<Vec<_>>()
-        });
-        // Those that only local storage has, or all of them where the mirror gives nothing.
-        for name in local::names(JOB) {
-            let id = name.strip_prefix(JOB).unwrap_or_default();
-            if unread.iter().any(|it| it == id) || !ids().iter().any(|it| it == id) {
-                settle(id, [None, None]);
-            }
-        }
-        super::mirror_is(read);
-        READY.set(true);
-        for id in ids() {
-            tend(&id);
-        }
-        news::aside();
-    });
+    }
 }
 
 /// Makes one of all copies of a job.
@@ -324,14 +334,15 @@ fn tend(id: &str) {
     }
     if with(id, |entry| entry.removed) {
         let revision = with(id, |entry| entry.revision);
-        let id = id.to_owned();
+        let (id, gone_id) = (id.to_owned(), id.to_owned());
         // The mirror first: another tab that hears of the other finds it gone there.
-        return mirror::remove(&id.clone(), revision, move || {
+        let gone = move |_| {
             if with(&id, |entry| entry.removed) {
                 local::remove(&name(&id));
                 with(&id, |entry| (entry.local, entry.mirror, entry.size) = (0, 0, 0));
             }
-        });
+        };
+        return mirror::remove(&gone_id, revision, Box::new(gone));
     }
     if with(id, |entry| entry.waiting.is_some() && entry.text.is_empty()) {
         look_again(id);
@@ -389,6 +400,7 @@ fn write_local(id: &str) {
         }
     });
     if written.is_ok() {
+        super::type_again();
         stay::ask();
     }
 }
@@ -396,9 +408,8 @@ fn write_local(id: &str) {
 /// Working copies of other jobs go, the longest unused first, if the mirror has them.
 fn make_room(id: &str, size: usize) -> Written {
     loop {
-        let others = BOOK.with_borrow(|book| {
-            book.iter().filter(|entry| entry.id != id).map(|entry| entry.size).sum::<usize>()
-        });
+        let others = ids().into_iter().filter(|other| other != id);
+        let others: usize = others.map(|other| with(&other, |entry| entry.size)).sum();
         if others + size <= MOST {
             return Ok(());
         }
@@ -409,11 +420,16 @@ fn make_room(id: &str, size: usize) -> Written {
 }
 
 fn drop_one(for_id: &str) -> bool {
-    let oldest = BOOK.with_borrow(|book| {
-        let safe = |it: &&Entry| it.id != for_id && it.local > 0 && it.mirror == it.revision;
-        book.iter().filter(safe).min_by_key(|it| it.turn).map(|it| it.id.clone())
-    });
-    let Some(id) = oldest else { return false };
+    let mut oldest: Option<(u64, String)> = None;
+    for id in ids().into_iter().filter(|id| id != for_id) {
+        let turn = with(&id, |it| (it.local > 0 && it.mirror == it.revision).then_some(it.turn));
+        if let Some(turn) =
+            turn.filter(|turn| oldest.as_ref().is_none_or(|(least, _)| turn < least))
+        {
+            oldest = Some((turn, id));
+        }
+    }
+    let Some((_, id)) = oldest else { return false };
     local::remove(&name(&id));
     with(&id, |entry| (entry.local, entry.size) = (0, 0));
     true
@@ -429,8 +445,8 @@ fn write_mirror(id: &str) {
         return;
     }
     let sent = with(id, |entry| entry.waiting.clone());
-    let id = id.to_owned();
-    mirror::write(&id.clone(), revision, &text, move |answer| {
+    let (id, to) = (id.to_owned(), id.to_owned());
+    let answered = move |answer: mirror::Answer| {
         with(&id, |entry| entry.in_flight = false);
         if with(&id, |entry| entry.removed) {
             return;
@@ -467,7 +483,8 @@ fn write_mirror(id: &str) {
         }
         tend(&id);
         news::changed();
-    });
+    };
+    mirror::write(&to, revision, &text, Box::new(answered));
 }
 
 /// Where another tab's writing was found.
@@ -515,9 +532,9 @@ pub(crate) fn other_tab(key: &str) {
     }
     let Some(text) = local::text(key) else {
         with(id, |entry| (entry.local, entry.size) = (0, 0));
-        let id = id.to_owned();
+        let (id, asked) = (id.to_owned(), id.to_owned());
         // Taken away to make room, or with the job.
-        return mirror::read(&id.clone(), move |slots| {
+        let there = move |slots: Option<mirror::Slots>| {
             if slots.is_none()
                 && with(&id, |entry| entry.waiting.is_none())
                 && super::mirror_works()
@@ -525,7 +542,8 @@ pub(crate) fn other_tab(key: &str) {
                 with(&id, |entry| (entry.removed, entry.base) = (true, None));
                 news::tell(News::Gone(id));
             }
-        });
+        };
+        return mirror::read(&asked, Box::new(there));
     };
     let Ok((head, _)) = record::open(&text) else { return };
     if head.revision <= with(id, |entry| entry.revision) {
@@ -561,13 +579,15 @@ pub(crate) fn remove(id: &str) -> Written {
 
 /// Opens a job all the same that stopped the page before.
 pub(super) fn dare(id: &str) {
+    let name = id.to_owned();
     with(id, |entry| entry.shut = None);
     let id = id.to_owned();
-    mirror::read(&id.clone(), move |slots| {
+    let there = move |slots: Option<mirror::Slots>| {
         settle(&id, slots.unwrap_or_default());
         tend(&id);
         news::aside();
-    });
+    };
+    mirror::read(&name, Box::new(there));
 }
 
 /// How much room local storage has left, in thousands of letters.

@@ -7,9 +7,9 @@
 //! the write, so that no two tabs can pass each other.
 
 use super::aside::{self, aside_name};
-use super::{GONE, JOB, Trouble, why};
+use super::{GONE, JOB, Trouble, Written, why};
 use js_sys::{Array, Object, Reflect};
-use ledgerboard_core::job::{next_slot, record};
+use ledgerboard_core::job::{next_slot, revision_of};
 use leptos::prelude::{set_timeout, window};
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -58,7 +58,7 @@ thread_local! {
 }
 
 /// What is done with a database, or with what stands in its way.
-type Done<T> = Box<dyn FnOnce(Result<T, Trouble>)>;
+type Done<T> = Later<Result<T, Trouble>>;
 
 /// What became of a job's write.
 pub(super) enum Answer {
@@ -73,14 +73,12 @@ pub(super) enum Answer {
 /// A job's slots as they were found.
 pub(super) type Slots = [Option<String>; 2];
 
-/// Calls `act` the next time that this happens, and never again.
-fn on(thing: &Thing, event: &str, act: impl FnOnce() + 'static) {
-    let act = Closure::once_into_js(move |_: JsValue| act());
-    let _ = Reflect::set(thing, &event.into(), &act);
-}
+/// What is done later, once. Boxed everywhere here: the code around it is then there once.
+type Later<T> = Box<dyn FnOnce(T)>;
 
-fn open_anew(done: Done<Thing>) {
-    open_as(&JsValue::UNDEFINED, done);
+/// Calls `act` the next time that this happens, and never again.
+fn on(thing: &Thing, event: &str, act: Later<JsValue>) {
+    let _ = Reflect::set(thing, &event.into(), &Closure::once_into_js(act));
 }
 
 /// Whether a database has our store, and the version that it would get with it.
@@ -109,79 +107,93 @@ fn open_as(version: &JsValue, done: Done<Thing>) {
     };
     let [opened, failed, silent] = [answer.clone(), answer.clone(), answer];
     let asked = request.clone();
-    on(&request, "onupgradeneeded", move || {
-        // Fails where it is there, and is right to.
-        let _ = asked.result().unchecked_into::<Thing>().create_store(STORE);
-    });
+    on(
+        &request,
+        "onupgradeneeded",
+        Box::new(move |_| {
+            // Fails where it is there, and is right to.
+            let _ = asked.result().unchecked_into::<Thing>().create_store(STORE);
+        }),
+    );
     let asked = request.clone();
-    on(&request, "onsuccess", move || {
-        let database: Thing = asked.result().unchecked_into();
-        if let Err(next) = has_store(&database) {
-            database.close();
-            return open_as(&next.into(), Box::new(opened));
-        }
-        let forget = |event| {
-            let held = database.clone();
-            on(&database, event, move || {
-                held.close();
-                DATABASE.set(None);
-            });
-        };
-        // A newer page, or the browser itself, may ask for it; the next write opens it again.
-        forget("onversionchange");
-        forget("onclose");
-        DATABASE.set(Some(database.clone()));
-        opened(Ok(database));
-    });
+    on(
+        &request,
+        "onsuccess",
+        Box::new(move |_| {
+            let database: Thing = asked.result().unchecked_into();
+            if let Err(next) = has_store(&database) {
+                database.close();
+                return open_as(&next.into(), Box::new(opened));
+            }
+            // A newer page, or the browser itself, may ask for it; the next write opens it again.
+            for event in ["onversionchange", "onclose"] {
+                let held = database.clone();
+                let forget = move |_| {
+                    held.close();
+                    DATABASE.set(None);
+                };
+                on(&database, event, Box::new(forget));
+            }
+            DATABASE.set(Some(database.clone()));
+            opened(Ok(database));
+        }),
+    );
     let asked = request.clone();
-    on(&request, "onerror", move || failed(Err(why(&asked.error()))));
+    on(&request, "onerror", Box::new(move |_| failed(Err(why(&asked.error())))));
     set_timeout(move || silent(Err(Trouble::Blocked)), PATIENCE);
 }
 
-/// Opens a transaction and gives it with its store. A connection that has died is opened again.
-fn within(writes: bool, act: impl FnOnce(Result<(Thing, Thing), Trouble>) + 'static) {
-    let begin = move |database: &Thing| {
-        let how = Object::new();
-        // Done means on the disk, and not only on its way there.
-        let _ = Reflect::set(&how, &"durability".into(), &"strict".into());
-        let transaction =
-            database.transaction(STORE, if writes { "readwrite" } else { "readonly" }, &how)?;
-        let store = transaction.store(STORE)?;
-        Ok::<_, JsValue>((transaction, store))
-    };
-    if let Some(database) = DATABASE.with_borrow(Clone::clone) {
-        if let Ok(both) = begin(&database) {
-            return act(Ok(both));
-        }
-        DATABASE.set(None);
+/// Begins a transaction: `act` is given its store at once, `done` hears when all of it is done, or
+/// nothing. A connection that has died is opened again.
+fn within(writes: bool, act: Later<Thing>, done: Done<()>) {
+    let held = DATABASE.with_borrow(Clone::clone);
+    let begun = held.and_then(|database| begin(&database, writes).ok());
+    if let Some(begun) = begun {
+        return run(&begun, act, done);
     }
-    open_anew(Box::new(move |database| {
-        act(database.and_then(|database| begin(&database).map_err(|error| why(&error))));
-    }));
+    let opened = move |database: Result<Thing, Trouble>| match database
+        .and_then(|it| begin(&it, writes).map_err(|error| why(&error)))
+    {
+        Ok(begun) => run(&begun, act, done),
+        Err(trouble) => done(Err(trouble)),
+    };
+    open_as(&JsValue::UNDEFINED, Box::new(opened));
+}
+
+/// A transaction and its store.
+type Begun = (Thing, Thing);
+
+fn begin(database: &Thing, writes: bool) -> Result<Begun, JsValue> {
+    let how = Object::new();
+    // Done means on the disk, and not only on its way there.
+    let _ = Reflect::set(&how, &"durability".into(), &"strict".into());
+    let mode = if writes { "readwrite" } else { "readonly" };
+    let transaction = database.transaction(STORE, mode, &how)?;
+    let store = transaction.store(STORE)?;
+    Ok((transaction, store))
+}
+
+fn run((transaction, store): &Begun, act: Later<Thing>, done: Done<()>) {
+    act(store.clone());
+    let done = Rc::new(Cell::new(Some(done)));
+    for event in ["oncomplete", "onabort"] {
+        let (done, ended) = (Rc::clone(&done), transaction.clone());
+        let end = move |_| {
+            let outcome = if event == "oncomplete" { Ok(()) } else { Err(why(&ended.error())) };
+            if let Some(done) = done.take() {
+                done(outcome);
+            }
+        };
+        on(transaction, event, Box::new(end));
+    }
 }
 
 /// Calls `act` with what a store answers.
-fn ask(request: Result<Thing, JsValue>, act: impl FnOnce(JsValue) + 'static) {
+fn ask(request: Result<Thing, JsValue>, act: Later<JsValue>) {
     if let Ok(request) = request {
         let asked = request.clone();
-        on(&request, "onsuccess", move || act(asked.result()));
+        on(&request, "onsuccess", Box::new(move |_| act(asked.result())));
     }
-}
-
-/// Calls `done` when all of a transaction is done, or none of it.
-fn at_end(transaction: &Thing, done: impl FnOnce(Result<(), Trouble>) + 'static) {
-    let done = Rc::new(Cell::new(Some(done)));
-    let (good, failed) = (Rc::clone(&done), transaction.clone());
-    on(transaction, "oncomplete", move || {
-        if let Some(done) = good.take() {
-            done(Ok(()));
-        }
-    });
-    on(transaction, "onabort", move || {
-        if let Some(done) = done.take() {
-            done(Err(why(&failed.error())));
-        }
-    });
 }
 
 /// A record's text. What is there and isn't text is no record of ours.
@@ -192,139 +204,108 @@ fn text(value: &JsValue) -> Option<String> {
 /// Reads everything: each job's slots, in the order of their names, then `done`.
 ///
 /// `one` is given a job's id and its slots, `other` the name and text of any other record.
-pub(super) fn read_all(
-    one: impl Fn(&str, Slots) + 'static,
-    other: impl Fn(&str, String) + 'static,
-    done: impl FnOnce(Result<(), Trouble>) + 'static,
-) {
-    within(false, move |begun| {
-        let (transaction, store) = match begun {
-            Ok(both) => both,
-            Err(trouble) => return done(Err(trouble)),
-        };
-        let (one, other) = (Rc::new(one), Rc::new(other));
-        let from = store.clone();
-        ask(store.all_keys(), move |keys| {
-            let mut last = String::new();
-            for key in Array::from(&keys).iter().filter_map(|key| key.as_string()) {
-                let slot = SLOTS.iter().find_map(|slot| key.strip_suffix(slot));
-                let Some(id) = slot.and_then(|name| name.strip_prefix(JOB)) else {
-                    let (name, other) = (key.clone(), Rc::clone(&other));
-                    ask(from.get(&key), move |value| {
-                        other(&name, text(&value).unwrap_or_default())
-                    });
-                    continue;
-                };
-                // Both slots of a job stand side by side, whichever of them are there.
-                if id != last {
-                    last = id.to_owned();
-                    let one = Rc::clone(&one);
-                    slots(&from, id, move |id, values| one(id, values.map(|it| text(&it))));
-                }
+pub(super) fn read_all(one: fn(&str, Slots), other: fn(&str, String), done: Done<()>) {
+    let each = move |store: Thing, keys: JsValue| {
+        let mut last = String::new();
+        for key in Array::from(&keys).iter().filter_map(|key| key.as_string()) {
+            let slot = SLOTS.iter().find_map(|slot| key.strip_suffix(slot));
+            let Some(id) = slot.and_then(|name| name.strip_prefix(JOB)) else {
+                let record = store.get(&key);
+                ask(record, Box::new(move |it| other(&key, text(&it).unwrap_or_default())));
+                continue;
+            };
+            // Both slots of a job stand side by side, whichever of them are there.
+            if id != last {
+                last = id.to_owned();
+                let id = last.clone();
+                slots(&store, &last, Box::new(move |values| one(&id, values.map(|it| text(&it)))));
             }
-        });
-        at_end(&transaction, done);
-    });
+        }
+    };
+    let act = move |store: Thing| ask(store.all_keys(), Box::new(move |keys| each(store, keys)));
+    within(false, Box::new(act), done);
 }
 
 /// Asks for both slots of a job.
-fn slots(store: &Thing, id: &str, act: impl FnOnce(&str, [JsValue; 2]) + 'static) {
-    let name = [JOB, id].concat();
-    let id = id.to_owned();
-    let first = Rc::new(RefCell::new(JsValue::UNDEFINED));
+fn slots(store: &Thing, id: &str, act: Later<[JsValue; 2]>) {
+    let first = Rc::new(Cell::new(JsValue::UNDEFINED));
     let held = Rc::clone(&first);
-    ask(store.get(&[&name, SLOTS[0]].concat()), move |value| *held.borrow_mut() = value);
+    let slot = |at: usize| store.get(&[JOB, id, SLOTS[at]].concat());
+    ask(slot(0), Box::new(move |value| held.set(value)));
     // Answers come in the order in which they were asked for.
-    ask(store.get(&[&name, SLOTS[1]].concat()), move |value| act(&id, [first.take(), value]));
+    ask(slot(1), Box::new(move |value| act([first.take(), value])));
 }
 
 /// Reads one job's slots. None where it is not there, or can't be read now.
-pub(super) fn read(id: &str, done: impl FnOnce(Option<Slots>) + 'static) {
+pub(super) fn read(id: &str, done: Later<Option<Slots>>) {
     let id = id.to_owned();
-    within(false, move |begun| match begun {
-        Ok((_, store)) => slots(&store, &id, |_, values| {
-            let found = values.map(|it| text(&it));
-            done(found.iter().any(Option::is_some).then_some(found));
-        }),
-        Err(_) => done(None),
-    });
+    let found = Rc::new(Cell::new(None));
+    let put = Rc::clone(&found);
+    let act = move |store: Thing| {
+        slots(&store, &id, Box::new(move |values| put.set(Some(values.map(|it| text(&it))))));
+    };
+    let end = move |_| done(found.take().filter(|slots| slots.iter().any(Option::is_some)));
+    within(false, Box::new(act), Box::new(end));
 }
 
 /// Writes a job into the slot whose turn it is, unless another writing of it is there that is as
 /// late. Bytes that can't be read are copied aside before anything takes their place.
-pub(super) fn write(
-    id: &str,
-    revision: u64,
-    record_text: &str,
-    done: impl FnOnce(Answer) + 'static,
-) {
+pub(super) fn write(id: &str, revision: u64, record_text: &str, done: Later<Answer>) {
     let (id, record_text) = (id.to_owned(), record_text.to_owned());
-    within(true, move |begun| {
-        let (transaction, store) = match begun {
-            Ok(both) => both,
-            Err(trouble) => return done(Answer::Failed(trouble)),
-        };
-        let (other, is_there) = (Rc::new(RefCell::new(None)), Rc::new(Cell::new(false)));
-        let (found, put) = (Rc::clone(&other), Rc::clone(&is_there));
+    let answer = Rc::new(Cell::new(Answer::Failed(Trouble::Blocked)));
+    let found = Rc::clone(&answer);
+    let act = move |store: Thing| {
         let to = store.clone();
-        slots(&store, &id, move |id, values| {
+        let (name, gone) = ([JOB, &id].concat(), [GONE, &id].concat());
+        let put = move |values: [JsValue; 2]| {
             let texts = values.each_ref().map(text);
-            let heads = texts.each_ref().map(|it| {
-                it.as_deref()
-                    .and_then(|it| record::open(it).ok())
-                    .map_or(0, |(head, _)| head.revision)
-            });
-            let later = usize::from(heads[1] > heads[0]);
-            let there = texts[later].as_deref().unwrap_or_default();
+            let heads = texts.each_ref().map(|it| revision_of(it.as_deref()));
+            let turn = next_slot(heads);
+            let later = 1 - turn;
             if heads[later] >= revision {
-                if there != record_text {
-                    *found.borrow_mut() = Some(there.to_owned());
-                }
-                return put.set(true);
-            }
-            let turn = next_slot(texts.each_ref().map(Option::as_deref));
-            let name = [JOB, id, SLOTS[turn]].concat();
-            let bytes =
-                texts[turn].as_deref().filter(|it| heads[turn] == 0 && !aside::has(&name, it));
-            if bytes.is_some() && to.put(&values[turn], &aside_name(&name)).is_err() {
+                let there = texts[later].as_deref().unwrap_or_default();
+                let is_ours = there == record_text;
+                found.set(if is_ours { Answer::Kept } else { Answer::Other(there.to_owned()) });
                 return;
             }
-            put.set(to.put(&record_text.into(), &name).is_ok());
-            let _ = to.delete(&[GONE, id].concat());
-        });
-        at_end(&transaction, move |ended| {
-            done(match (ended, other.take()) {
-                (Err(trouble), _) => Answer::Failed(trouble),
-                (Ok(()), Some(other)) => Answer::Other(other),
-                (Ok(()), None) if is_there.get() => Answer::Kept,
-                (Ok(()), None) => Answer::Failed(Trouble::Blocked),
-            });
-        });
-    });
+            let slot = [&name, SLOTS[turn]].concat();
+            let bad =
+                texts[turn].as_deref().filter(|it| heads[turn] == 0 && !aside::has(&slot, it));
+            if bad.is_some() && to.put(&values[turn], &aside_name(&slot)).is_err() {
+                return;
+            }
+            if to.put(&record_text.into(), &slot).is_ok() {
+                let _ = to.delete(&gone);
+                found.set(Answer::Kept);
+            }
+        };
+        slots(&store, &id, Box::new(put));
+    };
+    let end = move |ended: Written| match ended {
+        Ok(()) => done(answer.replace(Answer::Kept)),
+        Err(trouble) => done(Answer::Failed(trouble)),
+    };
+    within(true, Box::new(act), Box::new(end));
 }
 
 /// Removes a job's slots and leaves a trace with its last revision, so that a copy that local
 /// storage still has, or has again, doesn't bring it back.
-pub(super) fn remove(id: &str, revision: u64, done: impl FnOnce() + 'static) {
+pub(super) fn remove(id: &str, revision: u64, done: Done<()>) {
     let id = id.to_owned();
-    within(true, move |begun| {
-        let Ok((transaction, store)) = begun else { return done() };
+    let act = move |store: Thing| {
         for slot in SLOTS {
             let _ = store.delete(&[JOB, &id, slot].concat());
         }
         let _ = store.put(&revision.to_string().into(), &[GONE, &id].concat());
-        at_end(&transaction, |_| done());
-    });
+    };
+    within(true, Box::new(act), done);
 }
 
 /// Writes any other record.
-pub(super) fn put(name: &str, text: &str, done: impl FnOnce(Result<(), Trouble>) + 'static) {
+pub(super) fn put(name: &str, text: &str, done: Done<()>) {
     let (name, text) = (name.to_owned(), JsValue::from(text));
-    within(true, move |begun| match begun {
-        Ok((transaction, store)) => {
-            let _ = store.put(&text, &name);
-            at_end(&transaction, done);
-        }
-        Err(trouble) => done(Err(trouble)),
-    });
+    let act = move |store: Thing| {
+        let _ = store.put(&text, &name);
+    };
+    within(true, Box::new(act), done);
 }

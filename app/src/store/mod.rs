@@ -29,8 +29,9 @@ use js_sys::Reflect;
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::record::RecordProblem;
 use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Text;
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use wasm_bindgen::JsValue;
 
 /// All names of ours start so.
@@ -112,8 +113,8 @@ thread_local! {
     static STOPPED: Cell<bool> = const { Cell::new(false) };
     /// What keeps the mirror from taking anything.
     static MIRROR: Cell<Option<Trouble>> = const { Cell::new(None) };
-    /// Why what is being typed was not kept.
-    static TYPED: Cell<Option<Trouble>> = const { Cell::new(None) };
+    /// Why what is being typed was not kept, with its name and text.
+    static TYPED: RefCell<Option<(Trouble, String, Node)>> = const { RefCell::new(None) };
 }
 
 /// What an error of the browser's stores means.
@@ -149,7 +150,8 @@ pub(crate) fn trouble() -> Option<Trouble> {
     if local == Some(Trouble::Blocked) && mirror == Some(Trouble::Blocked) {
         return Some(Trouble::Blocked);
     }
-    let typed = TYPED.get().map(|trouble| match trouble {
+    let typed = TYPED.with_borrow(|typed| typed.as_ref().map(|(trouble, ..)| *trouble));
+    let typed = typed.map(|trouble| match trouble {
         Trouble::Full => Trouble::TypedFull,
         Trouble::Blocked => Trouble::OnlyJobs,
         other => other,
@@ -212,17 +214,25 @@ pub(crate) fn drop_draft(calculator: &str) {
     note::dare(&name);
 }
 
-fn typed(written: Written) {
-    TYPED.set(written.err());
+/// Writes what is being typed, or the settings. What finds no place is written once there is some.
+fn write_typed(name: String, node: Node) {
+    let written = may_write().and_then(|()| local::write_node(&name, &node));
+    TYPED.set(written.err().map(|trouble| (trouble, name, node)));
+}
+
+/// There may be room again.
+fn type_again() {
+    if let Some((_, name, node)) = TYPED.take() {
+        write_typed(name, node);
+    }
 }
 
 /// Keeps what is being typed.
 pub(crate) fn save_draft(calculator: &str, draft: &Draft) {
-    let name = draft_name(calculator);
-    typed(may_write().and_then(|()| local::write_node(&name, &draft.write())));
+    write_typed(draft_name(calculator), draft.write());
 }
 
 /// Keeps the settings.
 pub(crate) fn save_settings(settings: &Settings) {
-    typed(may_write().and_then(|()| local::write_node(SETTINGS, &settings.write())));
+    write_typed(SETTINGS.to_owned(), settings.write());
 }

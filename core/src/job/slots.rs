@@ -55,12 +55,15 @@ pub fn judge(id: &str, copies: &[Option<&str>]) -> Judged {
     judged
 }
 
-/// Which of two slots is written next, 0 or 1: never the one that holds the later whole copy.
-pub fn next_slot(slots: [Option<&str>; 2]) -> usize {
-    let revision = |text: Option<&str>| {
-        text.and_then(|text| record::open(text).ok()).map(|(head, _)| head.revision)
-    };
-    usize::from(revision(slots[0]) > revision(slots[1]))
+/// The revision of a copy that is whole; 0 where there is none, or none that can be read.
+pub fn revision_of(copy: Option<&str>) -> u64 {
+    copy.and_then(|text| record::open(text).ok()).map_or(0, |(head, _)| head.revision)
+}
+
+/// Which of two slots is written next, 0 or 1, by their revisions: never the one that holds the
+/// later whole copy.
+pub fn next_slot(revisions: [u64; 2]) -> usize {
+    usize::from(revisions[0] > revisions[1])
 }
 
 #[cfg(test)]
@@ -113,12 +116,13 @@ mod tests {
 
     #[test]
     fn slots_are_written_in_turn_and_the_bad_one_first() {
+        let next = |slots: [Option<&str>; 2]| next_slot(slots.map(revision_of));
         let (three, four) = (copy(3), copy(4));
-        assert_eq!(next_slot([None, None]), 0);
-        assert_eq!(next_slot([Some(&three), None]), 1);
-        assert_eq!(next_slot([Some(&three), Some(&four)]), 0);
-        assert_eq!(next_slot([Some(&four), Some("torn")]), 1);
-        assert_eq!(next_slot([Some("torn"), Some(&four)]), 0);
+        assert_eq!(next([None, None]), 0);
+        assert_eq!(next([Some(&three), None]), 1);
+        assert_eq!(next([Some(&three), Some(&four)]), 0);
+        assert_eq!(next([Some(&four), Some("torn")]), 1);
+        assert_eq!(next([Some("torn"), Some(&four)]), 0);
     }
 
     proptest! {

@@ -120,7 +120,7 @@ async fn storage_full() {
         // Room again: the next change writes all.
         page.evaluate::<()>("void Object.keys(localStorage).filter((name) => name.startsWith('other.')).forEach((name) => localStorage.removeItem(name))").await;
         page.evaluate::<()>(&format!("void {NO_ROOM}(false)")).await;
-        page.tap(".mark summary").await;
+        page.tap(".mark:first-child summary").await;
         page.enter("#mark-title", "Hall switch").await;
         page.reads(".held", "Saved twice on this phone.").await;
         page.misses(".trouble p").await;
