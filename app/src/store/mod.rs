@@ -10,19 +10,25 @@ mod aside;
 mod book;
 mod draft;
 mod local;
+mod meeting;
 mod mirror;
 mod news;
 mod note;
 mod settings;
+mod starting;
 mod stay;
+mod working;
+mod writing;
 
 pub(crate) use aside::{Aside, all as set_aside, of_job};
-pub(crate) use book::{Held, held, once_held, other_tab, remove, save, shut};
+pub(crate) use book::{Held, held, shut};
 pub(crate) use draft::{Draft, Links, MarkPlace};
+pub(crate) use meeting::other_tab;
 pub(crate) use news::{News, listen};
 pub(crate) use note::{opened, opening, stopped_at};
 pub(crate) use settings::Settings;
 pub(crate) use stay::stays;
+pub(crate) use writing::{once_held, remove, save};
 
 use crate::words as w;
 use js_sys::Reflect;
@@ -96,8 +102,8 @@ impl Trouble {
         match self {
             Self::Blocked => say!(w::KEEPS_NOTHING),
             Self::OnlyJobs => say!(w::KEEPS_ONLY_JOBS),
-            Self::Full => say!(w::STORE_FULL, book::room_left()),
-            Self::TypedFull => say!(w::TYPED_FULL, book::room_left()),
+            Self::Full => say!(w::STORE_FULL, working::room_left()),
+            Self::TypedFull => say!(w::TYPED_FULL, working::room_left()),
             Self::Differs => say!(w::WRITE_DIFFERED),
             Self::Stopped => say!(w::STOPPED),
             Self::SetAside => say!(w::NEVER_LOADED),
@@ -170,13 +176,14 @@ pub(crate) fn load() -> Loaded {
     let settings = settings.unwrap_or_else(Settings::fresh);
     book::written_by(&settings.device);
     let jobs = local::all(JOB).into_iter();
-    let read = |(name, text): (String, String)| book::read_local(name.strip_prefix(JOB)?, &text);
+    let read =
+        |(name, text): (String, String)| starting::read_local(name.strip_prefix(JOB)?, &text);
     Loaded { settings, is_first_visit, jobs: jobs.filter_map(read).collect() }
 }
 
 /// Reads the mirror. Until that is done, no job is written.
 pub(crate) fn read_mirror() {
-    book::read_mirror();
+    starting::read_mirror();
 }
 
 /// The name under which the opening of a job is noted.
@@ -188,7 +195,7 @@ pub(crate) fn job_name(id: &str) -> String {
 pub(crate) fn dare(name: &str) {
     note::dare(name);
     if let Some(id) = name.strip_prefix(JOB) {
-        book::dare(id);
+        starting::dare(id);
     }
 }
 

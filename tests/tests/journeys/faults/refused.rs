@@ -146,10 +146,10 @@ async fn more_jobs_than_local_storage_holds() {
         page.tap(saying("Save as new")).await;
         name_it(page, "Hall switch").await;
         page.until("document.querySelector('.saved')?.textContent.startsWith('Saved ')").await;
-        let working: usize = page
-            .evaluate("Object.keys(localStorage).filter((it) => it.startsWith('ledgerboard.job.')).length")
+        let working: Vec<bool> = page
+            .evaluate("Object.keys(localStorage).filter((it) => it.startsWith('ledgerboard.job.')).map((it) => localStorage[it].includes('Hall switch'))")
             .await;
-        assert_eq!(working, 1, "the older job made room");
+        assert_eq!(working, [true], "the older job made room for the later one");
         page.reload().await;
         page.goto("#/jobs").await;
         page.until("document.querySelectorAll('.doors a').length === 2").await;
