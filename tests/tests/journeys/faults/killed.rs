@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use super::{is_saved, open_job, save};
-use crate::harness::{Device, Server, journey, saying};
+use crate::harness::{Device, Page, Server, journey, saying};
 
 #[tokio::test]
 async fn killed_a_third_of_a_second_after_a_save() {
@@ -23,20 +23,30 @@ async fn killed_a_third_of_a_second_after_a_save() {
     .await;
 }
 
+/// Opens what can be changed of the only number, the note too.
+async fn open_details(page: &Page) {
+    open_job(page).await;
+    page.tap(".mark summary").await;
+    page.sees(".details summary").await;
+    if page.evaluate("!document.querySelector('.details details').open").await {
+        page.tap(".details summary").await;
+    }
+}
+
 #[tokio::test]
 async fn killed_with_the_write_in_flight() {
     journey(Server::start("/"), Device::Phone, async |journey| {
         save(&journey.page, "Den switch").await;
-        let mut last = 0;
+        let mut notes = Vec::new();
         // Typing pauses for a quarter of a second before it is written: the kill comes around then.
         for (round, wait) in (1..).zip([200, 245, 255, 300]) {
-            open_job(&journey.page).await;
-            journey.page.tap(".mark summary").await;
-            journey.page.sees(".details summary").await;
-            if journey.page.evaluate("!document.querySelector('.details details').open").await {
-                journey.page.tap(".details summary").await;
-            }
-            let noted = format!("round {round}: {}", "words ".repeat(150));
+            let spot = format!("Room {round}");
+            open_details(&journey.page).await;
+            journey.page.enter("#mark-spot", &spot).await;
+            journey.page.sees(saying(&spot)).await;
+            journey.page.reads(".held", "Saved twice on this phone.").await;
+            open_details(&journey.page).await;
+            let noted = format!("Round {round}: {}", "words ".repeat(30));
             journey.page.enter("#mark-note", &noted).await;
             tokio::time::sleep(Duration::from_millis(wait)).await;
             journey.browser.kill().await;
@@ -44,22 +54,16 @@ async fn killed_with_the_write_in_flight() {
             journey.page.goto("#/").await;
             open_job(&journey.page).await;
             journey.page.reads(".mark-title", "Den switch").await;
+            // What was shown as saved is there; what was in flight is whole, or as it was before.
+            journey.page.sees(saying(&spot)).await;
             let note: String = journey
                 .page
-                .evaluate(
-                    "document.querySelector('.mark > p[data-own]')?.textContent ?? 'round 0: '",
-                )
+                .evaluate("document.querySelector('.mark > p[data-own]')?.textContent ?? ''")
                 .await;
-            let found = note.trim_start_matches("round ").split(':').next().unwrap_or_default();
-            let found: usize = found.parse().expect("a round");
-            assert!(found == round || found == last, "{found} after {last}, in round {round}");
-            // Typing that paused was written as far as it had come.
-            let typed = noted.replacen(&round.to_string(), &found.to_string(), 1);
-            assert!(found == 0 || typed.starts_with(&note), "{note}");
+            notes.push(noted);
+            assert!(note.is_empty() || notes.iter().any(|it| it.starts_with(&note)), "{note}");
             journey.page.misses(saying("Set aside")).await;
-            last = found;
         }
-        assert!(last > 0, "some of them were written");
     })
     .await;
 }
