@@ -7,6 +7,7 @@
 //                                              tells that it was the first one
 //               ledgerboard:updated-elsewhere  another tab has taken a new version; this one runs
 //                                              on as it is, and is never reloaded unasked
+//               ledgerboard:stopped            the program has stopped, by itself or by a trap
 //   to here     ledgerboard:take-update        the person takes the new version: this tab reloads
 //               ledgerboard:panic              the program has stopped for good
 //
@@ -24,6 +25,8 @@ let taking = false;
 // --- The program ---
 
 const stopped = () => {
+  // What it has begun may still answer; it must not write any more.
+  tell('stopped');
   document.getElementById('fault').hidden = false;
   document.getElementById('shell')?.remove();
 };

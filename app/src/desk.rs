@@ -3,11 +3,13 @@
 
 use crate::clock;
 use crate::route::Route;
-use crate::store::{self, Loaded, MarkPlace, SetAside, Settings, Trouble, Written};
+use crate::store::{self, Held, Loaded, MarkPlace, News, Settings, Trouble};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::job::backup::{Step, carry_out};
-use ledgerboard_core::job::{DEMO_ID, Edit, Job, Refusal, Stamp, apply, demo, hand_over};
+use ledgerboard_core::job::{
+    DEMO_ID, Edit, Job, LONGEST_TITLE, Mark, Refusal, Stamp, apply, demo, hand_over, meet_marks,
+};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use leptos::prelude::*;
@@ -51,8 +53,11 @@ pub(crate) struct Shared {
     pub(crate) settings: RwSignal<Settings>,
     /// The person's own jobs; the invented one is never among them.
     pub(crate) jobs: RwSignal<Vec<Job>>,
-    pub(crate) aside: RwSignal<Vec<SetAside>>,
-    /// The last write that failed, until one succeeds.
+    /// Goes up when something was set aside, or a job is shut.
+    pub(crate) aside: RwSignal<u32>,
+    /// Goes up when a store has answered.
+    stores: RwSignal<u32>,
+    /// What keeps things from being saved now.
     pub(crate) trouble: RwSignal<Option<Trouble>>,
     /// The question that is open, while one is.
     pub(crate) on_page: RwSignal<Option<OnPage>>,
@@ -60,19 +65,17 @@ pub(crate) struct Shared {
     pub(crate) comes_from: RwSignal<Option<OnPage>>,
 }
 
-/// An edit that was made: what undoes it, and whether the phone has it.
+/// An edit that was made.
 #[derive(Debug)]
 pub(crate) struct Made {
     /// Undoes it.
     pub(crate) inverse: Edit,
-    /// Whether it was written.
-    pub(crate) written: Written,
 }
 
 impl Desk {
     /// Reads the store and the address.
     pub(crate) fn open() -> Self {
-        let Loaded { mut settings, is_first_visit, jobs, aside, trouble } = store::load_all();
+        let Loaded { mut settings, is_first_visit, jobs } = store::load();
         speech::speak(&settings.language);
         let route = Route::current();
         // Who comes by a link has come for its number, not to be shown around.
@@ -81,23 +84,51 @@ impl Desk {
             Route::Question(_) | Route::Calculator(_) | Route::Unreadable(..) | Route::Mark(..)
         );
         settings.demo_hidden |= is_first_visit && by_link;
-        Self(Box::leak(Box::new(Shared {
+        let desk = Self(Box::leak(Box::new(Shared {
             route: RwSignal::new(route),
             settings: RwSignal::new(settings),
             jobs: RwSignal::new(jobs),
-            aside: RwSignal::new(aside),
-            trouble: RwSignal::new(trouble),
+            aside: RwSignal::new(0),
+            stores: RwSignal::new(0),
+            trouble: RwSignal::new(None),
             on_page: RwSignal::new(None),
             comes_from: RwSignal::new(None),
-        })))
+        })));
+        store::listen(move |news| desk.hear(news));
+        store::read_mirror();
+        desk.look();
+        desk
     }
 
-    /// Shows what became of a write.
-    pub(crate) fn report(self, written: Written) {
-        let trouble = written.err();
+    /// Takes in what the stores have to tell.
+    fn hear(self, news: News) {
+        match news {
+            News::Changed => {}
+            News::Job(job) => self.show(*job),
+            News::Gone(id) => self.jobs.update(|jobs| jobs.retain(|job| job.id != id)),
+            News::Aside => self.aside.update(|times| *times += 1),
+        }
+        self.look();
+    }
+
+    /// Looks what keeps things from being saved.
+    pub(crate) fn look(self) {
+        self.stores.try_update(|times| *times += 1);
+        let trouble = store::trouble();
         if self.trouble.try_get_untracked().is_some_and(|known| known != trouble) {
             self.trouble.try_set(trouble);
         }
+    }
+
+    /// Follows the answers of the stores.
+    pub(crate) fn track_stores(self) {
+        self.stores.track();
+    }
+
+    /// How safe a job is, and again whenever a store has answered.
+    pub(crate) fn held(self, job: &str) -> Held {
+        self.stores.track();
+        store::held(job)
     }
 
     /// Changes the settings and keeps them.
@@ -106,7 +137,8 @@ impl Desk {
         let mut settings = before.clone();
         change(&mut settings);
         if settings != before {
-            self.report(store::save_settings(&settings));
+            store::save_settings(&settings);
+            self.look();
             self.settings.set(settings);
         }
     }
@@ -147,8 +179,39 @@ impl Desk {
         let found = self.jobs.with_untracked(|jobs| jobs.iter().find(|it| it.id == job).cloned());
         let Some(mut changed) = found else { return Err(Refusal::NoSuchMark(job.to_owned())) };
         let inverse = apply(&mut changed, edit, &self.stamp())?;
-        let written = self.write(changed);
-        Ok(Made { inverse, written })
+        self.write(changed);
+        Ok(Made { inverse })
+    }
+
+    /// Changes a mark that was `seen` so. What another tab has changed since stays; where it
+    /// changed the same part, its mark stays beside this one. Gives the mark as it is then.
+    ///
+    /// # Errors
+    /// The [`Refusal`]; nothing has changed then.
+    pub(crate) fn change(
+        self,
+        job: &str,
+        seen: &Mark,
+        ours: Mark,
+    ) -> Result<(Made, Mark), Refusal> {
+        let there = untrack(|| self.job(job)).and_then(|job| job.mark(&ours.id).cloned());
+        let (mark, edit) = match there {
+            // Removed elsewhere, and changed here: it is wanted.
+            None => (ours.clone(), Edit::Keep(ours)),
+            Some(theirs) => match meet_marks(Some(seen), &ours, &theirs) {
+                Some(one) => (one.clone(), Edit::Change(one)),
+                None => {
+                    let mut beside = theirs.duplicate(&self.stamp());
+                    let longer = speech::say(&say!(w::OTHER_TAB_TITLE, &*theirs.title));
+                    if longer.chars().count() <= LONGEST_TITLE {
+                        beside.title = longer;
+                    }
+                    let both = vec![Edit::Change(ours.clone()), Edit::Keep(beside)];
+                    (ours, Edit::Several(both))
+                }
+            },
+        };
+        Ok((self.edit(job, edit)?, mark))
     }
 
     /// Moves a mark to another job.
@@ -160,27 +223,27 @@ impl Desk {
             return Err(Refusal::NoSuchMark(mark.to_owned()));
         };
         hand_over(&mut one, &mut other, mark, &self.stamp())?;
+        self.write(other);
         // First where it goes, then where it was: twice for a moment, never nowhere.
-        if self.write(other).is_ok() {
-            let _ = self.write(one);
-        }
+        let (from, mark) = (from.to_owned(), mark.to_owned());
+        store::once_held(to, move || {
+            let _ = self.edit(&from, Edit::Remove(mark));
+        });
         Ok(())
     }
 
-    /// Writes a job and shows it. Where it could not be written it is shown all the same, with
-    /// the trouble said; but what another tab wrote, or could not be read, stands.
-    fn write(self, job: Job) -> Written {
-        let written = store::save_job(&job, &self.settings.read_untracked().device);
-        self.report(written);
-        if written == Err(Trouble::OtherTab) {
-            self.reload(&store::job_key(&job.id));
-            return written;
-        }
+    /// Shows a job and writes it. Where it can't be written it is shown all the same, and the
+    /// page says what is the matter.
+    fn write(self, job: Job) {
+        self.show(job.clone());
+        store::save(job);
+    }
+
+    fn show(self, job: Job) {
         self.jobs.update(|jobs| match jobs.iter_mut().find(|it| it.id == job.id) {
             Some(place) => *place = job,
             None => jobs.push(job),
         });
-        written
     }
 
     /// Adds a job.
@@ -191,7 +254,7 @@ impl Desk {
         let mut job = Job::new(name, place, &self.stamp())?;
         job.units = self.settings.read_untracked().units;
         let id = job.id.clone();
-        let _ = self.write(job);
+        self.write(job);
         Ok(id)
     }
 
@@ -199,38 +262,35 @@ impl Desk {
     pub(crate) fn put_back(self, gone: GoneJob) {
         let GoneJob { job, was_present } = gone;
         let id = job.id.clone();
-        let _ = self.write(job);
+        self.write(job);
         if was_present {
             self.set(|settings| settings.job = Some(id));
         }
     }
 
     /// Carries out what restoring asks for, all of it or none, and writes each job that it changes.
-    /// Gives back what undoes it, and the first trouble there was in writing.
+    /// Gives back what undoes it.
     ///
     /// # Errors
     /// The [`Refusal`]; nothing has changed then.
-    pub(crate) fn carry_out(self, steps: Vec<Step>) -> Result<(Vec<Step>, Written), Refusal> {
+    pub(crate) fn carry_out(self, steps: Vec<Step>) -> Result<Vec<Step>, Refusal> {
         let mut jobs = self.jobs.get_untracked();
         let ids: Vec<String> = steps.iter().map(|step| step.job().to_owned()).collect();
         let undo = carry_out(&mut jobs, steps, &self.stamp())?;
-        let mut written = Ok(());
         for id in ids {
             match jobs.iter().find(|job| job.id == id) {
-                Some(job) => written = written.and(self.write(job.clone())),
+                Some(job) => self.write(job.clone()),
                 None => drop(self.remove_job(&id)),
             }
         }
-        self.report(written);
-        Ok((undo, written))
+        Ok(undo)
     }
 
     /// Removes a job and gives it back, for as long as Undo is offered.
     pub(crate) fn remove_job(self, id: &str) -> Option<GoneJob> {
         let was_present = self.settings.with_untracked(|it| it.job.as_deref() == Some(id));
-        let removed = store::remove_job(id);
-        self.report(removed);
-        removed.ok()?;
+        store::remove(id).ok()?;
+        self.look();
         let mut gone = None;
         self.jobs.update(|jobs| {
             if let Some(at) = jobs.iter().position(|job| job.id == id) {
@@ -269,17 +329,8 @@ impl Desk {
         let mut job = Job::new(&name, "", &self.stamp())?;
         job.units = self.settings.read_untracked().units;
         let id = job.id.clone();
-        let _ = self.write(job.clone());
+        self.write(job.clone());
         self.set(|settings| settings.loose = Some((today, id)));
         Ok(job)
-    }
-
-    /// Takes over what another tab wrote.
-    pub(crate) fn reload(self, key: &str) {
-        let Some((id, job)) = store::reload_job(key) else { return };
-        self.jobs.update(|jobs| {
-            jobs.retain(|it| it.id != id);
-            jobs.extend(job);
-        });
     }
 }

@@ -24,7 +24,7 @@ mod update_bar;
 mod wide;
 mod words;
 
-use leptos::prelude::{document, window};
+use leptos::prelude::{document, window, window_event_listener_untyped};
 use wasm_bindgen::prelude::*;
 
 /// Answers one line of the batch door, byte for byte as the native program does.
@@ -47,6 +47,8 @@ fn stopped(info: &std::panic::PanicHookInfo<'_>) {
 
 fn main() {
     std::panic::set_hook(Box::new(stopped));
+    // A trap has no hook: the page's script sees it.
+    let _ = window_event_listener_untyped("ledgerboard:stopped", |_| store::stop());
     let place = document().get_element_by_id("app");
     let place = place.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok());
     if let Some(place) = place {

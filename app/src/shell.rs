@@ -15,6 +15,7 @@ use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::words::Phrase;
 use leptos::prelude::*;
+use std::time::Duration;
 use wasm_bindgen::JsCast;
 
 /// The whole page.
@@ -24,7 +25,7 @@ pub(crate) fn shell() -> Piece {
     let _ = window_event_listener_untyped("storage", move |event| {
         let key = event.dyn_ref::<web_sys::StorageEvent>().and_then(web_sys::StorageEvent::key);
         if let Some(key) = key {
-            desk.reload(&key);
+            store::other_tab(&key);
         }
     });
     open_for_print();
@@ -40,7 +41,7 @@ pub(crate) fn shell() -> Piece {
     });
     let page = live(move || {
         let route = desk.route.get();
-        untrack(|| page(desk, route))
+        untrack(|| guarded(desk, route))
     });
     let [asks, good_to_know] = update_bars();
     let settings = el("a").attr("href", route::SETTINGS).say(&w::SETTINGS);
@@ -79,6 +80,50 @@ fn trouble(desk: Desk) -> El {
     el("div").class("trouble").attr("role", "alert").with(live(move || {
         desk.trouble.get().map(|trouble| el("p").text(&speech::say(&trouble.says())))
     }))
+}
+
+/// Notes what is opened while it is opened: what stopped the page once stays shut.
+fn guarded(desk: Desk, route: Route) -> El {
+    let noted = match &route {
+        Route::Job(id) | Route::Mark(id, _) => store::job_name(id),
+        Route::Calculator(id) => store::draft_name(id),
+        Route::Question(link) => store::draft_name(&link.calculator),
+        _ => return page(desk, route),
+    };
+    if store::stopped_at(&noted) {
+        return stopped(desk, route, noted);
+    }
+    store::opening(&noted);
+    let page = page(desk, route);
+    // Once it is shown, and all that follows from it has run.
+    set_timeout(move || store::opened(&noted), Duration::ZERO);
+    page
+}
+
+fn stopped(desk: Desk, route: Route, noted: String) -> El {
+    let button = |phrase| el("button").attr("type", "button").say(phrase);
+    let calculator = match &route {
+        Route::Calculator(id) => Some(id.clone()),
+        Route::Question(link) => Some(link.calculator.clone()),
+        _ => None,
+    };
+    let fresh = calculator.map(|id| {
+        button(&w::SET_IT_ASIDE).tap(move || {
+            store::drop_draft(&id);
+            route::go(&route::calculator(&id));
+            desk.route.notify();
+        })
+    });
+    let dare = button(&w::OPEN_ALL_THE_SAME).tap(move || {
+        store::dare(&noted);
+        desk.route.notify();
+    });
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::STOPPED_HERE))
+        .with(el("p").say(&w::STOPPED_HERE_SAYS))
+        .with(el("p").with(fresh).text(" ").with(dare))
+        .with(el("p").with(jobs::rescue()))
+        .with(door(route::HOME, &speech::phrase(&w::TO_HOME)))
 }
 
 fn page(desk: Desk, route: Route) -> El {

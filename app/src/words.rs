@@ -126,8 +126,13 @@ words! {
     SAVE_OVER = "Save over";
     SAVE_NEW = "Save as new";
     SHARE = "Share";
+    SAVING = "Saving in {0} …";
     SAVED_ONCE = "Saved once, in {0}";
+    SAVED_TWICE = "Saved twice, in {0}";
     SAVED_OVER = "Saved over, once, in {0}";
+    SAVED_OVER_TWICE = "Saved over, twice, in {0}";
+    SAVED_ONLY_ONCE = "Saved once, in {0}. This browser’s second store takes nothing, so there is no other copy: share what must not be lost.";
+    OTHER_TAB_TITLE = "{0}, from the other tab";
     TAKEN_BACK = "Taken back.";
     NOT_SAVED = "Not saved.";
     TITLE = "Title";
@@ -217,11 +222,27 @@ words! {
 
     // What the phone keeps.
     KEEPS_NOTHING = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";
-    STORE_FULL = "The phone’s room for this page is full. The last change is on this page only, not saved. Remove an old job, or share what you need.";
+    KEEPS_ONLY_JOBS = "This browser keeps your jobs, once, but not what you are typing nor your settings: part of its storage is turned off. Save each number before you close the page.";
+    STORE_FULL = "The phone’s room for this page is full: about {0} KB of 5,120 KB are left. The last change is on this page only, not saved. Remove an old job to make room, or share what you need; then save again.";
+    TYPED_FULL = "The phone’s room for this page is full: about {0} KB of 5,120 KB are left. What you type is on this page only until you save it to a job. Remove an old job to make room.";
     WRITE_DIFFERED = "The phone did not keep what was written. The last change is on this page only, not saved.";
     STOPPED = "The page has stopped; nothing more is saved.";
     NEVER_LOADED = "What is on the phone could not be read, so nothing is written over it.";
-    OTHER_TAB = "Another tab changed this job in between, and its version stands. Do your last change again.";
+    JOB_SAVING = "Being saved …";
+    JOB_ONCE = "Saved once on this phone.";
+    JOB_TWICE = "Saved twice on this phone.";
+    JOB_ONLY_ONCE = "Saved once on this phone: the browser’s second store takes nothing, so there is no other copy.";
+    MAY_CLEAR = "This browser may clear old pages when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and share what must not be lost.";
+    SET_ASIDE = "Set aside";
+    COPY_ASIDE = "One copy of this job could not be read. The job itself is whole: it came from another copy. Nothing to do; the bad copy is kept here.";
+    OTHER_ASIDE = "This could not be read, so the page started it anew. What was there is kept here.";
+    SAVE_AS_FILE = "Save as a file";
+    STOPPED_AT_JOB = "The page stopped while it opened this job, so it stays shut. Save it as a file first.";
+    OPEN_ALL_THE_SAME = "Open it all the same";
+    SET_IT_ASIDE = "Set it aside and start with the sample";
+    STOPPED_HERE = "The page stopped here the last time";
+    STOPPED_HERE_SAYS = "So it is not opened by itself. Nothing of it is lost: the rescue page lists all that this phone keeps, and saves it as a file.";
+    TO_RESCUE = "Rescue page";
 
     // Settings.
     UNITS_WITHOUT_JOB = "Units where no job says otherwise";

@@ -92,15 +92,12 @@ fn look(desk: Desk, place: &El, plan: Plan) {
 }
 
 fn carry_out(desk: Desk, place: &El, steps: Vec<Step>, damaged: bool) {
-    let (undo, written) = match desk.carry_out(steps) {
+    let undo = match desk.carry_out(steps) {
         Ok(made) => made,
         Err(refusal) => return refused(place, &refusal.says()),
     };
-    let text = match written {
-        Err(trouble) => trouble.says(),
-        Ok(()) if damaged => say!(w::RESTORED_BUT_DAMAGED),
-        Ok(()) => say!(w::RESTORED),
-    };
+    // What the phone could not keep of it, the page says at its top.
+    let text = if damaged { say!(w::RESTORED_BUT_DAMAGED) } else { say!(w::RESTORED) };
     let (here, mut undo) = (place.clone(), Some(undo));
     let back = move || take_back(desk, &here, undo.take().unwrap_or_default());
     let line = el("p").class("undo").with(el("span").text(&speech::say(&text)));
@@ -113,8 +110,7 @@ fn take_back(desk: Desk, place: &El, undo: Vec<Step>) {
     let added: Vec<String> = added.map(|step| step.job().to_owned()).collect();
     match desk.carry_out(undo) {
         Err(refusal) => refused(place, &refusal.says()),
-        Ok((_, Err(trouble))) => refused(place, &trouble.says()),
-        Ok((_, Ok(()))) => {
+        Ok(_) => {
             let left = added.iter().filter_map(|id| untrack(|| desk.job(id)));
             let left = left.map(|job| {
                 let says = say!(w::RESTORE_STAYS, job.heading());

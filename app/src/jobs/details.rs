@@ -5,30 +5,41 @@ use crate::elements::{El, el};
 use crate::later::later;
 use crate::store::MarkPlace;
 use crate::{speech, words as w};
-use ledgerboard_core::job::{Edit, LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Mark};
+use ledgerboard_core::job::{LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Mark};
 use ledgerboard_core::words::Phrase;
 use leptos::prelude::*;
 
 /// The three fields of a mark.
 pub(crate) fn details(desk: Desk, place: MarkPlace) -> Option<El> {
     let job = untrack(|| desk.job(&place.job))?;
-    let Mark { title, spot, note, .. } = job.mark(&place.mark)?.clone();
+    let seen = job.mark(&place.mark)?.clone();
+    let Mark { title, spot, note, .. } = seen.clone();
     let spots = job.newest_first_by_spot();
     let spots: Vec<String> = spots.iter().map(|spot| spot.name.to_owned()).collect();
     let (title, spot, note) = (RwSignal::new(title), RwSignal::new(spot), RwSignal::new(note));
     let fault = RwSignal::new(String::new());
-    let place = StoredValue::new(place);
+    let (place, seen) = (StoredValue::new(place), StoredValue::new(seen));
     let soon = later(move |_| {
         let Some(MarkPlace { job, mark: id }) = place.try_get_value() else { return };
-        let there = untrack(|| desk.job(&job)).and_then(|job| job.mark(&id).cloned());
-        let (Some(mark), Some(title), Some(spot), Some(note)) =
-            (there, title.try_get_untracked(), spot.try_get_untracked(), note.try_get_untracked())
-        else {
+        let (Some(seen_so), Some(title), Some(spot), Some(note)) = (
+            seen.try_get_value(),
+            title.try_get_untracked(),
+            spot.try_get_untracked(),
+            note.try_get_untracked(),
+        ) else {
             return;
         };
-        if (&mark.title, &mark.spot, &mark.note) != (&title, &spot, &note) {
-            let made = desk.edit(&job, Edit::Change(Mark { title, spot, note, ..mark }));
-            fault.try_set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
+        // Worked anew meanwhile on this page: only what a person wrote is changed here.
+        let there = untrack(|| desk.job(&job)).and_then(|job| job.mark(&id).cloned());
+        let now = there.unwrap_or_else(|| seen_so.clone());
+        let Mark { title: t, spot: s, note: n, .. } = &seen_so;
+        let before = Mark { title: t.clone(), spot: s.clone(), note: n.clone(), ..now.clone() };
+        if (&before.title, &before.spot, &before.note) != (&title, &spot, &note) {
+            let ours = Mark { title, spot, note, ..now };
+            let made = desk.change(&job, &before, ours.clone());
+            // As it stands in the fields, whatever another tab made of it.
+            let fault_now = made.map(|_| seen.try_set_value(ours)).err();
+            fault.try_set(fault_now.map(|it| speech::say(&it.says())).unwrap_or_default());
         }
     });
     let known = spots.iter().filter(|spot| !spot.is_empty());

@@ -1,8 +1,9 @@
 //! All jobs, and a new one.
 
+use super::aside;
 use super::details::{below, fault_line, text_field};
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, live, when};
+use crate::elements::{El, Piece, el, live};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
 use ledgerboard_core::say;
@@ -124,19 +125,8 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))
         .with(job_lines(desk, usize::MAX))
-        .with(when(move || !desk.aside.read().is_empty(), move || aside(desk)))
+        .with(aside::aside(desk))
+        .with(aside::stays(desk))
         .with(new)
         .with(backup::section(desk))
-}
-
-/// Records that are left as they are.
-fn aside(desk: Desk) -> El {
-    desk.aside.with(|aside| {
-        el("ul").class("lines").with_all(aside.iter().map(|it| {
-            el("li")
-                .with(el("span").own_text(&it.job))
-                .text(" ")
-                .text(&speech::say(&it.problem.says()))
-        }))
-    })
 }

@@ -1,6 +1,7 @@
 //! Jobs on the screen: the list, one job's page, a mark's line, and the switch of the present
 //! job. What a job is and how it changes is the core's.
 
+mod aside;
 mod details;
 mod list;
 mod mark_line;
@@ -8,6 +9,7 @@ mod page;
 mod switch;
 mod ties;
 
+pub(crate) use aside::rescue;
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
 pub(crate) use mark_line::{is_hold, shown, word_of};

@@ -6,10 +6,12 @@ use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
+use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Survey};
 use ledgerboard_core::say;
+use ledgerboard_core::words::Text;
 use leptos::prelude::*;
 
 /// The page of a job.
@@ -55,6 +57,7 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     let heading = move || read(|job| speech::say(&job.heading())).unwrap_or_default();
     let place = move || read(|job| job.place.clone()).unwrap_or_default();
     let invented = job.with_untracked(|job| job.as_ref().is_some_and(|job| job.invented));
+    let is_held = move || id.with_value(|id| speech::say(&held(desk, id)));
     let marks = live(move || job.with(|job| job.as_ref().map(|job| marks(desk, job, gone))));
     let section = el("section")
         .attr("aria-labelledby", "marks")
@@ -65,9 +68,21 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
         h1().own().text_live(heading).into(),
         el("p").class("place").own().text_live(place).into(),
         if invented { demo_says(desk) } else { present(desk, id) },
+        if invented { Piece::NONE } else { el("p").class("quiet held").text_live(is_held).into() },
         section.into(),
         if invented { Piece::NONE } else { terms(desk, id, job, removed).into() },
     ])
+}
+
+/// How safe the job is, as it is now.
+fn held(desk: Desk, id: &str) -> Text {
+    match desk.held(id) {
+        Held::Soon => say!(w::JOB_SAVING),
+        Held::Once if !store::mirror_works() => say!(w::JOB_ONLY_ONCE),
+        Held::Once => say!(w::JOB_ONCE),
+        Held::Twice => say!(w::JOB_TWICE),
+        Held::Not(trouble) => trouble.says(),
+    }
 }
 
 /// Whether numbers are saved to this job now, or the tap that makes it so.
@@ -141,6 +156,7 @@ fn terms(
     let start = job.get_untracked();
     let name = RwSignal::new(start.as_ref().map(|job| job.name.clone()).unwrap_or_default());
     let place = RwSignal::new(start.map(|job| job.place).unwrap_or_default());
+    let seen = StoredValue::new((name.get_untracked(), place.get_untracked()));
     let fault = RwSignal::new(String::new());
     let soon = later(move |_| {
         let (Some(id), Some(name), Some(place)) =
@@ -148,6 +164,12 @@ fn terms(
         else {
             return;
         };
+        let Some((was, was_at)) = seen.try_get_value() else { return };
+        let Some(there) = untrack(|| desk.job(&id)) else { return };
+        seen.try_set_value((name.clone(), place.clone()));
+        // What wasn't typed here is as another tab may have changed it.
+        let name = if name == was { there.name } else { name };
+        let place = if place == was_at { there.place } else { place };
         let made = desk.edit(&id, Edit::Describe { name, place });
         fault.try_set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
     });

@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text, wh
 use crate::jobs;
 use crate::question::{EVIDENCE, Origin, Question};
 use crate::sheet_view::{orphaned_undo, undo_line};
-use crate::store::{Links, MarkPlace, Written};
+use crate::store::{self, Held, Links, MarkPlace};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Refusal};
@@ -22,7 +22,7 @@ enum Done {
     /// Nothing yet, or something was typed since.
     Nothing,
     /// A number was saved.
-    Saved { place: MarkPlace, over: bool, inverse: Box<Edit>, written: Written },
+    Saved { place: MarkPlace, over: bool, inverse: Box<Edit> },
     /// It could not be.
     Refused(Text),
     /// A saving was taken back.
@@ -46,8 +46,13 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         desk.jobs.with(|jobs| jobs.iter().any(known)).then_some(place)
     });
     let saved = flag(move || matches!(*done.read(), Done::Saved { .. }));
+    // The mark as this page has shown it: another tab may change it meanwhile.
+    let seen = StoredValue::new(untrack(|| {
+        let place = question.mark.get()?;
+        desk.job(&place.job)?.mark(&place.mark).cloned()
+    }));
     let tap = move |over: Option<MarkPlace>| {
-        done.set(save(desk, question, over).unwrap_or_else(Done::Refused));
+        done.set(save(desk, question, over, seen).unwrap_or_else(Done::Refused));
     };
     let buttons = live(move || {
         if saved.get() {
@@ -96,7 +101,12 @@ fn button(phrase: &'static Phrase) -> El {
 }
 
 /// Saves the question as a mark: over the one at `over`, else as a new one.
-fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done, Text> {
+fn save(
+    desk: Desk,
+    question: Question,
+    over: Option<MarkPlace>,
+    seen: StoredValue<Option<Mark>>,
+) -> Result<Done, Text> {
     let refused = |refusal: Refusal| refusal.says();
     let draft = question.draft.get_untracked();
     let (units, basis) = (question.units.get_untracked(), question.basis.get_untracked());
@@ -118,34 +128,37 @@ fn save(desk: Desk, question: Question, over: Option<MarkPlace>) -> Result<Done,
             mark
         }
     };
-    let (job, edit, mark) = match over {
+    let (job, made, mark) = match over {
         Some(place) => {
             let old =
                 untrack(|| desk.job(&place.job)).and_then(|job| job.mark(&place.mark).cloned());
             let old = old.ok_or_else(|| refused(Refusal::NoSuchMark(place.mark.clone())))?;
             // What a person wrote about it stays; what was worked out is new.
+            let old = seen.get_value().filter(|seen| seen.id == old.id).unwrap_or(old);
             let mark = Mark {
-                id: old.id,
-                title: old.title,
-                spot: old.spot,
-                note: old.note,
-                clock: old.clock,
+                id: old.id.clone(),
+                title: old.title.clone(),
+                spot: old.spot.clone(),
+                note: old.note.clone(),
+                clock: old.clock.clone(),
                 ..fresh
             };
             let mark = linked(&place.job, mark);
-            (place.job, Edit::Change(mark.clone()), mark)
+            let (made, mark) = desk.change(&place.job, &old, mark).map_err(refused)?;
+            (place.job, made, mark)
         }
         None => {
             let mark = Mark { title: title(question, &draft), ..fresh };
             let mark = linked(&goes_to, mark);
-            (goes_to, Edit::Keep(mark.clone()), mark)
+            let made = desk.edit(&goes_to, Edit::Keep(mark.clone())).map_err(refused)?;
+            (goes_to, made, mark)
         }
     };
-    let made = desk.edit(&job, edit).map_err(refused)?;
+    seen.set_value(Some(mark.clone()));
     question.links.set(Links::of(&job, mark.ties, mark.behind));
     let place = MarkPlace { job, mark: mark.id };
     question.mark.set(Some(place.clone()));
-    Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse), written: made.written })
+    Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse) })
 }
 
 /// What a person called it, where the form asks for that; else the calculator's name and its
@@ -194,6 +207,22 @@ fn back_to_bar() {
     focus_soon(".bar-buttons button");
 }
 
+/// How safe a saved number is, as it is now.
+fn saved_so(desk: Desk, job: &str, over: bool) -> Text {
+    let Some(heading) = untrack(|| desk.job(job)).map(|job| job.heading()) else {
+        return say!(w::NOT_SAVED);
+    };
+    match (desk.held(job), over) {
+        (Held::Soon, _) => say!(w::SAVING, heading),
+        (Held::Once, _) if !store::mirror_works() => say!(w::SAVED_ONLY_ONCE, heading),
+        (Held::Once, false) => say!(w::SAVED_ONCE, heading),
+        (Held::Once, true) => say!(w::SAVED_OVER, heading),
+        (Held::Twice, false) => say!(w::SAVED_TWICE, heading),
+        (Held::Twice, true) => say!(w::SAVED_OVER_TWICE, heading),
+        (Held::Not(trouble), _) => trouble.says(),
+    }
+}
+
 fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece {
     let line = |text: &str| el("p").text(text);
     match so {
@@ -210,14 +239,11 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
                 .named(&speech::phrase(&w::LINK));
             Piece::all([line(&speech::phrase(&w::LINK_SHOWN)), field])
         }
-        Done::Saved { place, over, inverse, written } => {
-            let heading = untrack(|| desk.job(&place.job)).map(|job| job.heading());
-            let text = match (written, heading, over) {
-                (Err(trouble), ..) => trouble.says(),
-                (_, Some(job), false) => say!(w::SAVED_ONCE, job),
-                (_, Some(job), true) => say!(w::SAVED_OVER, job),
-                (_, None, _) => say!(w::NOT_SAVED),
-            };
+        Done::Saved { place, over, inverse } => {
+            let job = place.job.clone();
+            let said = text(move || speech::say(&saved_so(desk, &job, over)));
+            let job = place.job.clone();
+            let is_in_doubt = move || matches!(desk.held(&job), Held::Not(_));
             let undo = move || {
                 if desk.edit(&place.job, (*inverse).clone()).is_ok() {
                     if !over {
@@ -233,9 +259,10 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             };
             // The button that was tapped has gone: the focus goes to what it did.
             let says = el("p")
-                .class(if written.is_ok() { "saved" } else { "saved fault" })
+                .class("saved")
+                .class_when("fault", is_in_doubt)
                 .attr("tabindex", "-1")
-                .with(el("span").text(&speech::say(&text)));
+                .with(el("span").text_live(move || said.get()));
             says.clone().focus_in_place();
             says.with(button(&w::UNDO).tap(undo)).with(button(&w::DONE).tap(finish)).into()
         }

@@ -20,7 +20,8 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         if question.draft.is_disposed() {
             return;
         }
-        desk.report(store::save_draft(question.entry.id, &question.as_draft()));
+        store::save_draft(question.entry.id, &question.as_draft());
+        desk.look();
         if because == Because::Paused && here.get_value() == route::here() {
             route::replace(&route::question(&question.link()));
             here.set_value(route::here());

@@ -1,7 +1,7 @@
 //! The browser's local storage, asked first whether it is there at all: the library that reads
 //! and writes it panics where storage is blocked.
 
-use super::{Trouble, Written};
+use super::{Trouble, Written, aside, why};
 use gloo_storage::{LocalStorage, Storage};
 use ledgerboard_core::wire::Node;
 use leptos::prelude::window;
@@ -17,16 +17,26 @@ pub(super) fn probe() -> Written {
     }
 }
 
-/// Every record whose name starts so. Names of other pages on the same host are passed by.
-pub(super) fn all(prefix: &str) -> Vec<(String, String)> {
+/// The names of all records that start so. Those of other pages on the same host are passed by.
+pub(super) fn names(prefix: &str) -> Vec<String> {
     if probe().is_err() {
         return Vec::new();
     }
     let storage = LocalStorage::raw();
     let count = storage.length().unwrap_or(0);
     let names = (0..count).filter_map(|at| storage.key(at).ok().flatten());
-    let ours = names.filter(|name| name.starts_with(prefix));
-    ours.filter_map(|name| text(&name).map(|text| (name, text))).collect()
+    names.filter(|name| name.starts_with(prefix)).collect()
+}
+
+/// Every record whose name starts so.
+pub(super) fn all(prefix: &str) -> Vec<(String, String)> {
+    let names = names(prefix).into_iter();
+    names.filter_map(|name| text(&name).map(|text| (name, text))).collect()
+}
+
+/// How much is there, other pages' records too.
+pub(super) fn used() -> usize {
+    all("").iter().map(|(name, text)| name.len() + text.len()).sum()
 }
 
 /// One record, as it was written.
@@ -35,20 +45,28 @@ pub(super) fn text(name: &str) -> Option<String> {
     LocalStorage::raw().get_item(name).ok().flatten()
 }
 
-/// One record that is a tree.
-pub(super) fn node(name: &str) -> Option<Node> {
-    probe().ok()?;
-    text(name).and_then(|text| Node::from_json(&text).ok())
+/// One record that is a tree, as `read` makes something of it. What can't be read is set aside
+/// before anything takes its place.
+pub(super) fn read<T>(name: &str, read: impl Fn(&Node) -> Option<T>) -> Option<T> {
+    let text = text(name)?;
+    let found = Node::from_json(&text).ok().and_then(|node| read(&node));
+    if found.is_none() {
+        aside::keep(name, &text);
+    }
+    found
 }
 
 /// Writes one record and reads it back.
 ///
 /// # Errors
-/// [`Trouble::Full`] where the browser refuses it, [`Trouble::Differs`] where it comes back
-/// changed.
+/// [`Trouble::Full`] or [`Trouble::Blocked`] where the browser refuses it, [`Trouble::Differs`]
+/// where it comes back changed, [`Trouble::SetAside`] where its bytes could not be copied.
 pub(super) fn write(name: &str, text: &str) -> Written {
     probe()?;
-    LocalStorage::raw().set_item(name, text).map_err(|_| Trouble::Full)?;
+    if aside::is_locked(name) {
+        return Err(Trouble::SetAside);
+    }
+    LocalStorage::raw().set_item(name, text).map_err(|error| why(&error))?;
     if self::text(name).as_deref() == Some(text) { Ok(()) } else { Err(Trouble::Differs) }
 }
 
@@ -57,9 +75,7 @@ pub(super) fn write(name: &str, text: &str) -> Written {
 /// # Errors
 /// As [`fn@write`].
 pub(super) fn write_node(name: &str, node: &Node) -> Written {
-    probe()?;
-    LocalStorage::set(name, node).map_err(|_| Trouble::Full)?;
-    if self::node(name).as_ref() == Some(node) { Ok(()) } else { Err(Trouble::Differs) }
+    write(name, &serde_json::to_string(node).unwrap_or_default())
 }
 
 /// Removes one record.

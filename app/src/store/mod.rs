@@ -1,64 +1,99 @@
 //! What the phone keeps: jobs, drafts and settings, each a small record of its own. The only
 //! place that knows a storage key.
 //!
-//! Nothing is written before everything has been read. A record that can't be read is left as it
-//! is, byte for byte, and its name is never written over. Nothing counts as saved unless it reads
-//! back as it was written.
+//! Local storage holds what is being typed, the settings, and the working copies of jobs, so that
+//! the page opens at once. The browser's database holds every job in two slots. Nothing is written
+//! before everything has been read. What can't be read is copied aside before anything takes its
+//! place, and never dropped. Nothing counts as saved unless a store has it whole.
 
+mod aside;
+mod book;
 mod draft;
 mod local;
+mod meeting;
+mod mirror;
+mod news;
+mod note;
 mod settings;
+mod starting;
+mod stay;
+mod working;
+mod writing;
 
+pub(crate) use aside::{Aside, all as set_aside, of_job};
+pub(crate) use book::{Held, held, shut};
 pub(crate) use draft::{Draft, Links, MarkPlace};
+pub(crate) use meeting::other_tab;
+pub(crate) use news::{News, listen};
+pub(crate) use note::{opened, opening, stopped_at};
 pub(crate) use settings::Settings;
+pub(crate) use stay::stays;
+pub(crate) use writing::{once_held, remove, save};
 
-use crate::{clock, words as w};
-use ledgerboard_core::job::record::{self, Head, RecordProblem};
-use ledgerboard_core::job::{DEMO_ID, Job};
+use crate::words as w;
+use js_sys::Reflect;
+use ledgerboard_core::job::Job;
+use ledgerboard_core::job::record::RecordProblem;
 use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Text;
-use std::cell::RefCell;
-use std::sync::atomic::{AtomicBool, Ordering};
+use std::cell::{Cell, RefCell};
+use wasm_bindgen::JsValue;
 
+/// All names of ours start so.
+const ALL: &str = "ledgerboard.";
 const JOB: &str = "ledgerboard.job.";
 const DRAFT: &str = "ledgerboard.draft.";
 const SETTINGS: &str = "ledgerboard.settings";
+/// What can't be read: when it was set aside, then the name it had.
+const ASIDE: &str = "ledgerboard.aside.";
+/// In the database alone: the last revision of a job that was removed.
+const GONE: &str = "ledgerboard.gone.";
 
-/// A record that is left as it is.
+/// Why a job is not opened, nor written.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct SetAside {
-    /// Its job's id, as its name has it.
-    pub(crate) job: String,
-    /// Why it can't be read.
-    pub(crate) problem: RecordProblem,
+pub(crate) enum Why {
+    /// None of its copies can be read, or a newer program wrote it.
+    Record(RecordProblem),
+    /// The page stopped while it opened it.
+    Stopped,
 }
 
-/// Everything that was found when the page started.
+impl Why {
+    /// As a person reads it.
+    pub(crate) fn says(&self) -> Text {
+        match self {
+            Self::Record(problem) => problem.says(),
+            Self::Stopped => say!(w::STOPPED_AT_JOB),
+        }
+    }
+}
+
+/// What local storage had when the page started. The rest comes as [`News`].
 pub(crate) struct Loaded {
     pub(crate) settings: Settings,
     /// Nothing of ours was here before.
     pub(crate) is_first_visit: bool,
     pub(crate) jobs: Vec<Job>,
-    pub(crate) aside: Vec<SetAside>,
-    /// Why nothing is kept, where nothing is.
-    pub(crate) trouble: Option<Trouble>,
 }
 
 /// Why something was not saved.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Trouble {
-    /// The browser gives no storage at all.
+    /// The browser gives no storage.
     Blocked,
+    /// It keeps jobs, and nothing else.
+    OnlyJobs,
     /// There is no room for it.
     Full,
+    /// What is being typed finds no room.
+    TypedFull,
     /// It read back otherwise than it was written.
     Differs,
-    /// The program has stopped, or has not read everything yet.
-    NotReady,
+    /// The program has stopped.
+    Stopped,
     /// A record of this name can't be read, and is not written over.
     SetAside,
-    /// Another tab has written it since it was read here.
-    OtherTab,
 }
 
 impl Trouble {
@@ -66,11 +101,12 @@ impl Trouble {
     pub(crate) fn says(self) -> Text {
         match self {
             Self::Blocked => say!(w::KEEPS_NOTHING),
-            Self::Full => say!(w::STORE_FULL),
+            Self::OnlyJobs => say!(w::KEEPS_ONLY_JOBS),
+            Self::Full => say!(w::STORE_FULL, working::room_left()),
+            Self::TypedFull => say!(w::TYPED_FULL, working::room_left()),
             Self::Differs => say!(w::WRITE_DIFFERED),
-            Self::NotReady => say!(w::STOPPED),
+            Self::Stopped => say!(w::STOPPED),
             Self::SetAside => say!(w::NEVER_LOADED),
-            Self::OtherTab => say!(w::OTHER_TAB),
         }
     }
 }
@@ -78,150 +114,132 @@ impl Trouble {
 /// What became of a write.
 pub(crate) type Written = Result<(), Trouble>;
 
-/// Set once by the panic hook: half-changed memory may not write.
-static STOPPED: AtomicBool = AtomicBool::new(false);
-static READ_ALL: AtomicBool = AtomicBool::new(false);
-
 thread_local! {
-    /// The revision of each job as it was last read or written here; none for one set aside.
-    static REVISIONS: RefCell<Vec<(String, Option<u64>)>> = const { RefCell::new(Vec::new()) };
+    /// Set once by the panic hook: half-changed memory may not write.
+    static STOPPED: Cell<bool> = const { Cell::new(false) };
+    /// What keeps the mirror from taking anything.
+    static MIRROR: Cell<Option<Trouble>> = const { Cell::new(None) };
+    /// Why what is being typed was not kept, with its name and text.
+    static TYPED: RefCell<Option<(Trouble, String, Node)>> = const { RefCell::new(None) };
 }
 
-fn revision(job: &str) -> Option<Option<u64>> {
-    REVISIONS.with_borrow(|all| all.iter().find(|(id, _)| id == job).map(|(_, known)| *known))
+/// What an error of the browser's stores means.
+fn why(error: &JsValue) -> Trouble {
+    let name = Reflect::get(error, &"name".into()).ok().and_then(|name| name.as_string());
+    match name.as_deref() {
+        Some("QuotaExceededError") => Trouble::Full,
+        _ => Trouble::Blocked,
+    }
 }
 
-fn note_revision(job: &str, known: Option<Option<u64>>) {
-    REVISIONS.with_borrow_mut(|all| {
-        all.retain(|(id, _)| id != job);
-        all.extend(known.map(|known| (job.to_owned(), known)));
-    });
+fn mirror_is(found: Written) {
+    MIRROR.set(found.err());
+}
+
+/// Whether the second store answers.
+pub(crate) fn mirror_works() -> bool {
+    MIRROR.get().is_none()
 }
 
 /// Nothing is written from here on.
 pub(crate) fn stop() {
-    STOPPED.store(true, Ordering::Relaxed);
+    STOPPED.set(true);
 }
 
 fn may_write() -> Written {
-    let ready = READ_ALL.load(Ordering::Relaxed) && !STOPPED.load(Ordering::Relaxed);
-    if ready { local::probe() } else { Err(Trouble::NotReady) }
+    if STOPPED.get() { Err(Trouble::Stopped) } else { Ok(()) }
 }
 
-/// Reads everything. Where there is no storage, the page starts empty and says so.
-pub(crate) fn load_all() -> Loaded {
-    let mut loaded = Loaded {
-        settings: Settings::fresh(),
-        is_first_visit: true,
-        jobs: Vec::new(),
-        aside: Vec::new(),
-        trouble: local::probe().err(),
-    };
-    if loaded.trouble == Some(Trouble::Blocked) {
-        READ_ALL.store(true, Ordering::Relaxed);
-        return loaded;
+/// What keeps things from being saved now.
+pub(crate) fn trouble() -> Option<Trouble> {
+    let (local, mirror) = (local::probe().err(), MIRROR.get());
+    if local == Some(Trouble::Blocked) && mirror == Some(Trouble::Blocked) {
+        return Some(Trouble::Blocked);
     }
-    for (name, text) in local::all(JOB) {
-        match read_job(&name, &text) {
-            Ok(job) => loaded.jobs.push(job),
-            Err(aside) => loaded.aside.push(aside),
-        }
-    }
-    if let Some(settings) = local::node(SETTINGS).and_then(|node| Settings::read(&node)) {
-        loaded.settings = settings;
-        loaded.is_first_visit = false;
-    }
-    READ_ALL.store(true, Ordering::Relaxed);
-    loaded
+    let typed = TYPED.with_borrow(|typed| typed.as_ref().map(|(trouble, ..)| *trouble));
+    let typed = typed.map(|trouble| match trouble {
+        Trouble::Full => Trouble::TypedFull,
+        Trouble::Blocked => Trouble::OnlyJobs,
+        other => other,
+    });
+    book::trouble().or(typed).or(local.map(|_| Trouble::OnlyJobs))
 }
 
-fn read_job(name: &str, text: &str) -> Result<Job, SetAside> {
-    let job = name.strip_prefix(JOB).unwrap_or(name).to_owned();
-    let aside = |problem| {
-        note_revision(&job, Some(None));
-        SetAside { job: job.clone(), problem }
-    };
-    match record::read(text) {
-        // Under another's name it would be written over by that other.
-        Ok((_, read)) if read.id != job || job == DEMO_ID => Err(aside(RecordProblem::Foreign)),
-        Ok((head, read)) => {
-            note_revision(&job, Some(Some(head.revision)));
-            Ok(read)
-        }
-        Err(problem) => Err(aside(problem)),
+/// Reads what local storage has, so that the page opens at once.
+pub(crate) fn load() -> Loaded {
+    note::read();
+    for (name, text) in local::all(ASIDE) {
+        aside::found(&name, text);
+    }
+    let settings = local::read(SETTINGS, Settings::read);
+    let is_first_visit = settings.is_none();
+    let settings = settings.unwrap_or_else(Settings::fresh);
+    book::written_by(&settings.device);
+    let jobs = local::all(JOB).into_iter();
+    let read =
+        |(name, text): (String, String)| starting::read_local(name.strip_prefix(JOB)?, &text);
+    Loaded { settings, is_first_visit, jobs: jobs.filter_map(read).collect() }
+}
+
+/// Reads the mirror. Until that is done, no job is written.
+pub(crate) fn read_mirror() {
+    starting::read_mirror();
+}
+
+/// The name under which the opening of a job is noted.
+pub(crate) fn job_name(id: &str) -> String {
+    book::name(id)
+}
+
+/// Opens all the same what stopped the page before.
+pub(crate) fn dare(name: &str) {
+    note::dare(name);
+    if let Some(id) = name.strip_prefix(JOB) {
+        starting::dare(id);
     }
 }
 
-/// The name of a job's record.
-pub(crate) fn job_key(id: &str) -> String {
-    [JOB, id].concat()
-}
-
-/// Reads one job again, after another tab has written it. None: it is gone, or can't be read.
-pub(crate) fn reload_job(key: &str) -> Option<(String, Option<Job>)> {
-    let id = key.strip_prefix(JOB)?.to_owned();
-    let job = local::text(key).and_then(|text| read_job(key, &text).ok());
-    if job.is_none() {
-        note_revision(&id, None);
-    }
-    Some((id, job))
-}
-
-/// Writes one job, whole or not at all.
-///
-/// # Errors
-/// Why it was not saved.
-pub(crate) fn save_job(job: &Job, writer: &str) -> Written {
-    may_write()?;
-    let known = revision(&job.id);
-    if known == Some(None) {
-        return Err(Trouble::SetAside);
-    }
-    let known = known.flatten().unwrap_or(0);
-    let name = job_key(&job.id);
-    let there = local::text(&name).and_then(|text| record::open(&text).ok().map(|(head, _)| head));
-    if there.is_some_and(|there| there.revision > known) {
-        return Err(Trouble::OtherTab);
-    }
-    let head = Head::new(known + 1, writer, clock::now().at);
-    local::write(&name, &record::write(job, &head))?;
-    note_revision(&job.id, Some(Some(head.revision)));
-    Ok(())
-}
-
-/// Removes one job that the person has removed. Never one that could not be read.
-///
-/// # Errors
-/// Why it stays.
-pub(crate) fn remove_job(id: &str) -> Written {
-    may_write()?;
-    if revision(id) == Some(None) {
-        return Err(Trouble::SetAside);
-    }
-    local::remove(&job_key(id));
-    note_revision(id, None);
-    Ok(())
+/// The name of a calculator's draft.
+pub(crate) fn draft_name(calculator: &str) -> String {
+    [DRAFT, calculator].concat()
 }
 
 /// What was typed last in a calculator.
 pub(crate) fn draft(calculator: &str) -> Option<Draft> {
-    Draft::read(&local::node(&[DRAFT, calculator].concat())?)
+    local::read(&draft_name(calculator), Draft::read)
+}
+
+/// Sets what was typed in a calculator aside, so that it opens with its sample.
+pub(crate) fn drop_draft(calculator: &str) {
+    let name = draft_name(calculator);
+    if let Some(text) = local::text(&name) {
+        aside::keep(&name, &text);
+        if !aside::is_locked(&name) {
+            local::remove(&name);
+        }
+    }
+    note::dare(&name);
+}
+
+/// Writes what is being typed, or the settings. What finds no place is written once there is some.
+fn write_typed(name: String, node: Node) {
+    let written = may_write().and_then(|()| local::write_node(&name, &node));
+    TYPED.set(written.err().map(|trouble| (trouble, name, node)));
+}
+
+/// There may be room again.
+fn type_again() {
+    if let Some((_, name, node)) = TYPED.take() {
+        write_typed(name, node);
+    }
 }
 
 /// Keeps what is being typed.
-///
-/// # Errors
-/// Why it was not saved.
-pub(crate) fn save_draft(calculator: &str, draft: &Draft) -> Written {
-    may_write()?;
-    local::write_node(&[DRAFT, calculator].concat(), &draft.write())
+pub(crate) fn save_draft(calculator: &str, draft: &Draft) {
+    write_typed(draft_name(calculator), draft.write());
 }
 
 /// Keeps the settings.
-///
-/// # Errors
-/// Why they were not saved.
-pub(crate) fn save_settings(settings: &Settings) -> Written {
-    may_write()?;
-    local::write_node(SETTINGS, &settings.write())
+pub(crate) fn save_settings(settings: &Settings) {
+    write_typed(SETTINGS.to_owned(), settings.write());
 }

@@ -15,10 +15,12 @@ mod edit;
 mod fold;
 mod known;
 mod mark;
+mod meet;
 mod merge;
 pub mod record;
 mod refusal;
 mod site;
+mod slots;
 mod stamp;
 mod stored;
 mod survey;
@@ -30,11 +32,13 @@ pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
 pub use known::{Known, Terms};
 pub use mark::{Kept, Mark, Stale};
+pub use meet::{meet, meet_marks};
 pub use merge::{Fate, MarkFate, Merged, TermsFate, merge};
 pub use refusal::{
     LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
 pub use site::{Gone, Job, Spot};
+pub use slots::{Judged, judge, next_slot, revision_of};
 pub use stamp::{Civil, Moment, Stamp};
 pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;

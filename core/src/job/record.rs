@@ -127,7 +127,7 @@ pub fn write(job: &Job, head: &Head) -> String {
     seal(&head, &json)
 }
 
-fn seal(head: &Head, json: &str) -> String {
+pub(super) fn seal(head: &Head, json: &str) -> String {
     let line = head.line(json.len());
     let sum = sum(&line, json);
     [line.as_str(), " ", &sum, "\n", json].concat()

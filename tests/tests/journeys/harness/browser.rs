@@ -52,6 +52,7 @@ pub(crate) struct Browser {
     device: Device,
     home: String,
     console: Rc<Console>,
+    private: bool,
 }
 
 struct Running {
@@ -69,7 +70,13 @@ impl Browser {
             home: home.to_owned(),
             console: Rc::default(),
             running: None,
+            private: false,
         }
+    }
+
+    /// From the next start on, all is done in a private window.
+    pub(crate) fn be_private(&mut self) {
+        self.private = true;
     }
 
     /// Starts the browser, again on the same profile when it ran before, at a blank page.
@@ -119,6 +126,7 @@ impl Browser {
             Command::new(variable("LEDGERBOARD_CHROMIUM", CHROMIUM))
                 .args(FLAGS)
                 .args(self.device.flags())
+                .args(self.private.then_some("--incognito"))
                 .arg(format!("--user-data-dir={}", self.profile.path().display()))
                 .arg("about:blank")
                 .stdout(Stdio::null())

@@ -9,6 +9,7 @@ mod browser;
 mod choosing;
 mod console;
 mod device;
+mod faulting;
 mod files;
 mod journey;
 mod keys;

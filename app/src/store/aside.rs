@@ -1,0 +1,102 @@
+//! What can't be read: its bytes are copied under a name of their own before anything may take
+//! their place, they are listed, and they are never dropped by the page itself.
+
+use super::{ALL, ASIDE, JOB, Written, local, mirror, news};
+use crate::clock;
+use ledgerboard_core::job::record::{self, RecordProblem};
+use std::cell::RefCell;
+
+/// Bytes that were set aside.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Aside {
+    /// The record's whole name.
+    pub(crate) name: String,
+    /// The bytes.
+    pub(crate) text: String,
+}
+
+impl Aside {
+    /// The name that it had: `job.…`, `draft.…`, `settings`.
+    fn was(&self) -> &str {
+        let rest = self.name.strip_prefix(ASIDE).unwrap_or(&self.name);
+        rest.split_once('.').map_or(rest, |(_, was)| was)
+    }
+
+    /// The job that it is a copy of, if it is one.
+    pub(crate) fn job(&self) -> Option<&str> {
+        let id = self.was().strip_prefix("job.")?;
+        Some(mirror::SLOTS.iter().find_map(|slot| id.strip_suffix(slot)).unwrap_or(id))
+    }
+
+    /// What is wrong with it. None where it is no job's, or reads well by now.
+    pub(crate) fn problem(&self) -> Option<RecordProblem> {
+        self.job()?;
+        record::read(&self.text).err()
+    }
+}
+
+/// A name for what is set aside now.
+pub(super) fn aside_name(name: &str) -> String {
+    let was = name.strip_prefix(ALL).unwrap_or(name);
+    [ASIDE, &clock::now().at.to_string(), ".", was].concat()
+}
+
+thread_local! {
+    static HERE: RefCell<Vec<Aside>> = const { RefCell::new(Vec::new()) };
+    /// Names whose bytes could not be copied, so that nothing may take their place.
+    static LOCKED: RefCell<Vec<String>> = const { RefCell::new(Vec::new()) };
+}
+
+/// All that is set aside.
+pub(crate) fn all() -> Vec<Aside> {
+    HERE.with_borrow(Clone::clone)
+}
+
+/// Takes one into the list that a store gave.
+pub(super) fn found(name: &str, text: String) {
+    HERE.with_borrow_mut(|here| {
+        if !here.iter().any(|aside| aside.name == name) {
+            here.push(Aside { name: name.to_owned(), text });
+        }
+    });
+}
+
+/// Whether these bytes of this name are set aside already.
+pub(super) fn has(name: &str, text: &str) -> bool {
+    let was = name.strip_prefix(ALL).unwrap_or(name);
+    HERE.with_borrow(|here| here.iter().any(|aside| aside.was() == was && aside.text == text))
+}
+
+/// Whether nothing may be written under this name.
+pub(super) fn is_locked(name: &str) -> bool {
+    LOCKED.with_borrow(|locked| locked.iter().any(|it| it == name))
+}
+
+/// Copies bytes aside, once. Until that is done nothing is written over them.
+pub(super) fn keep(name: &str, text: &str) {
+    if has(name, text) {
+        return;
+    }
+    let aside = aside_name(name);
+    if local::write(&aside, text).is_ok() {
+        found(&aside, text.to_owned());
+        return;
+    }
+    LOCKED.with_borrow_mut(|locked| locked.push(name.to_owned()));
+    let (name, text) = (name.to_owned(), text.to_owned());
+    let (at, bytes) = (aside.clone(), text.clone());
+    let done = move |written: Written| {
+        if written.is_ok() {
+            found(&aside, text);
+            LOCKED.with_borrow_mut(|locked| locked.retain(|it| *it != name));
+            news::aside();
+        }
+    };
+    mirror::put(&at, &bytes, Box::new(done));
+}
+
+/// The name of the job's own record, for those that have no copy aside.
+pub(crate) fn of_job(id: &str) -> Option<Aside> {
+    let name = [JOB, id].concat();
+    local::text(&name).map(|text| Aside { name, text })
+}
