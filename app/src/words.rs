@@ -209,7 +209,6 @@ words! {
     RESTORE_STAYS = "{0} was changed since, so it stays.";
     RESTORES_NEW = "A new job with {0} {0?number|numbers}.";
     RESTORES_NOTHING = "All of it is here already.";
-    RESTORES_DAMAGED = "Left out.";
     RESTORES_CIRCLE = "Together, these would depend on themselves: {0}. Cut one of these links afterwards.";
     FATE_NEW = "{0} {0?number|numbers} added.";
     FATE_REPLACED = "{0} {0?number|numbers} replaced by a newer one.";
@@ -218,7 +217,7 @@ words! {
     FATE_STAYS_GONE = "{0} {0?number|numbers} removed here since: not brought back.";
     FATE_HERE = "{0} {0?number|numbers} here already.";
     TERMS_REPLACED = "Name, place, edition and units as there: {0}.";
-    TERMS_TOLD = "Name, place, edition or units were changed here and there. Yours stay. In the file: {0}, {1}.";
+    TERMS_TOLD = "Name, place, edition or units were changed here and there. Yours stay. In the file: {0}.";
 
     // What the phone keeps.
     KEEPS_NOTHING = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";

@@ -38,8 +38,9 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::words as w;
 use super::{DEMO_ID, site};
+use crate::say;
 use crate::wire::{Node, Parts};
-use crate::words::Voice;
+use crate::words::{Text, Voice};
 
 const KIND: &str = "ledgerboard-backup";
 
@@ -75,6 +76,18 @@ pub struct Damaged {
     pub name: String,
     /// Why it can't be read.
     pub problem: RecordProblem,
+}
+
+impl Damaged {
+    /// As a person reads it. A record in a store says the same otherwise: there it is to be kept.
+    pub fn says(&self) -> Text {
+        match &self.problem {
+            RecordProblem::Newer(_) => say!(w::BACKUP_JOB_NEWER),
+            RecordProblem::Foreign => say!(w::BACKUP_JOB_FOREIGN),
+            RecordProblem::Torn { .. } | RecordProblem::Damaged => say!(w::BACKUP_JOB_DAMAGED),
+            RecordProblem::Shape(details) => say!(w::BACKUP_JOB_SHAPE, details.as_str()),
+        }
+    }
 }
 
 /// A backup that was read.

@@ -133,6 +133,12 @@ pub(super) fn seal(head: &Head, json: &str) -> String {
     [line.as_str(), " ", &sum, "\n", json].concat()
 }
 
+/// A whole record of another schema, which only a later version could have written.
+#[cfg(test)]
+pub(super) fn sealed_as(schema: u32, json: &str) -> String {
+    seal(&Head { schema, ..Head::new(0, "phone", 0) }, json)
+}
+
 /// Eight hexadecimal digits over the line and the JSON.
 fn sum(line: &str, json: &str) -> String {
     let sum = crc32(&[line.as_bytes(), b"\n", json.as_bytes()]);

@@ -47,6 +47,10 @@ words! {
     BACKUP_TOO_FULL = "This file holds things that no backup holds, so it was not opened. Pick another one.";
     BACKUP_BROKEN = "This file can’t be read: something in it was changed or lost. Get it again from where you keep it. Details: {0}";
     BACKUP_NEWER = "This backup was made by a newer version. Update this one, then restore it.";
+    BACKUP_JOB_DAMAGED = "Left out: it was damaged or changed after it was backed up. An older backup may have it whole.";
+    BACKUP_JOB_SHAPE = "Left out: it can’t be read. An older backup may have it whole. Details: {0}";
+    BACKUP_JOB_FOREIGN = "Left out: it is not one of your jobs.";
+    BACKUP_JOB_NEWER = "Left out: it was written by a newer version. Update this one, then restore again.";
     BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.";
 
     NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.";

@@ -142,7 +142,7 @@ fn one_damaged_job_is_named_and_the_others_are_restored() {
     type Case<'a> = (&'a str, &'a dyn Fn(&str) -> String);
     let cases: [Case<'_>; 7] = [
         ("a letter", &|line| line.replacen("Workshop", "Workshoq", 1)),
-        ("a digit of the sum", &|line| line.replacen("ledgerboard 2", "ledgerboard 3", 1)),
+        ("a digit of the sum", &|line| line.replacen(" phone 1", " phone 2", 1)),
         ("a bracket", &|line| line.replacen('[', "{", 1)),
         ("a quote", &|line| line.replacen("\"place\"", "\"place", 1)),
         ("a number past all range", &|line| line.replacen("\"at\":", "\"at\":9e999", 1)),
@@ -154,11 +154,26 @@ fn one_damaged_job_is_named_and_the_others_are_restored() {
         let back = read(&spoilt(how)).unwrap_or_else(|problem| panic!("{case}: {problem:?}"));
         assert_eq!(back.damaged.len(), 1, "{case}");
         assert_eq!(back.damaged[0].name, "Plumb 1", "{case}");
+        let says = Voice::default().say(&back.damaged[0].says());
+        assert!(says.starts_with("Left out: it ") && says.contains("An older backup"), "{says}");
         let plan = plan(back, &here);
         carry_out(&mut here, plan.into_steps(), &stamp(9)).unwrap();
         let names: Vec<&str> = here.iter().map(|job| &*job.name).collect();
         assert_eq!(names, ["Plumb 0", "Plumb 2"], "{case}");
     }
+}
+
+#[test]
+fn a_job_of_a_later_schema_asks_for_an_update() {
+    let [job] = &jobs(&[1])[..] else { panic!("one job") };
+    let text = backup(std::slice::from_ref(job));
+    let own = text.lines().find(|line| line.starts_with("{\"record\"")).unwrap();
+    let later = record::sealed_as(record::SCHEMA + 1, "{\"later\":1}");
+    let (line, json) = later.split_once('\n').unwrap();
+    let item = ["{\"record\":\"", line, "\",\"job\":", json, "}"].concat();
+    let back = read(&text.replace(own, &item)).unwrap();
+    let says = Voice::default().say(&back.damaged[0].says());
+    assert!(says.starts_with("Left out: it was written by a newer version."), "{says}");
 }
 
 #[test]
