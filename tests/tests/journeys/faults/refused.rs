@@ -105,7 +105,7 @@ async fn storage_full() {
         page.evaluate::<()>(&format!("void {NO_ROOM}(true)")).await;
         page.goto("#/box-fill").await;
         page.tap(saying("Add 14-3")).await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save to job")).await;
         page.until("document.querySelector('.saved')?.textContent.startsWith('The phone’s room for this page is full: about 0 KB of 5,120 KB are left. The last change is on this page only, not saved.')").await;
         page.sees(".trouble p").await;
         page.screenshot("storage-full").await;
@@ -143,7 +143,7 @@ async fn more_jobs_than_local_storage_holds() {
         page.tap(saying("Make this job")).await;
         page.sees("#marks").await;
         page.goto("#/box-fill").await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save to job")).await;
         name_it(page, "Hall switch").await;
         page.until("document.querySelector('.saved')?.textContent.startsWith('Saved ')").await;
         let working: Vec<bool> = page

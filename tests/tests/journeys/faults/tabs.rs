@@ -34,7 +34,7 @@ async fn two_tabs_edit_one_job() {
         journey.page.tap(saying("Done")).await;
         journey.page.tap(saying("Save as new")).await;
         is_saved(&journey.page, "Saved twice").await;
-        other.tap(saying("Save as new")).await;
+        other.tap(saying("Save to job")).await;
         is_saved(&other, "Saved twice").await;
         open_job(&other).await;
         other.until("document.querySelectorAll('.mark-title').length === 3").await;
