@@ -23,7 +23,13 @@ pub(super) fn hear(id: &str, text: &str, from: From) {
     if let Some(head) = judged.newer {
         return shut_it(id, Why::Record(RecordProblem::Newer(head.schema)));
     }
-    let Some((_, head, job)) = judged.latest else { return };
+    let Some((_, head, job)) = judged.latest else {
+        // Whole, and no job: nothing is written over it.
+        if let Some((_, problem)) = judged.bad.into_iter().next() {
+            shut_it(id, Why::Record(problem));
+        }
+        return;
+    };
     let base = with(id, |entry| {
         entry.text.clear();
         match from {

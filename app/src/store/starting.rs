@@ -77,6 +77,10 @@ pub(super) fn settle(id: &str, slots: mirror::Slots) {
     if note::stopped_at(&own) {
         return shut_it(id, Why::Stopped);
     }
+    // Taken away before all was read.
+    if with(id, |entry| entry.removed) {
+        return;
+    }
     note::opening(&own);
     let local = local::text(&own);
     let [a, b] = &slots;

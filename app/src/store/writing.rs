@@ -146,7 +146,7 @@ pub(crate) fn remove(id: &str) -> Written {
     });
     tend(id);
     // There is room again for what found none.
-    for other in ids() {
+    for other in ids().into_iter().filter(|other| other != id) {
         tend(&other);
     }
     Ok(())

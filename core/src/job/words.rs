@@ -30,10 +30,10 @@ words! {
     AS_TYPED = "{0}", es "{0}";
     NO_NAME = "Job without a name";
     FOREIGN = "This is not a job from here. It was left as it is.";
-    TORN = "This job was cut off while it was written: {1} of {0} bytes are there. Export it, then restore the job from a backup.";
-    DAMAGED = "This job was damaged after it was written. Export it, then restore the job from a backup.";
+    TORN = "This job was cut off while it was written: {1} of {0} bytes are there. Save it as a file, then restore the job from a backup.";
+    DAMAGED = "This job was damaged after it was written. Save it as a file, then restore the job from a backup.";
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
-    SHAPE = "This job can't be read. Export it and keep the file. Details: {0}";
+    SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}";
 
     /// The title of a mark that was changed on two devices, the second one of the two.
     OTHER_VERSION_OF = "{0} (other version)";
