@@ -62,6 +62,7 @@ pub(super) fn mark_line(
     survey: &Survey<'_>,
     mark: &Mark,
     gone: RwSignal<Option<Gone>>,
+    written: RwSignal<u32>,
 ) -> El {
     let voice = speech::voice(job.units);
     let kept = &mark.kept;
@@ -127,11 +128,17 @@ pub(super) fn mark_line(
         .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
         .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
         .with(links(desk, job, survey, mark, gone))
-        .with((!job.invented).then(|| actions(desk, job, mark, gone)))
+        .with((!job.invented).then(|| actions(desk, job, mark, gone, written)))
 }
 
 /// What can be done with a mark, folded under its line and built when it is opened.
-fn actions(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> El {
+fn actions(
+    desk: Desk,
+    job: &Job,
+    mark: &Mark,
+    gone: RwSignal<Option<Gone>>,
+    written: RwSignal<u32>,
+) -> El {
     let place = MarkPlace { job: job.id.clone(), mark: mark.id.clone() };
     let open = RwSignal::new(false);
     let summary = el("summary").say(&w::CHANGE_DETAILS);
@@ -145,7 +152,15 @@ fn actions(desk: Desk, job: &Job, mark: &Mark, gone: RwSignal<Option<Gone>>) -> 
                 Piece::all([fields, Some(buttons(desk, &place, gone))])
             },
         ))
-        .on("toggle", move |_| open.set(node.has_attribute("open")))
+        .on("toggle", move |_| {
+            let now = node.has_attribute("open");
+            let was = open.try_get_untracked();
+            open.try_set(now);
+            // Closed: its line says what was written.
+            if was == Some(true) && !now {
+                written.try_update(|count| *count += 1);
+            }
+        })
 }
 
 /// Goes to a mark's line, once the list has been drawn anew.

@@ -9,7 +9,7 @@ use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
-use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Survey};
+use ledgerboard_core::job::{Clock, Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Text;
 use leptos::prelude::*;
@@ -58,7 +58,19 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     let place = move || read(|job| job.place.clone()).unwrap_or_default();
     let invented = job.with_untracked(|job| job.as_ref().is_some_and(|job| job.invented));
     let is_held = move || id.with_value(|id| speech::say(&held(desk, id)));
-    let marks = live(move || job.with(|job| job.as_ref().map(|job| marks(desk, job, gone))));
+    // What a person is writing about a mark changes no line of the list under the thumb: lines
+    // are drawn anew when something else changes, or when the writing is closed.
+    let written = RwSignal::new(0_u32);
+    let lines = Memo::new(move |_| (job.with(|job| job.as_ref().map(unworded)), written.get()));
+    let marks = live(move || {
+        lines.track();
+        job.with_untracked(|job| {
+            job.as_ref().map(|job| {
+                let gone_now = gone.get();
+                untrack(|| marks(desk, job, gone, gone_now, written))
+            })
+        })
+    });
     let section = el("section")
         .attr("aria-labelledby", "marks")
         .with(el("h2").id("marks").say(&w::SAVED_NUMBERS))
@@ -109,9 +121,27 @@ fn work_out(desk: Desk, id: StoredValue<String>) -> El {
     el("div").with(el("h3").say(&w::ADD_TO_JOB)).with(el("div").class("chips").with_all(doors))
 }
 
+/// A job without what a person writes about its marks.
+fn unworded(job: &Job) -> Job {
+    let bare = |mark: &Mark| Mark {
+        title: String::new(),
+        spot: String::new(),
+        note: String::new(),
+        clock: Clock::default(),
+        ..mark.clone()
+    };
+    Job { marks: job.marks.iter().map(bare).collect(), ..job.clone() }
+}
+
 /// Marks by room, the newest first; one that was just taken away keeps its place.
-fn marks(desk: Desk, job: &Job, gone: RwSignal<Option<Gone>>) -> Piece {
-    let taken = gone.get().filter(|taken| job.mark(&taken.mark().id).is_none());
+fn marks(
+    desk: Desk,
+    job: &Job,
+    gone: RwSignal<Option<Gone>>,
+    gone_now: Option<Gone>,
+    written: RwSignal<u32>,
+) -> Piece {
+    let taken = gone_now.filter(|taken| job.mark(&taken.mark().id).is_none());
     let mut with_taken = job.clone();
     with_taken.marks.extend(taken.as_ref().map(|taken| taken.mark().clone()));
     if with_taken.marks.is_empty() {
@@ -128,7 +158,7 @@ fn marks(desk: Desk, job: &Job, gone: RwSignal<Option<Gone>>) -> Piece {
             Some(taken) if taken.mark().id == mark.id => {
                 gone_line(desk, &job.id, taken.clone(), gone)
             }
-            _ => mark_line(desk, job, &survey, mark, gone),
+            _ => mark_line(desk, job, &survey, mark, gone, written),
         });
         Piece::all([name, el("ul").with_all(lines)])
     }))
