@@ -63,7 +63,8 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     let written = RwSignal::new(0_u32);
     let lines = Memo::new(move |_| (job.with(|job| job.as_ref().map(unworded)), written.get()));
     let marks = live(move || {
-        lines.track();
+        // Read, not only tracked: a memo that nobody has read hears of nothing.
+        lines.with(|_| ());
         job.with_untracked(|job| {
             job.as_ref().map(|job| {
                 let gone_now = gone.get();

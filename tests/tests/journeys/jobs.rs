@@ -145,14 +145,14 @@ async fn what_is_written_about_a_number_is_not_taken_from_under_the_thumb() {
         page.tap(saying("Done")).await;
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
-        page.tap(".mark summary").await;
+        page.tap(".actions > summary").await;
         page.enter("#mark-title", "Den").await;
         page.until("Object.keys(localStorage).some((key) => localStorage[key].includes('\"title\":\"Den\"'))").await;
         // Written, and still being written.
         page.has_focus("#mark-title").await;
         page.type_keys(" switch").await;
         page.reads("#mark-title", "Den switch").await;
-        page.tap(".mark summary").await;
+        page.tap(".actions > summary").await;
         page.reads(".mark-title", "Den switch").await;
     })
     .await;
