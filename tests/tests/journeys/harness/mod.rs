@@ -9,6 +9,7 @@ mod browser;
 mod choosing;
 mod console;
 mod device;
+mod downloads;
 mod journey;
 mod keys;
 mod page;
