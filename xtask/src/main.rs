@@ -8,6 +8,7 @@ mod headers;
 mod lockfile;
 mod machine;
 mod precache;
+mod probe;
 mod program;
 mod serve;
 mod template;
@@ -30,6 +31,10 @@ cargo xtask <command>
           Build, then serve on 127.0.0.1. Port 8173, or a free one if it is taken; 0 is a free one.
           The address is the first line printed. --log appends `METHOD path status` per request.
           --tamper makes a bad host of it; the rules are in xtask/src/serve/tamper.rs.
+  probe   <http address or folder> [--dist DIR] | --names [--dist DIR]
+          Fetch a published site and say what its host changes: bytes, types, headers. For an
+          https address, and for what the folder is, run it with that address: it says what to do.
+          --dist compares with the site in that folder; --names lists the names to fetch.
   budget  [--dist DIR] [--no-build]
           Build, then weigh the site against budget.toml.
   test    Everything: format, lints, docs, tidy checks, native tests, budget, browser journeys.
@@ -43,6 +48,7 @@ fn main() -> ExitCode {
     let outcome = match command.to_str() {
         Some("build") => build::command(rest),
         Some("serve") => serve::command(rest),
+        Some("probe") => probe::command(rest),
         Some("budget") => budget::command(rest),
         Some("test") => test::command(rest),
         Some("tidy") => tidy::command(rest),
