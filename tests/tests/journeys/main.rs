@@ -13,6 +13,7 @@ mod requests;
 mod rescue;
 mod retired;
 mod rooms;
+mod security;
 mod server_checks;
 mod shipped_arithmetic;
 mod updates;
