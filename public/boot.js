@@ -8,12 +8,18 @@
 //               ledgerboard:updated-elsewhere  another tab has taken a new version; this one runs
 //                                              on as it is, and is never reloaded unasked
 //               ledgerboard:stopped            the program has stopped, by itself or by a trap
-//   to here     ledgerboard:take-update        the person takes the new version: this tab reloads
+//               ledgerboard:looked             what came of a look that was asked for; detail.found
+//                                              is newest, fetching, waiting, no-answer or no-worker
+//   to here     ledgerboard:take-update        the person takes the new version: this tab reloads,
+//                                              as it does where none waits
+//               ledgerboard:look               the person asks for a look for a new version
 //               ledgerboard:panic              the program has stopped for good
 //
-// A template: the build writes in the names of the glue script and the program.
+// A template: the build writes in the names of the glue script and the program, and that of the
+// worker: none in a site whose worker switches itself off.
 
 const HOUR = 60 * 60 * 1000;
+const WORKER = '{{worker}}';
 
 const tell = (name, detail) =>
   window.dispatchEvent(new CustomEvent(`ledgerboard:${name}`, { detail }));
@@ -27,8 +33,18 @@ let taking = false;
 const stopped = () => {
   // What it has begun may still answer; it must not write any more.
   tell('stopped');
-  document.getElementById('fault').hidden = false;
-  document.getElementById('shell')?.remove();
+  const fault = document.getElementById('fault');
+  // Where the program never came, this is the whole page. Else it stands before what the program
+  // last showed, which can still be read, and no longer touched.
+  const main = document.getElementById('shell') ?? document.createElement('main');
+  main.id = 'shell';
+  main.replaceChildren(fault);
+  document.body.prepend(main);
+  const app = document.getElementById('app');
+  app.inert = true;
+  document.getElementById('fault-below').hidden = !app.firstChild;
+  fault.hidden = false;
+  window.scrollTo(0, 0);
 };
 
 // A trap inside WebAssembly leaves its memory half-changed: nothing may run on after it.
@@ -53,9 +69,16 @@ async function start() {
 
 // --- The worker ---
 
+// What the page writes at the next pause in typing, it writes now, and its address too: a reload
+// takes that as it finds it, and what is written while the page goes comes too late for it.
+function reload() {
+  window.dispatchEvent(new Event('pagehide'));
+  location.reload();
+}
+
 function takeUpdate() {
   // Nothing waits if another tab has taken it already: then a reload is all that is left to do.
-  if (!registration?.waiting) return location.reload();
+  if (!registration?.waiting) return reload();
   taking = true;
   registration.waiting.postMessage('activate');
 }
@@ -79,16 +102,31 @@ function look() {
   if (document.visibilityState === 'visible') registration.update().catch(() => {});
 }
 
+// The same, asked for by a person, who is told what came of it.
+async function lookAndTell() {
+  if (!registration) return tell('looked', { found: 'no-worker' });
+  try {
+    await registration.update();
+  } catch (error) {
+    console.warn(error);
+    return tell('looked', { found: 'no-answer' });
+  }
+  // Said again: it may have been closed since.
+  if (registration.waiting) tell('update-waiting');
+  const { installing, waiting } = registration;
+  tell('looked', { found: installing ? 'fetching' : waiting ? 'waiting' : 'newest' });
+}
+
 async function keep() {
   const workers = navigator.serviceWorker;
   let controlled = Boolean(workers.controller);
   workers.addEventListener('controllerchange', () => {
-    if (taking) location.reload();
+    if (taking) reload();
     else if (controlled) tell('updated-elsewhere');
     controlled = true;
   });
   try {
-    registration = await workers.register('sw.js', { updateViaCache: 'none' });
+    registration = await workers.register(WORKER, { updateViaCache: 'none' });
   } catch (error) {
     console.warn(error);
     tell('update-failed', { first: true });
@@ -108,6 +146,7 @@ async function keep() {
 }
 
 window.addEventListener('ledgerboard:take-update', takeUpdate);
+window.addEventListener('ledgerboard:look', lookAndTell);
 const loaded = new Promise((done) => {
   if (document.readyState === 'complete') done();
   else window.addEventListener('load', done, { once: true });
@@ -116,4 +155,4 @@ const loaded = new Promise((done) => {
 // be able to fetch the one that can.
 await start();
 await loaded;
-if (navigator.serviceWorker) await keep();
+if (WORKER && navigator.serviceWorker) await keep();

@@ -27,15 +27,15 @@ async function install() {
     // One after another: a phone with one bar of signal loses less when it breaks off.
     for (const [name, integrity] of FILES) {
       const hashed = /-[0-9a-f]{16}\./.test(name);
-      const response = await fetch(address(name), {
-        integrity,
-        redirect: 'error',
-        credentials: 'same-origin',
+      let response;
+      try {
         // A hashed file that the page has just loaded is not loaded twice.
-        cache: hashed ? 'default' : 'no-cache',
-      });
-      if (!response.ok || response.type !== 'basic') {
-        throw new Error(`${name} was answered with ${response.status}`);
+        response = await load(name, integrity, hashed ? 'default' : 'no-cache');
+      } catch (error) {
+        if (!hashed) throw error;
+        // Wrong bytes that were once sent under this name would else be had from the browser's
+        // own cache again and again, for as long as such a name is kept.
+        response = await load(name, integrity, 'reload');
       }
       await cache.put(address(name), response);
     }
@@ -43,6 +43,15 @@ async function install() {
     if (ours) await caches.delete(CACHE);
     throw error;
   }
+}
+
+async function load(name, integrity, cache) {
+  const how = { integrity, cache, redirect: 'error', credentials: 'same-origin' };
+  const response = await fetch(address(name), how);
+  if (!response.ok || response.type !== 'basic') {
+    throw new Error(`${name} was answered with ${response.status}`);
+  }
+  return response;
 }
 
 self.addEventListener('activate', (event) => event.waitUntil(activate()));

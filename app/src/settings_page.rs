@@ -3,8 +3,12 @@
 use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::sheet_view::units_picker;
+use crate::update_bar::updates;
 use crate::words as w;
 use leptos::prelude::*;
+
+/// The page that needs no program: it lists every record, and deletes none.
+const RESCUE: &str = "rescue.html";
 
 /// The page of settings.
 pub(crate) fn settings_page(desk: Desk) -> El {
@@ -29,4 +33,6 @@ pub(crate) fn settings_page(desk: Desk) -> El {
                 .with(label("demo", &w::DEMO))
                 .with(el("span").class("tick").with(demo)),
         )
+        .with(updates())
+        .with(el("p").with(el("a").class("door").attr("href", RESCUE).say(&w::GET_OUT)))
 }

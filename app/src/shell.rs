@@ -7,7 +7,7 @@ use crate::question::{Opening, open, question_page};
 use crate::route::{self, Route};
 use crate::settings_page::settings_page;
 use crate::store::Draft;
-use crate::update_bar::update_bars;
+use crate::update_bar::{update_bars, version};
 use crate::{jobs, speech, store, words as w};
 use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
 use ledgerboard_core::edition::Basis;
@@ -67,12 +67,6 @@ fn arrive() {
     if let Some(heading) = heading.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
         let _ = heading.focus();
     }
-}
-
-/// The version of the page, as its build wrote it in.
-pub(crate) fn version() -> String {
-    let meta = document().query_selector("meta[name=ledgerboard-version]").ok().flatten();
-    meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default()
 }
 
 /// What keeps things from being saved, until it no longer does.

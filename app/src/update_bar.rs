@@ -1,8 +1,10 @@
 //! What the worker behind the page has to say: it works without signal, a new version waits, or
-//! one could not be fetched. Nothing is ever taken unasked.
+//! one could not be fetched; and what came of a look for one. Nothing is ever taken unasked.
 
 use crate::elements::{El, el, live};
-use crate::words as w;
+use crate::{speech, words as w};
+use ledgerboard_core::say;
+use ledgerboard_core::words::Phrase;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -43,12 +45,22 @@ pub(crate) fn update_bars() -> [El; 2] {
     })
 }
 
+/// What boot says of an event besides its name.
+fn detail(event: &web_sys::Event, key: &str) -> wasm_bindgen::JsValue {
+    let event = event.dyn_ref::<web_sys::CustomEvent>();
+    event
+        .and_then(|event| js_sys::Reflect::get(&event.detail(), &key.into()).ok())
+        .unwrap_or_default()
+}
+
 fn failed(event: &web_sys::Event) -> Heard {
-    let first = event
-        .dyn_ref::<web_sys::CustomEvent>()
-        .and_then(|event| js_sys::Reflect::get(&event.detail(), &"first".into()).ok())
-        .is_some_and(|first| first.is_truthy());
-    if first { Heard::FirstFailed } else { Heard::Failed }
+    if detail(event, "first").is_truthy() { Heard::FirstFailed } else { Heard::Failed }
+}
+
+fn tell(name: &str) {
+    if let Ok(event) = web_sys::CustomEvent::new(name) {
+        let _ = window().dispatch_event(&event);
+    }
 }
 
 fn said(news: Heard, heard: RwSignal<Option<Heard>>) -> El {
@@ -60,17 +72,54 @@ fn said(news: Heard, heard: RwSignal<Option<Heard>>) -> El {
         Heard::Elsewhere => &w::UPDATED_ELSEWHERE,
     };
     let button = |phrase| el("button").attr("type", "button").say(phrase);
+    // Where none waits any more, to take it is to reload.
     let act = match news {
-        Heard::Waiting => Some(button(&w::TAKE_UPDATE).tap(|| {
-            if let Ok(event) = web_sys::CustomEvent::new("ledgerboard:take-update") {
-                let _ = window().dispatch_event(&event);
-            }
-        })),
-        Heard::Elsewhere => Some(button(&w::RELOAD).tap(|| {
-            let _ = window().location().reload();
-        })),
+        Heard::Waiting => Some(&w::TAKE_UPDATE),
+        Heard::Elsewhere => Some(&w::RELOAD),
         _ => None,
     };
+    let act = act.map(|phrase| button(phrase).tap(|| tell("ledgerboard:take-update")));
     let close = button(&w::CLOSE).tap(move || heard.set(None));
     el("p").with(el("span").say(phrase)).with(act).with(close)
+}
+
+/// Which version this is, short enough to read out.
+pub(crate) fn version() -> String {
+    let meta = document().query_selector("meta[name=ledgerboard-version]").ok().flatten();
+    let whole = meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default();
+    whole.chars().take(8).collect()
+}
+
+/// Which version this is, and a look for a newer one.
+pub(crate) fn updates() -> El {
+    let said = RwSignal::new(None::<&'static Phrase>);
+    let listen = |name: &str, hear: fn(&web_sys::Event) -> Option<&'static Phrase>| {
+        let listener = window_event_listener_untyped(name, move |event| said.set(hear(&event)));
+        on_cleanup(move || listener.remove());
+    };
+    listen("ledgerboard:looked", |event| match detail(event, "found").as_string()?.as_str() {
+        "newest" => Some(&w::NEWEST),
+        "fetching" => Some(&w::FETCHING),
+        "no-answer" => Some(&w::NO_ANSWER),
+        "no-worker" => Some(&w::NO_WORKER),
+        // A bar says it.
+        _ => None,
+    });
+    // What came of the fetch, a bar says too.
+    listen("ledgerboard:update-waiting", |_| None);
+    listen("ledgerboard:update-failed", |_| None);
+    let look = el("button").attr("type", "button").say(&w::LOOK).tap(move || {
+        said.set(Some(&w::LOOKING));
+        tell("ledgerboard:look");
+    });
+    el("section")
+        .attr("aria-labelledby", "updates")
+        .with(el("h2").id("updates").say(&w::UPDATES))
+        .with(el("p").text(&speech::say(&say!(w::WHICH_VERSION, version()))))
+        .with(el("p").with(look))
+        .with(
+            el("div")
+                .attr("role", "status")
+                .with(live(move || said.get().map(|phrase| el("p").say(phrase)))),
+        )
 }

@@ -263,4 +263,13 @@ words! {
     FIRST_FAILED = "Not kept for work without signal yet: the fetch was cut short. It tries again by itself.";
     UPDATED_ELSEWHERE = "Another tab took the new version. Reload this one when you are ready.";
     RELOAD = "Reload";
+    UPDATES = "Updates";
+    WHICH_VERSION = "This is version {0}: the first digits of a hash of all its files.";
+    LOOK = "Look for an update";
+    LOOKING = "Looking …";
+    NEWEST = "This is the newest version.";
+    FETCHING = "A newer version is there, and is being fetched. You will be asked before it is taken.";
+    NO_ANSWER = "No answer from where this page comes from. The version you have still works. Look again when you have signal.";
+    NO_WORKER = "This browser does not keep the page for work without signal, so a reload always brings the newest version.";
+    GET_OUT = "Get your records out";
 }

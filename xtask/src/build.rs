@@ -4,8 +4,6 @@ use std::ffi::OsString;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
-use std::process::Stdio;
-use std::time::SystemTime;
 
 use anyhow::{Context, Result, ensure};
 use lexopt::Arg;
@@ -13,18 +11,28 @@ use lexopt::Arg;
 use crate::headers::{self, Headers};
 use crate::precache::{self, PAGE, WORKER};
 use crate::template::Values;
-use crate::{asset, bindgen, lockfile, machine, workspace};
+use crate::{asset, bindgen, lockfile, machine, program, workspace};
 
 /// Files of public/ whose names the outside world knows, so that they can't carry a hash.
 const FIXED: [&str; 2] = ["manifest.webmanifest", "rescue.html"];
+
+/// The worker that switches itself off, among the files of public/.
+const RETIRED: &str = "retired.js";
 
 /// What a build may be told.
 #[derive(Default)]
 pub(crate) struct Options {
     /// Where the site goes; `dist` in the workspace if not said.
     pub(crate) dist: Option<PathBuf>,
-    /// Mixed into the version, so that an update can be tried without changing a file.
+    /// Put into the program and so into the version, so that an update can be tried without
+    /// changing a source.
     pub(crate) stamp: OsString,
+    /// A built site to take the program from, instead of compiling it.
+    pub(crate) from: Option<PathBuf>,
+    /// With the worker that switches itself off in the place of the one that keeps the site.
+    pub(crate) retire: bool,
+    /// Without packed twins, which nobody waits for in a test.
+    pub(crate) unpacked: bool,
 }
 
 impl Options {
@@ -39,6 +47,9 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
         match arg {
             Arg::Long("dist") => options.dist = Some(args.value()?.into()),
             Arg::Long("stamp") => options.stamp = args.value()?,
+            Arg::Long("from") => options.from = Some(args.value()?.into()),
+            Arg::Long("retire") => options.retire = true,
+            Arg::Long("unpacked") => options.unpacked = true,
             _ => return Err(arg.unexpected().into()),
         }
     }
@@ -52,46 +63,33 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
 pub(crate) fn build(options: &Options) -> Result<()> {
     let root = workspace::root();
     lockfile::check(&fs::read_to_string(root.join("Cargo.lock"))?)?;
-    workspace::ensure_wasm_target()?;
-    let bound = bindgen::bind(&compile()?)?;
+    let mut bound = match &options.from {
+        Some(site) => program::of_site(site)?,
+        None => program::compiled()?,
+    };
+    bound.wasm = program::stamped(bound.wasm, &options.stamp);
     machine::check("app.wasm", &bound.wasm)?;
-    let site = assemble(&root, &bound, &options.stamp)?;
+    let site = assemble(&root, &bound, options.retire)?;
     let dist = options.dist();
-    write(&site, &dist)?;
-    precache::check(&dist)
-}
-
-/// Compiles the page, and gives the path of what the compiler made.
-fn compile() -> Result<PathBuf> {
-    workspace::run(
-        workspace::cargo()
-            .args(["build", "--quiet", "--package", "ledgerboard-app", "--profile", "site"])
-            .args(["--target", workspace::WASM_TARGET])
-            .env("CARGO_ENCODED_RUSTFLAGS", machine::compiler_flags())
-            .stdout(Stdio::null()),
-    )?;
-    let folder = workspace::target_dir()?.join(workspace::WASM_TARGET).join("site");
-    // A program keeps the hyphen of its package's name, a library doesn't. The newer counts.
-    ["ledgerboard-app.wasm", "ledgerboard_app.wasm"]
-        .into_iter()
-        .map(|name| folder.join(name))
-        .filter(|path| path.is_file())
-        .max_by_key(|path| {
-            path.metadata().and_then(|m| m.modified()).unwrap_or(SystemTime::UNIX_EPOCH)
-        })
-        .with_context(|| format!("no WebAssembly file in {}", folder.display()))
+    write(&site, &dist, !options.unpacked)?;
+    // A worker that keeps nothing has no list to compare with the folder.
+    if options.retire { Ok(()) } else { precache::check(&dist) }
 }
 
 /// A site, not yet written: file names and contents.
 type Site = Vec<(String, Vec<u8>)>;
 
-fn assemble(root: &Path, bound: &bindgen::Bound, stamp: &OsString) -> Result<Site> {
+fn assemble(root: &Path, bound: &bindgen::Bound, retire: bool) -> Result<Site> {
     let public = root.join("public");
     let header_text = fs::read_to_string(public.join(headers::FILE))?;
-    let worker_text = fs::read_to_string(public.join(WORKER))?;
+    let worker_file = if retire { RETIRED } else { WORKER };
+    let worker_text = fs::read_to_string(public.join(worker_file))?;
 
     let mut site = Site::new();
     let mut values = Values::default();
+    values.set("policy", Headers::read(&header_text)?.page_policy()?);
+    // A page that asks for the worker again would bring it back each time that it is loaded.
+    values.set("worker", if retire { "" } else { WORKER });
     let mut hashed = |values: &mut Values, value: &str, name: &str, content: Vec<u8>| {
         let name = asset::hashed_name(name, &content);
         values.set(value, &name);
@@ -102,7 +100,7 @@ fn assemble(root: &Path, bound: &bindgen::Bound, stamp: &OsString) -> Result<Sit
     hashed(&mut values, "style", "style.css", stylesheet(&root.join("app/style"))?);
 
     let names = workspace::file_names(&public)?;
-    let named = [headers::FILE, WORKER].into_iter().chain(FIXED);
+    let named = [headers::FILE, WORKER, RETIRED].into_iter().chain(FIXED);
     let names = names.iter().filter(|name| !named.clone().any(|fixed| fixed == **name));
     // Scripts last: they may name the other files.
     let (scripts, leaves): (Vec<_>, Vec<_>) = names.partition(|name| name.ends_with(".js"));
@@ -121,7 +119,6 @@ fn assemble(root: &Path, bound: &bindgen::Bound, stamp: &OsString) -> Result<Sit
         site.push(((*name).to_owned(), text.into_bytes()));
     }
     let page_text = fs::read_to_string(root.join(PAGE))?;
-    values.set("policy", Headers::read(&header_text)?.page_policy()?);
 
     // The version stands for everything: the worker too, for a changed worker that took the
     // name of the cache in use would delete it if it failed; and the headers, for they are kept
@@ -130,16 +127,18 @@ fn assemble(root: &Path, bound: &bindgen::Bound, stamp: &OsString) -> Result<Sit
     for (name, content) in &site {
         writeln!(all, "{name} {}", asset::integrity(content))?;
     }
-    writeln!(all, "{page_text}\n{worker_text}\n{header_text}\n{}", stamp.display())?;
+    writeln!(all, "{page_text}\n{worker_text}\n{header_text}")?;
     let version = asset::short_hash(&all);
 
     values.set("version", &version);
     let page = values.fill(&page_text).context(PAGE)?;
     site.push((PAGE.to_owned(), page.into_bytes()));
 
-    let files: Vec<_> = site.iter().map(|(name, content)| precache::entry(name, content)).collect();
-    values.set("files", serde_json::to_string(&files)?);
-    let worker = values.fill(&worker_text).with_context(|| format!("public/{WORKER}"))?;
+    let entries = site.iter().map(|(name, content)| precache::entry(name, content));
+    if !retire {
+        values.set("files", serde_json::to_string(&entries.collect::<Vec<_>>())?);
+    }
+    let worker = values.fill(&worker_text).with_context(|| format!("public/{worker_file}"))?;
     site.push((WORKER.to_owned(), worker.into_bytes()));
     site.push((headers::FILE.to_owned(), header_text.into_bytes()));
 
@@ -163,7 +162,7 @@ fn stylesheet(folder: &Path) -> Result<Vec<u8>> {
 
 /// Writes a site beside its place and then puts it there, so that a build that fails half-way
 /// leaves the last one as it was.
-fn write(site: &Site, dist: &Path) -> Result<()> {
+fn write(site: &Site, dist: &Path, packed: bool) -> Result<()> {
     let mut fresh = dist.as_os_str().to_owned();
     fresh.push(".new");
     let fresh = PathBuf::from(fresh);
@@ -174,7 +173,7 @@ fn write(site: &Site, dist: &Path) -> Result<()> {
     for (name, content) in site {
         fs::write(fresh.join(name), content)?;
         // A picture is packed already, and no browser asks for the headers.
-        if name.ends_with(".png") || name == headers::FILE {
+        if !packed || name.ends_with(".png") || name == headers::FILE {
             continue;
         }
         let packed = compress(content)?;

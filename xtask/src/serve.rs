@@ -1,4 +1,8 @@
-//! `cargo xtask serve`: serves a built site the way a careful static host would.
+//! `cargo xtask serve`: serves a built site the way a careful static host would, or, told to, as a
+//! bad one does.
+
+mod sent;
+mod tamper;
 
 use std::convert::Infallible;
 use std::fs::{self, File, OpenOptions};
@@ -8,8 +12,6 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 
 use anyhow::{Context, Result, ensure};
-use http_body_util::Full;
-use hyper::body::Bytes;
 use hyper::header::{self, HeaderMap, HeaderName, HeaderValue};
 use hyper::service::service_fn;
 use hyper::{Method, Request, Response, StatusCode};
@@ -20,16 +22,21 @@ use crate::build::{self, Options};
 use crate::headers::{self, Headers};
 use crate::precache::PAGE;
 
+use sent::Sent;
+use tamper::Rule;
+
 const PORT: u16 = 8173;
 pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
     let mut options = Options::default();
     let (mut port, mut base, mut log, mut fresh) = (None, "/".to_owned(), None, true);
+    let mut tamper = None;
     while let Some(arg) = args.next()? {
         match arg {
             Arg::Long("port") => port = Some(args.value()?.parse()?),
             Arg::Long("dist") => options.dist = Some(args.value()?.into()),
             Arg::Long("base") => base = args.value()?.string()?,
             Arg::Long("log") => log = Some(PathBuf::from(args.value()?)),
+            Arg::Long("tamper") => tamper = Some(PathBuf::from(args.value()?)),
             Arg::Long("no-build") => fresh = false,
             _ => return Err(arg.unexpected().into()),
         }
@@ -38,13 +45,24 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
     if fresh {
         build::build(&options)?;
     }
-    let site = Site::open(options.dist(), base, log.as_deref())?;
+    let site = Site { tamper, ..Site::open(options.dist(), base, log.as_deref())? };
     let listener = listen(port)?;
     println!("http://127.0.0.1:{}{}", listener.local_addr()?.port(), site.base);
     io::stdout().flush()?;
     let threads =
         tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_io().build()?;
     threads.block_on(accept(listener, Arc::new(site)))
+}
+
+/// A site on a free port, as a bad host serves it, for as long as the program runs.
+#[cfg(test)]
+pub(crate) fn in_background(dist: PathBuf, base: &str, tamper: PathBuf) -> Result<u16> {
+    let site = Site { tamper: Some(tamper), ..Site::open(dist, base.to_owned(), None)? };
+    let listener = listen(Some(0))?;
+    let port = listener.local_addr()?.port();
+    let threads = tokio::runtime::Builder::new_current_thread().enable_io().build()?;
+    std::thread::spawn(move || threads.block_on(accept(listener, Arc::new(site))));
+    Ok(port)
 }
 
 /// Takes connections, each a task of its own, so that none ever waits for another.
@@ -82,6 +100,8 @@ struct Site {
     base: String,
     headers: Headers,
     log: Option<Mutex<File>>,
+    /// What a bad host does to its answers; see [`tamper`].
+    tamper: Option<PathBuf>,
 }
 
 impl Site {
@@ -90,11 +110,12 @@ impl Site {
             .with_context(|| format!("{} is not a built site", dist.display()))?;
         let open = |path| OpenOptions::new().create(true).append(true).open(path);
         let log = log.map(open).transpose().context("can't write the log")?;
-        Ok(Self { dist, base, headers: Headers::read(&text)?, log: log.map(Mutex::new) })
+        let headers = Headers::read(&text)?;
+        Ok(Self { dist, base, headers, log: log.map(Mutex::new), tamper: None })
     }
 
-    fn answer<B>(&self, request: &Request<B>) -> Response<Full<Bytes>> {
-        let response = self.response(request);
+    fn answer<B>(&self, request: &Request<B>) -> Response<Sent> {
+        let response = self.tampered(request, self.response(request));
         if let Some(log) = &self.log {
             let (method, status) = (request.method(), response.status().as_u16());
             let line = format!("{method} {} {status}\n", request.uri());
@@ -107,7 +128,7 @@ impl Site {
         response
     }
 
-    fn response<B>(&self, request: &Request<B>) -> Response<Full<Bytes>> {
+    fn response<B>(&self, request: &Request<B>) -> Response<Sent> {
         if !matches!(*request.method(), Method::GET | Method::HEAD) {
             return self.plain(StatusCode::METHOD_NOT_ALLOWED, Some((header::ALLOW, "GET, HEAD")));
         }
@@ -126,16 +147,63 @@ impl Site {
         let Some(content) = packed.or_else(|| file(name)) else {
             return self.plain(StatusCode::NOT_FOUND, None);
         };
-        let mut response = Response::new(Full::from(content));
+        let mut response = Response::new(Sent::whole(content));
         let own = [(header::CONTENT_TYPE, media_type(name)), (header::VARY, "Accept-Encoding")];
         set(response.headers_mut(), own.into_iter().chain(encoding));
         set(response.headers_mut(), self.headers.for_file(name));
         response
     }
 
+    /// The answer as a bad host gives it.
+    fn tampered<B>(&self, request: &Request<B>, mut response: Response<Sent>) -> Response<Sent> {
+        let path = request.uri().path();
+        let name = path.strip_prefix(&self.base).and_then(file_name);
+        let (Some(tamper), Some(name)) = (&self.tamper, name) else { return response };
+        let rules = tamper::rules(tamper, name).unwrap_or_else(|error| {
+            eprintln!("{error:#}");
+            vec![Rule::Answer(500)]
+        });
+        for rule in rules {
+            response = match rule {
+                Rule::Answer(status) => {
+                    let status = StatusCode::from_u16(status).unwrap_or(StatusCode::IM_A_TEAPOT);
+                    self.plain(status, None)
+                }
+                Rule::CatchAll if response.status() == StatusCode::NOT_FOUND => {
+                    let page = fs::read(self.dist.join(PAGE)).unwrap_or_default();
+                    let mut page = Response::new(Sent::whole(page));
+                    set(page.headers_mut(), [(header::CONTENT_TYPE, media_type(PAGE))]);
+                    page
+                }
+                Rule::CatchAll => response,
+                Rule::Cut => {
+                    let length = response.body().bytes().len().to_string();
+                    set(response.headers_mut(), [(header::CONTENT_LENGTH, length.as_str())]);
+                    response.map(Sent::cut)
+                }
+                Rule::Rewrite => {
+                    // Whoever writes into a file has unpacked it first.
+                    response.headers_mut().remove(header::CONTENT_ENCODING);
+                    let content = fs::read(self.dist.join(name)).unwrap_or_default();
+                    let content = [&content, &b"<!-- added on the way -->\n"[..]].concat();
+                    response.map(|_| Sent::whole(content))
+                }
+                Rule::Set(name, value) => {
+                    set(response.headers_mut(), [(name, value.as_str())]);
+                    response
+                }
+                Rule::Drop(name) => {
+                    response.headers_mut().remove(name);
+                    response
+                }
+            };
+        }
+        response
+    }
+
     /// An answer that is no file: never the page, or a browser would read it as a script.
-    fn plain(&self, status: StatusCode, more: Option<(HeaderName, &str)>) -> Response<Full<Bytes>> {
-        let mut response = Response::new(Full::from(format!("{status}\n")));
+    fn plain(&self, status: StatusCode, more: Option<(HeaderName, &str)>) -> Response<Sent> {
+        let mut response = Response::new(Sent::whole(format!("{status}\n")));
         *response.status_mut() = status;
         let own = [
             (header::CONTENT_TYPE, "text/plain; charset=utf-8"),
@@ -177,7 +245,8 @@ fn accepts_brotli(headers: &HeaderMap) -> bool {
     )
 }
 
-fn media_type(name: &str) -> &'static str {
+/// The media type that a host has to send a file of this name as.
+pub(crate) fn media_type(name: &str) -> &'static str {
     match name.rsplit_once('.').map_or("", |(_, extension)| extension) {
         "html" => "text/html; charset=utf-8",
         "js" => "text/javascript; charset=utf-8",
@@ -233,7 +302,7 @@ mod tests {
         dist
     });
 
-    fn ask(method: Method, path: &str, encoding: &str) -> Response<Full<Bytes>> {
+    fn ask(method: Method, path: &str, encoding: &str) -> Response<Sent> {
         let site = Site::open(DIST.clone(), "/sub/".to_owned(), None).unwrap();
         let request = Request::builder().method(method).uri(path);
         let request = request.header(header::ACCEPT_ENCODING, encoding).body(()).unwrap();

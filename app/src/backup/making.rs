@@ -4,7 +4,7 @@ use super::hand_on::{Handed, hand_on};
 use super::show;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
-use crate::{clock, shell, speech, words as w};
+use crate::{clock, speech, update_bar, words as w};
 use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::{Job, Moment};
 use ledgerboard_core::say;
@@ -52,7 +52,7 @@ fn jobs(desk: Desk, one: Option<&str>) -> Vec<Job> {
 }
 
 fn text(desk: Desk, one: Option<&str>) -> String {
-    let by = [&speech::phrase(&w::NAME), " ", &shell::version()].concat();
+    let by = [&speech::phrase(&w::NAME), " ", &update_bar::version()].concat();
     let device = desk.settings.read_untracked().device.clone();
     backup::write(&jobs(desk, one), &Written { by, made: clock::now(), device })
 }

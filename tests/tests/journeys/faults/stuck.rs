@@ -19,7 +19,7 @@ async fn a_record_that_stops_the_page_stops_it_once() {
         let script = page.before_all(POISON).await;
         page.reload().await;
         page.sees(saying("Ledgerboard has stopped")).await;
-        page.sees(saying("The rescue page")).await;
+        page.sees(saying("Get your records out")).await;
         page.screenshot("stopped").await;
         page.forgive("unreachable").await;
 

@@ -9,6 +9,7 @@ mod browser;
 mod choosing;
 mod console;
 mod device;
+mod downloads;
 mod faulting;
 mod files;
 mod journey;

@@ -12,6 +12,9 @@ use tempfile::TempDir;
 use super::process::Family;
 use super::{Site, from_xtask};
 
+/// How the server is to misbehave, beside the site's folder.
+const RULES: &str = "rules.txt";
+
 /// A line of the server's log.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Request {
@@ -38,6 +41,7 @@ impl Server {
         let built = from_xtask("LEDGERBOARD_DIST");
         copy(Path::new(&built), &folder.path().join("site"))
             .unwrap_or_else(|error| panic!("{built} can't be copied: {error}"));
+        fs::write(folder.path().join(RULES), "").expect("the folder can be written");
         let mut server = Server {
             process: None,
             folder,
@@ -56,6 +60,36 @@ impl Server {
         self.folder.path().join("site")
     }
 
+    /// Puts another version in the place of the one that is served: the same program with a stamp,
+    /// so that the page, the program and the worker are new ones.
+    pub(crate) fn publish(&self, stamp: &str) {
+        self.replace(&["--stamp", stamp]);
+    }
+
+    /// Publishes a site whose worker switches itself off.
+    pub(crate) fn retire(&self) {
+        self.replace(&["--retire"]);
+    }
+
+    fn replace(&self, options: &[&str]) {
+        let fresh = self.folder.path().join("fresh");
+        let mut build = Command::new(from_xtask("LEDGERBOARD_XTASK"));
+        build.args(["build", "--unpacked", "--from"]).arg(from_xtask("LEDGERBOARD_DIST"));
+        build.arg("--dist").arg(&fresh).args(options);
+        let status = build.status().unwrap_or_else(|error| panic!("no build: {error}"));
+        assert!(status.success(), "the build of {options:?} ended with {status}");
+        let old = self.folder.path().join("old");
+        let _ = fs::remove_dir_all(&old);
+        fs::rename(self.site(), old).expect("the old site can be moved");
+        fs::rename(fresh, self.site()).expect("the new site can be moved");
+    }
+
+    /// Makes a bad host of the server from now on, by the rules of `xtask/src/serve/tamper.rs`, a
+    /// line each: `app.wasm cut`. No rules make it a careful one again.
+    pub(crate) fn misbehave(&self, rules: &str) {
+        fs::write(self.folder.path().join(RULES), rules).expect("the rules can be written");
+    }
+
     /// Ends the server at once: from now on nothing answers at the address.
     pub(crate) fn kill(&mut self) {
         self.process = None;
@@ -69,6 +103,7 @@ impl Server {
         command.args(["serve", "--no-build", "--dist"]).arg(self.site());
         command.args(["--port", &self.port.to_string(), "--base", &self.base]);
         command.arg("--log").arg(self.log(self.starts));
+        command.arg("--tamper").arg(self.folder.path().join(RULES));
         let mut process = Family::start(command.stdout(Stdio::piped()));
         let origin = process.first(|line| {
             let start = line.find("http://")?;
