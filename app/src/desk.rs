@@ -3,6 +3,7 @@
 
 use crate::clock;
 use crate::route::Route;
+use crate::signal::RwSignal;
 use crate::store::{self, Loaded, MarkPlace, SetAside, Settings, Trouble, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
@@ -87,7 +88,7 @@ impl Desk {
     pub(crate) fn report(self, written: Written) {
         let trouble = written.err();
         if self.trouble.try_get_untracked().is_some_and(|known| known != trouble) {
-            self.trouble.try_set(trouble);
+            self.trouble.set(trouble);
         }
     }
 

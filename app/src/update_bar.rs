@@ -2,6 +2,7 @@
 //! one could not be fetched. Nothing is ever taken unasked.
 
 use crate::elements::{El, el, live};
+use crate::signal::RwSignal;
 use crate::words as w;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;

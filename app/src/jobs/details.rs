@@ -3,6 +3,7 @@
 use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::later::later;
+use crate::signal::RwSignal;
 use crate::store::MarkPlace;
 use crate::{speech, words as w};
 use ledgerboard_core::job::{Edit, LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Mark};
@@ -28,7 +29,7 @@ pub(crate) fn details(desk: Desk, place: MarkPlace) -> Option<El> {
         };
         if (&mark.title, &mark.spot, &mark.note) != (&title, &spot, &note) {
             let made = desk.edit(&job, Edit::Change(Mark { title, spot, note, ..mark }));
-            fault.try_set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
+            fault.set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
         }
     });
     let known = spots.iter().filter(|spot| !spot.is_empty());

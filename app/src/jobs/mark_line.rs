@@ -6,6 +6,7 @@ use crate::desk::Desk;
 use crate::drawing::{held, verdict};
 use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
+use crate::signal::RwSignal;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};

@@ -7,6 +7,7 @@ use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text};
 use crate::jobs;
 use crate::question::Question;
 use crate::sheet_view::orphaned_undo;
+use crate::signal::{Memo, RwSignal};
 use crate::store::{Links, MarkPlace, Written};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
@@ -64,7 +65,7 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
     let then_now = text(move || then_now(desk, question).unwrap_or_default());
     let hand_on = move || {
         share(question, move |shared| {
-            done.try_set(Done::Shared(shared));
+            done.set(Done::Shared(shared));
         });
     };
     let says = live(move || match done.get() {

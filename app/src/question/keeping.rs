@@ -5,7 +5,6 @@ use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::later::{Because, later};
 use crate::{route, store};
-use leptos::prelude::*;
 
 /// Follows a question for as long as its page is open. `address` tells whether the address
 /// should hold the question before anything is changed.
