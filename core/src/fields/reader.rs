@@ -347,6 +347,10 @@ impl<T: Form> Field for Vec<T> {
         })
     }
     fn write(&self) -> Node {
-        Node::List(self.iter().map(Form::write_parts).collect())
+        let mut items = Vec::new();
+        for form in self {
+            items.push(form.write_parts());
+        }
+        Node::List(items)
     }
 }

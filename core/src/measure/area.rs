@@ -9,7 +9,7 @@ use super::{Length, Problem, Reading, Rounding, Scanner, Shown, Units, arithmeti
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 // Aligned as the other quantities are: whatever can hold an area, as all that is shown can, would
 // be half as large again.
-#[repr(packed(8))]
+#[repr(Rust, packed(8))]
 pub struct Area(i128);
 
 const SQUARE_INCH: i128 = 25_400_000 * 25_400_000;
