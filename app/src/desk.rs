@@ -3,6 +3,7 @@
 
 use crate::clock;
 use crate::route::Route;
+use crate::signal::RwSignal;
 use crate::store::{self, Held, Loaded, MarkPlace, News, Settings, Trouble};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
@@ -113,10 +114,10 @@ impl Desk {
 
     /// Looks what keeps things from being saved.
     pub(crate) fn look(self) {
-        self.stores.try_update(|times| *times += 1);
+        self.stores.update(|times| *times += 1);
         let trouble = store::trouble();
         if self.trouble.try_get_untracked().is_some_and(|known| known != trouble) {
-            self.trouble.try_set(trouble);
+            self.trouble.set(trouble);
         }
     }
 

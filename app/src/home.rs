@@ -5,7 +5,6 @@ use crate::elements::{El, el, when};
 use crate::{jobs, route, speech, words as w};
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::DEMO_ID;
-use leptos::prelude::With;
 
 /// Jobs that are listed here; the rest are a tap away.
 const MOST_JOBS: usize = 5;

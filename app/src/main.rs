@@ -18,6 +18,7 @@ mod route;
 mod settings_page;
 mod sheet_view;
 mod shell;
+mod signal;
 mod speech;
 mod store;
 mod update_bar;

@@ -105,12 +105,12 @@ fn stopped(desk: Desk, route: Route, noted: String) -> El {
         button(&w::SET_IT_ASIDE).tap(move || {
             store::drop_draft(&id);
             route::go(&route::calculator(&id));
-            desk.route.notify();
+            desk.route.update(|_| ());
         })
     });
     let dare = button(&w::OPEN_ALL_THE_SAME).tap(move || {
         store::dare(&noted);
-        desk.route.notify();
+        desk.route.update(|_| ());
     });
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::STOPPED_HERE))

@@ -2,6 +2,7 @@
 //! one could not be fetched; and what came of a look for one. Nothing is ever taken unasked.
 
 use crate::elements::{El, el, live};
+use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Phrase;

@@ -5,6 +5,8 @@ use std::path::Path;
 use anyhow::{Context, Result, ensure};
 use wasm_bindgen_cli_support::Bindgen;
 
+use crate::order;
+
 pub(crate) struct Bound {
     pub(crate) wasm: Vec<u8>,
     pub(crate) glue: String,
@@ -32,7 +34,7 @@ pub(crate) fn bind(compiled: &Path) -> Result<Bound> {
     let glue = output.js().to_owned();
     let classes = exported_classes(&glue);
     ensure!(classes.is_empty(), "these exported classes weigh on the page, unused: {classes:?}");
-    Ok(Bound { glue, wasm: output.wasm_mut().emit_wasm() })
+    Ok(Bound { glue, wasm: order::order(&output.wasm_mut().emit_wasm())? })
 }
 
 fn exported_classes(glue: &str) -> Vec<&str> {

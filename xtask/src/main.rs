@@ -7,6 +7,7 @@ mod build;
 mod headers;
 mod lockfile;
 mod machine;
+mod order;
 mod precache;
 mod probe;
 mod program;

@@ -8,7 +8,6 @@ use crate::{clock, speech, update_bar, words as w};
 use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::{Job, Moment};
 use ledgerboard_core::say;
-use leptos::prelude::*;
 
 /// How old the last backup is, and what has been saved since.
 pub(super) fn reminder(desk: Desk) -> Piece {

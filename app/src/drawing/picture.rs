@@ -3,10 +3,10 @@
 use super::ink;
 use crate::elements::{El, Piece, el, live, when};
 use crate::question::Question;
+use crate::signal::{Memo, RwSignal};
 use crate::words as w;
 use ledgerboard_core::sheet::Drawing;
 use ledgerboard_core::words::Voice;
-use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::HtmlDialogElement;
 
@@ -82,7 +82,7 @@ fn scaled(question: Question, drawing: Memo<Option<Drawing>>, hatch: &'static st
     let seen = Closure::<dyn FnMut()>::new(move || {
         let now = i64::from(element.client_width());
         if now > 0 && wide.try_get_untracked().is_some_and(|wide| wide != now) {
-            wide.try_set(now);
+            wide.set(now);
         }
     });
     // The browser drops both with the element that is observed.

@@ -1,6 +1,7 @@
 //! Parts that follow what they read: text, whole regions, and lists whose items stay.
 
 use super::element::{El, Piece};
+use crate::signal::Memo;
 use crate::speech;
 use leptos::prelude::*;
 use std::cell::Cell;
@@ -60,22 +61,11 @@ pub(crate) fn when<P: Into<Piece>>(
 
 /// A text that is worked out once for all that read it.
 pub(crate) fn text(read: impl Fn() -> String + Send + Sync + 'static) -> Memo<String> {
-    boxed_text(Box::new(read))
-}
-
-// A memo's own code is large: it is there once for texts and once for flags.
-#[inline(never)]
-fn boxed_text(read: Box<dyn Fn() -> String + Send + Sync>) -> Memo<String> {
     Memo::new(move |_| read())
 }
 
 /// A yes or no that is worked out once for all that read it.
 pub(crate) fn flag(holds: impl Fn() -> bool + Send + Sync + 'static) -> Memo<bool> {
-    boxed_flag(Box::new(holds))
-}
-
-#[inline(never)]
-fn boxed_flag(holds: Box<dyn Fn() -> bool + Send + Sync>) -> Memo<bool> {
     Memo::new(move |_| holds())
 }
 

@@ -7,7 +7,6 @@ use crate::{speech, words as w};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Phrase;
-use leptos::prelude::*;
 
 /// The number, typed or tapped. `named` is what its buttons and field are said to count.
 pub(super) fn stepper(question: Question, place: &Place, named: &str, least: i64, most: i64) -> El {

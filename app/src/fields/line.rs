@@ -5,7 +5,6 @@ use crate::elements::El;
 use crate::question::Question;
 use ledgerboard_core::fields::Span;
 use ledgerboard_core::measure::Day;
-use leptos::prelude::*;
 
 /// A whole number, such as a year. Nothing steps it.
 pub(super) fn number(question: Question, place: &Place, span: Span<i64>) -> El {

@@ -5,6 +5,7 @@ use super::Place;
 use crate::elements::{El, Piece, el, focus_soon, live, when};
 use crate::jobs::shown;
 use crate::question::{Linked, Question, Source};
+use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::job::TieState;

@@ -7,6 +7,7 @@ use super::{Place, asked, folding, join, one};
 use crate::elements::{El, Piece, each, el, on_change, when};
 use crate::question::Question;
 use crate::sheet_view::undo_line;
+use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Item, Kind, Row};
 use ledgerboard_core::say;

@@ -5,13 +5,13 @@ use super::ruler::ruler;
 use super::{Place, labelled, text_input};
 use crate::elements::{El, Piece, el, show_soon, when};
 use crate::question::{Question, as_typed};
+use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, heard};
 use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Amount;
-use leptos::prelude::*;
 
 pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> Piece {
     let text = question.text(&place.path);

@@ -5,6 +5,7 @@ use super::Place;
 use crate::drawing::percent;
 use crate::elements::{El, el, svg};
 use crate::question::Question;
+use crate::signal::Memo;
 use crate::{speech, words as w};
 use ledgerboard_core::measure::{Length, Units};
 use ledgerboard_core::say;

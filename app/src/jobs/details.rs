@@ -3,6 +3,7 @@
 use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::later::later;
+use crate::signal::RwSignal;
 use crate::store::MarkPlace;
 use crate::{speech, words as w};
 use ledgerboard_core::job::{LONGEST_NOTE, LONGEST_SPOT, LONGEST_TITLE, Mark};
@@ -39,7 +40,7 @@ pub(crate) fn details(desk: Desk, place: MarkPlace) -> Option<El> {
             let made = desk.change(&job, &before, ours.clone());
             // As it stands in the fields, whatever another tab made of it.
             let fault_now = made.map(|_| seen.try_set_value(ours)).err();
-            fault.try_set(fault_now.map(|it| speech::say(&it.says())).unwrap_or_default());
+            fault.set(fault_now.map(|it| speech::say(&it.says())).unwrap_or_default());
         }
     });
     let known = spots.iter().filter(|spot| !spot.is_empty());

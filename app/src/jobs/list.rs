@@ -4,6 +4,7 @@ use super::aside;
 use super::details::{below, fault_line, text_field};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
+use crate::signal::RwSignal;
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
 use ledgerboard_core::say;
@@ -57,7 +58,7 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
     // Made from a calculator, a job is one step aside: the way leads back, with what was saved.
     let from = desk.comes_from.get_untracked();
     on_cleanup(move || {
-        desk.comes_from.try_set(None);
+        desk.comes_from.set(None);
     });
     let along = from.as_ref().and_then(|from| {
         let place = from.mark.clone()?;

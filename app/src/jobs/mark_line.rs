@@ -6,6 +6,7 @@ use crate::desk::Desk;
 use crate::drawing::{held, sketch, verdict};
 use crate::elements::{El, Piece, el, focus_soon, when};
 use crate::sheet_view::undo_button;
+use crate::signal::RwSignal;
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::catalog;
@@ -155,10 +156,10 @@ fn actions(
         .on("toggle", move |_| {
             let now = node.has_attribute("open");
             let was = open.try_get_untracked();
-            open.try_set(now);
+            open.set(now);
             // Closed: its line says what was written.
             if was == Some(true) && !now {
-                written.try_update(|count| *count += 1);
+                written.update(|count| *count += 1);
             }
         })
 }

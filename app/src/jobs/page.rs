@@ -6,6 +6,7 @@ use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
+use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
@@ -202,7 +203,7 @@ fn terms(
         let name = if name == was { there.name } else { name };
         let place = if place == was_at { there.place } else { place };
         let made = desk.edit(&id, Edit::Describe { name, place });
-        fault.try_set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
+        fault.set(made.err().map(|it| speech::say(&it.says())).unwrap_or_default());
     });
     let field = |name, longest, text: RwSignal<String>| {
         text_field(name, longest, "input").value_live(move || text.get()).on(

@@ -39,7 +39,7 @@ pub(crate) fn switch(desk: Desk) -> El {
             NEW => {
                 // The new one is made on its page; until then the switch shows the present job.
                 desk.comes_from.set(desk.on_page.get_untracked());
-                desk.jobs.notify();
+                desk.jobs.update(|_| ());
                 route::go(route::JOBS);
             }
             id => desk.set(|settings| settings.job = Some(id.to_owned()).filter(|id| id != LOOSE)),

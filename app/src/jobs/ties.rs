@@ -6,6 +6,7 @@ use crate::clock;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
 use crate::question::linked;
+use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog;
 use ledgerboard_core::fields::row_at;

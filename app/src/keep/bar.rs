@@ -7,6 +7,7 @@ use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text, wh
 use crate::jobs;
 use crate::question::{EVIDENCE, Origin, Question};
 use crate::sheet_view::{orphaned_undo, undo_line};
+use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Links, MarkPlace};
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
@@ -69,7 +70,7 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
     let then_now = text(move || then_now(desk, question).unwrap_or_default());
     let hand_on = move || {
         share(question, move |shared| {
-            done.try_set(Done::Shared(shared));
+            done.set(Done::Shared(shared));
         });
     };
     let says = live(move || match done.get() {

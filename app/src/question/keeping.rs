@@ -5,7 +5,7 @@ use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::later::{Because, later};
 use crate::{route, store};
-use leptos::prelude::*;
+use leptos::prelude::{GetValue, SetValue, StoredValue};
 
 /// Follows a question for as long as its page is open. `address` tells whether the address
 /// should hold the question before anything is changed.

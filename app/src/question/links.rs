@@ -3,6 +3,7 @@
 use super::{Origin, Question};
 use crate::desk::Desk;
 use crate::elements::on_change;
+use crate::signal::RwSignal;
 use crate::speech;
 use crate::store::{Links, MarkPlace};
 use crate::words as w;

@@ -12,6 +12,7 @@ pub(crate) use opening::{Opening, open};
 pub(crate) use page::question_page;
 
 use crate::desk::Desk;
+use crate::signal::{Memo, RwSignal};
 use crate::store::{Draft, Links, MarkPlace};
 use crate::{clock, elements, speech};
 use ledgerboard_core::catalog::{Entry, Link, Worked};
@@ -21,7 +22,6 @@ use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::{Fault, Faults, Put};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Voice;
-use leptos::prelude::*;
 use std::ops::Deref;
 
 /// The parts of a draft, to be put back.

@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
 use crate::wide::follow_width;
 use crate::{fields, keep, route, sheet_view, speech, words as w};
-use leptos::prelude::{Get, Set, Track, With, on_cleanup};
+use leptos::prelude::on_cleanup;
 
 /// The page of one open question. `address` tells whether the address should hold the question
 /// from the start; a mark's own address is left standing until something is changed.
@@ -21,7 +21,7 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         desk.on_page.set(Some(OnPage { calculator: question.entry, mark }));
     });
     on_cleanup(move || {
-        desk.on_page.try_set(None);
+        desk.on_page.set(None);
     });
     let present = text(move || desk.settings.with(|all| all.job.clone()).unwrap_or_default());
     let follow_job = move || {

@@ -5,6 +5,7 @@ use super::{editions, standing};
 use crate::drawing::{held, margin_rule, spare, verdict};
 use crate::elements::{El, Piece, el, flag, keep_up, live};
 use crate::question::{Origin, Question};
+use crate::signal::Memo;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{is_missing, row_at};
@@ -12,7 +13,7 @@ use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Standing, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
-use leptos::prelude::{Get, Memo, With, document};
+use leptos::prelude::document;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 

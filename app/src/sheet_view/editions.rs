@@ -10,7 +10,7 @@ use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Arg, Phrase, Text, Voice};
-use leptos::prelude::{Get, Set, With, event_target_value};
+use leptos::prelude::event_target_value;
 
 /// The edition of the answer; where editions disagree, what each of the others says.
 pub(super) fn line(question: Question) -> Piece {

@@ -4,13 +4,13 @@
 use super::{checks, parts, shown, working};
 use crate::elements::{El, Piece, el, live_text, when};
 use crate::question::Question;
+use crate::signal::Memo;
 use crate::wide::is_wide;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Source;
 use ledgerboard_core::words::{Arg, Phrase, Text, Voice};
-use leptos::prelude::{Get, Memo, With};
 
 /// Checks, the calculator's own, working, materials, cautions, sources.
 pub(crate) fn headings(question: Question) -> Piece {

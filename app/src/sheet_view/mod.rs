@@ -21,7 +21,6 @@ use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Faults;
 use ledgerboard_core::words::Voice;
-use leptos::prelude::With;
 
 /// The drawing to scale.
 pub(crate) fn drawing(question: Question) -> Piece {

@@ -5,11 +5,11 @@ use super::headings::{row, titled};
 use super::waits;
 use crate::elements::{El, Piece, each, el, live, live_text, when};
 use crate::question::Question;
+use crate::signal::Memo;
 use crate::words as w;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Part, PartRow};
 use ledgerboard_core::words::{Phrase, Voice};
-use leptos::prelude::*;
 
 /// Between a part's key and its order; no path of a field has it.
 const APART: &str = "+";

@@ -4,13 +4,14 @@
 use crate::elements::{El, Piece, el, live};
 use crate::jobs::is_hold;
 use crate::question::{Question, source_name};
+use crate::signal::Memo;
 use crate::{route, speech, store, words as w};
 use ledgerboard_core::catalog::{ALL, Entry, hold_for};
 use ledgerboard_core::job::{Job, Mark};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Standing;
 use ledgerboard_core::words::Text;
-use leptos::prelude::{Get, Memo, With, event_target_value};
+use leptos::prelude::event_target_value;
 
 /// Nothing where no old material is disturbed.
 pub(super) fn standing(question: Question) -> Piece {

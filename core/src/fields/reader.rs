@@ -32,23 +32,43 @@ impl<'a> Reader<'a> {
     /// # Errors
     /// Every fault found, those of rows that stand aside too; at least one is not of such a row.
     pub fn form<T: Form>(root: &'a Node, units: Units) -> Result<(T, Faults), Faults> {
+        let mut form = T::blank();
+        let left_out = Self::whole(root, units, &mut |reader| form.take_parts(root, reader))?;
+        Ok((form, left_out))
+    }
+
+    /// What is the same for all forms, so that it is there once.
+    fn whole(
+        root: &'a Node,
+        units: Units,
+        read: &mut dyn FnMut(&mut Self) -> bool,
+    ) -> Result<Faults, Faults> {
         let (path, labels) = (Vec::new(), Vec::new());
         let (faults, left_out) = (Vec::new(), Vec::new());
         let mut reader = Self { root, units, path, labels, faults, left_out };
-        match reader.form_at(Some(root)) {
-            Some(form) if reader.faults.is_empty() => Ok((form, reader.left_out)),
-            _ => {
-                reader.faults.append(&mut reader.left_out);
-                Err(reader.faults)
-            }
+        let read = reader.tree(Some(root)).is_some() && read(&mut reader);
+        if read && reader.faults.is_empty() {
+            return Ok(reader.left_out);
         }
+        reader.faults.append(&mut reader.left_out);
+        Err(reader.faults)
     }
 
-    /// Reads a form that stands at the present place.
-    pub fn form_at<T: Form>(&mut self, from: Option<&Node>) -> Option<T> {
-        let tree = self.tree(from)?;
-        let mut form = T::blank();
-        form.take_parts(tree, self).then_some(form)
+    /// Reads the items of a list one by one; `false` after noting a fault.
+    fn each(
+        &mut self,
+        from: Option<&Node>,
+        row: &'static Row,
+        read: &mut dyn FnMut(&Node, &mut Self) -> bool,
+    ) -> bool {
+        let Some((items, item)) = self.items(from, row) else { return false };
+        let mut all = true;
+        for (at, each) in items.iter().enumerate() {
+            all &= self.within(&at.to_string(), item.name, &mut |reader| {
+                reader.tree(Some(each)).is_some_and(|tree| read(tree, reader))
+            });
+        }
+        all
     }
 
     /// Reads all parts of a form into their slots, which hold their blanks; `false` after noting
@@ -326,18 +346,18 @@ impl Field for bool {
 
 impl<T: Form> Field for Vec<T> {
     fn take(&mut self, from: Option<&Node>, row: &'static Row, reader: &mut Reader<'_>) -> bool {
-        let Some((items, item)) = reader.items(from, row) else { return false };
-        let mut all = true;
-        for (at, each) in items.iter().enumerate() {
+        reader.each(from, row, &mut |tree, reader| {
             let mut form = T::blank();
-            all &= reader.within(&at.to_string(), item.name, &mut |reader| {
-                reader.tree(Some(each)).is_some_and(|tree| form.take_parts(tree, reader))
-            });
+            let read = form.take_parts(tree, reader);
             self.push(form);
-        }
-        all
+            read
+        })
     }
     fn write(&self) -> Node {
-        Node::List(self.iter().map(Form::write_parts).collect())
+        let mut items = Vec::new();
+        for form in self {
+            items.push(form.write_parts());
+        }
+        Node::List(items)
     }
 }

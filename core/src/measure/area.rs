@@ -7,6 +7,9 @@ use super::{Length, Problem, Reading, Rounding, Scanner, Shown, Units, arithmeti
 /// In 128 bits, since a room's floor is past 64 of them: so the product of any two lengths is held
 /// without rounding. Source: 1 ft² is 0.092 903 04 m² exactly, NIST SP 811 (2008), B.8.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+// Aligned as the other quantities are: whatever can hold an area, as all that is shown can, would
+// be half as large again.
+#[repr(Rust, packed(8))]
 pub struct Area(i128);
 
 const SQUARE_INCH: i128 = 25_400_000 * 25_400_000;

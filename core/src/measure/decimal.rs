@@ -70,9 +70,9 @@ pub(crate) fn show(
     if digits < 0 {
         text.push('−');
     }
-    text.push_str(&whole.to_string());
+    text.push_str(&written(whole));
     if most > 0 {
-        let padded = part.to_string();
+        let padded = written(part);
         let mut part = "0".repeat(most as usize - padded.len()) + &padded;
         while part.len() > least && part.ends_with('0') {
             part.pop();
@@ -83,4 +83,17 @@ pub(crate) fn show(
         }
     }
     (text, moved)
+}
+
+/// The digits of a number that isn't below zero. The library's writer of so wide a number is as
+/// large as the rest of this file.
+fn written(mut left: i128) -> String {
+    let mut backwards = Vec::new();
+    loop {
+        backwards.push(b'0' + (left % 10) as u8);
+        left /= 10;
+        if left == 0 {
+            return backwards.into_iter().rev().map(char::from).collect();
+        }
+    }
 }

@@ -55,14 +55,11 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         Some(if clause(answer.edition).is_some() { check } else { unverified(check) })
     };
     let from = |end| move |edition| from_box(edition, end);
-    [
-        check("apart", &w::CHECK_GAP, answer.gap, &spacing),
-        check("first", &w::CHECK_FIRST, answer.first, &from(input.from)),
-        check("last", &w::CHECK_LAST, answer.last, &from(input.to)),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    let mut checks = Vec::new();
+    checks.extend(check("apart", &w::CHECK_GAP, answer.gap, &spacing));
+    checks.extend(check("first", &w::CHECK_FIRST, answer.first, &from(input.from)));
+    checks.extend(check("last", &w::CHECK_LAST, answer.last, &from(input.to)));
+    checks
 }
 
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {

@@ -52,21 +52,19 @@ fn samples_name(input: &Input) -> &'static Phrase {
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let count = Amount::Count(answer.samples.value);
     let helps = answer.samples_help;
-    [
-        helps.then(|| figure("samples", samples_name(input), count)),
-        input.area.map(|area| figure("area", &w::FIGURE_AREA, area.into())),
-        answer
-            .lab_cost
-            .filter(|_| helps)
-            .map(|cost| figure("lab", &w::FIGURE_COST, Amount::Count(cost))),
-        input
-            .prices
-            .abatement
-            .map(|price| figure("abatement", &w::FIGURE_ABATEMENT, Amount::Count(price))),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+    let abatement = input.prices.abatement.map(Amount::Count);
+    let mut figures = Vec::new();
+    for (key, name, amount) in [
+        ("samples", samples_name(input), helps.then_some(count)),
+        ("area", &w::FIGURE_AREA, input.area.map(Amount::Area)),
+        ("lab", &w::FIGURE_COST, answer.lab_cost.filter(|_| helps).map(Amount::Count)),
+        ("abatement", &w::FIGURE_ABATEMENT, abatement),
+    ] {
+        if let Some(amount) = amount {
+            figures.push(figure(key, name, amount));
+        }
+    }
+    figures
 }
 
 fn check(gate: &Gate) -> Check {
