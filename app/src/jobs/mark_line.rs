@@ -4,7 +4,7 @@ use super::details::details;
 use super::ties::links;
 use crate::desk::Desk;
 use crate::drawing::{held, sketch, verdict};
-use crate::elements::{El, Piece, el, focus_soon, when};
+use crate::elements::{El, Piece, el, focus_soon, live, when};
 use crate::sheet_view::undo_button;
 use crate::signal::RwSignal;
 use crate::store::MarkPlace;
@@ -63,7 +63,7 @@ pub(super) fn mark_line(
     survey: &Survey<'_>,
     mark: &Mark,
     gone: RwSignal<Option<Gone>>,
-    written: RwSignal<u32>,
+    opened: RwSignal<Option<Mark>>,
 ) -> El {
     let voice = speech::voice(job.units);
     let kept = &mark.kept;
@@ -100,11 +100,16 @@ pub(super) fn mark_line(
         }
         _ => answer.clone(),
     };
+    let (id, home, was) = (mark.id.clone(), job.id.clone(), mark.title.clone());
+    let title = move || {
+        let now = desk.job(&home).and_then(|job| job.mark(&id).map(|mark| mark.title.clone()));
+        now.unwrap_or_else(|| was.clone())
+    };
     let line =
         if opens { el("a").attr("href", &route::mark(&job.id, &mark.id)) } else { el("span") };
     let line = line
         .class("mark-line")
-        .with(el("span").class("mark-title").own_text(&mark.title))
+        .with(live(move || el("span").class("mark-title").own_text(&title())))
         .text(" ")
         .with(el("span").class("value").text(&voice.say(&named)))
         .text(" ")
@@ -129,7 +134,7 @@ pub(super) fn mark_line(
         .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
         .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
         .with(links(desk, job, survey, mark, gone))
-        .with((!job.invented).then(|| actions(desk, job, mark, gone, written)))
+        .with((!job.invented).then(|| actions(desk, job, mark, gone, opened)))
 }
 
 /// What can be done with a mark, folded under its line and built when it is opened.
@@ -138,8 +143,9 @@ fn actions(
     job: &Job,
     mark: &Mark,
     gone: RwSignal<Option<Gone>>,
-    written: RwSignal<u32>,
+    opened: RwSignal<Option<Mark>>,
 ) -> El {
+    let as_it_is = mark.clone();
     let place = MarkPlace { job: job.id.clone(), mark: mark.id.clone() };
     let open = RwSignal::new(false);
     let summary = el("summary").say(&w::CHANGE_DETAILS);
@@ -155,11 +161,13 @@ fn actions(
         ))
         .on("toggle", move |_| {
             let now = node.has_attribute("open");
-            let was = open.try_get_untracked();
             open.set(now);
-            // Closed: its line says what was written.
-            if was == Some(true) && !now {
-                written.update(|count| *count += 1);
+            // Opened, its line stays as it is; closed, it says what was written.
+            let this = opened.try_get_untracked().flatten();
+            if now {
+                opened.set(Some(as_it_is.clone()));
+            } else if this.is_some_and(|this| this.id == as_it_is.id) {
+                opened.set(None);
             }
         })
 }

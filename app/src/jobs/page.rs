@@ -10,7 +10,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
-use ledgerboard_core::job::{Clock, Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
+use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Text;
 use leptos::prelude::*;
@@ -59,17 +59,24 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     let place = move || read(|job| job.place.clone()).unwrap_or_default();
     let invented = job.with_untracked(|job| job.as_ref().is_some_and(|job| job.invented));
     let is_held = move || id.with_value(|id| speech::say(&held(desk, id)));
-    // What a person is writing about a mark changes no line of the list under the thumb: lines
-    // are drawn anew when something else changes, or when the writing is closed.
-    let written = RwSignal::new(0_u32);
-    let lines = Memo::new(move |_| (job.with(|job| job.as_ref().map(unworded)), written.get()));
+    // What a person is writing about a mark takes no line of the list from under the thumb: the
+    // lines are drawn anew when something else changes, or when the writing is closed.
+    let opened = RwSignal::new(None::<Mark>);
+    let lines = Memo::new(move |_| {
+        opened
+            .with(|opened| job.with(|job| job.as_ref().map(|job| as_opened(job, opened.as_ref()))))
+    });
     let marks = live(move || {
         // Read, not only tracked: a memo that nobody has read hears of nothing.
         lines.with(|_| ());
+        // Lines drawn anew are closed.
+        if opened.with_untracked(Option::is_some) {
+            opened.set(None);
+        }
         job.with_untracked(|job| {
             job.as_ref().map(|job| {
                 let gone_now = gone.get();
-                untrack(|| marks(desk, job, gone, gone_now, written))
+                untrack(|| marks(desk, job, gone, gone_now, opened))
             })
         })
     });
@@ -123,16 +130,16 @@ fn work_out(desk: Desk, id: StoredValue<String>) -> El {
     el("div").with(el("h3").say(&w::ADD_TO_JOB)).with(el("div").class("chips").with_all(doors))
 }
 
-/// A job without what a person writes about its marks.
-fn unworded(job: &Job) -> Job {
-    let bare = |mark: &Mark| Mark {
-        title: String::new(),
-        spot: String::new(),
-        note: String::new(),
-        clock: Clock::default(),
-        ..mark.clone()
-    };
-    Job { marks: job.marks.iter().map(bare).collect(), ..job.clone() }
+/// A job in which the mark that is being written about says what it said when that was opened.
+fn as_opened(job: &Job, opened: Option<&Mark>) -> Job {
+    let mut job = job.clone();
+    if let Some(opened) = opened
+        && let Some(mark) = job.marks.iter_mut().find(|mark| mark.id == opened.id)
+    {
+        let Mark { title, spot, note, clock, .. } = opened.clone();
+        (mark.title, mark.spot, mark.note, mark.clock) = (title, spot, note, clock);
+    }
+    job
 }
 
 /// Marks by room, the newest first; one that was just taken away keeps its place.
@@ -141,7 +148,7 @@ fn marks(
     job: &Job,
     gone: RwSignal<Option<Gone>>,
     gone_now: Option<Gone>,
-    written: RwSignal<u32>,
+    opened: RwSignal<Option<Mark>>,
 ) -> Piece {
     let taken = gone_now.filter(|taken| job.mark(&taken.mark().id).is_none());
     let mut with_taken = job.clone();
@@ -160,7 +167,7 @@ fn marks(
             Some(taken) if taken.mark().id == mark.id => {
                 gone_line(desk, &job.id, taken.clone(), gone)
             }
-            _ => mark_line(desk, job, &survey, mark, gone, written),
+            _ => mark_line(desk, job, &survey, mark, gone, opened),
         });
         Piece::all([name, el("ul").with_all(lines)])
     }))

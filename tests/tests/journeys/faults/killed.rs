@@ -43,7 +43,9 @@ async fn killed_with_the_write_in_flight() {
             let spot = format!("Room {round}");
             open_details(&journey.page).await;
             journey.page.enter("#mark-spot", &spot).await;
-            journey.page.sees(saying(&spot)).await;
+            let written =
+                format!("Object.values({{...localStorage}}).some((it) => it.includes('{spot}'))");
+            journey.page.until(&written).await;
             journey.page.reads(".held", "Saved twice on this phone.").await;
             open_details(&journey.page).await;
             let noted = format!("Round {round}: {}", "words ".repeat(30));
