@@ -61,6 +61,26 @@ struct Running {
     chromium: Family,
 }
 
+/// Starts the driver on a port of its own choice. Of a port that is free for one protocol and
+/// taken for the other it makes nothing and ends: then it chooses again.
+fn start_driver() -> Told<(Family, u16)> {
+    for _ in 0..5 {
+        let mut driver = Family::start(
+            Command::new(variable("LEDGERBOARD_CHROMEDRIVER", CHROMEDRIVER))
+                .arg("--port=0")
+                .stdout(Stdio::piped())
+                .stderr(Stdio::null()),
+        );
+        let port = driver.try_first(|line| {
+            line.split_once("started successfully on port ")?.1.trim_end_matches('.').parse().ok()
+        });
+        if let Some(port) = port {
+            return Ok((driver, port));
+        }
+    }
+    Err(Trouble::from(format!("{CHROMEDRIVER} does not start")))
+}
+
 impl Browser {
     /// A browser with an empty profile, not yet running. `home` is the address of the site.
     pub(super) fn new(device: Device, home: &str) -> Browser {
@@ -132,15 +152,7 @@ impl Browser {
                 .stdout(Stdio::null())
                 .stderr(log),
         );
-        let mut driver = Family::start(
-            Command::new(variable("LEDGERBOARD_CHROMEDRIVER", CHROMEDRIVER))
-                .arg("--port=0")
-                .stdout(Stdio::piped())
-                .stderr(Stdio::null()),
-        );
-        let port: u16 = driver.first(|line| {
-            line.split_once("started successfully on port ")?.1.trim_end_matches('.').parse().ok()
-        });
+        let (driver, port) = start_driver()?;
         let debugger = debugger_port(&port_file, &mut chromium).await?;
 
         let mut wanted = ChromeCapabilities::new();

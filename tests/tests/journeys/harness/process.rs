@@ -39,6 +39,15 @@ impl Family {
         &mut self,
         pick: impl Fn(&str) -> Option<T> + Send + 'static,
     ) -> T {
+        self.try_first(pick)
+            .unwrap_or_else(|| panic!("{} did not say that it had started", self.name))
+    }
+
+    /// As [`Family::first`]; none where it ends, or the patience does, before any.
+    pub(crate) fn try_first<T: Send + 'static>(
+        &mut self,
+        pick: impl Fn(&str) -> Option<T> + Send + 'static,
+    ) -> Option<T> {
         let output = self.child.stdout.take().expect("the command was given a pipe for its output");
         let (found, wanted) = mpsc::channel();
         std::thread::spawn(move || {
@@ -49,9 +58,7 @@ impl Family {
                 }
             }
         });
-        wanted
-            .recv_timeout(PATIENCE)
-            .unwrap_or_else(|_| panic!("{} did not say that it had started", self.name))
+        wanted.recv_timeout(PATIENCE).ok()
     }
 
     /// Whether the process has ended by itself.
