@@ -4,11 +4,8 @@ use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::sheet_view::units_picker;
 use crate::update_bar::updates;
-use crate::words as w;
+use crate::{jobs, words as w};
 use leptos::prelude::*;
-
-/// The page that needs no program: it lists every record, and deletes none.
-const RESCUE: &str = "rescue.html";
 
 /// The page of settings.
 pub(crate) fn settings_page(desk: Desk) -> El {
@@ -34,5 +31,5 @@ pub(crate) fn settings_page(desk: Desk) -> El {
                 .with(el("span").class("tick").with(demo)),
         )
         .with(updates())
-        .with(el("p").with(el("a").class("door").attr("href", RESCUE).say(&w::GET_OUT)))
+        .with(el("p").with(jobs::rescue(&w::GET_OUT)))
 }

@@ -116,7 +116,7 @@ fn stopped(desk: Desk, route: Route, noted: String) -> El {
         .with(el("h1").attr("tabindex", "-1").say(&w::STOPPED_HERE))
         .with(el("p").say(&w::STOPPED_HERE_SAYS))
         .with(el("p").with(fresh).text(" ").with(dare))
-        .with(el("p").with(jobs::rescue()))
+        .with(el("p").with(jobs::rescue(&w::TO_RESCUE)))
         .with(door(route::HOME, &speech::phrase(&w::TO_HOME)))
 }
 

@@ -43,7 +43,6 @@ words! {
     TOO_MUCH = "{0} too much";
     TOO_LITTLE = "{0} too little";
     MISSING = "{0} missing";
-    SURE_ALONE = "By {0}.";
     RULE_NAME = "{0} of {1}, {2}, {3}";
     NEEDS = "needs: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at";

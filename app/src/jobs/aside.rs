@@ -7,6 +7,7 @@ use crate::store::{self, Aside, Why};
 use crate::{speech, words as w};
 use js_sys::Array;
 use ledgerboard_core::say;
+use ledgerboard_core::words::Phrase;
 use ledgerboard_core::words::Text;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -14,9 +15,9 @@ use wasm_bindgen::JsCast;
 /// The page that needs no program: it lists every record, and deletes none.
 const RESCUE: &str = "rescue.html";
 
-/// The way to it.
-pub(crate) fn rescue() -> El {
-    el("a").class("door").attr("href", RESCUE).say(&w::TO_RESCUE)
+/// The way to it, in the words of where it stands.
+pub(crate) fn rescue(says: &'static Phrase) -> El {
+    el("a").class("door").attr("href", RESCUE).say(says)
 }
 
 /// Jobs that are shut, then the bytes that were set aside.
@@ -38,7 +39,7 @@ pub(super) fn aside(desk: Desk) -> Piece {
             .attr("aria-labelledby", "aside")
             .with(el("h2").id("aside").say(&w::SET_ASIDE))
             .with(el("ul").class("lines").with_all(shut).with_all(kept))
-            .with(el("p").with(rescue()))
+            .with(el("p").with(rescue(&w::TO_RESCUE)))
             .into()
     })
 }

@@ -102,7 +102,11 @@ pub(super) fn mark_line(
     };
     let (id, home, was) = (mark.id.clone(), job.id.clone(), mark.title.clone());
     let title = move || {
-        let now = desk.job(&home).and_then(|job| job.mark(&id).map(|mark| mark.title.clone()));
+        // Looked up where it stands: the invented job is worked anew by each call for it.
+        let now = desk.jobs.with(|jobs| {
+            let job = jobs.iter().find(|job| job.id == home)?;
+            job.mark(&id).map(|mark| mark.title.clone())
+        });
         now.unwrap_or_else(|| was.clone())
     };
     let line =

@@ -10,7 +10,7 @@ use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::fields::{heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
-use ledgerboard_core::measure::{Rounding, Units};
+use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
@@ -95,6 +95,38 @@ pub(super) fn hold(
     })
 }
 
+/// The quantities of a question's job that its inputs could take: the job is worked once for all
+/// of its fields.
+pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Source> {
+    let Some(job) = home(desk, mark) else { return Vec::new() };
+    let own = mark.get().map(|place| place.mark).unwrap_or_default();
+    let survey = Survey::of(&job);
+    let kinds =
+        [Amount::Length(Length::ZERO), Amount::Area(Area::ZERO), Amount::Volume(Volume::ZERO)];
+    let offers = kinds.into_iter().flat_map(|like| survey.offers(&own, like));
+    offers
+        .map(|offer| Source {
+            mark: offer.mark.id.clone(),
+            key: offer.figure.key.to_string(),
+            amount: offer.figure.amount,
+            name: source_name(offer.mark, Some(&offer.figure)),
+        })
+        .collect()
+}
+
+/// How each link of a question stands, by the path of its input; worked once as well.
+pub(super) fn all_linked(desk: Desk, links: RwSignal<Links>) -> Vec<(String, Linked)> {
+    links.with(|links| {
+        if links.ties.is_empty() {
+            return Vec::new();
+        }
+        let Some(job) = desk.job(&links.job) else { return Vec::new() };
+        let survey = Survey::of(&job);
+        let one = |tie: &Tie| (tie.path.clone(), linked(&job, &survey, tie));
+        links.ties.iter().map(one).collect()
+    })
+}
+
 /// The job that a question belongs to: its mark's, else the one that numbers go to now.
 fn home(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Option<Job> {
     let of = |id: String| desk.job(&id);
@@ -152,27 +184,13 @@ impl Question {
 
     /// The figures of its job that are of the same kind as `like`.
     pub(crate) fn sources(self, like: Amount) -> Vec<Source> {
-        let Some(job) = self.home() else { return Vec::new() };
-        let own = self.mark.get().map(|place| place.mark).unwrap_or_default();
-        let survey = Survey::of(&job);
-        let offers = survey.offers(&own, like).into_iter();
-        offers
-            .map(|offer| Source {
-                mark: offer.mark.id.clone(),
-                key: offer.figure.key.to_string(),
-                amount: offer.figure.amount,
-                name: source_name(offer.mark, Some(&offer.figure)),
-            })
-            .collect()
+        self.sources
+            .with(|all| all.iter().filter(|source| source.amount.is_like(like)).cloned().collect())
     }
 
     /// How the link of an input stands; none where it has none.
     pub(crate) fn linked(self, path: &str) -> Option<Linked> {
-        self.links.with(|links| {
-            let tie = links.ties.iter().find(|tie| tie.path == path)?;
-            let job = self.desk.job(&links.job)?;
-            Some(linked(&job, &Survey::of(&job), tie))
-        })
+        self.linked.with(|all| all.iter().find(|(at, _)| at == path).map(|(_, it)| it.clone()))
     }
 
     /// Takes a figure's value into an input, and remembers where it came from.

@@ -98,6 +98,10 @@ pub(crate) struct Open {
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
     /// What it takes from other marks.
     pub(crate) links: RwSignal<Links>,
+    /// The quantities of its job that its inputs could take.
+    sources: Memo<Vec<Source>>,
+    /// How each of its links stands, by the path of its input.
+    linked: Memo<Vec<(String, Linked)>>,
     /// It came by an address with evidence, which was not taken.
     pub(crate) left_out: bool,
     /// The path of the link that was cut last, and what it led to, until something is linked.
@@ -130,6 +134,8 @@ impl Question {
             origin: RwSignal::new(origin),
             mark,
             links,
+            sources: Memo::new(move |_| links::sources(desk, mark)),
+            linked: Memo::new(move |_| links::all_linked(desk, links)),
             left_out,
             cut: RwSignal::new(None),
             undo: RwSignal::new(None),

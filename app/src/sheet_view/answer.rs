@@ -11,7 +11,7 @@ use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{is_missing, row_at};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Standing, Verdict};
+use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Sheet, Standing, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
 use leptos::prelude::document;
 use wasm_bindgen::JsCast;
@@ -98,7 +98,7 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     // A hold's own gates are no measure: what it says is that it is shut, or open.
     let whole = sheet.verdict();
     // Nor is a check beside an answer that has none of its own, as long as it is within.
-    let aside = sheet.lead.is_none() && whole == Verdict::Within;
+    let aside = is_aside(sheet);
     let decisive = sheet.decisive().filter(|_| !is_hold && !aside);
     let word = decisive.map_or_else(|| whole.words(), Check::word);
     let line = el("p")
@@ -142,6 +142,11 @@ fn stands_still(question: Question, place: &El) {
             style.remove_property(HEIGHT).map(drop)
         };
     });
+}
+
+/// Whether the checks stand beside an answer that none of them is about, and nothing is the matter.
+fn is_aside(sheet: &Sheet) -> bool {
+    sheet.lead.is_none() && sheet.verdict() == Verdict::Within
 }
 
 /// A limit behind its figure: the unit has just been said, unless it is part of the figure.
@@ -204,14 +209,14 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
         let next = next(&voice.say(says));
         if over { next.class("next over") } else { next }
     });
-    let aside = sheet.lead.is_none() && sheet.verdict() == Verdict::Within;
+    let aside = is_aside(sheet);
     let decisive = sheet.decisive().filter(|_| !aside);
     let note = decisive.filter(|check| check.verdict != Verdict::Within);
     let note = note.and_then(|check| check.note.as_ref()).filter(|_| sheet.next.is_none());
     let note = note.map(|note| el("p").class("next").text(&voice.say(note)));
     let clause = decisive.map(|check| {
         let by = match check.source.confidence {
-            Confidence::CommonPractice => say!(w::SURE_ALONE, check.source.confidence.words()),
+            Confidence::CommonPractice => say!(w::BY, check.source.confidence.words()),
             _ => say!(w::BY, check.source.clause),
         };
         el("p").class("edition quiet").text(&voice.say(&by))
