@@ -22,6 +22,8 @@ pub enum Trade {
     First,
     /// The room itself, measured before anything in it is moved.
     Room,
+    /// Studs, plates, joists and what stands on them.
+    Framing,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
 }

@@ -5,6 +5,7 @@
 
 pub mod compare;
 pub mod electrical;
+pub mod framing;
 pub mod hazards;
 pub mod old_finish;
 pub mod residential;

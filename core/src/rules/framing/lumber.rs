@@ -1,0 +1,65 @@
+//! What a nominal size measures.
+
+use crate::measure::Length;
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    SAYS = "Dry dressed lumber is 1-1/2 in thick where it is called 2, and 1/2 in less than its name in width up to 6 in, 3/4 in less above.";
+    SEEN = "read in a summary of the standard. Older houses differ: 1-5/8 by 3-5/8 in the 1950s, full size before; measure";
+    TWO_BY_THREE = "2x3";
+    TWO_BY_FOUR = "2x4";
+    TWO_BY_SIX = "2x6";
+    TWO_BY_EIGHT = "2x8";
+    TWO_BY_TEN = "2x10";
+    TWO_BY_TWELVE = "2x12";
+    MEASURED = "Measured";
+}
+
+/// Where dressed sizes are published.
+pub static DRESSED: Source = Source {
+    key: "ps-20",
+    clause: "PS 20, American Softwood Lumber Standard, dry dressed sizes",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// The dressed thickness of what is called 2, and of one plate.
+pub const THICK: Length = Length::inches(3, 2);
+
+choice! {
+    /// A size by its name.
+    pub enum Nominal {
+        /// 2x4.
+        TwoByFour = "2x4", TWO_BY_FOUR;
+        /// 2x3.
+        TwoByThree = "2x3", TWO_BY_THREE;
+        /// 2x6.
+        TwoBySix = "2x6", TWO_BY_SIX;
+        /// 2x8.
+        TwoByEight = "2x8", TWO_BY_EIGHT;
+        /// 2x10.
+        TwoByTen = "2x10", TWO_BY_TEN;
+        /// 2x12.
+        TwoByTwelve = "2x12", TWO_BY_TWELVE;
+        /// Its width was measured.
+        Measured = "measured", MEASURED;
+    }
+}
+
+impl Nominal {
+    /// The dressed width; none where it was measured.
+    pub const fn width(self) -> Option<Length> {
+        let quarters = match self {
+            Self::TwoByThree => 10,
+            Self::TwoByFour => 14,
+            Self::TwoBySix => 22,
+            Self::TwoByEight => 29,
+            Self::TwoByTen => 37,
+            Self::TwoByTwelve => 45,
+            Self::Measured => return None,
+        };
+        Some(Length::inches(quarters, 4))
+    }
+}

@@ -1,0 +1,3 @@
+//! Wood framing: sizes, what may be cut out of a member, and what a roof asks of its ties.
+
+pub mod lumber;
