@@ -294,11 +294,6 @@ fn settle(mut solved: Solved, verified: &[(Electrical, Solved)]) -> Solved {
 
 /// How strict a sheet is: its verdict, then how little its lead check leaves.
 fn strictness(sheet: &Sheet) -> (Verdict, i128) {
-    let spare = sheet.lead().map_or(0, |check| match check.margin() {
-        Amount::Length(length) => length.nanometres().into(),
-        Amount::Area(area) => area.square_nanometres(),
-        Amount::Volume(volume) | Amount::Room(volume) => volume.units().into(),
-        Amount::Count(count) => count.into(),
-    });
+    let spare = sheet.lead().map_or(0, |check| check.margin().raw());
     (sheet.verdict(), -spare)
 }

@@ -3,7 +3,7 @@
 //! A [`Phrase`] holds one wording in each language; a [`Text`] is a phrase with its values, and
 //! [`Voice::say`] is the one place where the two meet. Nothing else builds text for people.
 
-use crate::measure::{Area, Length, Rounding, Shown, Units, Volume};
+use crate::measure::{Area, Length, Measure, Rounding, Shown, Units, Volume};
 
 /// One wording, with `{0}` where a value goes and `{0?one|many}` where it counts something.
 #[derive(Debug, PartialEq, Eq)]
@@ -51,6 +51,8 @@ pub enum Amount {
     Room(Volume),
     /// A count.
     Count(i64),
+    /// Any other physical quantity, with its unit.
+    Measure(Measure),
 }
 
 impl Amount {
@@ -61,6 +63,7 @@ impl Amount {
             Self::Area(area) => area.show(units, rounding),
             Self::Volume(volume) => volume.show(units, rounding),
             Self::Room(volume) => volume.show_as_room(units, rounding),
+            Self::Measure(measure) => measure.show(units, rounding),
             Self::Count(count) => {
                 let sign = if count < 0 { "−" } else { "" };
                 let figure = [sign, &count.unsigned_abs().to_string()].concat();
@@ -71,7 +74,10 @@ impl Amount {
 
     /// Whether the two are quantities of one kind.
     pub fn is_like(self, other: Self) -> bool {
-        std::mem::discriminant(&self) == std::mem::discriminant(&other)
+        match (self, other) {
+            (Self::Measure(one), Self::Measure(other)) => one.unit() == other.unit(),
+            _ => std::mem::discriminant(&self) == std::mem::discriminant(&other),
+        }
     }
 
     /// The text that reads back as exactly this amount.
@@ -82,6 +88,31 @@ impl Amount {
             Self::Volume(volume) => volume.exact(),
             Self::Room(volume) => volume.exact_as_room(),
             Self::Count(count) => count.to_string(),
+            Self::Measure(measure) => measure.exact(),
+        }
+    }
+
+    /// Its size in the smallest units that its kind is held in.
+    pub fn raw(self) -> i128 {
+        match self {
+            Self::Length(length) => length.nanometres().into(),
+            Self::Area(area) => area.square_nanometres(),
+            Self::Volume(volume) | Self::Room(volume) => volume.units().into(),
+            Self::Count(count) => count.into(),
+            Self::Measure(measure) => measure.millionths().into(),
+        }
+    }
+
+    /// One of the same kind, of another size; past the end of the scale its end.
+    pub fn of_same(self, raw: i128) -> Self {
+        let narrow = || raw.clamp(i64::MIN.into(), i64::MAX.into()) as i64;
+        match self {
+            Self::Length(_) => Self::Length(Length::from_nanometres(narrow())),
+            Self::Area(_) => Self::Area(Area::from_square_nanometres(raw)),
+            Self::Volume(_) => Self::Volume(Volume::from_units(narrow())),
+            Self::Room(_) => Self::Room(Volume::from_units(narrow())),
+            Self::Count(_) => Self::Count(narrow()),
+            Self::Measure(measure) => Self::Measure(measure.of_same(narrow())),
         }
     }
 
@@ -89,6 +120,9 @@ impl Amount {
     pub fn from_exact(text: &str) -> Option<Self> {
         if let Ok(count) = text.parse() {
             return Some(Self::Count(count));
+        }
+        if let Some(measure) = Measure::from_exact(text) {
+            return Some(Self::Measure(measure));
         }
         let units = Units::Customary;
         if let Ok(area) = Area::read(text, units) {
@@ -123,6 +157,7 @@ amounts! {
     Area, Area;
     Volume, Volume;
     i64, Count;
+    Measure, Measure;
 }
 
 /// What can stand in a phrase's `{0}`.
@@ -283,6 +318,9 @@ mod tests {
             Amount::Volume(Volume::from_units(7)),
             Amount::Room(Volume::over(floor, foot.times(8))),
             Amount::Room(Volume::from_units(7)),
+            Amount::Measure(Measure::whole(&crate::measure::unit::PSF, 30)),
+            Amount::Measure(Measure::new(&crate::measure::unit::PERCENT, -7)),
+            Amount::Measure(Measure::new(&crate::measure::unit::FAHRENHEIT, -40_000_001)),
         ] {
             assert_eq!(Amount::from_exact(&amount.exact()), Some(amount));
         }

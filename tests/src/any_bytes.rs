@@ -7,7 +7,7 @@ use ledgerboard_core::edition::Basis;
 use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::record::{self, Head};
 use ledgerboard_core::job::{Edit, Job, Mark, Stamp, apply};
-use ledgerboard_core::measure::{Area, Day, Length, Units, Volume};
+use ledgerboard_core::measure::{Area, Day, Length, Measure, Unit, Units, Volume, unit};
 
 /// A sequence that looks like chance and is the same every time.
 ///
@@ -56,7 +56,7 @@ pub struct Reader {
 }
 
 /// All readers.
-pub const READERS: [Reader; 8] = [
+pub const READERS: [Reader; 9] = [
     Reader {
         name: "lengths",
         seeds: lengths,
@@ -66,6 +66,13 @@ pub const READERS: [Reader; 8] = [
     },
     Reader { name: "areas", seeds: areas, read: area, seal: as_is, signs: "0123456789 ." },
     Reader { name: "volumes", seeds: volumes, read: volume, seal: as_is, signs: "0123456789 ." },
+    Reader {
+        name: "measures",
+        seeds: measures,
+        read: measure,
+        seal: as_is,
+        signs: "0123456789 .-",
+    },
     Reader { name: "days", seeds: days, read: day, seal: as_is, signs: "0123456789" },
     Reader { name: "links", seeds: links, read: link, seal: as_is, signs: "0123456789abc%.&" },
     Reader { name: "records", seeds: records, read: record, seal: sealed, signs: "0123456789abc " },
@@ -192,6 +199,10 @@ fn volumes() -> Vec<String> {
     owned(&["20.3 in3", "18 cu in", "300 cm3", "12 ft3", "2,5 m3", "14.0", "1 1/2 in³"])
 }
 
+fn measures() -> Vec<String> {
+    owned(&["30 psf", "-10 °F", "1.5 kPa", "4 1/2", "12,5 %", "$40", "6 in 12", "38 R", "200 cfm"])
+}
+
 fn days() -> Vec<String> {
     owned(&["2026-11-25", "25 Nov 2026", "November 25, 2026", "11/25/2026", "1931-02-28"])
 }
@@ -263,6 +274,12 @@ fn area(text: &str) -> bool {
 
 fn volume(text: &str) -> bool {
     both_units(|units| Volume::read(text, units))
+}
+
+/// Taken where it is in any unit.
+fn measure(text: &str) -> bool {
+    let read = |unit: &&'static Unit| both_units(|units| Measure::read(text, unit, units));
+    unit::ALL.iter().filter(|unit| read(unit)).count() > 0
 }
 
 fn day(text: &str) -> bool {

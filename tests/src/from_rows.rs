@@ -1,7 +1,7 @@
 //! Inputs made from a calculator's rows: the same rows that draw its form and read it.
 
 use ledgerboard_core::fields::{Item, Kind, Row, Span};
-use ledgerboard_core::measure::{Area, Day, Length, Volume};
+use ledgerboard_core::measure::{Area, Day, Length, Measure, Volume};
 use ledgerboard_core::wire::Node;
 use proptest::collection::vec;
 use proptest::option;
@@ -79,6 +79,11 @@ fn field(row: &'static Row) -> BoxedStrategy<Node> {
             let stamp = Volume::hundredths(units / 163_870_640 * 10);
             [stamp, Volume::from_units(units)].map(Volume::exact)
         }),
+        Kind::Room(span) => quantity(span, Volume::units, |units| {
+            let foot = Volume::hundredths(172_800);
+            [foot.times(units / foot.units()), Volume::from_units(units)].map(Volume::exact_as_room)
+        }),
+        Kind::Measure(span) => measure(span),
         Kind::Count { least, most, .. } => (least..=most).prop_map(Node::Whole).boxed(),
         Kind::Number(span) => number(span),
         Kind::Text(most) => line(most),
@@ -105,6 +110,21 @@ fn quantity<T: Copy + Ord + std::fmt::Debug + 'static>(
         let [coarse_text, fine_text] = texts(value);
         // The coarse step may fall under the least; then the fine one stands.
         Node::Text(if coarse && value - least > 200_000_000 { coarse_text } else { fine_text })
+    });
+    if span.optional {
+        option::of(value).prop_map(|value| value.unwrap_or(Node::text(""))).boxed()
+    } else {
+        value.boxed()
+    }
+}
+
+/// To the tenth mostly; any millionth else.
+fn measure(span: Span<Measure>) -> BoxedStrategy<Node> {
+    let (least, most) = (span.least.millionths(), span.most.millionths());
+    let value = (least..=most, prop::bool::weighted(0.8)).prop_map(move |(value, coarse)| {
+        let tenth = value / 100_000 * 100_000;
+        let value = if coarse && tenth >= least { tenth } else { value };
+        Node::Text(span.least.of_same(value).exact())
     });
     if span.optional {
         option::of(value).prop_map(|value| value.unwrap_or(Node::text(""))).boxed()

@@ -59,6 +59,7 @@ readers! {
     any_length_is_read_or_refused: "lengths";
     any_area_is_read_or_refused: "areas";
     any_volume_is_read_or_refused: "volumes";
+    any_measure_is_read_or_refused: "measures";
     any_day_is_read_or_refused: "days";
     any_link_is_read_or_refused: "links";
     any_record_is_read_or_refused: "records";

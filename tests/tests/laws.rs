@@ -4,7 +4,7 @@
 use ledgerboard_core::catalog::{self, Entry, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::fields::without_evidence;
-use ledgerboard_core::measure::{Area, Length, Units, Volume};
+use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::{Ink, Standing, Surface, Value, Verdict};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Amount, Language, Text, Voice};
@@ -21,23 +21,11 @@ fn bases() -> impl Iterator<Item = Basis> {
 const PAGE: f64 = 288.0;
 
 fn nothing(amount: Amount) -> bool {
-    matches!(
-        amount,
-        Amount::Length(Length::ZERO)
-            | Amount::Area(Area::ZERO)
-            | Amount::Volume(Volume::ZERO)
-            | Amount::Room(Volume::ZERO)
-            | Amount::Count(0)
-    )
+    amount.raw() == 0
 }
 
 fn below(amount: Amount) -> bool {
-    match amount {
-        Amount::Length(length) => length < Length::ZERO,
-        Amount::Area(area) => area < Area::ZERO,
-        Amount::Volume(volume) | Amount::Room(volume) => volume < Volume::ZERO,
-        Amount::Count(count) => count < 0,
-    }
+    amount.raw() < 0
 }
 
 fn check_sheet(worked: &Worked) {

@@ -24,6 +24,12 @@ impl Prints {
             Amount::Volume(volume) => (1, volume.units().unsigned_abs().into()),
             Amount::Area(area) => (2, area.square_nanometres().unsigned_abs()),
             Amount::Room(volume) => (3, volume.units().unsigned_abs().into()),
+            // Of one unit, told apart from other units by its key.
+            Amount::Measure(measure) => {
+                let unit = measure.unit().key.bytes().map(u128::from);
+                let unit = unit.fold(0, |sum, byte| sum * 256 + byte) << 64;
+                (4, unit + u128::from(measure.millionths().unsigned_abs()))
+            }
             Amount::Count(_) => return,
         };
         let figures = self.0.entry(key).or_default();
@@ -124,12 +130,7 @@ fn one_amount_prints_one_way_on_every_sheet() {
                 let Ok(worked) = worked else { return Ok(()) };
                 check_prints(&worked);
                 for check in &worked.sheet.checks {
-                    let margin = match check.margin() {
-                        Amount::Length(length) => length.nanometres().into(),
-                        Amount::Volume(volume) | Amount::Room(volume) => volume.units().into(),
-                        Amount::Area(area) => area.square_nanometres(),
-                        Amount::Count(count) => i128::from(count),
-                    };
+                    let margin = check.margin().raw();
                     for units in [Units::Customary, Units::Metric] {
                         let value = check.value.show(units, check.value_rounding());
                         let limit = check.limit.show(units, Rounding::Nearest);

@@ -83,6 +83,12 @@ fn every_bound_of_every_quantity_is_named_for_what_is_past_it() {
                 let (below, above) = (span.least.minus(step).exact(), span.most.plus(step).exact());
                 (Amount::Volume(span.least), Amount::Volume(span.most), below, above)
             }
+            Kind::Measure(span) => {
+                let (least, most) = (span.least.millionths(), span.most.millionths());
+                let below = span.least.of_same(least - 1).exact();
+                let above = span.most.of_same(most + 1).exact();
+                (Amount::Measure(span.least), Amount::Measure(span.most), below, above)
+            }
             _ => continue,
         };
         let shown = |amount: Amount| {
@@ -99,7 +105,8 @@ fn every_bound_of_every_quantity_is_named_for_what_is_past_it() {
 #[test]
 fn every_example_can_be_typed_into_its_own_field() {
     for row in all_rows() {
-        if !matches!(row.kind, Kind::Length(_) | Kind::Volume(_)) {
+        if !matches!(row.kind, Kind::Length(_) | Kind::Volume(_) | Kind::Room(_) | Kind::Measure(_))
+        {
             continue;
         }
         let said = says(row, "?");

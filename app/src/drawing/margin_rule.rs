@@ -34,25 +34,14 @@ pub(crate) fn spare(check: &Check) -> Text {
 }
 
 fn turned(amount: Amount) -> Amount {
-    match amount {
-        Amount::Length(length) => Amount::Length(Length::ZERO.minus(length)),
-        Amount::Area(area) => Amount::Area(Area::ZERO.minus(area)),
-        Amount::Volume(volume) => Amount::Volume(Volume::ZERO.minus(volume)),
-        Amount::Room(volume) => Amount::Room(Volume::ZERO.minus(volume)),
-        Amount::Count(count) => Amount::Count(count.saturating_neg()),
-    }
+    amount.of_same(amount.raw().saturating_neg())
 }
 
 /// An amount in its own smallest units; an area in square micrometres, which fit.
 fn raw(amount: Amount) -> i64 {
-    match amount {
-        Amount::Length(length) => length.nanometres(),
-        Amount::Area(area) => {
-            i64::try_from(area.square_nanometres() / 1_000_000).unwrap_or(i64::MAX)
-        }
-        Amount::Volume(volume) | Amount::Room(volume) => volume.units(),
-        Amount::Count(count) => count,
-    }
+    let raw =
+        if matches!(amount, Amount::Area(_)) { amount.raw() / 1_000_000 } else { amount.raw() };
+    raw.clamp(i64::MIN.into(), i64::MAX.into()) as i64
 }
 
 /// The round values between nothing and `end`.
@@ -78,6 +67,7 @@ fn step(amount: Amount, units: Units, end: i64) -> i64 {
         (Amount::Room(_), Units::Metric) => decimal(100_000_000_000_000),
         (Amount::Volume(_), Units::Customary) => decimal(Volume::hundredths(10).units()),
         (Amount::Volume(_), Units::Metric) => decimal(100_000_000),
+        (Amount::Measure(_), _) => decimal(10_000),
         (Amount::Length(_), Units::Metric) => decimal(1_000_000),
         (Amount::Length(_), Units::Customary) => {
             let inches =

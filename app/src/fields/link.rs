@@ -7,26 +7,16 @@ use crate::jobs::shown;
 use crate::question::{Linked, Question, Source};
 use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w};
-use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::fields::Row;
 use ledgerboard_core::job::TieState;
-use ledgerboard_core::measure::{Area, Length, Rounding, Volume};
+use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Amount, Arg};
 use leptos::prelude::*;
 
-/// A quantity of a row's kind, to ask the job for its like.
-fn like(row: &Row) -> Option<Amount> {
-    match row.kind {
-        Kind::Length(_) => Some(Amount::Length(Length::ZERO)),
-        Kind::Area(_) => Some(Amount::Area(Area::ZERO)),
-        Kind::Volume(_) => Some(Amount::Volume(Volume::ZERO)),
-        _ => None,
-    }
-}
-
 /// What stands under a quantity: its link, that it was cut, or the way to link it.
 pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Option<El> {
-    let like = like(row)?;
+    let like = row.kind.zero()?;
     let place = place.clone();
     let path = place.path.clone();
     let linked = Memo::new(move |_| question.linked(&path));

@@ -89,7 +89,7 @@ fn asked(
 fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
     let place = Place::new(row, parent);
     match row.kind {
-        Kind::Length(_) | Kind::Area(_) | Kind::Volume(_) => {
+        Kind::Length(_) | Kind::Area(_) | Kind::Volume(_) | Kind::Room(_) | Kind::Measure(_) => {
             quantity::quantity(question, row, &place)
         }
         Kind::Count { least, most, .. } => {

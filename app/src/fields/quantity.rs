@@ -1,4 +1,4 @@
-//! A length, an area or a volume: the text is the truth, and what it is understood as stands beside it.
+//! A quantity with a unit: the text is the truth, and what it is understood as stands beside it.
 
 use super::link;
 use super::ruler::ruler;
@@ -8,7 +8,7 @@ use crate::question::{Question, as_typed};
 use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, heard};
-use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
+use ledgerboard_core::measure::{Rounding, Units};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Amount;
@@ -63,11 +63,7 @@ pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> 
 
 /// The unit of a bare figure, or how a text is understood where that differs from it.
 fn beside(row: &Row, typed: &str, units: Units) -> String {
-    let bare = || match row.kind {
-        Kind::Length(_) => Length::ZERO.show(units, Rounding::Nearest).unit,
-        Kind::Area(_) => Area::ZERO.show(units, Rounding::Nearest).unit,
-        _ => Volume::ZERO.show(units, Rounding::Nearest).unit,
-    };
+    let bare = || row.kind.zero().map_or("", |zero| zero.show(units, Rounding::Nearest).unit);
     let said = |amount: Amount| {
         let shown = amount.show(units, Rounding::Nearest);
         let typed = typed.trim();
@@ -95,12 +91,7 @@ fn beside(row: &Row, typed: &str, units: Units) -> String {
 
 /// Values that one tap puts in.
 fn common(question: Question, row: &'static Row, place: &Place) -> Option<El> {
-    let amounts: Vec<Amount> = match row.kind {
-        Kind::Length(span) => span.common.iter().copied().map(Amount::Length).collect(),
-        Kind::Area(span) => span.common.iter().copied().map(Amount::Area).collect(),
-        Kind::Volume(span) => span.common.iter().copied().map(Amount::Volume).collect(),
-        _ => Vec::new(),
-    };
+    let amounts = row.kind.common();
     if amounts.is_empty() {
         return None;
     }

@@ -101,9 +101,7 @@ pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Sour
     let Some(job) = home(desk, mark) else { return Vec::new() };
     let own = mark.get().map(|place| place.mark).unwrap_or_default();
     let survey = Survey::of(&job);
-    let kinds =
-        [Amount::Length(Length::ZERO), Amount::Area(Area::ZERO), Amount::Volume(Volume::ZERO)];
-    let offers = kinds.into_iter().flat_map(|like| survey.offers(&own, like));
+    let offers = survey.all_offers(&own).into_iter();
     offers
         .map(|offer| Source {
             mark: offer.mark.id.clone(),

@@ -21,6 +21,11 @@ fn one(row: &Row, voice: Voice) -> Node {
         Kind::Length(span) => quantity(&mut parts, "length", span, Amount::Length, voice),
         Kind::Area(span) => quantity(&mut parts, "area", span, Amount::Area, voice),
         Kind::Volume(span) => quantity(&mut parts, "volume", span, Amount::Volume, voice),
+        Kind::Room(span) => quantity(&mut parts, "room volume", span, Amount::Room, voice),
+        Kind::Measure(span) => {
+            quantity(&mut parts, "measure", span, Amount::Measure, voice);
+            parts.push(entry("unit", Node::text(span.least.unit().key)));
+        }
         Kind::Count { least, most, why } => {
             parts.push(entry("kind", Node::text("count")));
             parts.push(entry("least", Node::Whole(least)));

@@ -3,7 +3,7 @@
 use super::form::{Field, Form};
 use super::row::{Item, Kind, Pick, Row, Span};
 use super::words as w;
-use crate::measure::{Area, Length, Problem, Reading, Units, Volume};
+use crate::measure::{Area, Length, Measure, Problem, Reading, Units, Volume};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
@@ -195,48 +195,93 @@ impl<'a> Reader<'a> {
 
 /// A quantity that a row can hold: how it is read, and its row's bounds.
 trait Measured: Copy + Ord + 'static {
-    fn read(text: &str, units: Units) -> Reading<Self>;
-    fn amount(self) -> Amount;
+    fn read(text: &str, kind: Kind, units: Units) -> Reading<Self>;
+    fn amount(self, kind: Kind) -> Amount;
     fn span(kind: Kind) -> Option<Span<Self>>;
-    /// How it may be written, by the most that its row takes.
-    fn example(most: Option<Self>) -> &'static Phrase;
+    /// How it may be written, by the kind of its row.
+    fn example(kind: Kind) -> Arg;
 }
 
 /// The example of a long length is 112-1/2 in; a row that takes less shows a short one.
 const LONG: Length = Length::inches(225, 2);
 
-fn length_example(most: Option<Length>) -> &'static Phrase {
-    if most.is_none_or(|most| most >= LONG) { &w::A_LENGTH } else { &w::A_SHORT_LENGTH }
+impl Measured for Length {
+    fn read(text: &str, _: Kind, units: Units) -> Reading<Self> {
+        Self::read(text, units)
+    }
+    fn amount(self, _: Kind) -> Amount {
+        Amount::Length(self)
+    }
+    fn span(kind: Kind) -> Option<Span<Self>> {
+        if let Kind::Length(span) = kind { Some(span) } else { None }
+    }
+    fn example(kind: Kind) -> Arg {
+        match Self::span(kind) {
+            Some(span) if span.most < LONG => (&w::A_SHORT_LENGTH).into(),
+            _ => (&w::A_LENGTH).into(),
+        }
+    }
 }
 
-fn area_example(_: Option<Area>) -> &'static Phrase {
-    &w::AN_AREA
+impl Measured for Area {
+    fn read(text: &str, _: Kind, units: Units) -> Reading<Self> {
+        Self::read(text, units)
+    }
+    fn amount(self, _: Kind) -> Amount {
+        Amount::Area(self)
+    }
+    fn span(kind: Kind) -> Option<Span<Self>> {
+        if let Kind::Area(span) = kind { Some(span) } else { None }
+    }
+    fn example(_: Kind) -> Arg {
+        (&w::AN_AREA).into()
+    }
 }
 
-fn volume_example(_: Option<Volume>) -> &'static Phrase {
-    &w::A_VOLUME
+/// A box's volume in a row of volumes, a room's in a row of those.
+impl Measured for Volume {
+    fn read(text: &str, kind: Kind, units: Units) -> Reading<Self> {
+        match kind {
+            Kind::Room(_) => Self::read_as_room(text, units),
+            _ => Self::read(text, units),
+        }
+    }
+    fn amount(self, kind: Kind) -> Amount {
+        if matches!(kind, Kind::Room(_)) { Amount::Room(self) } else { Amount::Volume(self) }
+    }
+    fn span(kind: Kind) -> Option<Span<Self>> {
+        if let Kind::Volume(span) | Kind::Room(span) = kind { Some(span) } else { None }
+    }
+    fn example(kind: Kind) -> Arg {
+        if matches!(kind, Kind::Room(_)) { &w::A_ROOM } else { &w::A_VOLUME }.into()
+    }
+}
+
+impl Measured for Measure {
+    fn read(text: &str, kind: Kind, units: Units) -> Reading<Self> {
+        match kind {
+            Kind::Measure(span) => Self::read(text, span.least.unit(), units),
+            _ => Err(Problem::NotANumber),
+        }
+    }
+    fn amount(self, _: Kind) -> Amount {
+        Amount::Measure(self)
+    }
+    fn span(kind: Kind) -> Option<Span<Self>> {
+        if let Kind::Measure(span) = kind { Some(span) } else { None }
+    }
+    /// One from the middle of what fits, to the whole unit where there is one.
+    fn example(kind: Kind) -> Arg {
+        let Some(span) = Self::span(kind) else { return "".into() };
+        let (least, most) = (span.least.millionths(), span.most.millionths());
+        let middle = least / 2 + most / 2;
+        let whole = middle / 1_000_000 * 1_000_000;
+        Amount::Measure(span.least.of_same(if whole > least { whole } else { middle })).into()
+    }
 }
 
 macro_rules! measured {
-    ($quantity:ident, $example:ident) => {
-        impl Measured for $quantity {
-            fn read(text: &str, units: Units) -> Reading<Self> {
-                Self::read(text, units)
-            }
-            fn amount(self) -> Amount {
-                Amount::$quantity(self)
-            }
-            fn span(kind: Kind) -> Option<Span<Self>> {
-                match kind {
-                    Kind::$quantity(span) => Some(span),
-                    _ => None,
-                }
-            }
-            fn example(most: Option<Self>) -> &'static Phrase {
-                $example(most)
-            }
-        }
-
+    ($quantity:ident) => {
         impl Field for $quantity {
             fn take(
                 &mut self,
@@ -274,15 +319,16 @@ macro_rules! measured {
         }
     };
 }
-measured!(Length, length_example);
-measured!(Area, area_example);
-measured!(Volume, volume_example);
+measured!(Length);
+measured!(Area);
+measured!(Volume);
+measured!(Measure);
 
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     let span = T::span(row.kind);
-    let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount());
-    let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(), span.why);
-    match (T::read(given, units), span) {
+    let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount(row.kind));
+    let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(row.kind), span.why);
+    match (T::read(given, row.kind, units), span) {
         (Ok(value), Some(span)) if value < span.least => Err(low(span)),
         (Ok(value), Some(span)) if value > span.most => Err(high(span)),
         (Ok(value), _) => Ok(value),
@@ -290,13 +336,12 @@ fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
         (Err(Problem::TooLarge), Some(span)) => {
             Err(if given.trim().starts_with(['-', '−']) { low(span) } else { high(span) })
         }
-        (Err(problem), span) => {
-            Err(complain(problem, row, given, T::example(span.map(|span| span.most))))
-        }
+        (Err(problem), _) => Err(complain(problem, row, given, T::example(row.kind))),
     }
 }
 
-pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: &'static Phrase) -> Text {
+pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: impl Into<Arg>) -> Text {
+    let example = example.into();
     let phrase = match problem {
         Problem::Empty => return say!(w::NEEDED, row.label, example),
         Problem::NotANumber => &w::CANT_READ,
@@ -306,7 +351,7 @@ pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: &'stat
         Problem::TooLarge | Problem::TooManyDigits => &w::TOO_MANY_DIGITS,
         Problem::TwoMeanings => &w::TWO_DAYS,
     };
-    Text { phrase, args: vec![Arg::from(given.trim()), Arg::from(example)] }
+    Text { phrase, args: vec![Arg::from(given.trim()), example] }
 }
 
 /// What a field's text is understood as, or what is wrong with it: the screen shows it beside
@@ -319,11 +364,31 @@ pub fn heard(row: &Row, given: &str, units: Units) -> Result<Option<Amount>, Tex
     if optional && given.trim().is_empty() {
         return Ok(None);
     }
-    match row.kind {
-        Kind::Length(_) => hear::<Length>(row, given, units).map(|length| Some(length.amount())),
-        Kind::Area(_) => hear::<Area>(row, given, units).map(|area| Some(area.amount())),
-        _ => hear::<Volume>(row, given, units).map(|volume| Some(volume.amount())),
+    fn as_amount<T: Measured>(row: &Row, given: &str, units: Units) -> Result<Amount, Text> {
+        hear::<T>(row, given, units).map(|value| value.amount(row.kind))
     }
+    let hear = match row.kind {
+        Kind::Length(_) => as_amount::<Length>,
+        Kind::Area(_) => as_amount::<Area>,
+        Kind::Measure(_) => as_amount::<Measure>,
+        _ => as_amount::<Volume>,
+    };
+    hear(row, given, units).map(Some)
+}
+
+/// The amount that a text means in a row of quantities, whatever the row's bounds; none where it
+/// can't be read.
+pub(super) fn amount(kind: Kind, text: &str, units: Units) -> Option<Amount> {
+    fn read<T: Measured>(kind: Kind, text: &str, units: Units) -> Option<Amount> {
+        T::read(text, kind, units).ok().map(|value| value.amount(kind))
+    }
+    let read = match kind {
+        Kind::Length(_) => read::<Length>,
+        Kind::Area(_) => read::<Area>,
+        Kind::Measure(_) => read::<Measure>,
+        _ => read::<Volume>,
+    };
+    read(kind, text, units)
 }
 
 impl Field for bool {

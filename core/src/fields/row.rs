@@ -1,8 +1,8 @@
 //! What a field row holds.
 
-use crate::measure::{Area, Length, Volume};
+use crate::measure::{Area, Length, Measure, Volume};
 use crate::wire::Node;
-use crate::words::Phrase;
+use crate::words::{Amount, Phrase};
 
 /// One input: its name, what it may be, and when it is asked.
 #[derive(Clone, Copy, Debug)]
@@ -67,7 +67,8 @@ impl Row {
     pub const fn aside(self) -> Self {
         let optional = match self.kind {
             Kind::Length(span) => span.optional,
-            Kind::Volume(span) => span.optional,
+            Kind::Volume(span) | Kind::Room(span) => span.optional,
+            Kind::Measure(span) => span.optional,
             _ => false,
         };
         assert!(optional, "only a quantity that may be left empty can stand aside");
@@ -109,6 +110,10 @@ pub enum Kind {
     Area(Span<Area>),
     /// A volume.
     Volume(Span<Volume>),
+    /// A room's volume, in cubic feet.
+    Room(Span<Volume>),
+    /// Any other quantity, in the unit of its bounds.
+    Measure(Span<Measure>),
     /// A whole number.
     Count {
         /// The fewest.
@@ -149,8 +154,34 @@ impl Kind {
         match self {
             Self::Length(span) => Some(span.optional),
             Self::Area(span) => Some(span.optional),
-            Self::Volume(span) => Some(span.optional),
+            Self::Volume(span) | Self::Room(span) => Some(span.optional),
+            Self::Measure(span) => Some(span.optional),
             _ => None,
+        }
+    }
+
+    /// Nothing, of the quantity that it holds; none where it holds none.
+    pub fn zero(self) -> Option<Amount> {
+        match self {
+            Self::Length(span) => Some(Amount::Length(span.least)),
+            Self::Area(span) => Some(Amount::Area(span.least)),
+            Self::Volume(span) => Some(Amount::Volume(span.least)),
+            Self::Room(span) => Some(Amount::Room(span.least)),
+            Self::Measure(span) => Some(Amount::Measure(span.least)),
+            _ => None,
+        }
+        .map(|least| least.of_same(0))
+    }
+
+    /// Values of it that are offered for one tap.
+    pub fn common(self) -> Vec<Amount> {
+        match self {
+            Self::Length(span) => span.common.iter().copied().map(Amount::Length).collect(),
+            Self::Area(span) => span.common.iter().copied().map(Amount::Area).collect(),
+            Self::Volume(span) => span.common.iter().copied().map(Amount::Volume).collect(),
+            Self::Room(span) => span.common.iter().copied().map(Amount::Room).collect(),
+            Self::Measure(span) => span.common.iter().copied().map(Amount::Measure).collect(),
+            _ => Vec::new(),
         }
     }
 }

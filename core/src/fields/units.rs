@@ -1,30 +1,28 @@
 //! Quantities of a tree with their units written out, and as a person would type them. What can't
 //! be read stays as typed, both ways.
 
+use super::reader::amount;
 use super::row::{Kind, Row};
-use crate::measure::{Area, Length, Rounding, Shown, Units, Volume};
+use crate::measure::{Rounding, Units};
 use crate::wire::Node;
+use crate::words::Amount;
 
 /// The same tree with its unit written to every quantity that can be read, so that a change of
 /// units doesn't change what was meant.
 pub fn restate(rows: &[Row], from: &Node, units: Units) -> Node {
-    each_quantity(rows, from, &|kind, text| match kind {
-        Kind::Length(_) => Length::read(text, units).ok().map(Length::exact),
-        Kind::Area(_) => Area::read(text, units).ok().map(Area::exact),
-        _ => Volume::read(text, units).ok().map(Volume::exact),
-    })
+    each_quantity(rows, from, &|kind, text| amount(kind, text, units).map(Amount::exact))
 }
 
 /// The same tree with units left out wherever the bare figure says exactly the same, as a person
 /// would have typed it.
 pub fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
-    let bare = |shown: Shown| (!shown.rounded).then_some(shown.figure);
     each_quantity(rows, from, &|kind, text| match kind {
         // Feet and inches are not one figure: they keep their units.
         Kind::Length(_) if units == Units::Customary => None,
-        Kind::Length(_) => bare(Length::read(text, units).ok()?.show(units, Rounding::Nearest)),
-        Kind::Area(_) => bare(Area::read(text, units).ok()?.show(units, Rounding::Nearest)),
-        _ => bare(Volume::read(text, units).ok()?.show(units, Rounding::Nearest)),
+        _ => {
+            let shown = amount(kind, text, units)?.show(units, Rounding::Nearest);
+            (!shown.rounded).then_some(shown.figure)
+        }
     })
 }
 

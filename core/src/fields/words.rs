@@ -26,6 +26,7 @@ words! {
     A_SHORT_LENGTH = "1 1/2, 1.5 or 38 mm";
     AN_AREA = "160, 160 sq ft or 14.9 m2";
     A_VOLUME = "20.3 or 333 cm3";
+    A_ROOM = "1344, 1344 cu ft or 38 m3";
     WHOLE_LABEL = "the whole question";
     UNKNOWN_LABEL = "a field this version knows";
 }

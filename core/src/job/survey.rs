@@ -118,6 +118,13 @@ impl<'a> Survey<'a> {
     /// The figures of other marks that `mark`'s input could take: of the same kind as `like`, and
     /// not from a mark that draws on `mark` itself. `mark` is empty for one that is not kept yet.
     pub fn offers(&self, mark: &str, like: Amount) -> Vec<Offer<'a>> {
+        let mut all = self.all_offers(mark);
+        all.retain(|offer| offer.figure.amount.is_like(like));
+        all
+    }
+
+    /// The figures of other marks of any kind that `mark`'s input could take.
+    pub fn all_offers(&self, mark: &str) -> Vec<Offer<'a>> {
         let mut all = Vec::new();
         for (at, source) in self.job.marks.iter().enumerate() {
             let Some(Ok(worked)) = self.worked.get(at) else { continue };
@@ -126,9 +133,7 @@ impl<'a> Survey<'a> {
             }
             let sheet = &worked.sheet;
             for figure in std::iter::once(&sheet.headline).chain(&sheet.figures) {
-                if figure.amount.is_like(like) {
-                    all.push(Offer { mark: source, figure: figure.clone() });
-                }
+                all.push(Offer { mark: source, figure: figure.clone() });
             }
         }
         all

@@ -8,14 +8,18 @@ mod area;
 mod day;
 mod decimal;
 mod length;
+mod physical;
 mod reading;
+pub mod unit;
 mod volume;
 
 pub use area::Area;
 pub use day::Day;
 pub use decimal::Decimal;
 pub use length::Length;
+pub use physical::Measure;
 pub use reading::{Problem, Reading, Scanner};
+pub use unit::Unit;
 pub(crate) use volume::CUBIC_NANOMETRES;
 pub use volume::Volume;
 

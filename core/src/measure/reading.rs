@@ -73,6 +73,11 @@ impl<'a> Scanner<'a> {
         self.rest.is_empty()
     }
 
+    /// What is left.
+    pub(crate) fn rest(&self) -> &'a str {
+        self.rest
+    }
+
     fn space(&mut self) {
         self.rest = self.rest.trim_start();
     }

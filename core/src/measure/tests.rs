@@ -277,3 +277,46 @@ proptest! {
         }
     }
 }
+
+/// Source: conversion factors of NIST SP 811 (2008), B.8; 350 °F for 177 °C is in its B.8 text's
+/// convention `t/°C = (t/°F − 32)/1.8`.
+#[test]
+fn measures_read_and_show_in_both_units() {
+    use unit::{BTUH, CFM, FAHRENHEIT, MONEY_SPENT, PERCENT, PITCH, PSF, R_VALUE};
+    let say = |measure: Measure, units| measure.show(units, Rounding::Nearest).text();
+    for (text, unit, units, exact, customary, metric) in [
+        ("30", &PSF, Units::Customary, "30 psf", "30 psf", "≈ 1.44 kPa"),
+        ("1.5 kPa", &PSF, Units::Customary, "31.328151 psf", "≈ 31.3 psf", "≈ 1.5 kPa"),
+        ("1,5", &PSF, Units::Metric, "31.328151 psf", "≈ 31.3 psf", "≈ 1.5 kPa"),
+        ("68 °F", &FAHRENHEIT, Units::Metric, "68 °F", "68 °F", "≈ 20 °C"),
+        ("-40 F", &FAHRENHEIT, Units::Customary, "-40 °F", "−40 °F", "≈ −40 °C"),
+        ("20 C", &FAHRENHEIT, Units::Customary, "68 °F", "68 °F", "≈ 20 °C"),
+        ("12.5%", &PERCENT, Units::Customary, "12.5 %", "12.5 %", "12.5 %"),
+        ("6 in 12", &PITCH, Units::Customary, "6 /12", "6 in 12", "6 in 12"),
+        ("6:12", &PITCH, Units::Customary, "6 /12", "6 in 12", "6 in 12"),
+        ("$40", &MONEY_SPENT, Units::Customary, "40 $", "40 $", "40 $"),
+        ("12000 btuh", &BTUH, Units::Customary, "12000 btu/h", "12000 Btu/h", "≈ 3517 W"),
+        ("100 cfm", &CFM, Units::Customary, "100 cfm", "100 cfm", "≈ 47 L/s"),
+        ("38 R", &R_VALUE, Units::Customary, "38 r", "38 R", "≈ 6.69 m²K/W"),
+    ] {
+        let read = Measure::read(text, unit, units).unwrap();
+        assert_eq!(read.exact(), exact, "{text}");
+        assert_eq!(Measure::from_exact(exact), Some(read), "{text}");
+        assert_eq!(say(read, Units::Customary), customary, "{text}");
+        assert_eq!(say(read, Units::Metric), metric, "{text}");
+    }
+    for (text, unit) in [("30 kg", &PSF), ("$40 $", &MONEY_SPENT), ("30 psf x", &PSF), ("", &PSF)] {
+        assert!(Measure::read(text, unit, Units::Customary).is_err(), "{text}");
+    }
+}
+
+#[test]
+fn no_two_units_have_one_key_and_none_reads_as_a_length_area_or_volume() {
+    for (at, unit) in unit::ALL.iter().enumerate() {
+        assert!(!unit::ALL[at + 1..].iter().any(|other| other.key == unit.key), "{}", unit.key);
+        let text = Measure::whole(unit, 3).exact();
+        assert!(Length::read(&text, Units::Customary).is_err(), "{text}");
+        assert!(Area::read(&text, Units::Customary).is_err(), "{text}");
+        assert!(Volume::read(&text, Units::Customary).is_err(), "{text}");
+    }
+}

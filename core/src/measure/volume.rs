@@ -64,6 +64,18 @@ impl Volume {
     /// # Errors
     /// The [`Problem`]; [`Problem::TooLarge`] past [`Volume::MAX`].
     pub fn read(text: &str, units: Units) -> Reading<Self> {
+        Self::read_bare(text, if units == Units::Metric { CUBIC_CENTIMETRE } else { CUBIC_INCH })
+    }
+
+    /// The same for a room's: a bare number is cubic feet or cubic metres.
+    ///
+    /// # Errors
+    /// As [`Volume::read`].
+    pub fn read_as_room(text: &str, units: Units) -> Reading<Self> {
+        Self::read_bare(text, if units == Units::Metric { CUBIC_METRE } else { CUBIC_FOOT })
+    }
+
+    fn read_bare(text: &str, bare: i64) -> Reading<Self> {
         let mut scan = Scanner::new(text);
         if scan.is_done() {
             return Err(Problem::Empty);
@@ -71,8 +83,8 @@ impl Volume {
         let minus = scan.take_minus();
         let number = scan.number()?;
         let size = match scan.joined_unit().as_str() {
-            "" if units == Units::Metric => CUBIC_CENTIMETRE,
-            "" | "in3" | "in³" | "in^3" | "cuin" | "cu.in." | "cu.in" | "ci" => CUBIC_INCH,
+            "" => bare,
+            "in3" | "in³" | "in^3" | "cuin" | "cu.in." | "cu.in" | "ci" => CUBIC_INCH,
             "cm3" | "cm³" | "cm^3" | "cc" | "ml" => CUBIC_CENTIMETRE,
             "ft3" | "ft³" | "ft^3" | "cuft" | "cu.ft." | "cu.ft" | "cf" => CUBIC_FOOT,
             "m3" | "m³" | "m^3" => CUBIC_METRE,

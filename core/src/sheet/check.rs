@@ -1,7 +1,7 @@
 //! A rule, how near it is, and where it is published.
 
 use super::Source;
-use crate::measure::{Area, Length, Rounding, Volume};
+use crate::measure::Rounding;
 use crate::words;
 use crate::words::{Amount, Phrase, Text};
 
@@ -113,16 +113,6 @@ impl Check {
 
 /// The difference of two amounts of one kind; of two kinds there is none, so nothing.
 fn difference(most: Amount, least: Amount) -> Amount {
-    match (most, least) {
-        (Amount::Length(a), Amount::Length(b)) => Amount::Length(a.minus(b)),
-        (Amount::Volume(a), Amount::Volume(b)) => Amount::Volume(a.minus(b)),
-        (Amount::Area(a), Amount::Area(b)) => Amount::Area(a.minus(b)),
-        (Amount::Room(a), Amount::Room(b)) => Amount::Room(a.minus(b)),
-        (Amount::Count(a), Amount::Count(b)) => Amount::Count(a.saturating_sub(b)),
-        (Amount::Length(_), _) => Amount::Length(Length::ZERO),
-        (Amount::Volume(_), _) => Amount::Volume(Volume::ZERO),
-        (Amount::Area(_), _) => Amount::Area(Area::ZERO),
-        (Amount::Room(_), _) => Amount::Room(Volume::ZERO),
-        (Amount::Count(_), _) => Amount::Count(0),
-    }
+    let same = most.is_like(least);
+    most.of_same(if same { most.raw().saturating_sub(least.raw()) } else { 0 })
 }

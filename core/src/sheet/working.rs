@@ -1,7 +1,8 @@
 //! Working that can't lie: a step is an expression, and what is printed is its evaluation.
 
 use super::Source;
-use crate::measure::{Area, CUBIC_NANOMETRES, Length, Rounding, Volume};
+use crate::measure::unit::{self, Dims, LENGTH, PURE, Unit};
+use crate::measure::{Area, CUBIC_NANOMETRES, Length, Measure, Rounding, Volume};
 use crate::words::{Amount, Text, Voice};
 
 /// An expression over quantities.
@@ -19,96 +20,207 @@ pub enum Expr {
     Over(Box<Expr>, Box<Expr>),
     /// The largest.
     Most(Vec<Expr>),
+    /// The smallest.
+    Least(Vec<Expr>),
     /// Up to the next whole number.
     RoundUp(Box<Expr>),
+    /// Down to the next whole number.
+    RoundDown(Box<Expr>),
+    /// Its square root, or its cube root where that is 3.
+    Root(i8, Box<Expr>),
+    /// The same, told in this unit; none where it measures something else.
+    In(&'static Unit, Box<Expr>),
 }
 
-/// What an expression comes to: a fraction of base units, and of which kind.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+/// What an expression comes to: a number of base units, and of which kind.
+///
+/// Exact while whole numbers hold it, which is always the case for lengths, areas, volumes and
+/// counts that are added, multiplied and divided; a root, or a product past 128 bits, is held as the
+/// nearest float.
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Value {
-    kind: Kind,
-    over: i128,
-    under: i128,
+    dims: Dims,
+    /// A box's volume, told in cubic inches; a room's is not.
+    boxed: bool,
+    /// What it is to be told in.
+    unit: Option<&'static Unit>,
+    number: Number,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Kind {
-    Number,
-    Length,
-    Area,
-    Volume,
-    Room,
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Number {
+    /// A fraction of whole numbers in its lowest terms; what it is divided by is above zero.
+    Exact(i128, i128),
+    /// Never infinite, never not a number.
+    Near(f64),
+}
+use Number::{Exact, Near};
+
+const AREA: Dims = unit::with(LENGTH, LENGTH, 1);
+const VOLUME: Dims = unit::with(AREA, LENGTH, 1);
+
+impl Number {
+    fn exact(over: i128, under: i128) -> Option<Self> {
+        let by = i128::try_from(gcd(over.unsigned_abs(), under.unsigned_abs())).ok()?;
+        let by = if under < 0 { -by } else { by };
+        (under != 0).then(|| Exact(over / by, under / by))
+    }
+
+    fn near(value: f64) -> Option<Self> {
+        value.is_finite().then_some(Near(value))
+    }
+
+    fn float(self) -> f64 {
+        match self {
+            Exact(over, under) => over as f64 / under as f64,
+            Near(value) => value,
+        }
+    }
+
+    fn plus(self, other: Self) -> Option<Self> {
+        let sum = |a: i128, b: i128, c: i128, d: i128| {
+            Some((a.checked_mul(d)?.checked_add(c.checked_mul(b)?)?, b.checked_mul(d)?))
+        };
+        match (self, other) {
+            (Exact(a, b), Exact(c, d)) => sum(a, b, c, d),
+            _ => None,
+        }
+        .map_or_else(
+            || Self::near(self.float() + other.float()),
+            |(over, under)| Self::exact(over, under),
+        )
+    }
+
+    fn times(self, other: Self) -> Option<Self> {
+        match (self, other) {
+            (Exact(a, b), Exact(c, d)) => a.checked_mul(c).zip(b.checked_mul(d)),
+            _ => None,
+        }
+        .map_or_else(
+            || Self::near(self.float() * other.float()),
+            |(over, under)| Self::exact(over, under),
+        )
+    }
+
+    fn flipped(self) -> Option<Self> {
+        match self {
+            Exact(over, under) => Self::exact(under, over),
+            Near(value) => Self::near(1.0 / value),
+        }
+    }
+
+    /// To a whole number.
+    fn rounded(self, rounding: Rounding) -> i128 {
+        match self {
+            Exact(over, under) => crate::measure::divide(over, under, rounding),
+            // A cast keeps to the ends of the scale.
+            Near(value) => match rounding {
+                Rounding::Nearest => libm::round(value) as i128,
+                Rounding::Up => libm::ceil(value) as i128,
+                Rounding::Down => libm::floor(value) as i128,
+            },
+        }
+    }
 }
 
 impl Value {
-    fn new(kind: Kind, over: i128, under: i128) -> Option<Self> {
-        if under == 0 {
-            return None;
-        }
-        let sign = if under < 0 { -1 } else { 1 };
-        let by = gcd(over.unsigned_abs(), under.unsigned_abs()).max(1);
-        let by = i128::try_from(by).ok()?;
-        Some(Self {
-            kind,
-            over: over.checked_mul(sign)? / by,
-            under: under.checked_mul(sign)? / by,
-        })
+    fn new(dims: Dims, number: Number) -> Self {
+        Self { dims, boxed: false, unit: None, number }
     }
 
-    /// As a quantity: exact, or to the nearest base unit of its kind.
-    pub fn amount(self) -> Option<Amount> {
-        let units = crate::measure::divide(self.over, self.under, Rounding::Nearest);
-        if self.kind == Kind::Area {
-            return Some(Amount::Area(Area::from_square_nanometres(units)));
+    fn of(amount: Amount) -> Self {
+        let exact = |dims| Self::new(dims, Exact(amount.raw(), 1));
+        match amount {
+            Amount::Count(_) => exact(PURE),
+            Amount::Length(_) => exact(LENGTH),
+            Amount::Area(_) => exact(AREA),
+            // 64 bits times 44 are well within 128.
+            Amount::Volume(_) | Amount::Room(_) => Self {
+                boxed: matches!(amount, Amount::Volume(_)),
+                ..Self::new(VOLUME, Exact(amount.raw() * CUBIC_NANOMETRES, 1))
+            },
+            Amount::Measure(measure) => {
+                let unit = measure.unit();
+                let (over, under) = unit.size;
+                let one = Exact(measure.millionths().into(), 1_000_000);
+                let number = Number::exact(over, under).and_then(|size| one.times(size));
+                let value = Self::new(unit.dims, number.unwrap_or(Exact(0, 1)));
+                Self { unit: Some(unit), ..value }
+            }
         }
-        let units = i64::try_from(units).ok()?;
-        Some(match self.kind {
-            Kind::Area => return None,
-            Kind::Number => Amount::Count(units),
-            Kind::Length => Amount::Length(Length::from_nanometres(units)),
-            Kind::Volume => Amount::Volume(Volume::from_units(units)),
-            Kind::Room => Amount::Room(Volume::from_units(units)),
+    }
+
+    /// As a quantity: exact, or to the nearest base unit of its kind. None of a kind that has no
+    /// name of its own: see [`Expr::In`].
+    pub fn amount(self) -> Option<Amount> {
+        let nearest = |number: Number| number.rounded(Rounding::Nearest);
+        let narrow = |number| i64::try_from(nearest(number)).ok();
+        if let Some(unit) = self.unit {
+            let (over, under) = unit.size;
+            let by = Number::exact(1_000_000, 1)?.times(Number::exact(under, over)?)?;
+            let millionths = narrow(self.number.times(by)?)?;
+            return Some(Amount::Measure(Measure::new(unit, millionths)));
+        }
+        Some(match self.dims {
+            PURE => Amount::Count(narrow(self.number)?),
+            LENGTH => Amount::Length(Length::from_nanometres(narrow(self.number)?)),
+            AREA => Amount::Area(Area::from_square_nanometres(nearest(self.number))),
+            VOLUME => {
+                let units = self.number.times(Exact(1, CUBIC_NANOMETRES))?;
+                let volume = Volume::from_units(narrow(units)?);
+                if self.boxed { Amount::Volume(volume) } else { Amount::Room(volume) }
+            }
+            _ => return None,
         })
     }
 
     fn plus(self, other: Self) -> Option<Self> {
-        if self.kind != other.kind {
+        if self.dims != other.dims || self.boxed != other.boxed {
             return None;
         }
-        let over =
-            self.over.checked_mul(other.under)?.checked_add(other.over.checked_mul(self.under)?)?;
-        Self::new(self.kind, over, self.under.checked_mul(other.under)?)
+        Some(Self {
+            number: self.number.plus(other.number)?,
+            unit: self.unit.filter(|_| self.unit == other.unit),
+            ..self
+        })
     }
 
     fn times(self, other: Self) -> Option<Self> {
-        let (kind, by) = match (self.kind, other.kind) {
-            (Kind::Number, kind) | (kind, Kind::Number) => (kind, 1),
-            (Kind::Length, Kind::Length) => (Kind::Area, 1),
-            (Kind::Area, Kind::Length) | (Kind::Length, Kind::Area) => {
-                (Kind::Room, CUBIC_NANOMETRES)
-            }
-            _ => return None,
-        };
-        let under = self.under.checked_mul(other.under)?.checked_mul(by)?;
-        Self::new(kind, self.over.checked_mul(other.over)?, under)
+        let number = self.number.times(other.number)?;
+        let boxed = (self.boxed && other.dims == PURE) || (other.boxed && self.dims == PURE);
+        let value = Self::new(unit::with(self.dims, other.dims, 1), number);
+        // So many of a unit are told in it.
+        let counted = |count: Self, of: Self| of.unit.filter(|_| count.is_count());
+        let unit = counted(other, self).or_else(|| counted(self, other));
+        Some(Self { boxed, unit, ..value })
     }
 
     fn over(self, other: Self) -> Option<Self> {
-        let kind = match (self.kind, other.kind) {
-            (kind, Kind::Number) => kind,
-            (Kind::Area, Kind::Length) => Kind::Length,
-            (a, b) if a == b => Kind::Number,
-            _ => return None,
-        };
-        Self::new(kind, self.over.checked_mul(other.under)?, self.under.checked_mul(other.over)?)
+        let flipped = other.number.flipped()?;
+        let dims = unit::with(PURE, other.dims, -1);
+        self.times(Self { unit: other.unit, ..Self::new(dims, flipped) })
     }
 
-    fn minus(self) -> Self {
-        Self { over: -self.over, ..self }
+    fn is_count(self) -> bool {
+        self.dims == PURE && self.unit.is_none()
+    }
+
+    fn minus(self) -> Option<Self> {
+        Some(Self { number: self.number.times(Exact(-1, 1))?, ..self })
     }
 
     fn is_more(self, other: Self) -> Option<bool> {
-        Some(self.plus(other.minus())?.over > 0)
+        Some(self.plus(other.minus()?)?.number.float() > 0.0)
+    }
+
+    /// Its square or cube root; none below zero, or of what is the square or cube of nothing.
+    fn root(self, of: i8) -> Option<Self> {
+        if self.dims.iter().any(|power| power % of != 0) {
+            return None;
+        }
+        let value = self.number.float();
+        let root = if of == 3 { libm::cbrt(value) } else { libm::sqrt(value) };
+        Some(Self::new(self.dims.map(|power| power / of), Number::near(root)?))
     }
 }
 
@@ -137,6 +249,16 @@ impl Expr {
         Self::Is(Amount::Volume(volume))
     }
 
+    /// A quantity with a unit of its own.
+    pub fn measure(measure: Measure) -> Self {
+        Self::Is(Amount::Measure(measure))
+    }
+
+    /// The same, told in a unit.
+    pub fn told_in(self, unit: &'static Unit) -> Self {
+        Self::In(unit, Box::new(self))
+    }
+
     /// `self × other`.
     pub fn times(self, other: Self) -> Self {
         Self::Times(Box::new(self), Box::new(other))
@@ -155,32 +277,22 @@ impl Expr {
     /// What it comes to; none where kinds don't fit or a number is past what is held.
     pub fn value(&self) -> Option<Value> {
         match self {
-            Self::Is(Amount::Count(count)) => Value::new(Kind::Number, i128::from(*count), 1),
-            Self::Is(Amount::Length(length)) => {
-                Value::new(Kind::Length, i128::from(length.nanometres()), 1)
-            }
-            Self::Is(Amount::Area(area)) => Value::new(Kind::Area, area.square_nanometres(), 1),
-            Self::Is(Amount::Volume(volume)) => {
-                Value::new(Kind::Volume, i128::from(volume.units()), 1)
-            }
-            Self::Is(Amount::Room(volume)) => Value::new(Kind::Room, i128::from(volume.units()), 1),
+            Self::Is(amount) => Some(Value::of(*amount)),
             Self::Sum(parts) => {
                 let (first, rest) = parts.split_first()?;
                 rest.iter().try_fold(first.value()?, |sum, part| sum.plus(part.value()?))
             }
-            Self::Less(from, what) => from.value()?.plus(what.value()?.minus()),
+            Self::Less(from, what) => from.value()?.plus(what.value()?.minus()?),
             Self::Times(a, b) => a.value()?.times(b.value()?),
             Self::Over(a, b) => a.value()?.over(b.value()?),
-            Self::Most(parts) => {
-                let (first, rest) = parts.split_first()?;
-                rest.iter().try_fold(first.value()?, |most, part| {
-                    let part = part.value()?;
-                    Some(if part.is_more(most)? { part } else { most })
-                })
-            }
-            Self::RoundUp(of) => {
-                let of = of.value()?;
-                Value::new(of.kind, crate::measure::divide(of.over, of.under, Rounding::Up), 1)
+            Self::Most(parts) => extreme(parts, true),
+            Self::Least(parts) => extreme(parts, false),
+            Self::RoundUp(of) => whole(of, Rounding::Up),
+            Self::RoundDown(of) => whole(of, Rounding::Down),
+            Self::Root(power, of) => of.value()?.root(*power),
+            Self::In(unit, of) => {
+                let value = of.value()?;
+                (value.dims == unit.dims).then_some(Value { unit: Some(unit), ..value })
             }
         }
     }
@@ -197,6 +309,7 @@ impl Expr {
             Self::Sum(parts) if parts.len() > 1 => 1,
             Self::Less(..) => 1,
             Self::Times(..) | Self::Over(..) => 2,
+            // It wraps what is in it by itself.
             _ => 3,
         };
         let wrap = own < tightness;
@@ -209,21 +322,42 @@ impl Expr {
             Self::Less(a, b) => pair(a, " − ", b, voice, (1, 2), out),
             Self::Times(a, b) => pair(a, " × ", b, voice, (2, 2), out),
             Self::Over(a, b) => pair(a, " ÷ ", b, voice, (2, 3), out),
-            Self::Most(parts) => {
-                out.push_str("max(");
-                join(parts, ", ", voice, 0, out);
-                out.push(')');
-            }
-            Self::RoundUp(of) => {
-                out.push('⌈');
-                of.write(voice, 0, out);
-                out.push('⌉');
-            }
+            Self::Most(parts) => around("max(", parts, ")", voice, out),
+            Self::Least(parts) => around("min(", parts, ")", voice, out),
+            Self::RoundUp(of) => around("⌈", std::slice::from_ref(of), "⌉", voice, out),
+            Self::RoundDown(of) => around("⌊", std::slice::from_ref(of), "⌋", voice, out),
+            Self::Root(3, of) => around("∛(", std::slice::from_ref(of), ")", voice, out),
+            Self::Root(_, of) => around("√(", std::slice::from_ref(of), ")", voice, out),
+            Self::In(_, of) => of.write(voice, tightness, out),
         }
         if wrap {
             out.push(')');
         }
     }
+}
+
+fn around(before: &str, parts: &[Expr], after: &str, voice: Voice, out: &mut String) {
+    out.push_str(before);
+    join(parts, ", ", voice, 0, out);
+    out.push_str(after);
+}
+
+fn extreme(parts: &[Expr], most: bool) -> Option<Value> {
+    let (first, rest) = parts.split_first()?;
+    rest.iter().try_fold(first.value()?, |best, part| {
+        let part = part.value()?;
+        let better = if most { part.is_more(best)? } else { best.is_more(part)? };
+        Some(if better { part } else { best })
+    })
+}
+
+/// To whole ones of what it is told in, else of what its kind is held in.
+fn whole(of: &Expr, rounding: Rounding) -> Option<Value> {
+    let of = of.value()?;
+    let (over, under) = of.unit.map_or((1, 1), |unit| unit.size);
+    let one = Number::exact(over, under)?;
+    let count = of.number.times(one.flipped()?)?.rounded(rounding);
+    Some(Value { number: Number::exact(count, 1)?.times(one)?, ..of })
 }
 
 fn pair(a: &Expr, sign: &str, b: &Expr, voice: Voice, tight: (u8, u8), out: &mut String) {
@@ -287,13 +421,69 @@ mod tests {
         assert_eq!(step.equation(Voice::default()), "2.25 in³ × (1 + (10 − 4) ÷ 4) = 5.625 in³");
     }
 
+    /// Source: the equilibrium of half a gable, by hand: 30 psf over 24 ft at a rise of 6 ft pushes
+    /// 30 × 24 × 24 ÷ (8 × 6) = 360 lb on each foot of wall.
+    #[test]
+    fn loads_and_lengths_come_to_loads() {
+        let span = Expr::length(Length::inches(288, 1));
+        let push = Expr::measure(Measure::whole(&unit::PSF, 30))
+            .times(span.clone())
+            .times(span)
+            .over(Expr::count(8).times(Expr::length(Length::inches(72, 1))));
+        assert_eq!(push.value().and_then(Value::amount), None, "what it is told in is not said");
+        let push = push.told_in(&unit::PLF);
+        assert_eq!(
+            push.value().and_then(Value::amount),
+            Some(Amount::Measure(Measure::whole(&unit::PLF, 360)))
+        );
+        assert_eq!(push.clone().told_in(&unit::PSF).value(), None, "it is no pressure");
+        let step = Step {
+            key: "push".to_owned(),
+            name: Text::from(&super::super::READ),
+            expr: push,
+            source: None,
+        };
+        assert_eq!(
+            step.equation(Voice::default()),
+            "30 psf × 24 ft × 24 ft ÷ (8 × 6 ft) = 360 lb/ft"
+        );
+    }
+
+    #[test]
+    fn roots_are_taken_of_squares_and_cubes_only() {
+        let side = |inches| Expr::length(Length::inches(inches, 1));
+        let square = |inches| side(inches).times(side(inches));
+        let slant = Expr::Root(2, Box::new(Expr::Sum(vec![square(36), square(48)])));
+        assert_eq!(
+            slant.value().and_then(Value::amount),
+            Some(Amount::Length(Length::inches(60, 1)))
+        );
+        assert_eq!(Expr::Root(2, Box::new(side(4))).value(), None);
+        assert_eq!(Expr::Root(2, Box::new(Expr::count(0).less(Expr::count(4)))).value(), None);
+        let cube = Expr::Root(3, Box::new(square(10).times(side(10))));
+        assert_eq!(
+            cube.value().and_then(Value::amount),
+            Some(Amount::Length(Length::inches(10, 1)))
+        );
+        let amperes = Expr::measure(Measure::new(&unit::AMPERE, 2_100_000));
+        assert_eq!(
+            Expr::RoundUp(Box::new(amperes)).value().and_then(Value::amount),
+            Some(Amount::Measure(Measure::whole(&unit::AMPERE, 3)))
+        );
+        let share = side(1).over(side(3)).told_in(&unit::PERCENT);
+        assert_eq!(
+            share.value().and_then(Value::amount),
+            Some(Amount::Measure(Measure::new(&unit::PERCENT, 33_333_333)))
+        );
+    }
+
     #[test]
     fn kinds_that_do_not_fit_have_no_value() {
         let length = Expr::length(Length::inches(1, 1));
         let volume = Expr::volume(Volume::hundredths(100));
         assert_eq!(Expr::Sum(vec![length.clone(), volume]).value(), None);
         let room = length.clone().times(length.clone()).times(length.clone());
-        assert_eq!(room.clone().times(length.clone()).value(), None);
+        assert_eq!(room.clone().times(length.clone()).value().and_then(Value::amount), None);
         assert_eq!(
             room.value().and_then(Value::amount),
             Some(Amount::Room(Volume::hundredths(100)))

@@ -1,0 +1,161 @@
+//! Physical quantities that come with a unit: loads, heat, air, shares, temperatures.
+
+use super::unit::Unit;
+use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal, divide};
+
+/// So many millionths of a unit make one.
+const ONE: i64 = 1_000_000;
+
+/// A quantity of one unit, held as whole millionths of it.
+///
+/// Lengths, areas and volumes have exact types of their own; this is for what is measured roughly
+/// or worked out by physics. Two of one unit compare; of two units nothing is said.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Measure {
+    unit: &'static Unit,
+    millionths: i64,
+}
+
+impl PartialOrd for Measure {
+    fn partial_cmp(&self, other: &Self) -> Option<std::cmp::Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+/// By size, for measures of one unit.
+impl Ord for Measure {
+    fn cmp(&self, other: &Self) -> std::cmp::Ordering {
+        self.millionths.cmp(&other.millionths)
+    }
+}
+
+/// Small, and without what nobody types on a phone.
+fn folded(unit: &str) -> String {
+    let mut unit = unit.to_ascii_lowercase();
+    unit.retain(|sign| !matches!(sign, ' ' | '°'));
+    unit
+}
+
+impl Measure {
+    /// So many millionths of a unit.
+    pub const fn new(unit: &'static Unit, millionths: i64) -> Self {
+        Self { unit, millionths }
+    }
+
+    /// So many hundredths of a unit, for published values.
+    pub const fn hundredths(unit: &'static Unit, hundredths: i64) -> Self {
+        Self { unit, millionths: hundredths.saturating_mul(ONE / 100) }
+    }
+
+    /// So many of a unit.
+    pub const fn whole(unit: &'static Unit, count: i64) -> Self {
+        Self { unit, millionths: count.saturating_mul(ONE) }
+    }
+
+    /// The nearest to a number of a unit; past the end of the scale its end. Not a number is none.
+    pub fn nearest(unit: &'static Unit, value: f64) -> Option<Self> {
+        // A cast keeps to the ends of the scale by itself.
+        let millionths = libm::round(value * ONE as f64) as i64;
+        (!value.is_nan()).then_some(Self { unit, millionths })
+    }
+
+    /// As a number of its unit.
+    pub fn number(self) -> f64 {
+        self.millionths as f64 / ONE as f64
+    }
+
+    /// Its unit.
+    pub const fn unit(self) -> &'static Unit {
+        self.unit
+    }
+
+    /// Whole millionths of its unit.
+    pub const fn millionths(self) -> i64 {
+        self.millionths
+    }
+
+    /// The same size on the other side of nothing, and so on: of the same unit.
+    pub const fn of_same(self, millionths: i64) -> Self {
+        Self { unit: self.unit, millionths }
+    }
+
+    /// The difference of two of one unit.
+    pub const fn minus(self, other: Self) -> Self {
+        self.of_same(self.millionths.saturating_sub(other.millionths))
+    }
+
+    /// Reads `30`, `30 psf`, `1.5 kPa`, `-10 °F`. A bare number is in the unit, or in its metric
+    /// one under [`Units::Metric`].
+    ///
+    /// # Errors
+    /// The [`Problem`]; [`Problem::TooLarge`] past what is held.
+    pub fn read(text: &str, unit: &'static Unit, units: Units) -> Reading<Self> {
+        let mut scan = Scanner::new(text);
+        if scan.is_done() {
+            return Err(Problem::Empty);
+        }
+        // A dollar stands before its figure.
+        let before = unit.key == "$" && scan.take('$');
+        let minus = scan.take_minus();
+        let number = scan.number()?;
+        let rest = folded(scan.rest());
+        let given = match (&*rest, unit.metric) {
+            ("", metric) => metric.filter(|_| units == Units::Metric),
+            (_, _) if before => return Err(Problem::NotANumber),
+            (text, _)
+                if [unit.key, unit.sign].iter().chain(unit.also).any(|own| text == folded(own)) =>
+            {
+                None
+            }
+            (text, Some(metric)) if text == folded(metric.sign) => Some(metric),
+            _ => return Err(scan.unknown(&rest)),
+        };
+        let millionths = number.times(ONE)?;
+        let mut millionths = i128::from(if minus { -millionths } else { millionths });
+        if let Some(metric) = given {
+            // Two of 64 bits, so well within 128.
+            let from = (millionths - i128::from(metric.offset)) * i128::from(metric.under);
+            millionths = divide(from, metric.over.into(), Rounding::Nearest);
+        }
+        let millionths = i64::try_from(millionths).map_err(|_| Problem::TooLarge)?;
+        Ok(Self { unit, millionths })
+    }
+
+    /// The text that reads back as exactly this, with its unit.
+    pub fn exact(self) -> String {
+        let sign = if self.millionths < 0 { "-" } else { "" };
+        let size = i128::from(self.millionths.unsigned_abs());
+        let figure = decimal::show(size, ONE.into(), 0, 6, Rounding::Nearest).0;
+        [sign, &figure, " ", self.unit.key].concat()
+    }
+
+    /// Reads [`Measure::exact`], whatever its unit.
+    pub fn from_exact(text: &str) -> Option<Self> {
+        let (_, key) = text.split_once(' ')?;
+        Self::read(text, Unit::of_key(key)?, Units::Customary).ok()
+    }
+
+    /// As a person reads it: with no more decimals than its unit is told in, but for what would
+    /// show as nothing and isn't.
+    pub fn show(self, units: Units, rounding: Rounding) -> Shown {
+        let places = self.unit.places;
+        let (sign, value, size, places) = match self.unit.metric {
+            Some(metric) if units == Units::Metric => {
+                let over = i128::from(self.millionths) * i128::from(metric.over);
+                let offset = i128::from(metric.offset) * i128::from(metric.under);
+                let size = i128::from(ONE) * i128::from(metric.under);
+                // A metric unit many times as large needs so many more decimals.
+                let finer = match metric.under / metric.over.max(1) {
+                    0..4 => 0,
+                    4..40 => 1,
+                    40..400 => 2,
+                    _ => 3,
+                };
+                (metric.sign, over + offset, size, places + finer)
+            }
+            _ => (self.unit.sign, self.millionths.into(), ONE.into(), places),
+        };
+        let (figure, rounded) = decimal::show_something(value, size, 0, (places, places), rounding);
+        Shown { figure, unit: sign, rounded }
+    }
+}

@@ -1,0 +1,142 @@
+//! Units of physical quantities other than lengths, areas and volumes.
+//!
+//! Factors are exact by definition: an inch is 25.4 mm, a pound 0.453 592 37 kg, standard gravity
+//! 9.806 65 m/s², a Btu(IT) 1055.055 852 62 J, a US gallon 231 in³. Source: NIST SP 811 (2008),
+//! B.8. A factor with more digits than fit is given to twelve or more.
+
+/// Powers of the base kinds: length, force, heat, time, temperature, current, potential, money.
+pub(crate) type Dims = [i8; 8];
+
+/// A plain number.
+pub(crate) const PURE: Dims = [0; 8];
+/// A length, and so on.
+pub(crate) const LENGTH: Dims = [1, 0, 0, 0, 0, 0, 0, 0];
+const FORCE: Dims = [0, 1, 0, 0, 0, 0, 0, 0];
+const HEAT: Dims = [0, 0, 1, 0, 0, 0, 0, 0];
+const TIME: Dims = [0, 0, 0, 1, 0, 0, 0, 0];
+const WARM: Dims = [0, 0, 0, 0, 1, 0, 0, 0];
+const CURRENT: Dims = [0, 0, 0, 0, 0, 1, 0, 0];
+const POTENTIAL: Dims = [0, 0, 0, 0, 0, 0, 1, 0];
+const MONEY: Dims = [0, 0, 0, 0, 0, 0, 0, 1];
+
+/// `a` to the first power times `b` to the power `times`.
+pub(crate) const fn with(a: Dims, b: Dims, times: i8) -> Dims {
+    let mut dims = a;
+    let mut at = 0;
+    while at < dims.len() {
+        dims[at] += b[at] * times;
+        at += 1;
+    }
+    dims
+}
+
+/// How a unit is shown to people who read metric: its sign, how many of it make one of the
+/// customary unit, as a fraction, and what nothing of the customary unit is in it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Metric {
+    pub(crate) sign: &'static str,
+    pub(crate) over: i64,
+    pub(crate) under: i64,
+    /// Added after: in millionths of the metric unit.
+    pub(crate) offset: i64,
+}
+
+/// A unit that a physical quantity is held in, and how it is written.
+#[derive(Debug)]
+pub struct Unit {
+    /// As it is written in links and records, and as it may always be typed.
+    pub key: &'static str,
+    /// As a person reads it.
+    pub(crate) sign: &'static str,
+    /// Other ways to type it, small and without spaces.
+    pub(crate) also: &'static [&'static str],
+    /// No more decimals than this are shown.
+    pub(crate) places: u32,
+    /// Which kind of quantity it measures.
+    pub(crate) dims: Dims,
+    /// Base units in one of it: nanometres, pounds of force, Btu, minutes, degrees, amperes.
+    pub(crate) size: (i128, i128),
+    /// How it is shown in metric; none where it is the same there.
+    pub(crate) metric: Option<Metric>,
+}
+
+const FOOT: i128 = 304_800_000;
+const INCH: i128 = 25_400_000;
+
+const fn metric(sign: &'static str, over: i64, under: i64) -> Option<Metric> {
+    Some(Metric { sign, over, under, offset: 0 })
+}
+
+macro_rules! units {
+    ($($(#[$doc:meta])* $name:ident = $key:literal, $sign:literal $also:tt, $places:literal, $dims:expr, $size:expr, $metric:expr;)*) => {
+        $(
+            $(#[$doc])*
+            pub static $name: Unit = Unit {
+                key: $key, sign: $sign, also: &$also, places: $places, dims: $dims, size: $size,
+                metric: $metric,
+            };
+        )*
+        /// All of them.
+        pub static ALL: &[&Unit] = &[$(&$name,)*];
+    };
+}
+
+units! {
+    /// A plain decimal.
+    NUMBER = "x", "" ["×"], 2, PURE, (1, 1), None;
+    /// Hundredths.
+    PERCENT = "%", "%" ["percent", "pct"], 1, PURE, (1, 100), None;
+    /// A roof's rise in 12 of run.
+    PITCH = "/12", "in 12" ["in12", "/12", ":12"], 2, PURE, (1, 12), None;
+    /// Pounds of force on a square foot.
+    PSF = "psf", "psf" ["lb/ft2", "lb/sqft"], 1, with(FORCE, LENGTH, -2), (1, FOOT * FOOT), metric("kPa", 47_880_258_980, 1_000_000_000_000);
+    /// Pounds of force on a foot of length.
+    PLF = "plf", "lb/ft" ["lb/ft", "lbft"], 0, with(FORCE, LENGTH, -1), (1, FOOT), metric("kN/m", 14_593_902_937, 1_000_000_000_000);
+    /// Pounds of force on a square inch.
+    PSI = "psi", "psi" ["lb/in2"], 0, with(FORCE, LENGTH, -2), (1, INCH * INCH), metric("MPa", 6_894_757_293, 1_000_000_000_000);
+    /// Pounds of force.
+    POUND = "lbf", "lb" ["lb", "lbs", "pounds"], 0, FORCE, (1, 1), metric("kN", 4_448_221_615, 1_000_000_000_000);
+    /// Pounds of weight, to be carried.
+    WEIGHT = "lb", "lb" ["lbs", "pounds"], 1, FORCE, (1, 1), metric("kg", 45_359_237, 100_000_000);
+    /// Pounds in a cubic foot.
+    PCF = "pcf", "lb/cu ft" ["lb/cuft", "lb/ft3"], 2, with(FORCE, LENGTH, -3), (1, FOOT * FOOT * FOOT), metric("kg/m³", 16_018_463_374, 1_000_000_000);
+    /// A temperature.
+    FAHRENHEIT = "°F", "°F" ["degf", "deg"], 0, WARM, (1, 1), Some(Metric { sign: "°C", over: 5, under: 9, offset: -17_777_778 });
+    /// A difference of temperatures.
+    DEGREES = "F°", "°F" ["degf", "deg"], 0, WARM, (1, 1), metric("K", 5, 9);
+    /// Heat in an hour.
+    BTUH = "btu/h", "Btu/h" ["btuh", "btu/hr"], 0, with(HEAT, TIME, -1), (1, 60), metric("W", 293_071_070, 1_000_000_000);
+    /// How well heat passes through a square foot.
+    U_VALUE = "u", "Btu/h·ft²·°F" [], 3, with(with(with(HEAT, TIME, -1), LENGTH, -2), WARM, -1), (1, 60 * FOOT * FOOT), metric("W/m²K", 5_678_263, 1_000_000);
+    /// How well heat is held back.
+    R_VALUE = "r", "R" ["h·ft²·°f/btu"], 1, with(with(with(WARM, TIME, 1), LENGTH, 2), HEAT, -1), (60 * FOOT * FOOT, 1), metric("m²K/W", 176_110_184, 1_000_000_000);
+    /// How well an inch of it holds heat back.
+    R_PER_INCH = "r/in", "R per in" ["r/inch", "rperin"], 2, with(with(with(WARM, TIME, 1), LENGTH, 1), HEAT, -1), (60 * FOOT * FOOT, INCH), metric("m²K/W per cm", 69_334_718, 1_000_000_000);
+    /// Air in a minute.
+    CFM = "cfm", "cfm" ["cuft/min", "ft3/min"], 0, with(with(PURE, LENGTH, 3), TIME, -1), (FOOT * FOOT * FOOT, 1), metric("L/s", 471_947_443, 1_000_000_000);
+    /// How often a room's air changes in an hour.
+    PER_HOUR = "/h", "an hour" ["ach", "1/h"], 2, with(PURE, TIME, -1), (1, 60), None;
+    /// Current.
+    AMPERE = "A", "A" ["a", "amp", "amps"], 2, CURRENT, (1, 1), None;
+    /// Potential.
+    VOLT = "V", "V" ["v", "volts"], 1, POTENTIAL, (1, 1), None;
+    /// Time.
+    HOUR = "h", "h" ["hr", "hrs", "hours", "hour"], 1, TIME, (60, 1), None;
+    /// Money, in the person's own currency.
+    MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
+}
+
+/// One unit is told from another by its key.
+impl PartialEq for Unit {
+    fn eq(&self, other: &Self) -> bool {
+        self.key == other.key
+    }
+}
+impl Eq for Unit {}
+
+impl Unit {
+    /// The unit of this key.
+    pub fn of_key(key: &str) -> Option<&'static Self> {
+        ALL.iter().find(|unit| unit.key == key).copied()
+    }
+}
