@@ -149,6 +149,9 @@ async fn its_backup_is_restored_on_another_phone() {
         there.sees(saying("Restored.")).await;
         there.tap(".doors a").await;
         there.reads(".mark-title", "Den “switch” {3}").await;
+        there.assert_quiet().await;
+        other.close().await;
+        *page = browser.open().await;
     })
     .await;
 }
