@@ -45,8 +45,7 @@ pub static BEND: Source = Source {
 };
 
 /// Shortest share that was tested: past it nothing is known.
-pub const TESTED: Limit<Measure> =
-    Limit { value: Measure::whole(&PERCENT, 30), source: &SLACK };
+pub const TESTED: Limit<Measure> = Limit { value: Measure::whole(&PERCENT, 30), source: &SLACK };
 
 /// Past what was tested it asks. Slack in percent.
 pub fn check(key: &str, name: Text, slack: Measure) -> Check {

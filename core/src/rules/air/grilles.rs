@@ -34,7 +34,6 @@ pub const RETURN: Limit<Measure> = Limit { value: Measure::whole(&FPM, 500), sou
 /// Of a filter grille, of its face.
 pub const FILTER: Limit<Measure> = Limit { value: Measure::whole(&FPM, 300), source: &RETURNS };
 /// Of a transfer grille, of its face.
-pub const TRANSFER: Limit<Measure> =
-    Limit { value: Measure::whole(&FPM, 200), source: &TRANSFERS };
+pub const TRANSFER: Limit<Measure> = Limit { value: Measure::whole(&FPM, 200), source: &TRANSFERS };
 /// What is open of a return grille's face.
 pub const RETURN_NET: Measure = Measure::whole(&PERCENT, 70);

@@ -45,7 +45,7 @@ pub const fn size(label: &'static Phrase, optional: bool) -> Row {
         label,
         &NOTHING,
         Kind::Length(Span {
-            least: Length::inches(2, 1),
+            least: Length::inches(1, 1),
             most: Length::inches(24, 1),
             why: &WHY_SIZE,
             common: SIZES,
@@ -55,7 +55,12 @@ pub const fn size(label: &'static Phrase, optional: bool) -> Row {
 }
 
 /// Along a duct, in inches.
-pub const fn along(label: &'static Phrase, hint: &'static Phrase, least: i64, optional: bool) -> Row {
+pub const fn along(
+    label: &'static Phrase,
+    hint: &'static Phrase,
+    least: i64,
+    optional: bool,
+) -> Row {
     row(
         label,
         hint,

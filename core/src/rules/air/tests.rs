@@ -52,11 +52,15 @@ fn friction_of_26_ducts_within_half_a_percent() {
     ];
     assert_eq!(ROWS.len(), 26);
     for &(inches, cfm, fpm, reynolds, want) in ROWS {
-        let (metal, flex) = (round(DuctKind::Round, inches, 100, 0), round(DuctKind::Flex, inches, 100, 0));
+        let (metal, flex) =
+            (round(DuctKind::Round, inches, 100, 0), round(DuctKind::Flex, inches, 100, 0));
         let got = [metal.factor(cfm), metal.rate(cfm), flex.factor(cfm), flex.rate(cfm)];
         for (got, want) in got.into_iter().zip(want) {
             // Half a percent, and what the last printed digit holds back.
-            assert!((got - want).abs() < 0.005 * want + 6e-5, "{inches} in, {cfm} cfm: {got}, {want}");
+            assert!(
+                (got - want).abs() < 0.005 * want + 6e-5,
+                "{inches} in, {cfm} cfm: {got}, {want}"
+            );
         }
         assert!((metal.velocity(cfm) - fpm).abs() < 0.06, "{inches} in, {cfm} cfm");
         assert!((metal.reynolds(cfm) / reynolds - 1.0).abs() < 1e-3, "{inches} in, {cfm} cfm");
