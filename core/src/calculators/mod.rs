@@ -5,6 +5,7 @@
 
 pub mod box_fill;
 pub mod cable_securing;
+pub mod duct_branch;
 pub mod hold;
 pub mod room;
 
@@ -27,6 +28,8 @@ pub enum Trade {
     Framing,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
+    /// Ducts, registers and the way air gets back.
+    Air,
 }
 
 words! {
@@ -34,11 +37,13 @@ words! {
     ROOM = "The room";
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
+    AIR = "Air";
 }
 
 impl Trade {
     /// All of them, in the order of a job.
-    pub const ALL: &'static [Self] = &[Self::First, Self::Room, Self::Framing, Self::RoughIn];
+    pub const ALL: &'static [Self] =
+        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
@@ -47,6 +52,7 @@ impl Trade {
             Self::Room => "room",
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
+            Self::Air => "air",
         }
     }
 
@@ -57,6 +63,7 @@ impl Trade {
             Self::Room => &ROOM,
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
+            Self::Air => &AIR,
         }
     }
 }

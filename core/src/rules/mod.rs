@@ -3,6 +3,7 @@
 //!
 //! A clause is a function of the edition that gives `None` where its text could not be verified.
 
+pub mod air;
 pub mod compare;
 pub mod electrical;
 pub mod framing;
