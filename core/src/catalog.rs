@@ -67,6 +67,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::hold::Hold>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::register_throw::RegisterThrow>(),
     entry::<calculators::duct_branch::DuctBranch>(),
 ];
 

@@ -136,6 +136,12 @@ units! {
     VOLT = "V", "V" ["v", "volts"], 1, POTENTIAL, (1, 1), None;
     /// Time.
     HOUR = "h", "h" ["hr", "hrs", "hours", "hour"], 1, TIME, (60, 1), None;
+    /// A short time.
+    SECOND = "s", "s" ["sec", "secs", "seconds"], 1, TIME, (1, 60), None;
+    /// What a bag or a bucket holds.
+    GALLON = "gal", "gal" ["gallon", "gallons"], 1, with(with(LENGTH, LENGTH, 1), LENGTH, 1), (231 * INCH * INCH * INCH, 1), metric("L", 3_785_411_784, 1_000_000_000);
+    /// Heat in an hour that so much air carries at one degree of difference.
+    AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money, in the person's own currency.
     MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
 }
