@@ -1,6 +1,6 @@
 //! What a room's heat asks of its air, and a rough reckoning of heat lost through walls and leaks.
 
-use crate::measure::unit::{AIR_HEAT, CFM, PERCENT, U_VALUE};
+use crate::measure::unit::{AIR_HEAT, NUMBER, PERCENT, U_VALUE};
 use crate::measure::{Length, Measure};
 use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
@@ -71,8 +71,9 @@ pub fn thinned(altitude: Length) -> Option<Measure> {
     Measure::nearest(&PERCENT, 100.0 * libm::pow(1.0 - 6.8754e-6 * feet, 5.2559))
 }
 
-/// Of a room this many square feet, by plain sense: least in a tight house, most in a leaky one.
-pub const A_SQUARE_FOOT: [Measure; 2] = [Measure::hundredths(&CFM, 30), Measure::whole(&CFM, 1)];
+/// cfm for a square foot, by plain sense: least in a tight house, most in a leaky one.
+pub const A_SQUARE_FOOT: [Measure; 2] =
+    [Measure::hundredths(&NUMBER, 30), Measure::whole(&NUMBER, 1)];
 
 choice! {
     /// An outside wall.
