@@ -7,8 +7,10 @@ pub mod box_fill;
 pub mod cable_securing;
 pub mod duct_branch;
 pub mod hold;
+pub mod raised_register;
 pub mod register_throw;
 pub mod room;
+pub mod room_air;
 
 use crate::edition::Basis;
 use crate::fields::Form;

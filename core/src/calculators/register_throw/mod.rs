@@ -70,6 +70,11 @@ impl Answer {
         self.throws[0][1].unwrap_or_default()
     }
 
+    /// The same as it is told.
+    pub fn told(&self) -> Length {
+        to_inch(self.throw())
+    }
+
     /// Whether the air is a range.
     pub fn is_range(&self) -> bool {
         self.air[0] != self.air[2]

@@ -22,7 +22,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     cautions.extend([caution(ALARM.says, Some(&ALARM)), caution(&w::SHUT_DOWN, None)]);
     cautions.push(caution(&w::OLD, None));
     Sheet {
-        headline: figure("throw-50", (&w::THROW_50).into(), to_inch(answer.throw())),
+        headline: figure("throw-50", (&w::THROW_50).into(), answer.told()),
         lead: None,
         next: Some(next(answer)),
         figures: figures(input, answer),
