@@ -68,6 +68,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::register_throw::RegisterThrow>(),
+    entry::<calculators::register_spots::RegisterSpots>(),
     entry::<calculators::raised_register::RaisedRegister>(),
     entry::<calculators::room_air::RoomAir>(),
     entry::<calculators::duct_branch::DuctBranch>(),

@@ -8,6 +8,7 @@ pub mod cable_securing;
 pub mod duct_branch;
 pub mod hold;
 pub mod raised_register;
+pub mod register_spots;
 pub mod register_throw;
 pub mod room;
 pub mod room_air;

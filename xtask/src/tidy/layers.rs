@@ -20,7 +20,8 @@ const LAYERS: [&str; 11] = [
 ];
 
 /// Which calculator may call which other's public `solve`. Never in a circle.
-const CALLS: &[(&str, &str)] = &[("raised_register", "register_throw")];
+const CALLS: &[(&str, &str)] =
+    &[("raised_register", "register_throw"), ("register_spots", "register_throw")];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {
     check_with(core, CALLS)

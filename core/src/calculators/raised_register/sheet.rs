@@ -3,6 +3,7 @@
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
+use crate::calculators::register_throw::to_inch;
 use crate::measure::unit::{BTUH, CFM, PER_HOUR};
 use crate::measure::{Length, Measure, Rounding, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
@@ -49,6 +50,10 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let [now, to_be] = answer.throws.each_ref().map(|throw| throw.told());
     let more = answer.volumes[1].minus(answer.volumes[0]);
     let mut figures = vec![figure("throw-50", &w::THROW_NOW, now)];
+    if let ([Some(least), _, Some(most)], true) = (answer.throws[1].throws[0], input.guess) {
+        figures.push(figure("throw-50-to-be-least", &w::THROW_LEAST, to_inch(least)));
+        figures.push(figure("throw-50-to-be-most", &w::THROW_MOST, to_inch(most)));
+    }
     if let Some(bend) = answer.throws[1].bend {
         figures.push(figure("drop-least", &w::DROP_LEAST, bend.by[0]));
         figures.push(figure("drop-most", &w::DROP_MOST, bend.by[1]));

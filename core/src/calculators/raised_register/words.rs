@@ -39,6 +39,8 @@ words! {
     TOO_LOW = "Below that ceiling, {0} up, there is no such place.";
 
     THROW_TO_BE = "Throw to 50 fpm, to be";
+    THROW_LEAST = "The same, at the least air";
+    THROW_MOST = "The same, at the most air";
     THROW_NOW = "Throw to 50 fpm, now";
     DROP_LEAST = "Cold drop to be, least";
     DROP_MOST = "Cold drop to be, most";

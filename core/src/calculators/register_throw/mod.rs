@@ -185,7 +185,7 @@ pub(super) fn feet(feet: f64) -> Length {
 }
 
 /// To the nearest inch; what is less stays as it is.
-pub(super) fn to_inch(length: Length) -> Length {
+pub fn to_inch(length: Length) -> Length {
     let inch = Length::inches(1, 1);
     let count = divide(length.nanometres().into(), inch.nanometres().into(), Rounding::Nearest);
     if count == 0 { length } else { inch.times(count as i64) }
