@@ -140,6 +140,8 @@ units! {
     SECOND = "s", "s" ["sec", "secs", "seconds"], 1, TIME, (1, 60), None;
     /// What a bag or a bucket holds.
     GALLON = "gal", "gal" ["gallon", "gallons"], 1, with(with(LENGTH, LENGTH, 1), LENGTH, 1), (231 * INCH * INCH * INCH, 1), metric("L", 3_785_411_784, 1_000_000_000);
+    /// How high above the sea: past the mile that lengths are read to.
+    ALTITUDE = "ft-asl", "ft" ["feet", "foot", "'"], 0, LENGTH, (FOOT, 1), metric("m", 3048, 10_000);
     /// Heat in an hour that so much air carries at one degree of difference.
     AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money, in the person's own currency.

@@ -3,6 +3,7 @@
 //! One file a journey or a family of them. The vocabulary is in `harness`; no journey speaks to
 //! the browser but through it. Rules of the trade are not checked here: core has its own tests.
 
+mod air;
 mod backup;
 mod box_fill;
 mod faults;

@@ -14,13 +14,15 @@ const LONG: i64 = 264;
 const TALL: i64 = 220;
 
 pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
-    let [now, to_be] = answer.throws.each_ref().map(|throw| throw.throw());
-    let long = now.max(to_be).max(input.way.unwrap_or_default());
+    // As far as the wall, where that is known.
+    let most = input.way.unwrap_or(Length::MAX);
+    let [now, to_be] = answer.throws.each_ref().map(|throw| throw.throw().min(most));
+    let long = input.way.unwrap_or(now.max(to_be));
     let unit = long.part(LONG).max(input.to_be.part(TALL)).plus(Length::from_nanometres(1));
     let px = |count: i64| unit.times(count);
     let (left, top) = (px(LEFT), px(8));
     let floor = top.plus(input.to_be);
-    let right = left.plus(input.way.unwrap_or(long));
+    let right = left.plus(long);
     let up = |height: Length| floor.minus(height);
     let mut ink = Vec::new();
     let mut path = |line, points: &[(Length, Length)], surface, means: &'static Phrase| {

@@ -23,7 +23,9 @@ struct Page {
     origin: [Length; 2],
     /// How large it is.
     size: [Length; 2],
+    /// Where letters stand, and marks.
     taken: Vec<[Length; 2]>,
+    marks: Vec<[Length; 2]>,
     ink: Vec<Ink>,
 }
 
@@ -35,6 +37,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         origin: [unit.times(LEFT), unit.times(TOP)],
         size: [input.long, input.wide],
         taken: Vec::new(),
+        marks: Vec::new(),
         ink: Vec::new(),
     };
     let mut twin = Vec::new();
@@ -42,17 +45,23 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     for (spot, worked) in input.spots.iter().zip(&answer.spots) {
         page.jet(spot, worked);
     }
+    let mut marks: Vec<([Length; 2], Text)> = Vec::new();
     for (at, worked) in answer.spots.iter().enumerate() {
         let number = at as i64 + 1;
-        page.mark(worked.at, say!(w::NUMBERED, number), &w::MEANS_REGISTER);
+        page.mark(worked.at, &w::MEANS_REGISTER);
+        marks.push((worked.at, say!(w::NUMBERED, number)));
         twin.push(say!(w::TWIN, number, worked.throw.told(), worked.way));
     }
     for (at, name, letter) in others(input) {
         if at.there {
             let place = [at.x.min(input.long), at.y.min(input.wide)];
-            page.mark(place, letter.into(), &w::MEANS_OTHER);
+            page.mark(place, &w::MEANS_OTHER);
+            marks.push((place, letter.into()));
             twin.push(say!(w::TWIN_OTHER, letter, name));
         }
+    }
+    for (place, text) in marks {
+        page.letter(place, text);
     }
     let plan_end = page.origin[1].plus(input.wide);
     page.key(plan_end, (&w::KEY_PLAN).into());
@@ -109,7 +118,7 @@ impl Page {
         let ends = match (spot.place, spot.aim) {
             (Place::Floor, _) => return,
             (Place::Round, _) => {
-                let corner = scaled(reach, 0.7071);
+                let corner = scaled(reach, std::f64::consts::FRAC_1_SQRT_2);
                 let back = Length::ZERO.minus(corner);
                 let none = Length::ZERO;
                 let around = [
@@ -135,13 +144,19 @@ impl Page {
         self.path(Line::Seen, &[[x, y], ends[0], ends[1]], Surface::Tone(0), &w::MEANS_JET);
     }
 
-    /// A small square, and its label where that is clear.
-    fn mark(&mut self, [x, y]: [Length; 2], text: Text, means: &'static Phrase) {
+    /// A small square.
+    fn mark(&mut self, [x, y]: [Length; 2], means: &'static Phrase) {
         let off = self.unit.times(3);
         let (left, right, above, below) = (x.minus(off), x.plus(off), y.minus(off), y.plus(off));
         let corners = [[left, above], [right, above], [right, below], [left, below]];
         self.path(Line::Cut, &corners, Surface::Tone(1), means);
         let Point { x, y } = self.point([x, y]);
+        self.marks.push([x, y]);
+    }
+
+    /// A mark's letter, where that is clear.
+    fn letter(&mut self, place: [Length; 2], text: Text) {
+        let Point { x, y } = self.point(place);
         let tries =
             [(0, 13), (0, -13), (12, 0), (-12, 0), (12, 13), (-12, 13), (12, -13), (-12, -13)];
         for (a, b) in tries {
@@ -154,7 +169,7 @@ impl Page {
         }
     }
 
-    /// Within the room, and off every other label: one letter each, 8 by 14 px.
+    /// Within the room, and off every other letter, of 8 by 14 px each, and every mark.
     fn is_clear(&self, at: Point) -> bool {
         let ([left, top], [long, wide]) = (self.origin, self.size);
         let (half, tall) = (self.unit.times(6), self.unit.times(9));
@@ -162,11 +177,12 @@ impl Page {
             && at.x <= left.plus(long).minus(half)
             && at.y >= top.plus(tall)
             && at.y <= top.plus(wide).minus(tall);
-        let apart = |[x, y]: &[Length; 2]| {
+        let off = |places: &[[Length; 2]], wide: i64, high: i64| {
+            let (wide, high) = (self.unit.times(wide), self.unit.times(high));
             let far = |a: Length, b: Length| a.max(b).minus(a.min(b));
-            far(at.x, *x) >= half.times(2) || far(at.y, *y) >= tall.times(2)
+            places.iter().all(|[x, y]| far(at.x, *x) >= wide || far(at.y, *y) >= high)
         };
-        inside && self.taken.iter().all(apart)
+        inside && off(&self.taken, 12, 18) && off(&self.marks, 9, 11)
     }
 
     /// A line of words under the plan or the section.

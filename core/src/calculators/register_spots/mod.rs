@@ -34,7 +34,7 @@ pub struct Worked {
     pub way: Length,
     /// How much of the room along its jet it sweeps; none where it blows up.
     pub sweeps: Option<Measure>,
-    /// To the smoke alarm, the return and the window, level.
+    /// From its edge to the smoke alarm, from its middle to the return and the window, level.
     pub to_alarm: Option<Length>,
     /// See there.
     pub to_return: Option<Length>,

@@ -60,6 +60,8 @@ impl<'a> Room<'a> {
         let meets = |other: Option<Spots>| other.is_some_and(|it| self.meets(spot, at, reach, it));
         let to = |other: Option<Spots>| other.map(|other| apart(at, other));
         let [to_alarm, to_return, to_window] = [self.alarm, self.back, self.window].map(to);
+        let edge = if spot.place == Place::Round { input.neck } else { self.width() }.part(2);
+        let to_alarm = to_alarm.map(|to| to.minus(edge).max(Length::ZERO));
         let meets_alarm = meets(self.alarm);
         let throw_is = |verdict| {
             let mut checks = throw.checks.iter().filter(|check| check.key != "face");
@@ -109,6 +111,12 @@ impl<'a> Room<'a> {
         })
     }
 
+    /// The longer side of its register.
+    fn width(&self) -> Length {
+        let [wide, high] = self.input.size.sides();
+        wide.max(high)
+    }
+
     /// Whether a stream that reaches so far meets a place.
     fn meets(&self, spot: &Spot, at: Spots, reach: Length, other: Spots) -> bool {
         let reach = nanometres(reach);
@@ -121,7 +129,7 @@ impl<'a> Room<'a> {
             (_, Aim::W3) => (y, x),
             (_, Aim::W4) => (-x, y),
         };
-        let half = nanometres(self.input.size.sides()[0]) / 2.0 + on * spread();
+        let half = nanometres(self.width()) / 2.0 + on * spread();
         on >= 0.0 && on <= reach && libm::fabs(off) <= half
     }
 }

@@ -6,7 +6,7 @@ use super::{Answer, Input, Place, Worked, name, share};
 use crate::calculators::register_throw::to_inch;
 use crate::measure::{Length, Rounding};
 use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS};
-use crate::rules::air::jets::{THROW, throw};
+use crate::rules::air::jets::{LAST, THROW, throw};
 use crate::rules::air::noise::sound;
 use crate::rules::air::placing::{FLAME, FROM_FLAME};
 use crate::rules::compare::{ask, at_least};
@@ -81,7 +81,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Vec::new();
     for (at, spot) in answer.spots.iter().enumerate() {
         let of = &spot.throw;
-        let expr = throw(of.k, of.air[1], of.area, crate::rules::air::jets::LAST);
+        let expr = throw(of.k, of.air[1], of.area, LAST);
         let key = ["formula-", THROW_KEYS[at]].concat();
         all.push(Step { key, name: name(input, at), expr, source: Some(&THROW) });
     }
@@ -143,7 +143,7 @@ fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
     some(&w::ROW_GLASS, spot.to_window.map(|to| Amount::Length(to_inch(to))));
     if let Some(bend) = throw.bend {
         let [least, most] = bend.by;
-        rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::RANGE, least, least, most)));
+        rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));
     }
     rows.push(read((&w::ROW_SOUND).into(), sound(throw.leaves[1])));
     Part { key: KEYS[at], title: name(input, at), note: None, rows }

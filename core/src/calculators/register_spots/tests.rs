@@ -75,8 +75,8 @@ fn a_den_where_todays_place_is_the_best() {
     assert_eq!(answer.spots[0].sweeps.map(Measure::number), Some(100.0));
 }
 
-/// By hand: the alarm is 2 ft from the register in the ceiling. From wall 4 it is √(6² + 2²) = 6.32
-/// ft off, and where the jet is 6 ft out it has spread 5 in + 6 × 0.194 = 1.58 ft to a side: it
+/// By hand: the alarm is 2 ft from the middle of the 6-in neck in the ceiling. From the register on
+/// wall 4 it is √(6² + 2²) = 6.32 ft, less 5 in to its edge; and where the jet is 6 ft out it has spread 5 in + 6 × 0.194 = 1.58 ft to a side: it
 /// passes. 70 cfm throw 13.68 ft, 1.14 of 12 ft.
 #[test]
 fn a_bedroom_whose_register_blows_at_its_alarm() {
@@ -93,8 +93,8 @@ fn a_bedroom_whose_register_blows_at_its_alarm() {
         )
     };
     let answer = solve(&input).unwrap();
-    assert_eq!(answer.spots[0].to_alarm, Some(feet(2)));
-    close(answer.spots[1].to_alarm.unwrap(), 6.325);
+    assert_eq!(answer.spots[0].to_alarm, Some(Length::inches(21, 1)));
+    close(answer.spots[1].to_alarm.unwrap(), 6.325 - 5.0 / 12.0);
     close(answer.spots[1].throw.throw(), 13.68);
     assert_eq!(answer.spots[0].against, [Alarm, Throw]);
     assert_eq!((answer.spots[1].against.len(), &*answer.order), (0, &[1, 0][..]));
@@ -102,12 +102,12 @@ fn a_bedroom_whose_register_blows_at_its_alarm() {
     let keys: Vec<_> = sheet.checks.iter().map(|check| (&*check.key, check.verdict)).collect();
     let within = ["alarm", "face", "way", "index"].map(|key| (key, Verdict::Within));
     assert_eq!(keys, within);
-    // On its limit, to the inch, and an inch less; out of the stream to the side.
+    // On its limit of 36 in from its edge, and an inch less; out of the stream to the side.
     let alarm =
         |inches: i64| At { there: true, x: Length::ZERO, y: Length::inches(60 + inches, 1) };
     let of = |inches| solve(&Input { alarm: alarm(inches), ..input.clone() }).unwrap();
-    assert_eq!(of(36).spots[1].against, []);
-    assert_eq!(of(35).spots[1].against, [Alarm]);
+    assert_eq!(of(41).spots[1].against, []);
+    assert_eq!(of(40).spots[1].against, [Alarm]);
 }
 
 /// By hand: 100 cfm throw 19.55 ft along the ceiling, past the return 14 ft out on the jet's axis.

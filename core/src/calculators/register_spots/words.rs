@@ -57,10 +57,10 @@ words! {
     FIRST = "First: {0}. Throw to 50 fpm";
     NUMBERED = "{0}";
     CALLED = "{0}, {1}";
-    CHECK_ALARM = "Smoke alarm to the register";
+    CHECK_ALARM = "Smoke alarm to the register's edge";
     CHECK_FLUE = "Return to the open flue";
     IN_STREAM = "Far enough, but in its stream: move one of the two.";
-    BEST = "{0}: {1}. A week's look at it, not a verdict: the HVAC sub decides.";
+    BEST = "{0}: {1}. An order to talk about, no verdict: the HVAC sub decides.";
 
     ORDER = "In order, with the reason";
     ORDER_NOTE = "Alarms count most, then returns, thermostats, throw, glass. As good as another: the one put in first.";
@@ -81,11 +81,12 @@ words! {
     ROW_SWEEP = "Sweeps of the floor's length";
     ROW_DROP = "Cold drop at its throw to {0}";
     ROW_SOUND = "Sound, at the opening";
-    ROW_ALARM = "To the smoke alarm";
+    ROW_ALARM = "Its edge to the smoke alarm";
     ROW_RETURN = "To the return";
     ROW_GLASS = "To the window";
     ONE = "{0}";
     RANGE = "{0}, from {1} to {2}";
+    BAND = "{0} to {1}";
     RANGE_LOW = "{0}, from none to {1}";
     SIZED = "{0}, {1}";
     NECKED = "{0}, neck {1}";

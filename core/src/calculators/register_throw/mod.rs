@@ -14,7 +14,9 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
-use crate::rules::air::jets::{BAND, Blows, ENDS, Jet, OCCUPIED, Surface, measured, thrown};
+use crate::rules::air::jets::{
+    BAND, Blows, ENDS, Jet, OCCUPIED, Surface, measured, thrown, velocity,
+};
 use crate::say;
 use crate::sheet::{Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
@@ -125,8 +127,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let face_area = of(air::face_area(input));
     let k = of(air::k(input));
     let flows = air::range(input);
-    let leaves = flows.map(|cfm| of(crate::rules::air::jets::velocity(cfm, area)));
-    let face = flows.map(|cfm| of(crate::rules::air::jets::velocity(cfm, face_area)));
+    let leaves = flows.map(|cfm| of(velocity(cfm, area)));
+    let face = flows.map(|cfm| of(velocity(cfm, face_area)));
     let throws = ENDS.map(|end| flows.map(|cfm| thrown(k, cfm, area, end)));
     if throws[0][1].is_none() {
         let (path, label) = air::field(input);
@@ -161,8 +163,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
 
 /// Told at the throw to the fastest of the velocities that it reaches.
 fn bend(input: &Input, answer: &Answer, jet: &Jet) -> Option<Bend> {
-    let ends = ENDS.into_iter().zip(answer.throws);
-    let (end, at) = ends.filter_map(|(end, throws)| Some((end, throws[1]?))).last()?;
+    let ends = ENDS.into_iter().zip(answer.throws).rev();
+    let (end, at) = ends.filter_map(|(end, throws)| Some((end, throws[1]?))).next()?;
     let at = at.nanometres() as f64 / FOOT;
     let over = input.height.map(|height| height.minus(OCCUPIED));
     let over = over.filter(|over| *over > Length::ZERO);

@@ -231,7 +231,7 @@ proptest! {
             let share = free.nanometres() as f64 / attached.nanometres() as f64;
             let up = input.outlet.blows() == Blows::Up;
             // A slot's two are published apart, and are 0.709.
-            let want = if up { 1.0 } else { 0.7071 };
+            let want = if up { 1.0 } else { std::f64::consts::FRAC_1_SQRT_2 };
             prop_assert!((share - want).abs() < 0.0021, "{}", share);
         }
     }

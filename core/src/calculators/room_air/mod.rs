@@ -7,7 +7,9 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::fields::{Kind, Row, Span, When, row};
-use crate::measure::unit::{AIR_HEAT, BTUH, CFM, DEGREES, NUMBER, PER_HOUR, PERCENT, R_VALUE};
+use crate::measure::unit::{
+    AIR_HEAT, ALTITUDE, BTUH, CFM, DEGREES, NUMBER, PER_HOUR, PERCENT, R_VALUE,
+};
 use crate::measure::{Area, Length, Measure, Unit, Volume};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{Glass, Wall, thinned};
@@ -69,8 +71,8 @@ form! {
         /// Supply against room.
         difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false));
         /// Above the sea.
-        altitude: Length, row(&w::ALTITUDE, &w::NOTHING, length(12 * 12_000, &w::WHY_ALTITUDE));
-        /// Its floor.
+        altitude: Measure = Measure::whole(&ALTITUDE, 0), row(&w::ALTITUDE, &w::NOTHING, measure(&ALTITUDE, [-50_000, 1_200_000], &w::WHY_ALTITUDE, false));
+                /// Its floor.
         floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, area(1, &w::WHY_FLOOR));
         /// Floor to ceiling.
         height: Length = Length::inches(96, 1), row(&w::HEIGHT, &w::NOTHING, Kind::Length(Span {

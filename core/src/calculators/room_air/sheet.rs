@@ -5,7 +5,7 @@ use super::{Answer, By, Input};
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::measure::{Measure, Rounding};
 use crate::rules::air::jets::measured;
-use crate::rules::air::room_heat::{A_SQUARE_FOOT, ALTITUDE, CARRIES, LOSS, RULE, SENSIBLE, SHARE};
+use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::sheet::{Caution, Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase};
@@ -98,7 +98,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         let losses = answer.losses.iter().filter_map(|(_, _, loss)| measured(loss.clone()));
         add("heat", &w::HEAT, Expr::Sum(losses.map(Expr::measure).collect()), Some(&LOSS));
     }
-    add("density", &w::DENSITY, Expr::measure(answer.density), Some(&ALTITUDE));
+    add("density", &w::DENSITY, Expr::measure(answer.density), Some(&THINNER));
     add("carries", &w::CARRIES, carries(answer.density), Some(&SENSIBLE));
     add("air", &w::AIR, air(input, answer), Some(&SENSIBLE));
     add("changes", &w::CHANGES, changes(answer), None);

@@ -10,7 +10,7 @@ fn heat(load: i64, difference: i64, feet: i64) -> Input {
     Input {
         load: Measure::whole(&BTUH, load),
         difference: Measure::whole(&DEGREES, difference),
-        altitude: Length::inches(12 * feet, 1),
+        altitude: Measure::whole(&ALTITUDE, feet),
         ..Input::blank()
     }
 }

@@ -403,7 +403,8 @@ mod tests {
             };
             let share = of(Free) / of(Attached);
             // The slot's two are published apart, and are 0.709.
-            let want = if outlet.blows() == Blows::Up { 1.0 } else { 0.7071 };
+            let want =
+                if outlet.blows() == Blows::Up { 1.0 } else { std::f64::consts::FRAC_1_SQRT_2 };
             assert!((share - want).abs() < 0.0021, "{outlet:?}: {share}");
         }
     }

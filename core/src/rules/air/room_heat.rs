@@ -1,7 +1,7 @@
 //! What a room's heat asks of its air, and a rough reckoning of heat lost through walls and leaks.
 
+use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, NUMBER, PERCENT, U_VALUE};
-use crate::measure::{Length, Measure};
 use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
@@ -44,7 +44,7 @@ source!(
     Derived
 );
 source!(
-    ALTITUDE,
+    THINNER,
     "air-altitude",
     "Standard atmosphere, pressure ratio",
     ALTITUDE_SAYS,
@@ -65,10 +65,10 @@ source!(
 /// What 1 cfm carries in an hour at 1 °F, at sea level.
 pub const CARRIES: Measure = Measure::hundredths(&AIR_HEAT, 108);
 
-/// How dense air is against sea level.
-pub fn thinned(altitude: Length) -> Option<Measure> {
-    let feet = altitude.nanometres() as f64 / 304_800_000.0;
-    Measure::nearest(&PERCENT, 100.0 * libm::pow(1.0 - 6.8754e-6 * feet, 5.2559))
+/// How dense air is against sea level, at an altitude in feet.
+pub fn thinned(altitude: Measure) -> Option<Measure> {
+    let share = libm::pow(1.0 - 6.8754e-6 * altitude.number(), 5.2559);
+    Measure::nearest(&PERCENT, 100.0 * share)
 }
 
 /// cfm for a square foot, by plain sense: least in a tight house, most in a leaky one.
@@ -125,6 +125,7 @@ impl Glass {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::unit::ALTITUDE;
 
     /// Source: ratios of pressure by PyPI's `psychrolib` 2.5.0, `GetStandardAtmPressure` over that
     /// of sea level; see `tests/references/make_air_vectors.py`. Factors: 1.08 times that.
@@ -136,7 +137,7 @@ mod tests {
             (5000, 0.832052), (6000, 0.801382), (7000, 0.771634), (8000, 0.742787),
         ];
         for (feet, want) in RATIOS {
-            let got = thinned(Length::inches(12 * feet, 1)).unwrap().number() / 100.0;
+            let got = thinned(Measure::whole(&ALTITUDE, feet)).unwrap().number() / 100.0;
             assert!((got - want).abs() < 5e-5, "{feet} ft: {got}, not {want}");
         }
     }
@@ -153,7 +154,7 @@ mod tests {
             ("75 °F, 50 %", 5000, 0.89126, 0.04),
             ("105 °F, 10 %", 0, 1.01271, 0.07),
         ] {
-            let thinned = thinned(Length::inches(12 * feet, 1)).unwrap().number() / 100.0;
+            let thinned = thinned(Measure::whole(&ALTITUDE, feet)).unwrap().number() / 100.0;
             let got = CARRIES.number() * thinned;
             assert!((got / want - 1.0).abs() < within, "{name}, {feet} ft: {got}");
         }

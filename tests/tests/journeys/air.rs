@@ -1,0 +1,56 @@
+//! Where a register throws to, found out by touch with an air that nobody has measured.
+
+use crate::harness::{Device, Journey, Server, field, journey, saying};
+
+/// Where the answer stands.
+const ANSWER: &str = ".answer .figure";
+
+/// Worked by hand: a 10 × 6 register with 48 sq in open throws 80 cfm, free, 11.06 ft; 100 cfm 13.82
+/// ft, and √2 times that along a ceiling, 19.55 ft.
+#[tokio::test]
+async fn where_a_register_throws_is_found_by_touch() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("").await;
+        page.tap(saying("What a register throws")).await;
+        page.reads(ANSWER, "11 ft 1 in").await;
+        page.sees(saying("With 60 cfm to 100 cfm it is 8 ft 4 in to 13 ft 10 in")).await;
+        page.reads(".answer-verdict .verdict", "ask locally").await;
+        page.choose(field("know"), "Measured, or from the plan").await;
+        page.enter(field("cfm"), "100").await;
+        page.reads(ANSWER, "13 ft 10 in").await;
+        page.reads(".answer-verdict .verdict", "within").await;
+        page.choose(field("along"), "The ceiling, within 1 ft of it").await;
+        page.reads(ANSWER, "19 ft 7 in").await;
+        page.sees(".picture .drawing").await;
+        page.screenshot("register-throw").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn air_that_throws_nothing_says_so_at_its_field() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/register-throw").await;
+        page.reads(ANSWER, "11 ft 1 in").await;
+        page.enter(field("cfm"), "10").await;
+        page.reads(ANSWER, "look at: Air").await;
+        let says = page.text("[id='cfm.note']").await;
+        assert!(says.starts_with("This air leaves at 30 fpm, no faster than the 50 fpm"), "{says}");
+    })
+    .await;
+}
+
+/// Worked by hand: with the smoke alarm 2 ft from the middle of its 6-in neck the ceiling register
+/// is out, and the one on the wall, whose jet passes it, is first.
+#[tokio::test]
+async fn places_stand_in_order_with_the_reason() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/register-spots?long=12ft&wide=10ft&high=8ft&gap=6&neck=6&cool=20&cfm=70&guess=no&alarm.there=yes&alarm.x=6ft&alarm.y=7ft&spots.0.place=ceiling&spots.0.x=6ft&spots.0.y=5ft&spots.0.name=today&spots.1.place=high-wall&spots.1.x=0&spots.1.y=5ft&spots.1.aim=2").await;
+        page.reads(ANSWER, "13 ft 8 in").await;
+        page.sees(saying("2: nothing here speaks against it")).await;
+        page.tap(saying("In order, with the reason")).await;
+        page.sees(saying("its air meets the smoke alarm")).await;
+        page.screenshot("register-spots").await;
+    })
+    .await;
+}
