@@ -5,6 +5,7 @@
 
 pub mod box_fill;
 pub mod cable_securing;
+pub mod drilling;
 pub mod hold;
 pub mod room;
 

@@ -5,6 +5,7 @@
 
 mod backup;
 mod box_fill;
+mod drilling;
 mod faults;
 mod first_visit;
 mod harness;

@@ -8,3 +8,4 @@ pub mod conductor_volume;
 pub mod equipment_ground;
 pub mod free_conductor;
 pub mod metal_boxes;
+pub mod nail_protection;

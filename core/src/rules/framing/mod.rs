@@ -1,3 +1,9 @@
 //! Wood framing: sizes, what may be cut out of a member, and what a roof asks of its ties.
 
+pub mod fireblock;
+pub mod joists;
 pub mod lumber;
+pub mod share;
+pub mod shield_plates;
+pub mod studs;
+pub mod top_plates;
