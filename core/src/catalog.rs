@@ -68,6 +68,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::drilling::Drilling>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::hole_cables::HoleCables>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -7,6 +7,7 @@ pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
 pub mod hold;
+pub mod hole_cables;
 pub mod room;
 
 use crate::edition::Basis;

@@ -86,6 +86,8 @@ units! {
     NUMBER = "x", "" ["×"], 2, PURE, (1, 1), None;
     /// Hundredths.
     PERCENT = "%", "%" ["percent", "pct"], 1, PURE, (1, 100), None;
+    /// Square inches of a hole or a cable: an area of a room is an area.
+    SQUARE_INCH = "inch2", "sq in" [], 3, with(LENGTH, LENGTH, 1), (INCH * INCH, 1), metric("cm²", 64_516, 10_000);
     /// A roof's rise in 12 of run.
     PITCH = "/12", "in 12" ["in12", "/12", ":12"], 2, PURE, (1, 12), None;
     /// Pounds of force on a square foot.

@@ -63,3 +63,18 @@ async fn an_i_joist_gets_no_numbers() {
     })
     .await;
 }
+
+/// Source: NEC 334.80: more than two cables in a sealed hole are adjusted.
+#[tokio::test]
+async fn cables_in_a_sealed_hole_say_when_another_hole_is_due() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/hole-cables").await;
+        page.reads(VERDICT, "within").await;
+        page.goto("#/hole-cables?bit=1%201%2F2&sealed=yes&cables.0.cable=12-2&cables.0.count=5")
+            .await;
+        page.reads(VERDICT, "short").await;
+        page.reads(NEXT, "Two cables to a sealed hole need no adjustment. Drill another.").await;
+        page.screenshot("cables-in-a-hole").await;
+    })
+    .await;
+}

@@ -10,6 +10,7 @@ async fn the_shipped_file_answers_every_vector_byte_for_byte() {
         include_str!("../../vectors/box-fill.jsonl"),
         include_str!("../../vectors/drilling.jsonl"),
         include_str!("../../vectors/hold.jsonl"),
+        include_str!("../../vectors/hole-cables.jsonl"),
         include_str!("../../vectors/room.jsonl"),
     ];
     let questions: Vec<&str> =
