@@ -7,6 +7,7 @@ pub mod box_fill;
 pub mod cable_securing;
 pub mod hold;
 pub mod room;
+pub mod under_a_gable;
 
 use crate::edition::Basis;
 use crate::fields::Form;
