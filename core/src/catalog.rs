@@ -66,6 +66,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
+    entry::<calculators::joist_spans::JoistSpans>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
 ];
