@@ -67,6 +67,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::hold::Hold>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
     entry::<calculators::joist_spans::JoistSpans>(),
+    entry::<calculators::loads::Loads>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
 ];

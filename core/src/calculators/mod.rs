@@ -7,6 +7,7 @@ pub mod box_fill;
 pub mod cable_securing;
 pub mod hold;
 pub mod joist_spans;
+pub mod loads;
 pub mod room;
 pub mod under_a_gable;
 

@@ -4,6 +4,7 @@ use super::words as w;
 use crate::fields::{Kind, Span, When, row};
 use crate::measure::unit::{PITCH, PSF, R_PER_INCH, R_VALUE};
 use crate::measure::{Length, Measure};
+use crate::rules::framing::design_loads::{ROOF_LIVES, ROOFS};
 use crate::words::Phrase;
 use crate::{choice, form};
 
@@ -91,10 +92,6 @@ const SLOPES: &[Measure] = &[
     Measure::whole(&PITCH, 12),
 ];
 
-/// What a house's roof mostly weighs and is asked to carry. Common practice.
-const ROOFS: &[Measure] = &[Measure::whole(&PSF, 15)];
-const LIVES: &[Measure] = &[Measure::whole(&PSF, 20)];
-
 form! {
     /// A gable whose ceiling goes up.
     pub struct Input {
@@ -129,7 +126,7 @@ form! {
         dead: Measure = Measure::whole(&PSF, 0), row(&w::DEAD, &w::DEAD_HINT, psf(1, ROOFS))
             .when(When::Is("given", &["apart"]));
         /// On the flat.
-        live: Measure = Measure::whole(&PSF, 0), row(&w::LIVE, &w::LIVE_HINT, psf(0, LIVES))
+        live: Measure = Measure::whole(&PSF, 0), row(&w::LIVE, &w::LIVE_HINT, psf(0, ROOF_LIVES))
             .when(When::Is("given", &["apart"]));
         /// What stands in the way of a table.
         stops: Stops = Stops::blank(), row(&w::STOPS, &w::STOPS_HINT, Kind::Group(Stops::ROWS));

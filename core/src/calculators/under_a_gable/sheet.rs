@@ -5,9 +5,8 @@ use super::words as w;
 use super::{Answer, Input, Roof, flat_name};
 use crate::measure::Rounding;
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::rules::framing::gable_ties::{
-    AIR_SPACE, LEAST_SLOPE, MOVED, SCOPE, TIES_APART, highest,
-};
+use crate::rules::framing::engineer::MOVED;
+use crate::rules::framing::gable_ties::{AIR_SPACE, LEAST_SLOPE, SCOPE, TIES_APART, highest};
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Amount, Phrase, Text};

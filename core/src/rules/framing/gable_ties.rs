@@ -24,8 +24,6 @@ words! {
     SLOPE_LOAD_SAYS = "A weight on the slope is more on the flat: times √(1 + pitch²).";
     SLOPE_LOAD_SEEN = "worked out from the slope's length over its run";
     RIDGE_SAYS = "A ridge beam carries half of the roof, each wall a quarter: load × span ÷ 2 and ÷ 4 on each foot. Nothing then pushes the walls apart.";
-    ENGINEER_SAYS = "Who may move what holds a house up, cut a truss, or size a beam, post or footing, is set by state law: a licensed engineer.";
-    ENGINEER_SEEN = "common practice; licensing laws and building departments differ";
     SCOPE_SAYS = "The code's rules for ties are for a plain gable of rafters on two walls, alike on both sides, tied whole from wall to wall.";
     SCOPE_SEEN = "read in part: its tables and figures assume it";
     AIR_SAYS = "A vented roof keeps 1 in or more of air between insulation and sheathing.";
@@ -89,11 +87,6 @@ source!(
     THRUST_SEEN, Derived
 );
 source!(
-    /// Whose work it is.
-    ENGINEER, "engineers-work", "State licensing law, and the building department", ENGINEER_SAYS,
-    ENGINEER_SEEN, CommonPractice
-);
-source!(
     /// What gable the rules are for.
     SCOPE, "irc-r802-scope", "IRC 2018, 2021, 2024 R802, gables as the tables have them",
     SCOPE_SAYS, SCOPE_SEEN, Derived
@@ -117,9 +110,6 @@ pub const LEAST_SLOPE: Limit<Measure> =
 
 /// How far apart ties may stand.
 pub const TIES_APART: Limit<Length> = Limit { value: Length::inches(24, 1), source: &TIE_SPACING };
-
-/// How far ties may be moved without an engineer: not at all.
-pub const MOVED: Limit<Length> = Limit { value: Length::ZERO, source: &ENGINEER };
 
 /// A row of one of the code's two tables for raised ties.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
