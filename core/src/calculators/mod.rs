@@ -8,7 +8,10 @@ pub mod cable_securing;
 pub mod drilling;
 pub mod hold;
 pub mod hole_cables;
+pub mod joist_spans;
+pub mod loads;
 pub mod room;
+pub mod under_a_gable;
 
 use crate::edition::Basis;
 use crate::fields::Form;
