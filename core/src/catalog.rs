@@ -65,6 +65,7 @@ struct Solved {
 pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
+    entry::<calculators::raising::Raising>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
 ];

@@ -6,6 +6,7 @@
 pub mod box_fill;
 pub mod cable_securing;
 pub mod hold;
+pub mod raising;
 pub mod room;
 
 use crate::edition::Basis;

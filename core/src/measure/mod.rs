@@ -55,7 +55,7 @@ impl Units {
 /// isn't nothing is never shown as nothing, so that a margin keeps its sign however small.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Rounding {
-    /// To the nearest: for what is shown.
+    /// To the nearest, halves away from nothing: for what is shown.
     Nearest,
     /// Down: for counts and marks of which part of one is none.
     Down,
@@ -68,6 +68,8 @@ pub(crate) fn divide(value: i128, by: i128, rounding: Rounding) -> i128 {
     match rounding {
         Rounding::Down => value.div_euclid(by),
         Rounding::Up => -(-value).div_euclid(by),
+        // By its size, so that what is short by 4.5 reads as what is over by it.
+        Rounding::Nearest if value < 0 => -divide(-value, by, rounding),
         Rounding::Nearest => (2 * value + by).div_euclid(2 * by),
     }
 }

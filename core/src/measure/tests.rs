@@ -320,3 +320,14 @@ fn no_two_units_have_one_key_and_none_reads_as_a_length_area_or_volume() {
         assert!(Volume::read(&text, Units::Customary).is_err(), "{text}");
     }
 }
+
+/// One amount prints one way, whichever side of its limit it stands.
+#[test]
+fn a_half_is_rounded_alike_over_and_under_nothing() {
+    for (value, by, want) in [(5, 10, 1), (-5, 10, -1), (-4, 10, 0), (-15, 10, -2), (15, 10, 2)] {
+        assert_eq!(divide(value, by, Rounding::Nearest), want, "{value} / {by}");
+    }
+    let half = Length::from_nanometres(6_038_850_000);
+    let shown = |length: Length| length.show(Units::Metric, Rounding::Nearest).figure;
+    assert_eq!([half, Length::ZERO.minus(half)].map(shown), ["6038.9", "−6038.9"]);
+}

@@ -6,5 +6,6 @@ pub mod box_setback;
 pub mod cable_securing;
 pub mod conductor_volume;
 pub mod equipment_ground;
+pub mod fan_boxes;
 pub mod free_conductor;
 pub mod metal_boxes;
