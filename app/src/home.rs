@@ -38,7 +38,11 @@ pub(crate) fn home(desk: Desk) -> El {
     let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::HOME_HEADING))
-        .with(section("calculators", &w::CALCULATORS).with_all(trades).with(demo))
+        .with(
+            section("calculators", &w::CALCULATORS)
+                .with_all(trades)
+                .with(demo),
+        )
         .with(
             section("jobs", &w::JOBS)
                 .with(jobs::job_lines(desk, MOST_JOBS))

@@ -7,7 +7,7 @@ use crate::rules::solids::slanted;
 use crate::say;
 use crate::sheet::Faults;
 
-/// A tray's parts. Source: `rules::solids`.
+/// A tray's parts, worked as `rules::solids` says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Tray {
     /// Its opening in the old ceiling, length and width.

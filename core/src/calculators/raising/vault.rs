@@ -8,7 +8,7 @@ use crate::rules::solids::slanted;
 use crate::say;
 use crate::sheet::Faults;
 
-/// A vault's parts. Source: `rules::solids`.
+/// A vault's parts, worked as `rules::solids` says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Vault {
     /// From a low wall to the one across: both low, or one low and one high.
