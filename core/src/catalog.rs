@@ -66,8 +66,10 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
     entry::<calculators::raising::Raising>(),
+    entry::<calculators::added_heat::AddedHeat>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::rerouted_cable::ReroutedCable>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

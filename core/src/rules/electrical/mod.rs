@@ -9,3 +9,4 @@ pub mod equipment_ground;
 pub mod fan_boxes;
 pub mod free_conductor;
 pub mod metal_boxes;
+pub mod splices;
