@@ -12,6 +12,7 @@ mod harness;
 mod harness_checks;
 mod holds;
 mod jobs;
+mod raising;
 mod requests;
 mod rescue;
 mod retired;

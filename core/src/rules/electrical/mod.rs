@@ -9,6 +9,8 @@ pub mod cable_securing;
 pub mod cable_sizes;
 pub mod conductor_volume;
 pub mod equipment_ground;
+pub mod fan_boxes;
 pub mod free_conductor;
 pub mod metal_boxes;
 pub mod nail_protection;
+pub mod splices;
