@@ -29,9 +29,9 @@ async fn a_measured_room_is_raised_by_fourteen_inches() {
         page.tap(saying("Den: Wall 2")).await;
         page.reads(field("wide"), "14 ft").await;
         page.reads(".answer-verdict .verdict.ask", "ask locally").await;
-        page.sees(saying("Look in the attic first.")).await;
+        page.sees(saying("Look in the attic first. Cut nothing until you know what is over it.")).await;
         page.choose(field("overhead"), "Trusses").await;
-        page.sees(saying("Stop: trusses.")).await;
+        page.sees(saying("Stop: trusses. Cutting or moving one can bring the roof down; their designer or an engineer draws it first.")).await;
         page.reads(".answer-verdict .verdict.over", "over").await;
         page.choose(field("overhead"), "Rafters and joists, cut on site").await;
         page.choose(field("wall.how"), "A short wall on the old plates").await;
