@@ -47,7 +47,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         ink: Vec::new(),
     };
     let now = answer.now;
-    let profile = page.profile(answer);
+    // The old plates stand by a board's thickness over the old ceiling.
+    let profile = page.profile(answer, now.plus(input.board.unwrap_or_default()));
     page.path(Line::Cut, &[(Length::ZERO, Length::ZERO), (across, Length::ZERO)], &s::D_FLOOR);
     let ends = [profile.first(), profile.last()];
     for (x, top) in ends.into_iter().flatten().copied() {
@@ -81,7 +82,7 @@ impl Page {
     }
 
     /// The new ceiling from wall to wall.
-    fn profile(&mut self, answer: &Answer) -> Vec<(Length, Length)> {
+    fn profile(&mut self, answer: &Answer, plates: Length) -> Vec<(Length, Length)> {
         let (now, high, across) = (answer.now, answer.highest, self.across);
         match &answer.made {
             Made::Flat(walls) => {
@@ -89,7 +90,7 @@ impl Page {
                     // The old plates on both walls.
                     let tick = self.px(5);
                     for x in [Length::ZERO, across] {
-                        let ends = [(x.minus(tick), now), (x.plus(tick), now)];
+                        let ends = [(x.minus(tick), plates), (x.plus(tick), plates)];
                         self.path(Line::Cut, &ends, &s::D_JOINT);
                     }
                 }
