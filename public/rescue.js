@@ -193,6 +193,53 @@ function everything() {
   return JSON.stringify(all, null, 1);
 }
 
+// The sum that a record's first line ends in: CRC-32 as in ISO-HDLC, eight small digits.
+function sum(text) {
+  let crc = -1;
+  for (const byte of new TextEncoder().encode(text)) {
+    crc ^= byte;
+    for (let bit = 0; bit < 8; bit += 1) crc = (crc >>> 1) ^ (crc & 1 ? 0xedb88320 : 0);
+  }
+  return (~crc >>> 0).toString(16).padStart(8, '0');
+}
+
+// A job's record, if it is whole: its two parts, and which writing of the job it is.
+function whole(record) {
+  const own = /^ledgerboard\.job\.([^.]+)(\.[ab])?$/.exec(record.key);
+  const line = /^(ledgerboard \d+ (\d+) \S+ \d+ \d+) ([0-9a-f]{8})\n/.exec(record.text);
+  if (!own || !line) return null;
+  const job = record.text.slice(line[0].length);
+  try {
+    if (JSON.parse(job).invented === true || sum(`${line[1]}\n${job}`) !== line[3]) return null;
+  } catch (error) {
+    return null;
+  }
+  return { id: own[1], revision: Number(line[2]), line: line[0].trim(), job };
+}
+
+// The last whole copy of each job.
+function jobs() {
+  const best = new Map();
+  for (const found of records.map(whole)) {
+    if (!found) continue;
+    const known = best.get(found.id);
+    if (!known || found.revision > known.revision) best.set(found.id, found);
+  }
+  return Array.from(best.values());
+}
+
+// A backup as the program makes it, so that any phone with the program can restore it.
+function backup() {
+  const made = { at: Math.floor(Date.now() / 1000), zone: -new Date().getTimezoneOffset() };
+  const head = {
+    kind: 'ledgerboard-backup', schema: 1, by: 'Ledgerboard, its rescue page', made,
+    device: 'rescue', about: 'Jobs of Ledgerboard: restore them under All jobs.',
+  };
+  const parts = Object.keys(head).map((key) => `"${key}":${JSON.stringify(head[key])},\n`);
+  const lines = jobs().map(({ line, job }) => `{"record":"${line}","job":${job}}`);
+  return `{\n${parts.join('')}"jobs":[\n${lines.join(',\n')}\n]\n}\n`;
+}
+
 let shownBy = null;
 
 function show(heading, text, button) {
@@ -286,14 +333,21 @@ async function look() {
   }
   at('said').textContent = said.join(' ');
   at('acts').hidden = false;
+  at('save-jobs').hidden = !jobs().length;
   at('save-all').hidden = !records.length;
   at('show-all').hidden = !records.length;
 }
 
+function today() {
+  return new Date().toISOString().slice(0, 10);
+}
+
 at('again').addEventListener('click', look);
+at('save-jobs').addEventListener('click', () => {
+  save(`ledgerboard-backup-${today()}.json`, backup(), 'application/json');
+});
 at('save-all').addEventListener('click', () => {
-  const day = new Date().toISOString().slice(0, 10);
-  save(`ledgerboard-records-${day}.json`, everything(), 'application/json');
+  save(`ledgerboard-records-${today()}.json`, everything(), 'application/json');
 });
 at('show-all').addEventListener('click', (event) => {
   show('All records', everything(), event.currentTarget);

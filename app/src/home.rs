@@ -3,6 +3,7 @@
 use crate::desk::Desk;
 use crate::elements::{El, el, when};
 use crate::{jobs, route, speech, words as w};
+use ledgerboard_core::calculators::Trade;
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::DEMO_ID;
 
@@ -11,9 +12,17 @@ const MOST_JOBS: usize = 5;
 
 /// The first page.
 pub(crate) fn home(desk: Desk) -> El {
-    let doors = catalog::ALL.iter().map(|entry| {
-        let name = el("span").say(entry.name);
-        jobs::door(&route::calculator(entry.id), name, &speech::phrase(entry.about))
+    let trades = Trade::ALL.iter().map(|trade| {
+        let of_trade = catalog::ALL.iter().filter(|entry| entry.trade == *trade);
+        let doors = of_trade.map(|entry| {
+            let name = el("span").say(entry.name);
+            jobs::door(&route::calculator(entry.id), name, &speech::phrase(entry.about))
+        });
+        let id = ["trade-", trade.key()].concat();
+        el("section")
+            .attr("aria-labelledby", &id)
+            .with(el("h3").id(&id).say(trade.name()))
+            .with(el("ul").class("doors").with_all(doors))
     });
     let shows_demo = move || desk.settings.with(|settings| !settings.demo_hidden);
     let demo = when(shows_demo, move || {
@@ -29,11 +38,7 @@ pub(crate) fn home(desk: Desk) -> El {
     let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::HOME_HEADING))
-        .with(
-            section("calculators", &w::CALCULATORS)
-                .with(el("ul").class("doors").with_all(doors))
-                .with(demo),
-        )
+        .with(section("calculators", &w::CALCULATORS).with_all(trades).with(demo))
         .with(
             section("jobs", &w::JOBS)
                 .with(jobs::job_lines(desk, MOST_JOBS))

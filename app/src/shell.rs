@@ -6,9 +6,9 @@ use crate::home::home;
 use crate::question::{Opening, open, question_page};
 use crate::route::{self, Route};
 use crate::settings_page::settings_page;
-use crate::store::Draft;
+use crate::store::{Draft, Trouble};
 use crate::update_bar::{update_bars, version};
-use crate::{jobs, speech, store, words as w};
+use crate::{backup, jobs, speech, store, words as w};
 use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
 use ledgerboard_core::edition::Basis;
 use ledgerboard_core::measure::Units;
@@ -72,7 +72,11 @@ fn arrive() {
 /// What keeps things from being saved, until it no longer does.
 fn trouble(desk: Desk) -> El {
     el("div").class("trouble").attr("role", "alert").with(live(move || {
-        desk.trouble.get().map(|trouble| el("p").text(&speech::say(&trouble.says())))
+        let trouble = desk.trouble.get()?;
+        let unsaved = !matches!(trouble, Trouble::OnlyJobs | Trouble::Stopped | Trouble::SetAside);
+        let says = el("p").text(&speech::say(&trouble.says()));
+        let copy = if unsaved { backup::of_all_jobs(desk) } else { Piece::NONE };
+        Some(el("div").with(says).with(copy))
     }))
 }
 

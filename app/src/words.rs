@@ -221,7 +221,7 @@ words! {
     // What the phone keeps.
     KEEPS_NOTHING = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";
     KEEPS_ONLY_JOBS = "This browser keeps your jobs, once, but not what you are typing nor your settings: part of its storage is turned off. Save each number before you close the page.";
-    STORE_FULL = "The phone’s room for this page is full: about {0} KB of 5,120 KB are left. The last change is on this page only, not saved. Remove an old job to make room, or share what you need; then save again.";
+    STORE_FULL = "The phone’s room for this page is full: about {0} KB of 5,120 KB are left. The last change is on this page only, not saved. Back up now; then remove an old job to make room, and save again.";
     TYPED_FULL = "The phone’s room for this page is full: about {0} KB of 5,120 KB are left. What you type is on this page only until you save it to a job. Remove an old job to make room.";
     WRITE_DIFFERED = "The phone did not keep what was written. The last change is on this page only, not saved.";
     STOPPED = "The page has stopped; nothing more is saved.";

@@ -65,11 +65,16 @@ struct Solved {
 pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
+    entry::<calculators::raising::Raising>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
+    entry::<calculators::drilling::Drilling>(),
     entry::<calculators::joist_spans::JoistSpans>(),
     entry::<calculators::loads::Loads>(),
+    entry::<calculators::added_heat::AddedHeat>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
+    entry::<calculators::hole_cables::HoleCables>(),
+    entry::<calculators::rerouted_cable::ReroutedCable>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

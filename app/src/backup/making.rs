@@ -32,7 +32,7 @@ pub(super) fn reminder(desk: Desk) -> Piece {
 }
 
 /// The button for all jobs, while there are any.
-pub(super) fn of_all_jobs(desk: Desk) -> Piece {
+pub(crate) fn of_all_jobs(desk: Desk) -> Piece {
     crate::elements::when(move || !desk.jobs.read().is_empty(), move || buttons(desk, None))
 }
 

@@ -10,7 +10,7 @@ use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::fields::{heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
-use ledgerboard_core::measure::{Area, Length, Rounding, Units, Volume};
+use ledgerboard_core::measure::{Rounding, Units};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;

@@ -7,15 +7,24 @@
 use super::book::{Held, READY, WRITER, held, ids, name, with};
 use super::meeting::{From, hear, look_again};
 use super::working::write_local;
-use super::{Trouble, Written, local, may_write, mirror, news, stay};
+use super::{Trouble, Why, Written, aside, local, may_write, mirror, news, stay};
 use crate::clock;
 use ledgerboard_core::job::Job;
-use ledgerboard_core::job::record::{self, Head};
+use ledgerboard_core::job::record::{self, Head, RecordProblem};
 
 /// Writes one job as soon as may be, whole or not at all.
 pub(crate) fn save(job: Job) {
     let id = job.id.clone();
+    // A backup brings back a job of which no copy could be read. Once those bytes stand aside
+    // nothing is lost by writing in their place.
+    let own = name(&id);
+    let copied = !aside::is_locked(&own)
+        && !mirror::SLOTS.iter().any(|slot| aside::is_locked(&[&own, *slot].concat()));
     with(&id, |entry| {
+        let unreadable = matches!(&entry.shut, Some(Why::Record(why)) if !matches!(why, RecordProblem::Newer(_)));
+        if unreadable && copied {
+            entry.shut = None;
+        }
         entry.waiting = Some(job);
         entry.text.clear();
         entry.removed = false;

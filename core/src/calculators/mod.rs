@@ -3,11 +3,16 @@
 //! A calculator may call another's public `solve`, never its insides; which one calls which
 //! stands in the list that `cargo xtask test` reads.
 
+pub mod added_heat;
 pub mod box_fill;
 pub mod cable_securing;
+pub mod drilling;
 pub mod hold;
+pub mod hole_cables;
 pub mod joist_spans;
 pub mod loads;
+pub mod raising;
+pub mod rerouted_cable;
 pub mod room;
 pub mod under_a_gable;
 
@@ -15,6 +20,7 @@ use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::Disturbs;
 use crate::sheet::{Faults, Sheet, Standing};
+use crate::words;
 use crate::words::Phrase;
 use hold::Opened;
 
@@ -29,6 +35,38 @@ pub enum Trade {
     Framing,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
+}
+
+words! {
+    FIRST = "Before old material is touched";
+    ROOM = "The room";
+    FRAMING = "Framing and the ceiling";
+    ROUGH_IN = "Boxes and cables";
+}
+
+impl Trade {
+    /// All of them, in the order of a job.
+    pub const ALL: &'static [Self] = &[Self::First, Self::Room, Self::Framing, Self::RoughIn];
+
+    /// For a page's own names.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::First => "first",
+            Self::Room => "room",
+            Self::Framing => "framing",
+            Self::RoughIn => "rough-in",
+        }
+    }
+
+    /// As a person reads it.
+    pub fn name(self) -> &'static Phrase {
+        match self {
+            Self::First => &FIRST,
+            Self::Room => &ROOM,
+            Self::Framing => &FRAMING,
+            Self::RoughIn => &ROUGH_IN,
+        }
+    }
 }
 
 /// One calculator.

@@ -55,7 +55,7 @@ impl Units {
 /// isn't nothing is never shown as nothing, so that a margin keeps its sign however small.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Rounding {
-    /// To the nearest: for what is shown.
+    /// To the nearest, halves away from nothing: for what is shown.
     Nearest,
     /// Down: for counts and marks of which part of one is none.
     Down,

@@ -24,4 +24,5 @@ pub mod framing;
 pub mod hazards;
 pub mod old_finish;
 pub mod residential;
+pub mod solids;
 pub mod square;

@@ -3,6 +3,7 @@
 
 use std::time::Duration;
 
+use ledgerboard_core::job::backup;
 use serde_json::Value;
 
 use crate::harness::{Device, Journey, Page, Scheme, Server, journey, saying};
@@ -117,6 +118,45 @@ async fn it_lists_every_record_and_hands_each_out() {
 }
 
 #[tokio::test]
+async fn its_backup_is_restored_on_another_phone() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, browser, .. }| {
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den “switch” {3}").await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved twice')").await;
+        // The older copy is torn, and an invented job is nobody's.
+        page.evaluate::<()>(
+            "void (() => { const name = Object.keys(localStorage).find((it) => it.startsWith('ledgerboard.job.')); \
+             localStorage[`${name}.b`] = `${localStorage[name]} torn`; })()",
+        )
+        .await;
+        page.goto("rescue.html").await;
+        let (name, text) = page.saves(saying("Save the jobs as a backup")).await;
+        assert!(name.starts_with("ledgerboard-backup-20") && name.ends_with(".json"), "{name}");
+        let read = backup::read(&text).expect("the program reads it");
+        assert_eq!((read.jobs.len(), read.damaged.len()), (1, 0), "{text}");
+        assert_eq!(read.jobs[0].marks[0].title, "Den “switch” {3}");
+        browser.close().await;
+
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let file = folder.path().join(&name);
+        std::fs::write(&file, text).expect("it can be written");
+        let mut other = browser.another();
+        let there = other.open().await;
+        there.goto("#/jobs").await;
+        there.choose_file("#restore", &file).await;
+        there.tap(saying("Restore")).await;
+        there.sees(saying("Restored.")).await;
+        there.tap(".doors a").await;
+        there.reads(".mark-title", "Den “switch” {3}").await;
+        there.assert_quiet().await;
+        other.close().await;
+        *page = browser.open().await;
+    })
+    .await;
+}
+
+#[tokio::test]
 async fn it_makes_nothing_where_there_is_nothing() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("rescue.html").await;
@@ -124,6 +164,7 @@ async fn it_makes_nothing_where_there_is_nothing() {
         page.until("document.querySelector('#said').textContent.includes('holds nothing')").await;
         assert!(!words.is_empty());
         page.misses(saying("Save all as one file")).await;
+        page.misses(saying("Save the jobs as a backup")).await;
         // A browser that can't list its databases has to be asked for ours by name.
         let _: Option<bool> = page
             .evaluate("Object.defineProperty(indexedDB, 'databases', { value: undefined }), null")

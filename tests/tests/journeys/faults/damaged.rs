@@ -1,7 +1,11 @@
 //! Bytes that are not what was written, in one store or both.
 
+use ledgerboard_core::job::Moment;
+use ledgerboard_core::job::backup::{self, Written};
+use ledgerboard_core::job::record;
+
 use super::{
-    MIRROR, in_local, in_mirror, is_saved, job_id, name_it, open_job, put, put_local, save,
+    MIRROR, in_local, in_mirror, is_saved, job_id, name_it, open_job, put, put_local, quoted, save,
 };
 use crate::harness::{Device, Page, Server, journey, saying};
 
@@ -201,8 +205,33 @@ async fn every_copy_of_a_job_bad() {
         page.reload().await;
         page.goto("#/jobs").await;
         assert_eq!(page.all_texts(".aside li p").await.len(), 3, "listed as long as they are there");
+
+        // A backup brings the job back, and what could not be read stays set aside.
+        let folder = tempfile::tempdir().expect("a temporary folder");
+        let file = folder.path().join("backup.json");
+        std::fs::write(&file, backup_of(&text)).expect("it can be written");
+        page.choose_file("#restore", &file).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.misses(".trouble p").await;
+        let whole = quoted(text.split_once('\n').expect("a line and JSON").1);
+        page.until(&format!("localStorage['{name}'].endsWith({whole})")).await;
+        page.reload().await;
+        page.goto("#/jobs").await;
+        page.until("document.querySelectorAll('.doors a').length === 2").await;
+        assert_eq!(page.all_texts(".aside li p").await.len(), 3, "what was set aside stays");
+        page.goto(&format!("#/job/{id}")).await;
+        page.reads(".held", "Saved twice on this phone.").await;
     })
     .await;
+}
+
+/// A backup of the one job of a record.
+fn backup_of(record: &str) -> String {
+    let (_, job) = record::read(record).expect("a whole record");
+    let made = Moment { at: 1_791_298_800, zone: 0 };
+    let written = Written { by: "Ledgerboard".to_owned(), made, device: "phone".to_owned() };
+    backup::write([&job], &written)
 }
 
 #[tokio::test]

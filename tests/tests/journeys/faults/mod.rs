@@ -6,6 +6,7 @@
 
 mod damaged;
 mod killed;
+mod many;
 mod refused;
 mod stuck;
 mod tabs;

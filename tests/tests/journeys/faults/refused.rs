@@ -109,6 +109,9 @@ async fn storage_full() {
         page.until("document.querySelector('.saved')?.textContent.startsWith('The phone’s room for this page is full: about 0 KB of 5,120 KB are left. The last change is on this page only, not saved.')").await;
         page.sees(".trouble p").await;
         page.screenshot("storage-full").await;
+        // What is on the page only can be taken away as a file at once.
+        let (_, backup) = page.saves(".trouble button:first-child").await;
+        assert!(backup.contains("Den switch") && backup.matches("\"title\"").count() == 2);
         // It is not saved, and the page does not lose it.
         open_job(page).await;
         assert_eq!(page.all_texts(".mark-title").await.len(), 2);
