@@ -64,22 +64,22 @@ words! {
 
     // What comes out.
     LINE = "Line load, for the engineer";
-    TRIBUTARY = "Width carried";
+    TRIBUTARY = "Tributary width";
     FACTOR = "Joists run through, times";
-    WIDTH = "Width carried, joists run through";
+    WIDTH = "Tributary width, joists run through";
     DEAD_LINE = "Dead, D";
     LIVE_LINE = "Live, L";
     ROOF_LINE = "Roof live or snow, R";
-    REACTION_LEFT = "Left end, for the engineer";
-    REACTION_RIGHT = "Right end, for the engineer";
+    REACTION_LEFT = "Reaction, left end, for the engineer";
+    REACTION_RIGHT = "Reaction, right end, for the engineer";
     LINE_OF = "Line load, {0}";
-    LEFT_OF = "Left end, {0}";
-    RIGHT_OF = "Right end, {0}";
+    LEFT_OF = "Reaction, left end, {0}";
+    RIGHT_OF = "Reaction, right end, {0}";
     SHORE_LEFT = "Shoring, one side";
     SHORE_RIGHT = "Shoring, other side";
     POST_LEFT = "One shoring post, one side";
     POST_RIGHT = "One shoring post, other side";
-    STRESS = "Pressed across the grain";
+    STRESS = "Bearing stress, across the grain";
     PUBLISHED = "Published for {0}";
     LENGTH = "Along the beam, by that value";
     LEAST = "Code's least";

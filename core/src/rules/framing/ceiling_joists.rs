@@ -4,7 +4,7 @@
 use super::lumber::Nominal;
 use crate::measure::unit::{NUMBER, PSF, PSI};
 use crate::measure::{Length, Measure};
-use crate::sheet::{Confidence, Source};
+use crate::sheet::Source;
 use crate::{choice, words};
 
 words! {
@@ -31,19 +31,6 @@ words! {
     S24 = "24 in";
     BARE = "No storage: live 10, dead 5";
     STORAGE = "Some storage: live 20, dead 10";
-}
-
-macro_rules! source {
-    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $confidence:ident) => {
-        $(#[$doc])*
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$confidence,
-        };
-    };
 }
 
 source!(

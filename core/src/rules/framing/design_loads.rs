@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::PSF;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -17,19 +16,6 @@ words! {
     STATICS_SEEN = "worked out from equilibrium, and of joists that run through from their bending";
     ENDS_SAYS = "An even load goes half to each end of a beam, a point in reverse of its distances: P × (span − a) ÷ span to the left.";
     SHORE_SAYS = "Shoring on each side of a wall takes half of that side's span: all that hangs there, and the people and stacks on it.";
-}
-
-macro_rules! source {
-    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $confidence:ident) => {
-        $(#[$doc])*
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$confidence,
-        };
-    };
 }
 
 source!(

@@ -1,9 +1,9 @@
 //! What the residential code says of ties that are raised inside a gable, and what statics says.
 
-use super::super::compare::{Limit, is_at_most};
 use crate::measure::unit::{NUMBER, PITCH};
 use crate::measure::{Length, Measure};
-use crate::sheet::{Confidence, Source};
+use crate::rules::compare::{Limit, is_at_most};
+use crate::sheet::Source;
 use crate::words;
 
 words! {
@@ -28,19 +28,6 @@ words! {
     SCOPE_SEEN = "read in part: its tables and figures assume it";
     AIR_SAYS = "A vented roof keeps 1 in or more of air between insulation and sheathing.";
     AIR_SEEN = "from memory, R806.3: check it in the book";
-}
-
-macro_rules! source {
-    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $confidence:ident) => {
-        $(#[$doc])*
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$confidence,
-        };
-    };
 }
 
 source!(
