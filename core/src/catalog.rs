@@ -75,6 +75,11 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::hole_cables::HoleCables>(),
     entry::<calculators::rerouted_cable::ReroutedCable>(),
+    entry::<calculators::register_throw::RegisterThrow>(),
+    entry::<calculators::register_spots::RegisterSpots>(),
+    entry::<calculators::raised_register::RaisedRegister>(),
+    entry::<calculators::room_air::RoomAir>(),
+    entry::<calculators::duct_branch::DuctBranch>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -7,13 +7,18 @@ pub mod added_heat;
 pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
+pub mod duct_branch;
 pub mod hold;
 pub mod hole_cables;
 pub mod joist_spans;
 pub mod loads;
+pub mod raised_register;
 pub mod raising;
+pub mod register_spots;
+pub mod register_throw;
 pub mod rerouted_cable;
 pub mod room;
+pub mod room_air;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
@@ -35,6 +40,8 @@ pub enum Trade {
     Framing,
     /// Boxes and cables, made ready for the electrician.
     RoughIn,
+    /// Ducts, registers and the way air gets back.
+    Air,
 }
 
 words! {
@@ -42,11 +49,13 @@ words! {
     ROOM = "The room";
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
+    AIR = "Air";
 }
 
 impl Trade {
     /// All of them, in the order of a job.
-    pub const ALL: &'static [Self] = &[Self::First, Self::Room, Self::Framing, Self::RoughIn];
+    pub const ALL: &'static [Self] =
+        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
@@ -55,6 +64,7 @@ impl Trade {
             Self::Room => "room",
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
+            Self::Air => "air",
         }
     }
 
@@ -65,6 +75,7 @@ impl Trade {
             Self::Room => &ROOM,
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
+            Self::Air => &AIR,
         }
     }
 }

@@ -151,7 +151,9 @@ impl Measure {
                     40..400 => 2,
                     _ => 3,
                 };
-                (metric.sign, over + offset, size, places + finer)
+                // And one many times as small needs fewer.
+                let coarser = if metric.over / metric.under.max(1) < 40 { 0 } else { 2 };
+                (metric.sign, over + offset, size, (places + finer).saturating_sub(coarser))
             }
             _ => (self.unit.sign, self.millionths.into(), ONE.into(), places),
         };

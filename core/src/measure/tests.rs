@@ -283,6 +283,7 @@ proptest! {
 #[test]
 fn measures_read_and_show_in_both_units() {
     use unit::{BTUH, CFM, FAHRENHEIT, MONEY_SPENT, PERCENT, PITCH, PSF, R_VALUE};
+    use unit::{FPM, IN_WC, IN_WC_PER_100_FT, NET_IN2, PASCAL};
     let say = |measure: Measure, units| measure.show(units, Rounding::Nearest).text();
     for (text, unit, units, exact, customary, metric) in [
         ("30", &PSF, Units::Customary, "30 psf", "30 psf", "≈ 1.44 kPa"),
@@ -297,6 +298,19 @@ fn measures_read_and_show_in_both_units() {
         ("$40", &MONEY_SPENT, Units::Customary, "40 $", "40 $", "40 $"),
         ("12000 btuh", &BTUH, Units::Customary, "12000 btu/h", "12000 Btu/h", "≈ 3517 W"),
         ("100 cfm", &CFM, Units::Customary, "100 cfm", "100 cfm", "≈ 47 L/s"),
+        ("700 ft/min", &FPM, Units::Customary, "700 fpm", "700 fpm", "≈ 3.56 m/s"),
+        ("0.1 in. w.c.", &IN_WC, Units::Customary, "0.1 inwc", "0.1 in wc", "≈ 24.91 Pa"),
+        ("25 Pa", &IN_WC, Units::Metric, "0.100366 inwc", "≈ 0.1004 in wc", "≈ 25 Pa"),
+        (
+            "0.08",
+            &IN_WC_PER_100_FT,
+            Units::Customary,
+            "0.08 inwc/100ft",
+            "0.08 in wc/100 ft",
+            "≈ 0.6538 Pa/m",
+        ),
+        ("3", &PASCAL, Units::Metric, "3 Pa", "3 Pa", "3 Pa"),
+        ("54 sq in", &NET_IN2, Units::Customary, "54 net-in2", "54 sq in", "≈ 348.4 cm²"),
         ("38 R", &R_VALUE, Units::Customary, "38 r", "38 R", "≈ 6.69 m²K/W"),
     ] {
         let read = Measure::read(text, unit, units).unwrap();

@@ -118,6 +118,20 @@ units! {
     WARMING = "btu/cuft·f", "Btu/cu ft·°F" ["btu/ft3f"], 3, with(with(HEAT, LENGTH, -3), WARM, -1), (1, FOOT * FOOT * FOOT), metric("kJ/m³K", 67_066_105, 1_000_000);
     /// Air in a minute.
     CFM = "cfm", "cfm" ["cuft/min", "ft3/min"], 0, with(with(PURE, LENGTH, 3), TIME, -1), (FOOT * FOOT * FOOT, 1), metric("L/s", 471_947_443, 1_000_000_000);
+    /// How fast air runs.
+    FPM = "fpm", "fpm" ["ft/min"], 0, with(LENGTH, TIME, -1), (FOOT, 1), metric("m/s", 508, 100_000);
+    /// Pressure, as a column of water at 4 °C.
+    IN_WC = "inwc", "in wc" ["in.wc", "inw.c.", "in.w.c.", "in.wg", "inwg", "inw.g.", "in.w.g."], 4, with(FORCE, LENGTH, -2), (361_272_920_001, 10_000_000_000_000 * INCH * INCH), metric("Pa", 249_088_910_000, 1_000_000_000);
+    /// Pressure lost along a duct.
+    IN_WC_PER_100_FT = "inwc/100ft", "in wc/100 ft" ["in.wc/100ft", "in.wg/100ft", "inwg/100ft"], 4, with(FORCE, LENGTH, -3), (36_127_292, 1_000_000_000 * INCH * INCH * 100 * FOOT), metric("Pa/m", 817_220_833, 100_000_000);
+    /// Pressure of a room against the house: told in pascals by crews of either system.
+    PASCAL = "Pa", "Pa" ["pascal", "pascals"], 2, with(FORCE, LENGTH, -2), (145_037_737_730, 1_000_000_000_000_000 * INCH * INCH), None;
+    /// What is open for air, less vanes and mesh.
+    NET_IN2 = "net-in2", "sq in" ["in2", "in²", "sqin", "sq.in."], 1, with(LENGTH, LENGTH, 1), (INCH * INCH, 1), metric("cm²", 64_516, 10_000);
+    /// A coefficient that is told finely.
+    FACTOR = "factor", "" [], 4, PURE, (1, 1), None;
+    /// Parts in a billion.
+    BILLIONTH = "ppb", "billionths" [], 4, PURE, (1, 1_000_000_000), None;
     /// How often a room's air changes in an hour.
     PER_HOUR = "/h", "an hour" ["ach", "1/h"], 2, with(PURE, TIME, -1), (1, 60), None;
     /// Current.
@@ -126,6 +140,12 @@ units! {
     VOLT = "V", "V" ["v", "volts"], 1, POTENTIAL, (1, 1), None;
     /// Time.
     HOUR = "h", "h" ["hr", "hrs", "hours", "hour"], 1, TIME, (60, 1), None;
+    /// A short time.
+    SECOND = "s", "s" ["sec", "secs", "seconds"], 1, TIME, (1, 60), None;
+    /// What a bag or a bucket holds.
+    GALLON = "gal", "gal" ["gallon", "gallons"], 1, with(with(LENGTH, LENGTH, 1), LENGTH, 1), (231 * INCH * INCH * INCH, 1), metric("L", 3_785_411_784, 1_000_000_000);
+    /// Heat in an hour that so much air carries at one degree of difference.
+    AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money, in the person's own currency.
     MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
 }

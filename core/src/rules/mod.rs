@@ -18,6 +18,7 @@ macro_rules! source {
     };
 }
 
+pub mod air;
 pub mod compare;
 pub mod electrical;
 pub mod framing;

@@ -1,0 +1,166 @@
+//! What is put in: the room, the register, its places, and what else stands in the room.
+
+use super::words as w;
+use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
+use crate::measure::unit::{CFM, DEGREES};
+use crate::measure::{Length, Measure, Unit};
+use crate::rules::air::jets::{Outlet, Vanes};
+use crate::rules::air::register_sizes::Size;
+use crate::words::Phrase;
+use crate::{choice, form};
+
+choice! {
+    /// Where a register is put.
+    pub enum Place {
+        /// Under the ceiling.
+        HighWall = "high-wall", w::HIGH_WALL;
+        /// In the floor.
+        Floor = "floor", w::FLOOR;
+        /// In the ceiling, to all sides.
+        Round = "ceiling", w::ROUND;
+        /// In the ceiling, to one.
+        Slot = "slot", w::SLOT;
+    }
+}
+
+impl Place {
+    /// What it is there.
+    pub const fn outlet(self) -> Outlet {
+        match self {
+            Self::HighWall => Outlet::HighWall,
+            Self::Floor => Outlet::Floor,
+            Self::Round => Outlet::Round,
+            Self::Slot => Outlet::Slot,
+        }
+    }
+
+    /// Whether it blows toward one wall.
+    pub const fn is_aimed(self) -> bool {
+        matches!(self, Self::HighWall | Self::Slot)
+    }
+}
+
+choice! {
+    /// The wall that it blows toward.
+    pub enum Aim {
+        /// To the right.
+        W2 = "2", w::W2;
+        /// Up the drawing.
+        W1 = "1", w::W1;
+        /// Down it.
+        W3 = "3", w::W3;
+        /// To the left.
+        W4 = "4", w::W4;
+    }
+}
+
+/// In inches.
+const fn length([least, most]: [i64; 2], why: &'static Phrase) -> Kind {
+    let (least, most) = (Length::inches(least, 1), Length::inches(most, 1));
+    Kind::Length(Span { least, most, why, common: &[], optional: false })
+}
+
+/// In hundredths of a unit.
+const fn measure(unit: &'static Unit, [least, most]: [i64; 2], why: &'static Phrase) -> Kind {
+    let (least, most) = (Measure::hundredths(unit, least), Measure::hundredths(unit, most));
+    Kind::Measure(Span { least, most, why, common: &[], optional: false })
+}
+
+const SIDES: [i64; 2] = [36, 720];
+
+const fn place(label: &'static Phrase) -> Row {
+    row(label, &w::NOTHING, length([0, 720], &w::WHY_ROOM))
+}
+
+form! {
+    /// Where something else stands, if there is one.
+    pub struct At {
+        /// There is one.
+        there: bool, row(&w::IS_THERE, &w::NOTHING, Kind::Flag);
+        /// From wall 4.
+        x: Length, place(&w::FROM_4).when(When::Yes("there"));
+        /// From wall 1.
+        y: Length, place(&w::FROM_1).when(When::Yes("there"));
+    }
+}
+
+form! {
+    /// A place for the register.
+    pub struct Spot {
+        /// What it is called.
+        name: String, row(&w::LABEL, &w::LABEL_HINT, Kind::Text(30));
+        /// Where it is put.
+        place: Place, row(&w::PLACE, &w::NOTHING, Kind::Choice(Place::PICKS));
+        /// From wall 4.
+        x: Length, place(&w::FROM_4);
+        /// From wall 1.
+        y: Length = Length::inches(72, 1), place(&w::FROM_1);
+        /// The wall that it blows toward.
+        aim: Aim, row(&w::AIM, &w::NOTHING, Kind::Choice(Aim::PICKS)).when(When::Is("place", &["high-wall", "slot"]));
+    }
+}
+
+static SPOTS: Item = Item {
+    name: &w::SPOT,
+    rows: Spot::ROWS,
+    most: 4,
+    blank: || Spot::blank().write_parts(),
+    presets: &[
+        Preset { label: &w::HIGH_WALL, sets: &[("place", "high-wall")] },
+        Preset { label: &w::ROUND, sets: &[("place", "ceiling")] },
+        Preset { label: &w::SLOT, sets: &[("place", "slot")] },
+        Preset { label: &w::FLOOR, sets: &[("place", "floor")] },
+    ],
+};
+
+const fn other(label: &'static Phrase, hint: &'static Phrase) -> Row {
+    row(label, hint, Kind::Group(At::ROWS))
+}
+
+form! {
+    /// A room with places for its register.
+    pub struct Input {
+        /// Along wall 1.
+        long: Length = Length::inches(168, 1), row(&w::LONG, &w::LONG_HINT, length(SIDES, &w::WHY_ROOM));
+        /// Square to it.
+        wide: Length = Length::inches(144, 1), row(&w::WIDE, &w::NOTHING, length(SIDES, &w::WHY_ROOM));
+        /// Floor to ceiling.
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM));
+        /// Its places; the first is today's.
+        spots: Vec<Spot>, row(&w::SPOTS, &w::SPOTS_HINT, Kind::List(&SPOTS));
+        /// Its nominal size, on a wall, in the floor or as a slot.
+        size: Size, row(&w::SIZE, &w::NOTHING, Kind::Choice(Size::PICKS));
+        /// How its vanes stand.
+        vanes: Vanes, row(&w::VANES, &w::NOTHING, Kind::Choice(Vanes::PICKS));
+        /// Across its neck, all round in the ceiling.
+        neck: Length = Length::inches(6, 1), row(&w::NECK, &w::NOTHING, length([1, 24], &w::WHY_NECK));
+        /// Its top below the ceiling, high on a wall.
+        gap: Length = Length::inches(6, 1), row(&w::GAP, &w::GAP_HINT, length([0, 48], &w::WHY_GAP));
+        /// Its air.
+        cfm: Measure = Measure::whole(&CFM, 80), row(&w::CFM, &w::NOTHING, measure(&CFM, [500, 200_000], &w::WHY_CFM));
+        /// Whether that is a guess.
+        guess: bool = true, row(&w::GUESS, &w::GUESS_HINT, Kind::Flag);
+        /// Supply against room, cooling.
+        cool: Measure = Measure::whole(&DEGREES, 20), row(&w::COOL, &w::NOTHING, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE));
+        /// The return.
+        back: At = At::blank(), other(&w::RETURN, &w::NOTHING);
+        /// The smoke alarm.
+        alarm: At = At::blank(), other(&w::ALARM, &w::NOTHING);
+        /// The window.
+        window: At = At::blank(), other(&w::WINDOW, &w::WINDOW_HINT);
+        /// An appliance with an open flue.
+        flue: At = At::blank(), other(&w::FLUE, &w::FLUE_HINT);
+        /// The thermostat.
+        thermostat: At = At::blank(), other(&w::THERMOSTAT, &w::NOTHING);
+    }
+    sample {
+        spots: vec![
+            Spot { name: "today".to_owned(), place: Place::Floor, x: Length::inches(84, 1), y: Length::inches(132, 1), aim: Aim::W2 },
+            Spot { name: "inside wall".to_owned(), place: Place::HighWall, x: Length::inches(84, 1), y: Length::ZERO, aim: Aim::W3 },
+            Spot { name: "middle of the ceiling".to_owned(), place: Place::Round, x: Length::inches(84, 1), y: Length::inches(72, 1), aim: Aim::W2 },
+        ],
+        window: At { there: true, x: Length::inches(84, 1), y: Length::inches(144, 1) },
+        alarm: At { there: true, x: Length::inches(150, 1), y: Length::inches(24, 1) },
+        back: At { there: true, x: Length::inches(20, 1), y: Length::ZERO },
+    }
+}

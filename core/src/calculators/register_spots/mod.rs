@@ -1,0 +1,197 @@
+//! Where to put the register: up to four places in a rectangular room, each with its throw, what it
+//! sweeps and what it is near, in order with the reason.
+
+mod drawing;
+mod input;
+mod place;
+mod sheet;
+mod words;
+
+use super::register_throw;
+use super::{Calculator, Trade};
+use crate::edition::Basis;
+use crate::measure::{Length, Measure};
+use crate::rules::air::jets::measured;
+use crate::say;
+use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::words::{Phrase, Text};
+pub use input::{Aim, At, Input, Place, Spot};
+use place::Room;
+use words as w;
+
+/// The calculator.
+#[derive(Debug)]
+pub struct RegisterSpots;
+
+/// A place, worked.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Worked {
+    /// Where it is, within the room.
+    pub at: [Length; 2],
+    /// What it throws there.
+    pub throw: register_throw::Answer,
+    /// The way in front of it: to the wall it blows toward, the nearest, or the ceiling.
+    pub way: Length,
+    /// How much of the room along its jet it sweeps; none where it blows up.
+    pub sweeps: Option<Measure>,
+    /// To the smoke alarm, the return and the window, level.
+    pub to_alarm: Option<Length>,
+    /// See there.
+    pub to_return: Option<Length>,
+    /// See there.
+    pub to_window: Option<Length>,
+    /// Whether its stream meets the smoke alarm.
+    pub meets_alarm: bool,
+    /// What speaks against it, worst first.
+    pub against: Vec<Against>,
+}
+
+/// What speaks against a place, worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Against {
+    /// The smoke alarm.
+    Alarm,
+    /// The return takes its air back.
+    Return,
+    /// It blows at the thermostat.
+    Thermostat,
+    /// Its throw fits neither rule.
+    Throw,
+    /// Its throw fits one rule, or one end of the range.
+    Ask,
+    /// The window is left alone.
+    Glass,
+}
+
+impl Against {
+    /// All of them, worst first.
+    const ALL: [Self; 6] =
+        [Self::Alarm, Self::Return, Self::Thermostat, Self::Throw, Self::Ask, Self::Glass];
+
+    fn words(self) -> &'static Phrase {
+        match self {
+            Self::Alarm => &w::BY_ALARM,
+            Self::Return => &w::BY_RETURN,
+            Self::Thermostat => &w::BY_THERMOSTAT,
+            Self::Throw => &w::BY_THROW,
+            Self::Ask => &w::BY_ASK,
+            Self::Glass => &w::BY_GLASS,
+        }
+    }
+}
+
+/// What comes out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Answer {
+    /// The places, in the order they were put in. Never empty.
+    pub spots: Vec<Worked>,
+    /// Their places in `spots`, the one with the least against it first.
+    pub order: Vec<usize>,
+    /// From the return to the open flue, level, so that the way in the air is no shorter.
+    pub return_to_flue: Option<Length>,
+    /// What doesn't fit in the room.
+    pub doubts: Vec<Text>,
+}
+
+impl Answer {
+    /// The one with the least against it.
+    pub fn first(&self) -> (usize, &Worked) {
+        let at = self.order[0];
+        (at, &self.spots[at])
+    }
+}
+
+impl Calculator for RegisterSpots {
+    const ID: &'static str = "register-spots";
+    const VERSION: u16 = 1;
+    const TRADE: Trade = Trade::Air;
+    const NAME: &'static Phrase = &w::NAME;
+    const ABOUT: &'static Phrase = &w::ABOUT;
+    const ELECTRICAL: bool = false;
+    type Input = Input;
+    type Answer = Answer;
+
+    fn sample() -> Input {
+        Input::sample()
+    }
+
+    fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
+        solve(input)
+    }
+
+    fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
+        sheet::sheet(input, answer)
+    }
+}
+
+/// Works each place.
+///
+/// - Order: by the worst that speaks against it, then the next; as good as another, the one put in
+///   first.
+/// - Streams: a jet reaches as far as its throw to 50 fpm and spreads by 22°; all round, a circle.
+///
+/// # Errors
+/// No place at all; air that throws nothing.
+pub fn solve(input: &Input) -> Result<Answer, Faults> {
+    if input.spots.is_empty() {
+        let (path, label) = ("spots".to_owned(), &w::SPOTS);
+        return Err(vec![Fault { path, label, given: String::new(), says: say!(w::NO_SPOTS) }]);
+    }
+    let room = Room::of(input);
+    let mut spots = Vec::new();
+    for spot in &input.spots {
+        spots.push(room.work(spot)?);
+    }
+    let mut order: Vec<usize> = Vec::new();
+    for (at, spot) in spots.iter().enumerate() {
+        let before = order.iter().take_while(|other| rank(&spots[**other]) <= rank(spot)).count();
+        order.insert(before, at);
+    }
+    let return_to_flue = match (room.back, room.flue) {
+        (Some(back), Some(flue)) => Some(place::apart(back, flue)),
+        _ => None,
+    };
+    Ok(Answer { spots, order, return_to_flue, doubts: doubts(input) })
+}
+
+/// The more and the worse speaks against it, the larger.
+fn rank(spot: &Worked) -> u8 {
+    let of = |against: &Against| 32 >> *against as u8;
+    spot.against.iter().map(of).fold(0, |sum, one| sum | one)
+}
+
+fn doubts(input: &Input) -> Vec<Text> {
+    let mut all = Vec::new();
+    let mut look = |x: Length, y: Length, name: Text| {
+        if x > input.long || y > input.wide {
+            all.push(say!(w::PAST_ROOM, name));
+        }
+    };
+    for (at, spot) in input.spots.iter().enumerate() {
+        look(spot.x, spot.y, name(input, at));
+    }
+    for (at, label, _) in place::others(input) {
+        if at.there {
+            look(at.x, at.y, label.into());
+        }
+    }
+    all
+}
+
+/// What a place is called.
+fn name(input: &Input, at: usize) -> Text {
+    let number = at as i64 + 1;
+    match input.spots.get(at) {
+        Some(spot) if !spot.name.trim().is_empty() => say!(w::CALLED, number, spot.name.clone()),
+        _ => say!(w::NUMBERED, number),
+    }
+}
+
+/// A share of one length in another.
+fn share(part: Length, whole: Length) -> Option<Measure> {
+    let of = Expr::length(part).over(Expr::length(whole));
+    measured(of.told_in(&crate::measure::unit::PERCENT))
+}
+
+#[cfg(test)]
+mod tests;

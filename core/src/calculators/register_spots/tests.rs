@@ -1,0 +1,233 @@
+//! Four invented rooms worked by hand, then laws.
+
+use super::*;
+use crate::fields::Form;
+use crate::measure::unit::CFM;
+use crate::rules::air::register_sizes::Size;
+use crate::sheet::Verdict;
+use crate::words::Voice;
+use proptest::prelude::*;
+
+fn feet(feet: i64) -> Length {
+    Length::inches(12 * feet, 1)
+}
+
+fn spot(name: &str, place: Place, x: i64, y: i64, aim: Aim) -> Spot {
+    Spot { name: name.to_owned(), place, x: feet(x), y: feet(y), aim }
+}
+
+fn at(x: i64, y: i64) -> At {
+    At { there: true, x: feet(x), y: feet(y) }
+}
+
+fn room(long: i64, wide: i64, cfm: i64, spots: &[Spot]) -> Input {
+    Input {
+        long: feet(long),
+        wide: feet(wide),
+        cfm: Measure::whole(&CFM, cfm),
+        guess: false,
+        spots: spots.to_vec(),
+        ..Input::blank()
+    }
+}
+
+fn close(got: Length, want: f64) {
+    let got = got.nanometres() as f64 / 304_800_000.0;
+    assert!((got - want).abs() < 0.01, "{got}, not {want}");
+}
+
+/// How much of its way each throw is, in percent.
+fn fits(answer: &Answer) -> Vec<f64> {
+    let of = |spot: &Worked| share(spot.throw.throw(), spot.way).map_or(0.0, Measure::number);
+    answer.spots.iter().map(of).collect()
+}
+
+fn fit(answer: &Answer, want: &[f64]) {
+    for (got, want) in fits(answer).into_iter().zip(want) {
+        assert!((got - want).abs() < 0.1, "{got} %, not {want} %");
+    }
+}
+
+use Against::{Alarm, Ask, Glass, Return, Thermostat, Throw};
+
+/// By hand: along the ceiling 80 cfm throw 11.06 × √2 = 15.64 ft from a 10 × 6 register, 2.79 ft
+/// from a 6-in neck. Over 14 ft that is 1.12 and fits both rules, over 12 ft 1.30 and fits one, over
+/// the 6 ft from the middle to the nearest wall 0.46 and fits none.
+#[test]
+fn a_den_where_todays_place_is_the_best() {
+    let answer = solve(&room(
+        14,
+        12,
+        80,
+        &[
+            spot("today", Place::HighWall, 0, 6, Aim::W2),
+            spot("long wall", Place::HighWall, 7, 0, Aim::W3),
+            spot("middle", Place::Round, 7, 6, Aim::W2),
+        ],
+    ));
+    let answer = answer.unwrap();
+    close(answer.spots[0].throw.throw(), 15.64);
+    close(answer.spots[2].throw.throw(), 2.79);
+    fit(&answer, &[111.7, 130.3, 46.4]);
+    let against: Vec<_> = answer.spots.iter().map(|spot| &*spot.against).collect();
+    assert_eq!(against, [&[][..], &[Ask], &[Throw]]);
+    assert_eq!(answer.order, [0, 1, 2]);
+    assert_eq!(answer.spots[0].sweeps.map(Measure::number), Some(100.0));
+}
+
+/// By hand: the alarm is 2 ft from the register in the ceiling. From wall 4 it is √(6² + 2²) = 6.32
+/// ft off, and where the jet is 6 ft out it has spread 5 in + 6 × 0.194 = 1.58 ft to a side: it
+/// passes. 70 cfm throw 13.68 ft, 1.14 of 12 ft.
+#[test]
+fn a_bedroom_whose_register_blows_at_its_alarm() {
+    let input = Input {
+        alarm: at(6, 7),
+        ..room(
+            12,
+            10,
+            70,
+            &[
+                spot("today", Place::Round, 6, 5, Aim::W2),
+                spot("inside wall", Place::HighWall, 0, 5, Aim::W2),
+            ],
+        )
+    };
+    let answer = solve(&input).unwrap();
+    assert_eq!(answer.spots[0].to_alarm, Some(feet(2)));
+    close(answer.spots[1].to_alarm.unwrap(), 6.325);
+    close(answer.spots[1].throw.throw(), 13.68);
+    assert_eq!(answer.spots[0].against, [Alarm, Throw]);
+    assert_eq!((answer.spots[1].against.len(), &*answer.order), (0, &[1, 0][..]));
+    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+    let keys: Vec<_> = sheet.checks.iter().map(|check| (&*check.key, check.verdict)).collect();
+    let within = ["alarm", "face", "way", "index"].map(|key| (key, Verdict::Within));
+    assert_eq!(keys, within);
+    // On its limit, to the inch, and an inch less; out of the stream to the side.
+    let alarm =
+        |inches: i64| At { there: true, x: Length::ZERO, y: Length::inches(60 + inches, 1) };
+    let of = |inches| solve(&Input { alarm: alarm(inches), ..input.clone() }).unwrap();
+    assert_eq!(of(36).spots[1].against, []);
+    assert_eq!(of(35).spots[1].against, [Alarm]);
+}
+
+/// By hand: 100 cfm throw 19.55 ft along the ceiling, past the return 14 ft out on the jet's axis.
+/// From wall 1 the return is 6 ft off the axis at 6 ft out, and 19.55 ft are 1.63 of 12: too much for
+/// the habit, right for the index.
+#[test]
+fn a_room_whose_return_takes_the_air_straight_back() {
+    let answer = solve(&Input {
+        back: at(14, 6),
+        ..room(
+            16,
+            12,
+            100,
+            &[
+                spot("today", Place::HighWall, 0, 6, Aim::W2),
+                spot("", Place::HighWall, 8, 0, Aim::W3),
+            ],
+        )
+    });
+    let answer = answer.unwrap();
+    close(answer.spots[0].throw.throw(), 19.55);
+    fit(&answer, &[122.2, 162.9]);
+    assert_eq!(answer.spots[0].against, [Return, Ask]);
+    assert_eq!(answer.spots[1].against, [Ask]);
+    assert_eq!(answer.order, [1, 0]);
+}
+
+/// By hand: a straight 10 × 4 floor register with 20 sq in open throws 80 cfm 14.12 ft up, 1.49 of
+/// 9-1/2 ft. High on the wall across, free of the raised ceiling, with 32 sq in open, 13.54 ft are
+/// 1.04 of 13. Nothing speaks against either, so the first stays; the return is 5 ft from the heater.
+#[test]
+fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
+    let input = Input {
+        high: Length::inches(114, 1),
+        gap: Length::inches(20, 1),
+        size: Size::S10x4,
+        window: at(9, 13),
+        back: at(12, 1),
+        flue: at(17, 1),
+        ..room(
+            18,
+            13,
+            80,
+            &[
+                spot("today", Place::Floor, 9, 12, Aim::W2),
+                spot("across", Place::HighWall, 9, 0, Aim::W3),
+            ],
+        )
+    };
+    let answer = solve(&input).unwrap();
+    close(answer.spots[0].throw.throw(), 14.12);
+    close(answer.spots[1].throw.throw(), 13.54);
+    fit(&answer, &[148.6, 104.1]);
+    assert!(answer.spots.iter().all(|spot| spot.against.is_empty()), "{answer:?}");
+    assert_eq!((answer.order.as_slice(), answer.return_to_flue), (&[0, 1][..], Some(feet(5))));
+    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+    assert_eq!((&*sheet.checks[0].key, sheet.checks[0].verdict), ("flue", Verdict::Over));
+    assert!(answer.spots[1].throw.bend.is_some() && answer.spots[0].sweeps.is_none());
+}
+
+#[test]
+fn glass_left_alone_and_a_thermostat_in_the_stream_are_told() {
+    let answer = solve(&Input {
+        thermostat: at(14, 6),
+        window: at(7, 12),
+        ..room(14, 12, 80, &[spot("", Place::HighWall, 0, 6, Aim::W2)])
+    });
+    assert_eq!(answer.unwrap().spots[0].against, [Thermostat, Glass]);
+}
+
+#[test]
+fn what_stands_outside_the_room_is_doubted_and_told_first() {
+    let input =
+        Input { alarm: at(15, 6), ..room(14, 12, 80, &[spot("", Place::Round, 7, 13, Aim::W1)]) };
+    let answer = solve(&input).unwrap();
+    let said: Vec<_> = answer.doubts.iter().map(|text| Voice::default().say(text)).collect();
+    assert!(
+        said[0].starts_with("1 stands outside") && said[1].starts_with("Smoke alarm"),
+        "{said:?}"
+    );
+    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+    assert_eq!(sheet.next, Some(answer.doubts[0].clone()));
+    assert_eq!(solve(&room(14, 12, 80, &[])).unwrap_err()[0].path, "spots");
+    let slow = solve(&room(14, 12, 9, &[spot("", Place::HighWall, 0, 6, Aim::W2)]));
+    assert_eq!(slow.unwrap_err()[0].path, "cfm");
+}
+
+proptest! {
+    /// By its own rules: no worse one stands before a better, and the first of two as good stays.
+    #[test]
+    fn the_order_is_by_what_speaks_against(
+        places in prop::collection::vec((0..4_usize, 0..4_usize, 0_i64..14, 0_i64..12), 1..=4),
+        others in prop::array::uniform4(prop::option::of((0_i64..14, 0_i64..12))),
+        cfm in 70_i64..400, guess in any::<bool>(),
+    ) {
+        let spots: Vec<_> = places.iter().map(|&(place, aim, x, y)| {
+            spot("", Place::ALL[place], x, y, Aim::ALL[aim])
+        }).collect();
+        let [back, alarm, window, thermostat] =
+            others.map(|other| other.map_or(At::blank(), |(x, y)| at(x, y)));
+        let input = Input {
+            back, alarm, window, thermostat, guess, ..room(14, 12, cfm, &spots)
+        };
+        let Ok(answer) = solve(&input) else { return Ok(()) };
+        let mut seen = answer.order.clone();
+        seen.sort_unstable();
+        prop_assert_eq!(seen, (0..spots.len()).collect::<Vec<_>>());
+        for pair in answer.order.windows(2) {
+            let [one, other] = [pair[0], pair[1]].map(|at| &answer.spots[at].against);
+            // Worst first, so that the lists compare as they stand; none is better than any.
+            let padded = |list: &[Against]| {
+                Against::ALL.map(|against| !list.contains(&against))
+            };
+            prop_assert!(padded(one) >= padded(other), "{:?} before {:?}", one, other);
+            prop_assert!(padded(one) != padded(other) || pair[0] < pair[1]);
+        }
+        for spot in &answer.spots {
+            prop_assert!(spot.sweeps.is_none_or(|share| share.number() <= 100.0 && share.number() >= 0.0));
+            let on = spot.against.contains(&Alarm);
+            prop_assert_eq!(on, spot.meets_alarm || spot.to_alarm.is_some_and(|to| to < feet(3)));
+        }
+    }
+}

@@ -1,0 +1,74 @@
+//! What its air has to do: leave quietly, and reach as far as the way in front of it.
+
+use super::words as w;
+use super::{Answer, Input, Temperature};
+use crate::measure::unit::PERCENT;
+use crate::measure::{Length, Measure};
+use crate::rules::air::comfort_index::{COMMON, Range, index};
+use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
+use crate::rules::air::noise::{FASTEST, USUAL};
+use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
+use crate::sheet::{Check, Expr, Verdict};
+use crate::words::Phrase;
+
+/// The share of the way that a throw covers.
+pub(super) fn share(throw: Length, way: Length) -> Expr {
+    Expr::length(throw).over(Expr::length(way)).told_in(&PERCENT)
+}
+
+fn face(speed: Measure) -> Check {
+    let name = || (&w::CHECK_FACE).into();
+    let most = at_most("face", name(), speed, FASTEST);
+    if most.verdict == Verdict::Within && !is_at_most(speed, USUAL) {
+        return ask(at_most("face", name(), speed, USUAL), &w::FACE_NOTE);
+    }
+    most
+}
+
+/// Of a range the end that matters.
+fn within(key: &str, name: &'static Phrase, value: Measure, [least, most]: Range) -> Check {
+    if is_at_least(value, least) {
+        at_most(key, name.into(), value, most)
+    } else {
+        at_least(key, name.into(), value, least)
+    }
+}
+
+/// What is said of the middle of the air, unless its least or most changes that: then it asks.
+fn over_range(values: [Option<Measure>; 3], judge: &dyn Fn(Measure) -> Check) -> Option<Check> {
+    let check = judge(values[1]?);
+    let nothing = |value: &Option<Measure>| value.unwrap_or(Measure::whole(&PERCENT, 0));
+    let same = values.iter().all(|value| judge(nothing(value)).verdict == check.verdict);
+    Some(if same { check } else { ask(check, &w::SPREAD) })
+}
+
+pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+    let mut all = Vec::new();
+    all.extend(over_range(answer.face.map(Some), &face));
+    let Some(way) = input.way else { return all };
+    let shares = |throws: [Option<Length>; 3]| {
+        throws.map(|throw| throw.and_then(|throw| measured(share(throw, way))))
+    };
+    let by_50 = shares(answer.throws[0]);
+    if input.outlet.blows() == Blows::Up {
+        let judge = |value| at_least("way", (&w::CHECK_UP).into(), value, UPPER_HALF);
+        all.extend(over_range(by_50, &judge));
+        return all;
+    }
+    let habit = over_range(by_50, &|value| within("way", &w::CHECK_COMMON, value, COMMON));
+    let wanted = index(input.outlet, input.load);
+    let wanted = wanted.filter(|_| input.temperature != Temperature::Warm);
+    let cooled = wanted.and_then(|(range, by_100)| {
+        let by = if by_100 { shares(answer.throws[1]) } else { by_50 };
+        over_range(by, &|value| within("index", &w::CHECK_INDEX, value, range))
+    });
+    let disagree = match (&habit, &cooled) {
+        (Some(one), Some(other)) => one.verdict != other.verdict,
+        _ => false,
+    };
+    for check in habit.into_iter().chain(cooled) {
+        let over = check.verdict == Verdict::Over;
+        all.push(if disagree && over { ask(check, &w::DIFFER) } else { check });
+    }
+    all
+}

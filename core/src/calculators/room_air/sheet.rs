@@ -1,0 +1,111 @@
+//! The answer as it is shown, and its working.
+
+use super::words as w;
+use super::{Answer, By, Input};
+use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
+use crate::measure::{Measure, Rounding};
+use crate::rules::air::jets::measured;
+use crate::rules::air::room_heat::{A_SQUARE_FOOT, ALTITUDE, CARRIES, LOSS, RULE, SENSIBLE, SHARE};
+use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::sheet::{Caution, Check, Expr, Figure, Sheet, Source, Step, Verdict};
+use crate::words::{Amount, Phrase};
+
+/// What 1 cfm carries in air so dense.
+pub(super) fn carries(density: Measure) -> Expr {
+    Expr::measure(CARRIES).times(Expr::measure(density)).told_in(&AIR_HEAT)
+}
+
+/// The air that its heat asks for.
+pub(super) fn air(input: &Input, answer: &Answer) -> Expr {
+    let each = Expr::measure(answer.carries).times(Expr::measure(input.difference));
+    Expr::measure(answer.heat).over(each).told_in(&CFM)
+}
+
+/// How often that changes the room's.
+pub(super) fn changes(answer: &Answer) -> Expr {
+    let volume = Expr::Is(Amount::Room(answer.volume));
+    Expr::measure(answer.air).over(volume).told_in(&PER_HOUR)
+}
+
+/// Its share of the system's air.
+pub(super) fn given(heat: Measure, house: Measure, system: Measure) -> Expr {
+    let share = Expr::measure(heat).over(Expr::measure(house));
+    Expr::measure(system).times(share).told_in(&CFM)
+}
+
+fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
+    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let mut figures = Vec::new();
+    for (key, name, measure) in [
+        ("heat", &w::HEAT, Some(answer.heat)),
+        ("changes", &w::CHANGES, Some(answer.changes)),
+        ("air-a-foot", &w::A_FOOT, Some(answer.a_foot)),
+        ("carries", &w::CARRIES, Some(answer.carries)),
+        ("given", &w::GIVEN, answer.given),
+    ] {
+        if let Some(measure) = measure {
+            figures.push(figure(key, name, measure.into()));
+        }
+    }
+    figures.push(figure("volume", &w::VOLUME, Amount::Room(answer.volume)));
+    let next = if input.by == By::Rough { &w::NEXT_ROUGH } else { &w::NEXT };
+    Sheet {
+        headline: figure("air", &w::AIR, answer.air.into()),
+        lead: None,
+        next: Some(next.into()),
+        figures,
+        checks: checks(answer),
+        working: working(input, answer),
+        parts: Vec::new(),
+        materials: Vec::new(),
+        cautions: [&w::NO_SIZING, &w::STARVE, &w::FLUE]
+            .map(|phrase| Caution { text: phrase.into(), source: None })
+            .into(),
+        drawing: None,
+    }
+}
+
+/// Neither is a rule: past it they ask.
+fn checks(answer: &Answer) -> Vec<Check> {
+    let [least, most] = A_SQUARE_FOOT.map(|value| Limit { value, source: &RULE });
+    let name = || (&w::CHECK_FOOT).into();
+    let low = at_least("air-a-foot", name(), answer.a_foot, least);
+    let high = at_most("air-a-foot", name(), answer.a_foot, most);
+    let foot = if low.verdict == Verdict::Within { high } else { low };
+    let over =
+        |check: Check, why| if check.verdict == Verdict::Over { ask(check, why) } else { check };
+    let mut all = vec![over(foot, &w::ASK_FOOT)];
+    if let Some(given) = answer.given {
+        let needed = Limit { value: answer.air, source: &SHARE };
+        let given = at_least("given", (&w::CHECK_GIVEN).into(), given, needed);
+        all.push(over(given, &w::ASK_GIVEN));
+    }
+    all
+}
+
+fn working(input: &Input, answer: &Answer) -> Vec<Step> {
+    let mut all = Vec::new();
+    let mut add = |key: &str, name: &'static Phrase, expr, source: Option<&'static Source>| {
+        all.push(Step { key: key.to_owned(), name: name.into(), expr, source });
+    };
+    for (key, name, loss) in &answer.losses {
+        add(key, name, loss.clone(), Some(&LOSS));
+    }
+    if !answer.losses.is_empty() {
+        let losses = answer.losses.iter().filter_map(|(_, _, loss)| measured(loss.clone()));
+        add("heat", &w::HEAT, Expr::Sum(losses.map(Expr::measure).collect()), Some(&LOSS));
+    }
+    add("density", &w::DENSITY, Expr::measure(answer.density), Some(&ALTITUDE));
+    add("carries", &w::CARRIES, carries(answer.density), Some(&SENSIBLE));
+    add("air", &w::AIR, air(input, answer), Some(&SENSIBLE));
+    add("changes", &w::CHANGES, changes(answer), None);
+    if let (Some(system), Some(house)) = (input.system, input.house) {
+        let share = Expr::measure(answer.heat).over(Expr::measure(house)).told_in(&PERCENT);
+        add("share", &w::SHARE, share, Some(&SHARE));
+        add("given", &w::GIVEN, given(answer.heat, house, system), Some(&SHARE));
+    }
+    all
+}

@@ -1,0 +1,37 @@
+//! What a supply register keeps away from.
+
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    ALARM_SAYS = "A smoke alarm is not within 36 in of a supply register along a horizontal path, nor in its direct stream.";
+    ALARM_SEEN = "read in a forum's quotation of the 2007-era text; 29.8.3.4 in 2010 to 2016 and 29.11.3.4 from 2019 are from memory. System detectors: 36 in from returns too";
+    GLASS_SAYS = "A supply does best under or beside the glass it serves; off corners, drapes, beds and doors; 3 ft or more from a return; not at a thermostat, hood or fireplace.";
+    GLASS_SEEN = "common practice";
+}
+
+/// Where the smoke alarm's distance is published.
+pub static ALARM: Source = Source {
+    key: "nfpa-72-supply",
+    clause: "NFPA 72, household smoke alarms, supply registers",
+    says: &ALARM_SAYS,
+    seen: &ALARM_SEEN,
+    confidence: Confidence::Read,
+};
+/// What crews do.
+pub static GLASS: Source = Source {
+    key: "register-placing",
+    clause: "Placing supply registers, habit",
+    says: &GLASS_SAYS,
+    seen: &GLASS_SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+/// The least to a smoke alarm, along a horizontal path.
+pub const FROM_ALARM: Limit<Length> = Limit { value: Length::inches(36, 1), source: &ALARM };
+/// The least to a return, or the air goes straight back.
+pub const FROM_RETURN: Limit<Length> = Limit { value: Length::inches(36, 1), source: &GLASS };
+/// This near, a register warms or cools the glass.
+pub const NEAR_GLASS: Limit<Length> = Limit { value: Length::inches(36, 1), source: &GLASS };

@@ -1,0 +1,32 @@
+//! Where a return may be, and from where it may not take its air.
+
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    FLAME_SAYS = "A return opening is 10 ft or more from an open combustion chamber or draft hood of another appliance in the same space.";
+    FLAME_SEEN = "read in a public copy of the section; M1602.2 of the residential code, 2015 on, is from memory";
+    FROM_SAYS = "No return from a bath, toilet room, kitchen, garage, closet, furnace room or unconditioned attic, and no more air taken from a room than is given to it.";
+    FROM_SEEN = "read in a public copy of the section; newer editions allow some of these under conditions";
+}
+
+/// How far from a flame.
+pub static FLAME: Source = Source {
+    key: "imc-601.5-1",
+    clause: "IMC 601.5 item 1",
+    says: &FLAME_SAYS,
+    seen: &FLAME_SEEN,
+    confidence: Confidence::Read,
+};
+/// From which rooms not.
+pub static FROM: Source = Source {
+    key: "imc-601.5",
+    clause: "IMC 601.5",
+    says: &FROM_SAYS,
+    seen: &FROM_SEEN,
+    confidence: Confidence::Read,
+};
+/// The least from an open flame to a return.
+pub const FROM_FLAME: Limit<Length> = Limit { value: Length::inches(120, 1), source: &FLAME };

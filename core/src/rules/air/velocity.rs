@@ -1,0 +1,36 @@
+//! How fast air is let run in a house's ducts, for quiet.
+
+use super::run::DuctKind;
+use crate::measure::Measure;
+use crate::measure::unit::FPM;
+use crate::rules::compare::{Limit, ask, at_most};
+use crate::sheet::{Check, Confidence, Source, Verdict};
+use crate::words;
+use crate::words::Text;
+
+words! {
+    SAYS = "Supply branches in houses: 600 fpm, 900 at most in metal, 700 in flexible duct. For noise, not safety.";
+    SEEN = "from memory of Manual D's habit";
+    ASK = "Fast enough to be heard in many houses. Ask the HVAC sub.";
+}
+
+/// Where the habit stands.
+pub static QUIET: Source = Source {
+    key: "duct-velocity",
+    clause: "ACCA Manual D, velocities for residential duct",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// The fastest in a supply branch.
+pub const fn branch(kind: DuctKind) -> Limit<Measure> {
+    let most = if matches!(kind, DuctKind::Flex) { 700 } else { 900 };
+    Limit { value: Measure::whole(&FPM, most), source: &QUIET }
+}
+
+/// A habit only asks.
+pub fn check(key: &str, name: Text, kind: DuctKind, fpm: Measure) -> Check {
+    let check = at_most(key, name, fpm, branch(kind));
+    if check.verdict == Verdict::Over { ask(check, &ASK) } else { check }
+}
