@@ -45,7 +45,7 @@ pub enum Trade {
 }
 
 words! {
-    FIRST = "Before old material is touched";
+    FIRST = "First of all";
     ROOM = "The room";
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
