@@ -222,18 +222,17 @@ fn tied(input: &Input, load: &Expr, rise: Length, steps: &mut Steps) -> Option<T
         let push = load.clone().times(span()).times(span()).over(Expr::count(8).times(over));
         steps.measure(key, name, Some(&THRUST), &PLF, push)
     };
-    let thrust_now = thrust("thrust-now", &w::THRUST_NOW, Length::ZERO)?;
     let raised = thrust("thrust", &w::THRUST, input.up)?;
+    let stays = input.up == Length::ZERO;
+    let thrust_now =
+        if stays { raised } else { thrust("thrust-now", &w::THRUST_NOW, Length::ZERO)? };
     let mut pull = |key, name, thrust| {
         let pull = Expr::measure(thrust).times(Expr::length(input.spacing));
         steps.measure(key, name, Some(&THRUST), &POUND, pull)
     };
-    Some(Tied {
-        thrust_now,
-        thrust: raised,
-        tie_now: pull("tie-now", &w::TIE_NOW, thrust_now)?,
-        tie: pull("tie", &w::TIE, raised)?,
-    })
+    let tie = pull("tie", &w::TIE, raised)?;
+    let tie_now = if stays { tie } else { pull("tie-now", &w::TIE_NOW, thrust_now)? };
+    Some(Tied { thrust_now, thrust: raised, tie_now, tie })
 }
 
 fn carried(load: &Expr, span: &Expr, steps: &mut Steps) -> Option<Carried> {

@@ -3,7 +3,7 @@
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, Roof, flat_name};
-use crate::measure::Rounding;
+use crate::measure::{Length, Rounding};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::framing::engineer::MOVED;
 use crate::rules::framing::gable_ties::{AIR_SPACE, LEAST_SLOPE, SCOPE, TIES_APART, highest};
@@ -21,7 +21,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         headline,
         lead: Some(0),
         next: Some(if trusses { &w::FIRST_TRUSS } else { &w::FIRST }.into()),
-        figures: figures(answer),
+        figures: figures(input, answer),
         checks: checks(input, answer),
         working: answer.steps.0.clone(),
         parts: parts(answer),
@@ -37,7 +37,7 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
     Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
-fn figures(answer: &Answer) -> Vec<Figure> {
+fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, amount: Option<Amount>| {
         if let Some(amount) = amount {
@@ -50,10 +50,12 @@ fn figures(answer: &Answer) -> Vec<Figure> {
         add("load", &w::ON_FLAT, Some(answer.load.into()));
     }
     if let Some(tied) = answer.tied {
-        add("thrust-now", &w::THRUST_NOW, Some(tied.thrust_now.into()));
         add("thrust", &w::THRUST, Some(tied.thrust.into()));
-        add("tie-now", &w::TIE_NOW, Some(tied.tie_now.into()));
         add("tie", &w::TIE, Some(tied.tie.into()));
+        if input.up > Length::ZERO {
+            add("thrust-now", &w::THRUST_NOW, Some(tied.thrust_now.into()));
+            add("tie-now", &w::TIE_NOW, Some(tied.tie_now.into()));
+        }
     }
     if let Some(carried) = answer.carried {
         add("ridge", &w::RIDGE, Some(carried.ridge.into()));

@@ -75,10 +75,10 @@ words! {
     RISE = "Ridge over plate";
     SHARE = "Ties, share of the rise";
     ON_FLAT = "Roof load, on the flat";
-    THRUST_NOW = "Thrust on each foot of wall, ties at the plate";
-    THRUST = "Thrust on each foot of wall, ties raised";
-    TIE_NOW = "Tension in one tie, at the plate";
-    TIE = "Tension in one tie, raised";
+    THRUST_NOW = "Thrust now, ties at the plate";
+    THRUST = "Thrust on each foot of wall";
+    TIE_NOW = "Tension now, ties at the plate";
+    TIE = "Tension in one tie";
     RIDGE = "Ridge beam carries";
     WALL = "Each wall carries";
     RAFTERS = "Rafter spans, times";
