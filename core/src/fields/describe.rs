@@ -102,9 +102,16 @@ fn quantity<T: Copy>(
 }
 
 fn asked(parts: &mut Vec<(String, Node)>, when: When) {
+    if !matches!(when, When::Always) {
+        parts.push(entry("when", condition(when)));
+    }
+}
+
+fn condition(when: When) -> Node {
     let list = |of: &[&str]| Node::List(of.iter().map(|key| Node::text(key)).collect());
     let (how, key, of) = match when {
-        When::Always => return,
+        When::Always => return Node::EMPTY,
+        When::All(of) => return Node::List(of.iter().map(|when| condition(*when)).collect()),
         When::Is(key, of) => ("is", key, Some(list(of))),
         When::IsNot(key, of) => ("is not", key, Some(list(of))),
         When::Yes(key) => ("is yes", key, None),
@@ -114,5 +121,5 @@ fn asked(parts: &mut Vec<(String, Node)>, when: When) {
     if let Some(of) = of {
         asked.push(entry("of", of));
     }
-    parts.push(entry("when", Node::Tree(asked)));
+    Node::Tree(asked)
 }

@@ -258,6 +258,8 @@ pub enum When {
     Yes(&'static str),
     /// When the list of this name at the top of the form has an item.
     Any(&'static str),
+    /// When all of these hold.
+    All(&'static [When]),
 }
 
 impl When {
@@ -269,6 +271,7 @@ impl When {
             Self::IsNot(key, of) => !of.contains(&chosen(rows, here, key).as_str()),
             Self::Yes(key) => here.get(key).and_then(Node::leaf).as_deref() == Some("yes"),
             Self::Any(key) => !root.items(key).is_empty(),
+            Self::All(of) => of.iter().all(|when| when.holds(rows, here, root)),
         }
     }
 }

@@ -197,3 +197,21 @@ fn evidence_is_taken_out_wherever_it_stands() {
     assert_eq!(serde_json::to_string(&left).unwrap(), r#"{"year":1962,"odd":1}"#);
     assert_eq!(without_evidence(Made::ROWS, &left), left);
 }
+
+#[test]
+fn a_row_may_wait_for_several_answers_at_once() {
+    const BOTH: When = When::All(&[When::Is("colour", &["blue"]), When::Yes("on")]);
+    let holds = |json: &str| {
+        let node = Node::from_json(json).unwrap();
+        BOTH.holds(Made::ROWS, &node, &node)
+    };
+    assert!(holds(r#"{"colour":"blue","on":"yes"}"#));
+    for json in [r#"{"colour":"blue"}"#, r#"{"on":"yes"}"#, r#"{"colour":"red","on":"yes"}"#] {
+        assert!(!holds(json), "{json}");
+    }
+    static ROWS: &[Row] = &[row(&NAME, &NONE, Kind::Flag).when(BOTH)];
+    let described = serde_json::to_string(&describe(ROWS, Voice::default())).unwrap();
+    assert!(described.contains(
+        r#""when":[{"field":"colour","must":"is","of":["blue"]},{"field":"on","must":"is yes"}]"#
+    ));
+}

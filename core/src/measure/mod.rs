@@ -55,7 +55,7 @@ impl Units {
 /// isn't nothing is never shown as nothing, so that a margin keeps its sign however small.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Rounding {
-    /// To the nearest: for what is shown.
+    /// To the nearest, halves away from nothing: for what is shown.
     Nearest,
     /// Down: for counts and marks of which part of one is none.
     Down,
@@ -68,7 +68,9 @@ pub(crate) fn divide(value: i128, by: i128, rounding: Rounding) -> i128 {
     match rounding {
         Rounding::Down => value.div_euclid(by),
         Rounding::Up => -(-value).div_euclid(by),
-        Rounding::Nearest => (2 * value + by).div_euclid(2 * by),
+        // A half goes away from nothing, so that what is over by so much reads like it.
+        Rounding::Nearest if value < 0 => -((by - 2 * value) / (2 * by)),
+        Rounding::Nearest => (2 * value + by) / (2 * by),
     }
 }
 

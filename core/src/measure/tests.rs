@@ -334,3 +334,16 @@ fn no_two_units_have_one_key_and_none_reads_as_a_length_area_or_volume() {
         assert!(Volume::read(&text, Units::Customary).is_err(), "{text}");
     }
 }
+
+#[test]
+fn a_half_is_rounded_the_same_on_both_sides_of_nothing() {
+    for (value, want) in
+        [(0, 0), (1, 0), (2, 1), (3, 1), (5, 1), (6, 2), (-1, 0), (-2, -1), (-6, -2)]
+    {
+        assert_eq!(divide(value, 4, Rounding::Nearest), want, "{value} quarters");
+    }
+    let half = Length::from_nanometres(984_250_000);
+    for (length, want) in [(half, "984.3"), (Length::ZERO.minus(half), "−984.3")] {
+        assert_eq!(length.show(Units::Metric, Rounding::Nearest).figure, want);
+    }
+}

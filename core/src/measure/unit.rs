@@ -86,6 +86,8 @@ units! {
     NUMBER = "x", "" ["×"], 2, PURE, (1, 1), None;
     /// Hundredths.
     PERCENT = "%", "%" ["percent", "pct"], 1, PURE, (1, 100), None;
+    /// Square inches of a hole or a cable: an area of a room is an area.
+    SQUARE_INCH = "inch2", "sq in" [], 3, with(LENGTH, LENGTH, 1), (INCH * INCH, 1), metric("cm²", 64_516, 10_000);
     /// A roof's rise in 12 of run.
     PITCH = "/12", "in 12" ["in12", "/12", ":12"], 2, PURE, (1, 12), None;
     /// Pounds of force on a square foot.
@@ -112,6 +114,8 @@ units! {
     R_VALUE = "r", "R" ["h·ft²·°f/btu"], 1, with(with(with(WARM, TIME, 1), LENGTH, 2), HEAT, -1), (60 * FOOT * FOOT, 1), metric("m²K/W", 176_110_184, 1_000_000_000);
     /// How well an inch of it holds heat back.
     R_PER_INCH = "r/in", "R per in" ["r/inch", "rperin"], 2, with(with(with(WARM, TIME, 1), LENGTH, 1), HEAT, -1), (60 * FOOT * FOOT, INCH), metric("m²K/W per cm", 69_334_718, 1_000_000_000);
+    /// What warms a cubic foot by a degree.
+    WARMING = "btu/cuft·f", "Btu/cu ft·°F" ["btu/ft3f"], 3, with(with(HEAT, LENGTH, -3), WARM, -1), (1, FOOT * FOOT * FOOT), metric("kJ/m³K", 67_066_105, 1_000_000);
     /// Air in a minute.
     CFM = "cfm", "cfm" ["cuft/min", "ft3/min"], 0, with(with(PURE, LENGTH, 3), TIME, -1), (FOOT * FOOT * FOOT, 1), metric("L/s", 471_947_443, 1_000_000_000);
     /// How fast air runs.

@@ -42,12 +42,15 @@ impl Volume {
     /// What stands on `floor` to a height, to the nearest unit: a hundred-thousandth of a cubic
     /// millimetre.
     pub fn over(floor: Area, high: Length) -> Self {
+        Self::part_over(floor, high, 1)
+    }
+
+    /// An equal part of that, rounded once: half of it is a wedge. `by` is one or more.
+    pub fn part_over(floor: Area, high: Length, by: i64) -> Self {
         let cubic = floor.square_nanometres().saturating_mul(high.nanometres().into());
-        let units = divide(
-            cubic.clamp(-(i128::MAX / 4), i128::MAX / 4),
-            CUBIC_NANOMETRES,
-            Rounding::Nearest,
-        );
+        let cubic = cubic.clamp(-(i128::MAX / 4), i128::MAX / 4);
+        let by = CUBIC_NANOMETRES * i128::from(by.max(1));
+        let units = divide(cubic, by, Rounding::Nearest);
         Self(i64::try_from(units).unwrap_or(i64::MAX))
     }
 

@@ -3,6 +3,21 @@
 //!
 //! A clause is a function of the edition that gives `None` where its text could not be verified.
 
+/// A source in its fields' order, where a file has many: name, key, clause, what it says, what was
+/// seen, how sure.
+macro_rules! source {
+    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $sure:ident) => {
+        $(#[$doc])*
+        pub static $name: $crate::sheet::Source = $crate::sheet::Source {
+            key: $key,
+            clause: $clause,
+            says: &$says,
+            seen: &$seen,
+            confidence: $crate::sheet::Confidence::$sure,
+        };
+    };
+}
+
 pub mod air;
 pub mod compare;
 pub mod electrical;
@@ -10,4 +25,5 @@ pub mod framing;
 pub mod hazards;
 pub mod old_finish;
 pub mod residential;
+pub mod solids;
 pub mod square;

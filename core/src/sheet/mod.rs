@@ -7,6 +7,7 @@
 mod check;
 mod drawing;
 mod standing;
+mod steps;
 mod working;
 
 pub use check::{Check, Sense, Verdict};
@@ -14,6 +15,7 @@ pub use drawing::{
     Anchor, DIMENSION_PX, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance,
 };
 pub use standing::Standing;
+pub use steps::Steps;
 pub use working::{Expr, Step, Value};
 
 use crate::measure::Rounding;

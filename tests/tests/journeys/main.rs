@@ -6,12 +6,14 @@
 mod air;
 mod backup;
 mod box_fill;
+mod drilling;
 mod faults;
 mod first_visit;
 mod harness;
 mod harness_checks;
 mod holds;
 mod jobs;
+mod raising;
 mod requests;
 mod rescue;
 mod retired;

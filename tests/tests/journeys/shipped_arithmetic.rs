@@ -9,7 +9,9 @@ async fn the_shipped_file_answers_every_vector_byte_for_byte() {
     let vectors = [
         include_str!("../../vectors/air.jsonl"),
         include_str!("../../vectors/box-fill.jsonl"),
+        include_str!("../../vectors/drilling.jsonl"),
         include_str!("../../vectors/hold.jsonl"),
+        include_str!("../../vectors/hole-cables.jsonl"),
         include_str!("../../vectors/room.jsonl"),
     ];
     let questions: Vec<&str> =

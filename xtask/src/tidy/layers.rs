@@ -20,8 +20,11 @@ const LAYERS: [&str; 11] = [
 ];
 
 /// Which calculator may call which other's public `solve`. Never in a circle.
-const CALLS: &[(&str, &str)] =
-    &[("raised_register", "register_throw"), ("register_spots", "register_throw")];
+const CALLS: &[(&str, &str)] = &[
+    ("raised_register", "register_throw"),
+    ("register_spots", "register_throw"),
+    ("rerouted_cable", "cable_securing"),
+];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {
     check_with(core, CALLS)

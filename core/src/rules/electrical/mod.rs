@@ -1,10 +1,16 @@
 //! Clauses of the electrical code for dwellings, as far as rough-in needs them.
 
+pub mod ampacity;
 pub mod box_depth;
 pub mod box_fill;
 pub mod box_setback;
+pub mod bundling;
 pub mod cable_securing;
+pub mod cable_sizes;
 pub mod conductor_volume;
 pub mod equipment_ground;
+pub mod fan_boxes;
 pub mod free_conductor;
 pub mod metal_boxes;
+pub mod nail_protection;
+pub mod splices;

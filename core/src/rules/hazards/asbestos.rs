@@ -4,7 +4,6 @@
 use super::Material;
 use crate::measure::{Area, Length, Volume};
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -29,20 +28,6 @@ words! {
     ADVICE_SAYS = "Sound material is best left alone. Do not cut, sand, scrape, sweep or vacuum what may hold asbestos; find out before remodeling, and hire trained people.";
     ADVICE_SEEN = "read in pages that reprint a 1990 booklet of US agencies";
 }
-
-macro_rules! source {
-    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $sure:ident) => {
-        $(#[$doc])*
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$sure,
-        };
-    };
-}
-pub(super) use source;
 
 source!(
     /// What counts as asbestos-containing.

@@ -4,10 +4,8 @@
 //! The rule also leaves out housing for the elderly or disabled without a child under six, and
 //! units without a bedroom. Neither is offered here: who may use that knows it.
 
-use super::asbestos::source;
 use crate::measure::Area;
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {

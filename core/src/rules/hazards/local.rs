@@ -1,7 +1,5 @@
 //! What no federal rule settles: the state's, the county's and the city's own.
 
-use super::asbestos::source;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {

@@ -1,9 +1,8 @@
 //! Silica and dust: what the air may hold. Nothing here works out what it does hold.
 
 use super::Deed;
-use super::asbestos::source;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
+use crate::sheet::Source;
 use crate::words;
 
 words! {

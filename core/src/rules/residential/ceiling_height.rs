@@ -1,6 +1,6 @@
 //! R305.1: how high a ceiling has to be over the finished floor.
 
-use crate::measure::Length;
+use crate::measure::{Area, Length};
 use crate::rules::compare::Limit;
 use crate::sheet::{Confidence, Source};
 use crate::words;
@@ -8,6 +8,10 @@ use crate::words;
 words! {
     SAYS = "Rooms to live, sleep or eat in, and halls, are 7 ft high or more; baths, toilet rooms and laundries 6 ft 8 in or more. Heights are between finished surfaces.";
     SEEN = "read in a forum's breakdown of the 2021 section; that 2018 says the same is from memory. Later editions have moved the section: go by its title";
+    SLOPED_SAYS = "Under a slope, half of the required floor is 7 ft high or more and none of it under 5 ft; what is under 5 ft doesn't count. A room to live in needs 70 sq ft.";
+    SLOPED_SEEN = "read in the same breakdown of the 2021 section. Some inspectors take half of all that counts: both are shown";
+    BEAM_SAYS = "Beams 3 ft or more apart may hang to 6 ft 6 in; beams and ducts in a basement to 6 ft 4 in.";
+    BEAM_SEEN = "written down from memory";
 }
 
 /// Where both heights are published.
@@ -24,3 +28,37 @@ pub const LIVED_IN: Limit<Length> = Limit { value: Length::inches(84, 1), source
 
 /// The least for any room at all: a bath, a toilet room or a laundry.
 pub const ANY_ROOM: Limit<Length> = Limit { value: Length::inches(80, 1), source: &CEILING_HEIGHT };
+
+/// Where sloped ceilings are published.
+pub static SLOPED: Source = Source {
+    key: "irc-r305.1-sloped",
+    clause: "IRC 2018, 2021 R305.1 and R304, sloped ceilings",
+    says: &SLOPED_SAYS,
+    seen: &SLOPED_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where beams are published.
+pub static BEAMS: Source = Source {
+    key: "irc-r305.1-beams",
+    clause: "IRC 2018, 2021 R305.1, beams",
+    says: &BEAM_SAYS,
+    seen: &BEAM_SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// Floor under less than this doesn't count. Source: [`SLOPED`].
+pub const COUNTED_FROM: Length = Length::inches(60, 1);
+/// The floor that a room to live in needs.
+pub const REQUIRED: Limit<Area> = Limit { value: Area::square_feet(70), source: &SLOPED };
+/// Half of it is to be 7 ft high.
+pub const HALF_REQUIRED: Limit<Area> = Limit { value: Area::square_feet(35), source: &SLOPED };
+
+/// Half of the floor that counts: the stricter reading. Up to the square nanometre.
+pub fn half_counted(counted: Area) -> Limit<Area> {
+    let half = (counted.square_nanometres() + 1).div_euclid(2);
+    Limit { value: Area::from_square_nanometres(half), source: &SLOPED }
+}
+
+/// The lowest that any text lets a beam hang.
+pub const BEAM: Limit<Length> = Limit { value: Length::inches(76, 1), source: &BEAMS };

@@ -1,0 +1,80 @@
+//! What a difference of temperatures takes through the new wall and ceiling and with the new air.
+
+use super::{Behind, By, Input, told};
+use crate::measure::{Area, Measure, unit};
+use crate::rules::residential::heat::OF_AIR;
+use crate::sheet::Expr;
+
+/// Heat in one season, Btu/h.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Season {
+    /// The difference that it is worked for.
+    pub degrees: Measure,
+    /// `area × U × difference`, or `÷ R`; nothing beside a heated room.
+    pub wall: Measure,
+    /// `0.018 × volume × changes × difference`.
+    pub air: Measure,
+    /// What goes through the new ceiling, less what went through the old.
+    pub ceiling: Option<Measure>,
+    /// All of it.
+    pub total: Measure,
+    /// Air from a register that makes up for it: `total ÷ (1.08 × supply)`; none where it asks for
+    /// none.
+    pub cfm: Option<Measure>,
+}
+
+pub(super) fn season(input: &Input, degrees: Measure, supply: Option<Measure>) -> Season {
+    let part = |expr: &Expr| told(expr, &unit::BTUH);
+    let wall = wall(input, degrees);
+    let wall = wall.map_or(Measure::whole(&unit::BTUH, 0), |expr| part(&expr));
+    let air = part(&air(input, degrees));
+    let ceiling = ceiling(input, degrees).map(|expr| part(&expr));
+    let total = part(&total(wall, air, ceiling));
+    let supply = supply.filter(|_| total.millionths() > 0);
+    let cfm = supply.map(|supply| told(&cfm(total, supply), &unit::CFM));
+    Season { degrees, wall, air, ceiling, total, cfm }
+}
+
+/// What goes through the wall; none beside a heated room.
+pub(super) fn wall(input: &Input, degrees: Measure) -> Option<Expr> {
+    let area = Expr::area(input.wall.unwrap_or_default());
+    let passes = area.times(Expr::measure(degrees));
+    let passes = match (input.behind, input.holds.by) {
+        (Behind::Heated, _) => return None,
+        (_, By::R) => passes.over(Expr::measure(input.holds.r?)),
+        (_, By::U) => passes.times(Expr::measure(input.holds.u?)),
+    };
+    Some(passes.told_in(&unit::BTUH))
+}
+
+pub(super) fn air(input: &Input, degrees: Measure) -> Expr {
+    let volume = Expr::Is(crate::words::Amount::Room(input.air.unwrap_or_default()));
+    let warms = Expr::measure(OF_AIR).times(volume).times(Expr::measure(input.changes));
+    warms.times(Expr::measure(degrees)).told_in(&unit::BTUH)
+}
+
+/// What goes through the new ceiling less what went through the old; none where it doesn't count.
+pub(super) fn ceiling(input: &Input, degrees: Measure) -> Option<Expr> {
+    let ceiling = &input.ceiling;
+    if !ceiling.count {
+        return None;
+    }
+    let through = |area: Option<Area>, r: Option<Measure>| {
+        let passes = Expr::area(area?).times(Expr::measure(degrees));
+        Some(passes.over(Expr::measure(r?)))
+    };
+    let new = through(ceiling.area, ceiling.r)?;
+    let old = through(ceiling.old_area, ceiling.old_r)?;
+    Some(new.less(old).told_in(&unit::BTUH))
+}
+
+pub(super) fn total(wall: Measure, air: Measure, ceiling: Option<Measure>) -> Expr {
+    let mut parts = vec![Expr::measure(wall), Expr::measure(air)];
+    parts.extend(ceiling.map(Expr::measure));
+    Expr::Sum(parts).told_in(&unit::BTUH)
+}
+
+pub(super) fn cfm(total: Measure, supply: Measure) -> Expr {
+    let each = Expr::measure(OF_AIR).times(Expr::measure(supply));
+    Expr::measure(total).over(each).told_in(&unit::CFM)
+}

@@ -1,0 +1,88 @@
+//! Table 310.16 and 240.4: what copper conductors carry, and the breakers in front of them.
+
+use super::conductor_volume::Awg;
+use crate::edition::Electrical;
+use crate::measure::Measure;
+use crate::measure::unit::AMPERE;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "Copper at 30 °C, by size, at 60 and 90 °C: 14 AWG 15 and 25 A, 12 AWG 20 and 30, 10 AWG 30 and 40, 8 AWG 40 and 55, 6 AWG 55 and 75.";
+    SEEN = "12 and 10 AWG at 90 °C read in electricians' pages, the rest from memory. Tables before 2011 list more at 60 °C";
+    BREAKER_SAYS = "However much it carries, 14 AWG copper has a breaker of 15 A at most, 12 AWG 20 A, 10 AWG 30 A.";
+    BREAKER_SEEN = "read in electricians' pages that quote 240.4(D)";
+    NEXT_SAYS = "Where what a wire carries lies between standard breakers, the next larger may stand, but not on circuits of several receptacles for plug-in loads, and never past 240.4(D).";
+    NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)";
+}
+
+/// Where ampacities are published.
+pub static AMPACITY: Source = Source {
+    key: "nec-310.16",
+    clause: "NEC Table 310.16, once 310.15(B)(16)",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// Where the largest breakers are published.
+pub static SMALL_CONDUCTORS: Source = Source {
+    key: "nec-240.4(D)",
+    clause: "NEC 240.4(D)",
+    says: &BREAKER_SAYS,
+    seen: &BREAKER_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where the next larger breaker is published.
+pub static NEXT_BREAKER: Source = Source {
+    key: "nec-240.4(B)",
+    clause: "NEC 240.4(B)",
+    says: &NEXT_SAYS,
+    seen: &NEXT_SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// What a size carries, and its breakers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Carries {
+    /// In the column of 60 °C.
+    pub at_60: Measure,
+    /// In the column of 90 °C.
+    pub at_90: Measure,
+    /// The usual breaker. Common practice from 8 AWG on.
+    pub usual: Measure,
+    /// The largest breaker, where it is fixed by size.
+    pub largest: Option<Limit<Measure>>,
+}
+
+/// Amperes.
+pub const fn amperes(count: i64) -> Measure {
+    Measure::whole(&AMPERE, count)
+}
+
+/// A size's row; none for sizes that nonmetallic cable doesn't come in here. 2026: not verified.
+pub fn carries(edition: Electrical, size: Awg) -> Option<Carries> {
+    let (at_60, at_90, usual) = match (edition, size) {
+        (Electrical::E2026, _) => return None,
+        (_, Awg::Awg14) => (15, 25, 15),
+        (_, Awg::Awg12) => (20, 30, 20),
+        (_, Awg::Awg10) => (30, 40, 30),
+        (_, Awg::Awg8) => (40, 55, 40),
+        (_, Awg::Awg6) => (55, 75, 50),
+        _ => return None,
+    };
+    let fixed = usual <= 30;
+    let [at_60, at_90, usual] = [at_60, at_90, usual].map(amperes);
+    let largest = fixed.then_some(Limit { value: usual, source: &SMALL_CONDUCTORS });
+    Some(Carries { at_60, at_90, usual, largest })
+}
+
+/// Standard breakers in amperes, smallest first.
+const STANDARD: [i64; 10] = [10, 15, 20, 25, 30, 35, 40, 45, 50, 60];
+
+/// The smallest standard breaker that is no smaller than this; none past 60 A.
+pub fn next_breaker(carried: Measure) -> Option<Measure> {
+    STANDARD.map(amperes).into_iter().find(|breaker| *breaker >= carried)
+}

@@ -1,0 +1,106 @@
+//! 334.80 and 310.15: what cables that lie together, or in heat, carry less.
+
+use crate::edition::Electrical;
+use crate::measure::Measure;
+use crate::measure::unit::{NUMBER, PERCENT};
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    SEALED_SAYS = "More than two cables through one hole in wood that is sealed with foam, caulk or insulation are adjusted by their current-carrying conductors, from 90 °C, and end no higher than at 60 °C. A short length is no excuse.";
+    SEALED_SEEN = "read in electricians' pages that quote 334.80";
+    ADJUST_SAYS = "Together for more than 24 in, or where 334.80 says so: 4 to 6 current-carrying conductors 80 %, 7 to 9 70 %, 10 to 20 50 %, 21 to 30 45 %, 31 to 40 40 %, more 35 %. Grounds don't count; a 3-wire cable counts three.";
+    ADJUST_SEEN = "7 to 9 read in electricians' pages, the rest from memory. An electrician may count some neutrals out";
+    WARM_SAYS = "Past 30 °C (86 °F) conductors of 90 °C carry less: to 35 °C 0.96, 40 °C 0.91, 45 °C 0.87, 50 °C 0.82, 55 °C 0.76, 60 °C 0.71, 65 °C 0.65, 70 °C 0.58.";
+    WARM_SEEN = "read in a reprint of the table; cooler places carry more, which is not counted here";
+    ROOM = "Up to 86 °F (30 °C)";
+    W35 = "To 95 °F (35 °C)";
+    W40 = "To 104 °F (40 °C)";
+    W45 = "To 113 °F (45 °C)";
+    W50 = "To 122 °F (50 °C)";
+    W55 = "To 131 °F (55 °C)";
+    W60 = "To 140 °F (60 °C)";
+    W65 = "To 149 °F (65 °C)";
+    W70 = "To 158 °F (70 °C)";
+}
+
+/// Where sealed holes are published.
+pub static SEALED: Source = Source {
+    key: "nec-334.80",
+    clause: "NEC 334.80",
+    says: &SEALED_SAYS,
+    seen: &SEALED_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where the adjustment is published.
+pub static ADJUSTMENT: Source = Source {
+    key: "nec-310.15(C)(1)",
+    clause: "NEC Table 310.15(C)(1), once 310.15(B)(3)(a)",
+    says: &ADJUST_SAYS,
+    seen: &ADJUST_SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// Where the correction for heat is published.
+pub static WARMTH: Source = Source {
+    key: "nec-310.15(B)(1)",
+    clause: "NEC Table 310.15(B)(1), once 310.15(B)(2)(a)",
+    says: &WARM_SAYS,
+    seen: &WARM_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// The most cables in a sealed hole that are not adjusted. 2026: not verified.
+pub const fn in_sealed_hole(edition: Electrical) -> Option<Limit<i64>> {
+    match edition {
+        Electrical::E2026 => None,
+        _ => Some(Limit { value: 2, source: &SEALED }),
+    }
+}
+
+/// How much so many current-carrying conductors together still carry. 2026: not verified.
+pub fn adjustment(edition: Electrical, carrying: i64) -> Option<Measure> {
+    /// So many at most, and how much in hundredths.
+    const TABLE: [(i64, i64); 7] =
+        [(3, 100), (6, 80), (9, 70), (20, 50), (30, 45), (40, 40), (i64::MAX, 35)];
+    if edition == Electrical::E2026 {
+        return None;
+    }
+    let row = TABLE.iter().find(|row| carrying <= row.0)?;
+    Some(Measure::whole(&PERCENT, row.1))
+}
+
+choice! {
+    /// How warm it gets where cables lie.
+    pub enum Warmth {
+        /// A room.
+        Room = "30", ROOM;
+        /// To 35 °C.
+        To35 = "35", W35;
+        /// To 40 °C.
+        To40 = "40", W40;
+        /// To 45 °C.
+        To45 = "45", W45;
+        /// To 50 °C: many attics in summer.
+        To50 = "50", W50;
+        /// To 55 °C.
+        To55 = "55", W55;
+        /// To 60 °C.
+        To60 = "60", W60;
+        /// To 65 °C.
+        To65 = "65", W65;
+        /// To 70 °C.
+        To70 = "70", W70;
+    }
+}
+
+/// How much a conductor of 90 °C carries there. 2026: not verified.
+pub fn correction(edition: Electrical, warmth: Warmth) -> Option<Measure> {
+    const HUNDREDTHS: [i64; 9] = [100, 96, 91, 87, 82, 76, 71, 65, 58];
+    if edition == Electrical::E2026 {
+        return None;
+    }
+    Some(Measure::hundredths(&NUMBER, HUNDREDTHS[warmth as usize]))
+}

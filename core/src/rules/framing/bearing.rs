@@ -1,0 +1,77 @@
+//! How hard a beam or a post may press across the grain, and how much of it rests at the least.
+
+use crate::measure::unit::PSI;
+use crate::measure::{Length, Measure};
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    SAYS = "Wood pressed across its grain, psi: spruce-pine-fir 425, hem-fir 405, Douglas fir-larch 625, southern pine 565. No factor for how long a load stays. The weaker of beam and plate counts.";
+    SEEN = "read in a trade magazine's table and in timber design notes";
+    LEAST_SAYS = "Joists and beams rest 1-1/2 in or more on wood or metal, 3 in or more on masonry or concrete.";
+    LEAST_SEEN = "both lengths read in a trade magazine";
+    NOT_ASKED = "Not asked";
+    SPF = "Spruce-pine-fir";
+    HF = "Hem-fir";
+    DF_L = "Douglas fir-larch";
+    SP = "Southern pine";
+    MASONRY = "Masonry or concrete";
+}
+
+/// What wood is published to stand.
+pub static ACROSS_GRAIN: Source = Source {
+    key: "fc-perpendicular",
+    clause: "NDS Supplement, compression perpendicular to grain",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// How much rests.
+pub static LEAST_BEARING: Source = Source {
+    key: "irc-r502.6",
+    clause: "IRC R502.6, R802.6, bearing",
+    says: &LEAST_SAYS,
+    seen: &LEAST_SEEN,
+    confidence: Confidence::Read,
+};
+
+choice! {
+    /// What it rests on.
+    pub enum On {
+        /// It isn't asked.
+        NotAsked = "not-asked", NOT_ASKED;
+        /// Spruce-pine-fir.
+        SprucePineFir = "spf", SPF;
+        /// Hem-fir.
+        HemFir = "hf", HF;
+        /// Douglas fir-larch.
+        DouglasFirLarch = "df-l", DF_L;
+        /// Southern pine.
+        SouthernPine = "sp", SP;
+        /// Masonry or concrete.
+        Masonry = "masonry", MASONRY;
+    }
+}
+
+impl On {
+    /// What is published of it across the grain; none of what isn't wood.
+    pub const fn published(self) -> Option<Measure> {
+        let psi = match self {
+            Self::SprucePineFir => 425,
+            Self::HemFir => 405,
+            Self::DouglasFirLarch => 625,
+            Self::SouthernPine => 565,
+            Self::NotAsked | Self::Masonry => return None,
+        };
+        Some(Measure::whole(&PSI, psi))
+    }
+
+    /// How much of a beam rests on it at the least.
+    pub const fn least(self) -> Length {
+        match self {
+            Self::Masonry => Length::inches(3, 1),
+            _ => Length::inches(3, 2),
+        }
+    }
+}

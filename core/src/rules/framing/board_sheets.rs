@@ -1,0 +1,22 @@
+//! Gypsum board as it is sold.
+
+use crate::measure::Length;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SHEETS_SAYS = "Sheets are 48 or 54 in wide, 8 to 16 ft long.";
+    SHEETS_SEEN = "read in a builders' guide to gypsum board";
+}
+
+/// Where the widths are named.
+pub static SHEETS: Source = Source {
+    key: "board-sheets",
+    clause: "Gypsum board sheet sizes",
+    says: &SHEETS_SAYS,
+    seen: &SHEETS_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// From narrow to wide. Source: [`SHEETS`].
+pub const WIDTHS: [Length; 2] = [Length::inches(48, 1), Length::inches(54, 1)];

@@ -1,0 +1,115 @@
+//! What ceilings, insulation and wood weigh.
+
+use crate::measure::Measure;
+use crate::measure::unit::{PCF, PSF};
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    BOARD_SAYS = "Gypsum board is taken at 0.55 psf an eighth of an inch; its label may say less. Plaster on wood lath is taken at 10 psf.";
+    BOARD_SEEN = "board from memory, as ASCE 7 has it; plaster read in an old handbook, 8 psf in a table of dead loads";
+    FILL_SAYS = "Settled loose fill is taken at the upper end: cellulose 2.0 lb a cubic foot, loose glass fiber 1.0, rock wool 1.7. Older texts have cellulose up to 3.";
+    FILL_SEEN = "read in a page that carries the energy department's table";
+    WOOD_SAYS = "Framing lumber is taken at 35 lb a cubic foot.";
+    WOOD_SEEN = "common practice, from memory";
+    NOTHING = "Nothing";
+    HALF = "1/2 board";
+    FIVE_EIGHTHS = "5/8 board";
+    THREE_EIGHTHS = "3/8 board";
+    PLASTER = "Plaster on wood lath";
+    CELLULOSE = "Cellulose";
+    GLASS = "Loose glass fiber";
+    ROCK_WOOL = "Rock wool";
+    OTHER = "Other";
+}
+
+/// What ceilings weigh.
+pub static CEILINGS: Source = Source {
+    key: "ceiling-weights",
+    clause: "ASCE 7 dead loads, and handbooks",
+    says: &BOARD_SAYS,
+    seen: &BOARD_SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// What loose insulation weighs.
+pub static FILLS: Source = Source {
+    key: "loose-fill-weights",
+    clause: "US DOE, densities of loose fill",
+    says: &FILL_SAYS,
+    seen: &FILL_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// What wood weighs.
+pub static WOOD: Source = Source {
+    key: "lumber-weight",
+    clause: "Weight of framing lumber",
+    says: &WOOD_SAYS,
+    seen: &WOOD_SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+/// The weight of [`WOOD`].
+pub const LUMBER: Measure = Measure::whole(&PCF, 35);
+
+choice! {
+    /// A layer of a ceiling.
+    pub enum Layer {
+        /// None.
+        Nothing = "nothing", NOTHING;
+        /// Board.
+        Half = "half", HALF;
+        /// Board.
+        FiveEighths = "five-eighths", FIVE_EIGHTHS;
+        /// Board.
+        ThreeEighths = "three-eighths", THREE_EIGHTHS;
+        /// Plaster on wood lath.
+        Plaster = "plaster", PLASTER;
+    }
+}
+
+impl Layer {
+    /// On a square foot.
+    pub const fn weight(self) -> Measure {
+        Measure::hundredths(
+            &PSF,
+            match self {
+                Self::Nothing => 0,
+                Self::ThreeEighths => 165,
+                Self::Half => 220,
+                Self::FiveEighths => 275,
+                Self::Plaster => 1_000,
+            },
+        )
+    }
+}
+
+choice! {
+    /// Loose insulation.
+    pub enum Fill {
+        /// None.
+        Nothing = "nothing", NOTHING;
+        /// Cellulose.
+        Cellulose = "cellulose", CELLULOSE;
+        /// Glass fiber.
+        Glass = "glass", GLASS;
+        /// Rock wool.
+        RockWool = "rock-wool", ROCK_WOOL;
+        /// By its own weight.
+        Other = "other", OTHER;
+    }
+}
+
+impl Fill {
+    /// In a cubic foot; none of another, or where there is nothing.
+    pub const fn weight(self) -> Option<Measure> {
+        let tenths = match self {
+            Self::Cellulose => 20,
+            Self::Glass => 10,
+            Self::RockWool => 17,
+            Self::Nothing | Self::Other => return None,
+        };
+        Some(Measure::hundredths(&PCF, 10 * tenths))
+    }
+}

@@ -1,0 +1,84 @@
+//! Loads that houses are designed for, how they are put together, and what a beam's ends carry.
+
+use crate::measure::Measure;
+use crate::measure::unit::PSF;
+use crate::words;
+
+words! {
+    LIVE_SAYS = "Live load, psf: attic without storage 10, with some storage 20, sleeping rooms and attics lived in 30, other rooms 40, roof 20. Snow is the building department's.";
+    LIVE_SEEN = "from memory, Table R301.5";
+    DEAD_SAYS = "What things weigh, psf: a floor about 10, a wood roof with shingles, panel and board about 15, a 2x4 wall with board on both sides 6 of its face, plaster on wood lath 8 to 10.";
+    DEAD_SEEN = "read in two tables of dead loads and an old handbook";
+    ASD_SAYS = "Added up for wood: dead + live; dead + roof live or snow; dead + 0.75 live + 0.75 roof live or snow. The worst counts.";
+    ASD_SEEN = "from memory, ASCE 7, 2.4, without wind and earthquake";
+    HALF_SAYS = "A support takes half of each span that ends on it.";
+    THROUGH_SAYS = "Joists that run through over a support put more on it: 1.25 times where both spans are alike, more where they differ: 3/4 + (a² + b²) ÷ (4 a b).";
+    STATICS_SEEN = "worked out from equilibrium, and of joists that run through from their bending";
+    ENDS_SAYS = "An even load goes half to each end of a beam, a point in reverse of its distances: P × (span − a) ÷ span to the left.";
+    SHORE_SAYS = "Shoring on each side of a wall takes half of that side's span: all that hangs there, and the people and stacks on it.";
+}
+
+source!(
+    /// What may come and go.
+    LIVE_LOADS, "irc-r301.5", "IRC Table R301.5, live loads", LIVE_SAYS, LIVE_SEEN, Memory
+);
+source!(
+    /// What stays.
+    DEAD_LOADS, "dead-load-tables", "Tables of dead loads", DEAD_SAYS, DEAD_SEEN, Read
+);
+source!(
+    /// How they are put together.
+    COMBINATIONS, "asce-7-2.4", "ASCE 7 section 2.4, allowable stress", ASD_SAYS, ASD_SEEN, Memory
+);
+source!(
+    /// How wide a strip a support takes.
+    HALF_SPANS, "tributary-width", "Equilibrium, half of each span", HALF_SAYS, STATICS_SEEN, Derived
+);
+source!(
+    /// What joists that run through do.
+    RUN_THROUGH, "two-spans-running-through", "Two spans over one support", THROUGH_SAYS,
+    STATICS_SEEN, Derived
+);
+source!(
+    /// What a beam's ends carry.
+    BEAM_ENDS, "beam-reactions", "Equilibrium of a beam on two supports", ENDS_SAYS, STATICS_SEEN,
+    Derived
+);
+source!(
+    /// What shoring carries.
+    SHORING, "shoring-load", "Equilibrium, each side of a wall", SHORE_SAYS, STATICS_SEEN, Derived
+);
+
+/// Of rooms and attics: [`LIVE_LOADS`].
+pub const LIVES: &[Measure] = &[
+    Measure::whole(&PSF, 10),
+    Measure::whole(&PSF, 20),
+    Measure::whole(&PSF, 30),
+    Measure::whole(&PSF, 40),
+];
+/// Of a roof without snow: [`LIVE_LOADS`].
+pub const ROOF_LIVES: &[Measure] = &[Measure::whole(&PSF, 20)];
+/// Of a floor, and of a wood roof: [`DEAD_LOADS`].
+pub const FLOORS: &[Measure] = &[Measure::whole(&PSF, 10)];
+/// Of a wood roof: [`DEAD_LOADS`].
+pub const ROOFS: &[Measure] = &[Measure::whole(&PSF, 15)];
+
+/// A way to add loads up.
+#[derive(Debug, PartialEq, Eq)]
+pub struct Combination {
+    /// Its key.
+    pub key: &'static str,
+    /// As it is written.
+    pub sum: &'static str,
+    /// How much of the live load, in quarters.
+    pub live: i64,
+    /// How much of the roof's, in quarters.
+    pub roof: i64,
+}
+
+/// All of them: [`COMBINATIONS`].
+pub static ALL: [Combination; 3] = [
+    Combination { key: "d-l", sum: "D + L", live: 4, roof: 0 },
+    Combination { key: "d-r", sum: "D + R", live: 0, roof: 4 },
+    Combination { key: "d-l-r", sum: "D + 0.75 L + 0.75 R", live: 3, roof: 3 },
+];

@@ -1,0 +1,26 @@
+//! What is a licensed engineer's work, as limits that nobody else may pass.
+
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "Who may move what holds a house up, cut a truss, or size a beam, post or footing, is set by state law: a licensed engineer.";
+    SEEN = "common practice; licensing laws and building departments differ";
+}
+
+/// Whose work it is.
+pub static ENGINEER: Source = Source {
+    key: "engineers-work",
+    clause: "State licensing law, and the building department",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+/// How far ties may be moved by anybody else: not at all.
+pub const MOVED: Limit<Length> = Limit { value: Length::ZERO, source: &ENGINEER };
+
+/// How many beams, posts and footings are sized by anybody else: none.
+pub const SIZED: Limit<i64> = Limit { value: 0, source: &ENGINEER };

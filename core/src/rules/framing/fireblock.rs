@@ -1,0 +1,30 @@
+//! What a hole through a plate opens: a fireblock, and the house's air barrier. There is no number
+//! in either, only what to do.
+
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    FIRE_SAYS = "In an unrated wall the top plate is the fireblock: fill round what goes through it with an approved material that holds back flame and smoke. A rated wall takes a listed system.";
+    FIRE_SEEN = "read in code articles that quote it; that R602.8 points to it is from memory";
+    AIR_SAYS = "Under an attic, seal the hole against air too.";
+    AIR_SEEN = "from memory; that plates and what goes through them are sealed was read in a building science guide";
+}
+
+/// Where fireblocking of openings is published.
+pub static FIREBLOCK: Source = Source {
+    key: "irc-r302.11",
+    clause: "IRC 2018, 2021, 2024 R302.11",
+    says: &FIRE_SAYS,
+    seen: &FIRE_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where the air barrier is published.
+pub static AIR_BARRIER: Source = Source {
+    key: "irc-n1102.4.1.1",
+    clause: "IRC N1102.4.1.1, IECC R402.4.1.1",
+    says: &AIR_SAYS,
+    seen: &AIR_SEEN,
+    confidence: Confidence::Memory,
+};

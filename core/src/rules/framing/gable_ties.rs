@@ -1,0 +1,157 @@
+//! What the residential code says of ties that are raised inside a gable, and what statics says.
+
+use crate::measure::unit::{NUMBER, PITCH};
+use crate::measure::{Length, Measure};
+use crate::rules::compare::{Limit, is_at_most};
+use crate::sheet::Source;
+use crate::words;
+
+words! {
+    THIRD_SAYS = "Ceiling joists or ties that hold a gable's walls together stand in the lowest third of its rise, from the top of the plate; else the ridge is a designed beam. The code's figure measures the rise to the ridge's underside.";
+    THIRD_SEEN = "read in a trade magazine and a page on the 2024 text; one third since 2006, two thirds before";
+    SLOPE_SAYS = "Under 3 in 12 the ridge, hips and valleys that carry rafters are designed as beams.";
+    SLOPE_SEEN = "read in a trade magazine; the section's number was not checked";
+    SPACING_SAYS = "Rafter ties are 2x4 or larger, 24 in apart or less.";
+    SPACING_SEEN = "read in a page on the 2024 text; what 2018 and 2021 say was not checked";
+    SPAN_SAYS = "Rafters may span less the higher their ties stand: 0.90 of the table's span with ties at 1/6 of the rise, 0.83 at 1/5, 0.76 at 1/4, 0.67 at 1/3. Between rows take the harsher. Plain statics is a little harsher for low ties.";
+    SPAN_SEEN = "rows read in a forum's copy. From memory: a footnote in 2018, a table of its own in 2021 and 2024";
+    SPAN_LOW_SAYS = "With ties at 1/7.5 of the rise or lower, rafters may span what their table says.";
+    SPAN_LOW_SEEN = "from memory, as is its place: a footnote in 2018, a table of its own in 2021 and 2024";
+    HEEL_SAYS = "Raised ties pull harder: the heel joint takes its table's nails times 1.11 with ties at 1/10 of the rise or lower, 1.2 at 1/6, 1.25 at 1/5, 1.33 at 1/4, 1.5 at 1/3. Between rows take the harsher.";
+    HEEL_SEEN = "from memory: a footnote in 2018, a table of its own in 2021 and 2024. The rows are 1 ÷ (1 − share), as by statics";
+    THRUST_SAYS = "Each foot of ridge pushes the walls apart with load × span² ÷ (8 × height of ridge over tie). Load is on the flat; both sides are alike, and nothing else holds the ridge.";
+    THRUST_SEEN = "worked out from the moments about the ridge of half a gable";
+    SLOPE_LOAD_SAYS = "A weight on the slope is more on the flat: times √(1 + pitch²).";
+    SLOPE_LOAD_SEEN = "worked out from the slope's length over its run";
+    RIDGE_SAYS = "A ridge beam carries half of the roof, each wall a quarter: load × span ÷ 2 and ÷ 4 on each foot. Nothing then pushes the walls apart.";
+    SCOPE_SAYS = "The code's rules for ties are for a plain gable of rafters on two walls, alike on both sides, tied whole from wall to wall.";
+    SCOPE_SEEN = "read in part: its tables and figures assume it";
+    AIR_SAYS = "A vented roof keeps 1 in or more of air between insulation and sheathing.";
+    AIR_SEEN = "from memory, R806.3: check it in the book";
+}
+
+source!(
+    /// How high ties may stand.
+    LOWER_THIRD, "irc-r802.5.2-third", "IRC 2018, 2021, 2024 R802.5.2, ties in the lower third",
+    THIRD_SAYS, THIRD_SEEN, Read
+);
+source!(
+    /// From which slope on a ridge board will do.
+    LOW_SLOPE, "irc-r802-low-slope", "IRC 2018, 2021, 2024 R802, low-slope ridges",
+    SLOPE_SAYS, SLOPE_SEEN, Read
+);
+source!(
+    /// How far apart ties stand.
+    TIE_SPACING, "irc-2024-tie-spacing", "IRC 2024 R802.5.2, rafter ties", SPACING_SAYS,
+    SPACING_SEEN, Read
+);
+source!(
+    /// How far rafters may span under raised ties.
+    RAFTER_SPAN, "irc-rafter-span-raised-ties", "IRC rafter span tables, ties raised", SPAN_SAYS,
+    SPAN_SEEN, Read
+);
+source!(
+    /// The row of the lowest ties.
+    RAFTER_SPAN_LOW, "irc-rafter-span-low-ties", "IRC rafter span tables, ties low", SPAN_LOW_SAYS,
+    SPAN_LOW_SEEN, Memory
+);
+source!(
+    /// How many more nails a heel joint takes.
+    HEEL_JOINT, "irc-heel-joint-raised-ties",
+    "IRC 2018 heel-joint table, footnote; 2021, 2024 R802.5.2(2)", HEEL_SAYS, HEEL_SEEN, Memory
+);
+source!(
+    /// What pushes the walls apart.
+    THRUST, "gable-thrust", "Equilibrium of half a gable", THRUST_SAYS, THRUST_SEEN, Derived
+);
+source!(
+    /// Weight along a slope as load on the flat.
+    SLOPE_LOAD, "slope-load", "Geometry of a slope", SLOPE_LOAD_SAYS, SLOPE_LOAD_SEEN, Derived
+);
+source!(
+    /// What a ridge beam and the walls carry.
+    RIDGE_BEAM, "ridge-beam-loads", "Equilibrium of a gable on a ridge beam", RIDGE_SAYS,
+    THRUST_SEEN, Derived
+);
+source!(
+    /// What gable the rules are for.
+    SCOPE, "irc-r802-scope", "IRC 2018, 2021, 2024 R802, gables as the tables have them",
+    SCOPE_SAYS, SCOPE_SEEN, Derived
+);
+source!(
+    /// Air over insulation.
+    AIR_SPACE, "irc-r806.3", "IRC R806.3, air under the roof", AIR_SAYS, AIR_SEEN, Memory
+);
+
+/// The air of [`AIR_SPACE`].
+pub const AIR: Length = Length::inches(1, 1);
+
+/// How high ties may stand under a ridge at `rise` over the plate.
+pub fn highest(rise: Length) -> Limit<Length> {
+    Limit { value: rise.part(3), source: &LOWER_THIRD }
+}
+
+/// The least slope of a ridge that is no beam.
+pub const LEAST_SLOPE: Limit<Measure> =
+    Limit { value: Measure::whole(&PITCH, 3), source: &LOW_SLOPE };
+
+/// How far apart ties may stand.
+pub const TIES_APART: Limit<Length> = Limit { value: Length::inches(24, 1), source: &TIE_SPACING };
+
+/// A row of one of the code's two tables for raised ties.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Raised<T> {
+    /// The share of the rise, as printed.
+    pub share: &'static str,
+    /// What is multiplied by.
+    pub times: T,
+    /// Where it is published.
+    pub source: &'static Source,
+}
+
+/// The harsher row for ties that stand at `up` under a ridge at `rise`; none over a third. Rows are
+/// twice the share's upper and its lower number, so that 1/7.5 is whole.
+fn row<T: Copy>(up: Length, rise: Length, rows: &[((i64, i64), T)]) -> Option<T> {
+    let fits = |&&((over, under), _): &&((i64, i64), T)| {
+        is_at_most(up, Limit { value: rise.times(over).part(under), source: &LOWER_THIRD })
+    };
+    rows.iter().find(fits).map(|(_, row)| *row)
+}
+
+/// How much of its table's span a rafter has left.
+pub fn rafter_span(up: Length, rise: Length) -> Option<Raised<Measure>> {
+    let raised = |share, hundredths, source| Raised {
+        share,
+        times: Measure::hundredths(&NUMBER, hundredths),
+        source,
+    };
+    row(
+        up,
+        rise,
+        &[
+            ((2, 15), raised("1/7.5", 100, &RAFTER_SPAN_LOW)),
+            ((1, 6), raised("1/6", 90, &RAFTER_SPAN)),
+            ((1, 5), raised("1/5", 83, &RAFTER_SPAN)),
+            ((1, 4), raised("1/4", 76, &RAFTER_SPAN)),
+            ((1, 3), raised("1/3", 67, &RAFTER_SPAN)),
+        ],
+    )
+}
+
+/// How many times its table's nails a heel joint takes, as a fraction: the printed 1.33 is 4/3. Ties
+/// on the plate are not raised, and take what the table says.
+pub fn heel_nails(up: Length, rise: Length) -> Option<Raised<(i64, i64)>> {
+    let raised = |share, over, under| Raised { share, times: (over, under), source: &HEEL_JOINT };
+    row(
+        up,
+        rise,
+        &[
+            ((0, 1), raised("0", 1, 1)),
+            ((1, 10), raised("1/10", 10, 9)),
+            ((1, 6), raised("1/6", 6, 5)),
+            ((1, 5), raised("1/5", 5, 4)),
+            ((1, 4), raised("1/4", 4, 3)),
+            ((1, 3), raised("1/3", 3, 2)),
+        ],
+    )
+}

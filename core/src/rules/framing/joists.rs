@@ -1,0 +1,58 @@
+//! R502.8 and R802.7: how much of a sawn joist or rafter may be bored or notched away, and what
+//! is never cut on site's own judgement.
+
+use super::share::Share;
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "In a sawn joist or rafter a hole is D/3 at most, and 2 in or more from top, bottom, other holes and notches. A notch is D/4 deep at an end; elsewhere D/6, D/3 long, and never in the middle third of the span. What is 4 in nominal or thicker is not notched on its tension side but at its ends.";
+    SEEN = "read in a guide that quotes both sections; the books of 2021 and 2024 were not seen. The exception for rafter tails is left out";
+    PAPER_SAYS = "Trusses, I-joists and laminated wood are not cut, notched or bored but as their maker's paper or a registered designer allows.";
+    PAPER_SEEN = "read in a guide that quotes R802.7.2; R502.8.2 and R502.11.3 from memory";
+}
+
+/// Where the limits are published.
+pub static JOISTS: Source = Source {
+    key: "irc-r502.8.1",
+    clause: "IRC 2018, 2021, 2024 R502.8.1, R802.7.1",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// Where engineered members are left to their makers.
+pub static PAPER: Source = Source {
+    key: "irc-r502.8.2",
+    clause: "IRC 2018, 2021, 2024 R502.8.2, R802.7.2",
+    says: &PAPER_SAYS,
+    seen: &PAPER_SEEN,
+    confidence: Confidence::Read,
+};
+
+const fn share(over: i64, under: i64) -> Share {
+    Share { over, under, source: &JOISTS }
+}
+
+/// The largest hole.
+pub const HOLE: Share = share(1, 3);
+
+/// The deepest notch at an end.
+pub const END_NOTCH: Share = share(1, 4);
+
+/// The deepest notch in an outer third of the span.
+pub const NOTCH: Share = share(1, 6);
+
+/// The longest of those.
+pub const NOTCH_LENGTH: Share = share(1, 3);
+
+/// The deepest notch in the middle third of the span.
+pub const MIDDLE_NOTCH: Share = share(0, 1);
+
+/// The least wood from a hole to top, bottom, another hole or a notch.
+pub const CLEAR: Limit<Length> = Limit { value: Length::inches(2, 1), source: &JOISTS };
+
+/// Cuts that are made without paper.
+pub const WITHOUT_PAPER: Limit<i64> = Limit { value: 0, source: &PAPER };

@@ -1,0 +1,52 @@
+//! What stands over a ceiling that is to move, and who may say that it can.
+
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::rules::framing::engineer::MOVED;
+use crate::rules::framing::gable_ties::LOWER_THIRD;
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    TRUSS_CHORDS_SAYS = "No member of a truss is cut, notched, moved or spliced without a registered designer's drawing. The ceiling hangs on its bottom chord.";
+    TRUSS_CHORDS_SEEN = "that trusses are cut by design only was read in guides that quote R802.7; the section's number is from memory";
+    UNKNOWN = "Not known yet";
+    STICKS = "Rafters and joists, cut on site";
+    TRUSSES = "Trusses";
+    STORY = "A floor";
+}
+
+/// Where trusses are kept whole.
+pub static TRUSS_CHORDS: Source = Source {
+    key: "irc-r802.10.4",
+    clause: "IRC R802.10.4, trusses",
+    says: &TRUSS_CHORDS_SAYS,
+    seen: &TRUSS_CHORDS_SEEN,
+    confidence: Confidence::Read,
+};
+
+choice! {
+    /// What is over the ceiling.
+    pub enum Overhead {
+        /// Nobody has looked.
+        Unknown = "unknown", UNKNOWN;
+        /// Sticks.
+        Sticks = "sticks", STICKS;
+        /// Trusses.
+        Trusses = "trusses", TRUSSES;
+        /// A floor, with its own joists.
+        Story = "story", STORY;
+    }
+}
+
+impl Overhead {
+    /// How far it may be moved without an engineer: not at all.
+    pub fn moved(self) -> Limit<Length> {
+        let source = match self {
+            Self::Trusses => &TRUSS_CHORDS,
+            Self::Sticks => &LOWER_THIRD,
+            Self::Unknown | Self::Story => MOVED.source,
+        };
+        Limit { source, ..MOVED }
+    }
+}

@@ -1,0 +1,31 @@
+//! Studs as they are sold, cut to length at the mill.
+
+use crate::measure::Length;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    PRECUT_SAYS = "Studs are sold cut to 92-5/8, 104-5/8 and 116-5/8 in. With three plates they frame 97-1/8, 109-1/8 and 121-1/8 in.";
+    PRECUT_SEEN = "the stud lengths read in two trade magazines; the heights are added up from them";
+}
+
+/// Where the lengths are named.
+pub static PRECUT: Source = Source {
+    key: "precut-studs",
+    clause: "Precut stud lengths",
+    says: &PRECUT_SAYS,
+    seen: &PRECUT_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// From short to long. Source: [`PRECUT`].
+pub const LENGTHS: [Length; 3] =
+    [Length::inches(741, 8), Length::inches(837, 8), Length::inches(933, 8)];
+
+/// The shortest from which a stud of this length can be cut.
+pub fn nearest(stud: Length) -> Option<Length> {
+    LENGTHS.into_iter().find(|sold| *sold >= stud)
+}
+
+/// Lumber is sold by even feet. Common practice.
+pub const EVEN: Length = Length::inches(24, 1);

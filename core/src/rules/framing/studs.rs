@@ -1,0 +1,57 @@
+//! R602.6: how much of a stud may be bored or notched away.
+
+use super::share::Share;
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "A stud is bored to 40 % of its width at most, to 60 % where it carries nothing or is doubled, no more than two such in a row. It is notched to 25 %, or 40 % where it carries nothing. 5/8 in stays beside a hole, and a hole never shares its section with a notch.";
+    SEEN = "read in parts: a scan of 2018, quotations of newer text, a state rule. Where 2018 prints the 5/8 in as the most, newer text says the least. The book of 2024 was not seen";
+    APART_SAYS = "Holes up a stud closer than their own width act as one slot. No distance is printed.";
+    APART_SEEN = "no publication";
+}
+
+/// Where all of it is published.
+pub static STUDS: Source = Source {
+    key: "irc-r602.6",
+    clause: "IRC 2018, 2021, 2024 R602.6",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// How far apart holes are kept, without a rule.
+pub static HOLES_APART: Source = Source {
+    key: "holes-up-a-stud",
+    clause: "Holes up a stud",
+    says: &APART_SAYS,
+    seen: &APART_SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+const fn limit<T>(value: T) -> Limit<T> {
+    Limit { value, source: &STUDS }
+}
+
+/// The largest hole in a stud. `wide` where it carries nothing, or is doubled with no more than
+/// [`IN_A_ROW`] of them bored so.
+pub const fn hole(wide: bool) -> Share {
+    Share { over: if wide { 3 } else { 2 }, under: 5, source: &STUDS }
+}
+
+/// The deepest notch in a stud.
+pub const fn notch(carries: bool) -> Share {
+    let (over, under) = if carries { (1, 4) } else { (2, 5) };
+    Share { over, under, source: &STUDS }
+}
+
+/// The least wood between a hole's edge and the stud's.
+pub const EDGE: Limit<Length> = limit(Length::inches(5, 8));
+
+/// The most doubled studs in a row that are bored past 40 %.
+pub const IN_A_ROW: Limit<i64> = limit(2);
+
+/// Cuts in one section with a hole.
+pub const SAME_SECTION: Limit<i64> = limit(0);

@@ -1,0 +1,35 @@
+//! R602.6.1: when a top plate that is cut for a pipe or duct is tied together again.
+
+use super::share::Share;
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "Where a pipe or duct cuts, bores or notches more than half the width of a top plate in an exterior or bearing wall, a galvanized steel tie at least 0.054 in thick and 1-1/2 in wide goes across, 6 in or more past the opening, with eight 10d nails (0.148 by 1-1/2 in) or more on each side. None is needed where that whole side of the wall is sheathed in wood structural panel.";
+    SEEN = "read in a scan of 2018 and in quotations of newer text; the book of 2024 was not seen. Older text asks for 16d nails, and a tie to each plate";
+}
+
+/// Where it is published.
+pub static TOP_PLATES: Source = Source {
+    key: "irc-r602.6.1",
+    clause: "IRC 2018, 2021, 2024 R602.6.1",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// The widest cut that needs no tie.
+pub const UNTIED: Share = Share { over: 1, under: 2, source: &TOP_PLATES };
+
+/// How far a tie goes past the opening, on each side.
+pub const PAST_OPENING: Length = Length::inches(6, 1);
+
+/// The shortest tie across an opening of this length along the plate.
+pub fn tie(opening: Length) -> Limit<Length> {
+    Limit { value: opening.plus(PAST_OPENING.times(2)), source: &TOP_PLATES }
+}
+
+/// Nails on each side of the opening.
+pub const NAILS_A_SIDE: i64 = 8;

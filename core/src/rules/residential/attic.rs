@@ -1,0 +1,18 @@
+//! What an attic keeps over and beside a ceiling that goes up into it.
+
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "Insulation goes back at full depth, with 1 in of air under the roof at the eaves. A wall that now stands in the attic is insulated, and closed on its attic side and at its top and bottom.";
+    SEEN = "the wall read in a building-science guide; the inch of air and the sections from memory";
+}
+
+/// Where it is published.
+pub static ATTIC: Source = Source {
+    key: "irc-n1102.4-attic",
+    clause: "IRC R806.3 and N1102.4.1.1",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Memory,
+};

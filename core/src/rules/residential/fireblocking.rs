@@ -1,0 +1,23 @@
+//! R302.11: where concealed spaces are closed against fire at a ceiling.
+
+use crate::measure::Length;
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    CEILING_LINE_SAYS = "Close every stud bay at each ceiling and floor line, at least every 10 ft, and wherever a wall's space meets a dropped, tray or cove ceiling's.";
+    CEILING_LINE_SEEN = "read in a fireblocking guide and a county's list of common defects, where tray ceilings stand";
+}
+
+/// Where it is published.
+pub static CEILING_LINE: Source = Source {
+    key: "irc-r302.11-ceiling-line",
+    clause: "IRC R302.11, fireblocking",
+    says: &CEILING_LINE_SAYS,
+    seen: &CEILING_LINE_SEEN,
+    confidence: Confidence::Read,
+};
+
+/// A bay, from block to block.
+pub const BAY: Limit<Length> = Limit { value: Length::inches(120, 1), source: &CEILING_LINE };

@@ -1,0 +1,103 @@
+//! What R new houses need in their ceilings and walls, by climate zone and edition.
+
+use crate::choice;
+use crate::measure::{Measure, unit};
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "New houses insulate ceilings and wood walls to an R by climate zone. In an old house, cavities that are opened are filled; local code says what else.";
+    SEEN = "read in a government table of 2009 to 2021 values. That opened cavities are filled, and the 2024 values, are from memory";
+    NEW_SEEN = "written down from memory; sources disagree";
+    NOT_SAID = "Not said";
+    Z1 = "1";
+    Z2 = "2";
+    Z3 = "3";
+    Z4 = "4, but marine";
+    Z5 = "5, or marine 4";
+    Z6 = "6";
+    Z7 = "7 or 8";
+}
+
+/// Where the values of 2018 and 2021 are published.
+pub static INSULATION: Source = Source {
+    key: "irc-n1102.1",
+    clause: "IRC 2018, 2021 N1102.1, insulation by climate zone",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::Read,
+};
+
+/// The same of 2024.
+pub static INSULATION_2024: Source = Source {
+    key: "irc-n1102.1-2024",
+    clause: "IRC 2024 N1102.1, insulation by climate zone",
+    says: &SAYS,
+    seen: &NEW_SEEN,
+    confidence: Confidence::Memory,
+};
+
+choice! {
+    /// A climate zone.
+    pub enum Zone {
+        /// Nobody has said.
+        NotSaid = "not-said", NOT_SAID;
+        /// 1.
+        One = "1", Z1;
+        /// 2.
+        Two = "2", Z2;
+        /// 3.
+        Three = "3", Z3;
+        /// 4, but marine.
+        Four = "4", Z4;
+        /// 5, and marine 4.
+        Five = "5", Z5;
+        /// 6.
+        Six = "6", Z6;
+        /// 7 and 8.
+        Seven = "7", Z7;
+    }
+}
+
+/// Ceilings in 2018, 2021 and 2024, zone by zone. Source: [`INSULATION`], [`INSULATION_2024`].
+const CEILINGS: [[i64; 3]; 7] = [
+    [30, 30, 30],
+    [38, 49, 38],
+    [38, 49, 38],
+    [49, 60, 49],
+    [49, 60, 49],
+    [49, 60, 49],
+    [49, 60, 49],
+];
+
+const LATE: &str = "R 30, 20+5, 13+10 or 0+20";
+
+/// Wood walls in 2018 and 2021, in the cavity + over the studs. Source: [`INSULATION`].
+const WALLS: [[&str; 2]; 7] = [
+    ["R 13", "R 13 or 0+10"],
+    ["R 13", "R 13 or 0+10"],
+    ["R 20 or 13+5", "R 20, 13+5 or 0+15"],
+    ["R 20 or 13+5", LATE],
+    ["R 20 or 13+5", LATE],
+    ["R 20+5 or 13+10", LATE],
+    ["R 20+5 or 13+10", LATE],
+];
+
+impl Zone {
+    fn row<T: Copy>(self, table: &[T; 7]) -> Option<T> {
+        table.get((self as usize).checked_sub(1)?).copied()
+    }
+
+    /// The least R of a new ceiling in 2018, 2021 and 2024; none where no zone is said.
+    pub fn ceilings(self) -> Option<[Limit<Measure>; 3]> {
+        let of = |r, source| Limit { value: Measure::whole(&unit::R_VALUE, r), source };
+        let [first, second, third] = self.row(&CEILINGS)?;
+        Some([of(first, &INSULATION), of(second, &INSULATION), of(third, &INSULATION_2024)])
+    }
+
+    /// What a new wood wall takes in 2018 and 2021.
+    pub fn walls(self) -> Option<[&'static str; 2]> {
+        self.row(&WALLS)
+    }
+}

@@ -1,0 +1,34 @@
+//! Slants, areas and volumes of tray and vaulted ceilings.
+
+use crate::measure::Length;
+use crate::sheet::{Confidence, Expr, Source, Value};
+use crate::words;
+use crate::words::Amount;
+
+words! {
+    SOLIDS_SAYS = "A slant is the root of run squared plus rise squared. A prismoid holds its height times its two ends and four times its middle, over six.";
+    SOLIDS_SEEN = "worked out; tests compare both with slices added up";
+}
+
+/// What they are worked by.
+pub static SOLIDS: Source = Source {
+    key: "mensuration",
+    clause: "Mensuration: right triangle and prismoid",
+    says: &SOLIDS_SAYS,
+    seen: &SOLIDS_SEEN,
+    confidence: Confidence::Derived,
+};
+
+/// The slant over a run and a rise, as it is written out.
+pub fn slant(run: Length, rise: Length) -> Expr {
+    let square = |side| Expr::length(side).times(Expr::length(side));
+    Expr::Root(2, Box::new(Expr::Sum(vec![square(run), square(rise)])))
+}
+
+/// The same, to the nearest nanometre.
+pub fn slanted(run: Length, rise: Length) -> Length {
+    match slant(run, rise).value().and_then(Value::amount) {
+        Some(Amount::Length(slant)) => slant,
+        _ => run.max(rise),
+    }
+}

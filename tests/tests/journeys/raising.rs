@@ -1,0 +1,61 @@
+//! A ceiling is raised by touch, from a room that was measured, and what it asks stands in view.
+
+use crate::harness::{Device, Journey, Server, field, journey, saying};
+
+/// Where the answer stands.
+const ANSWER: &str = ".answer .figure";
+
+/// By hand: 92-5/8 + 4-1/2 + 14 = 111-1/8 in of framing; less 4-1/2 it is a stud of 106-5/8. On three
+/// plates a short stud is 14 - 4-1/2 = 9-1/2.
+#[tokio::test]
+async fn a_measured_room_is_raised_by_fourteen_inches() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/room").await;
+        page.enter(field("long"), "16'").await;
+        page.enter(field("wide"), "14'").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+
+        page.goto("#/raising").await;
+        page.reads(ANSWER, "8 ft 5 7⁄8 in").await;
+        page.tap(saying("So much higher")).await;
+        page.enter(field("to.raise"), "14").await;
+        page.reads(ANSWER, "8 ft 10 5⁄8 in").await;
+        page.tap("[aria-label^='Take Room, length']").await;
+        page.tap(saying("Den: Wall 1")).await;
+        page.reads(field("long"), "16 ft").await;
+        page.tap("[aria-label^='Take Room, width']").await;
+        page.tap(saying("Den: Wall 2")).await;
+        page.reads(field("wide"), "14 ft").await;
+        page.reads(".answer-verdict .verdict.ask", "ask locally").await;
+        page.sees(saying("Look in the attic first. Cut nothing until you know what is over it.")).await;
+        page.choose(field("overhead"), "Trusses").await;
+        page.sees(saying("Stop: trusses. Cutting or moving one can bring the roof down; their designer or an engineer draws it first.")).await;
+        page.reads(".answer-verdict .verdict.over", "over").await;
+        page.choose(field("overhead"), "Rafters and joists, cut on site").await;
+        page.choose(field("wall.how"), "A short wall on the old plates").await;
+        page.reads(ANSWER, "9 1⁄2 in").await;
+        page.sees(".picture .drawing").await;
+        page.screenshot("raised-by-14-in").await;
+    })
+    .await;
+}
+
+/// By hand: 14 ft across at 4 in 12 rise 28 in from 8 ft 1-1/8 in less 5/8 and 3/4: 10 ft 3-3/4 in.
+#[tokio::test]
+async fn a_vault_is_shown_with_both_readings_of_half_the_floor() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/raising").await;
+        page.choose(field("shape"), "Vault, two slopes").await;
+        page.reads(ANSWER, "needs: Slope of the ceiling").await;
+        page.enter(field("wide"), "14'").await;
+        page.enter(field("pitch"), "4").await;
+        page.misses(field("to.height")).await;
+        page.tap(saying("Checks")).await;
+        page.sees(saying("7 ft high: half of the 70 sq ft required")).await;
+        page.sees(saying("7 ft high: half of all that counts")).await;
+        page.screenshot("vault-4-in-12").await;
+    })
+    .await;
+}
