@@ -7,6 +7,7 @@ pub mod box_fill;
 pub mod cable_securing;
 pub mod duct_branch;
 pub mod hold;
+pub mod return_path;
 pub mod room;
 
 use crate::edition::Basis;
