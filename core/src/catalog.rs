@@ -68,6 +68,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::duct_branch::DuctBranch>(),
+    entry::<calculators::duct_tree::DuctTree>(),
     entry::<calculators::return_path::ReturnPath>(),
 ];
 

@@ -6,6 +6,7 @@
 pub mod box_fill;
 pub mod cable_securing;
 pub mod duct_branch;
+pub mod duct_tree;
 pub mod hold;
 pub mod return_path;
 pub mod room;
