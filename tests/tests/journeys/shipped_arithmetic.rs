@@ -8,6 +8,9 @@ use crate::harness::{Device, Journey, Server, journey};
 async fn the_shipped_file_answers_every_vector_byte_for_byte() {
     let vectors = [
         include_str!("../../vectors/box-fill.jsonl"),
+        include_str!("../../vectors/duct-branch.jsonl"),
+        include_str!("../../vectors/duct-return-path.jsonl"),
+        include_str!("../../vectors/duct-tree.jsonl"),
         include_str!("../../vectors/hold.jsonl"),
         include_str!("../../vectors/room.jsonl"),
     ];
