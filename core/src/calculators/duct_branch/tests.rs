@@ -145,6 +145,7 @@ fn the_working_comes_to_the_answer() {
         ("after-loss", answer.loss),
         ("run-loss", answer.run.loss(answer.after).drop),
         ("piece-loss", piece.loss(answer.after).drop),
+        ("held-loss", answer.held.unwrap().loss),
         ("now-velocity", answer.now.velocity(answer.flow)),
     ] {
         assert!((value(key) / want - 1.0).abs() < 1e-3, "{key}: {} and {want}", value(key));
