@@ -80,6 +80,8 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::raised_register::RaisedRegister>(),
     entry::<calculators::room_air::RoomAir>(),
     entry::<calculators::duct_branch::DuctBranch>(),
+    entry::<calculators::duct_tree::DuctTree>(),
+    entry::<calculators::return_path::ReturnPath>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

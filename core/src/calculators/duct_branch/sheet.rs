@@ -52,7 +52,11 @@ fn figures(answer: &Answer) -> Vec<Figure> {
         add("other-held", &s::OTHER_EACH, &CFM, held.other);
         add("loss-held", &s::LOSS_HELD, &IN_WC, held.loss);
     }
-    add("flow-lost", &s::LOST, &CFM, flow - after);
+    if after > flow {
+        add("flow-gained", &s::GAINED, &CFM, after - flow);
+    } else {
+        add("flow-lost", &s::LOST, &CFM, flow - after);
+    }
     add("flow-kept", &s::SHARE, &PERCENT, 100.0 * after / flow);
     add("loss-now", &s::LOSS, &IN_WC, *loss);
     let same = run.loss(*flow).drop + answer.piece.map_or(0.0, |piece| piece.loss(*flow).drop);

@@ -8,6 +8,7 @@ words! {
     FLOW_NOW = "Air now";
     OTHER_EACH = "Each other branch then";
     LOST = "Air lost, pressure held";
+    GAINED = "Air gained, pressure held";
     SHARE = "Air kept, pressure held";
     LOSS = "Pressure it loses now";
     LOSS_AFTER = "Pressure the same air would take";
@@ -25,13 +26,14 @@ words! {
     PIECE_SLACK = "Slack of the piece";
 
     NEXT = "Which of the two: a blower of fixed speed comes near pressure held, one that holds its air near the other, and works harder for it.";
-    NEXT_ALONE = "Pressure held is the most it can lose. Say all the system's air to see the least.";
+    NEXT_ALONE = "Pressure held is the largest change there can be. Say all the system's air to see the smallest.";
     NEXT_NONE = "Nothing is changed yet: say what is added.";
 
     STEP_VELOCITY = "{0}: velocity";
     STEP_FACTOR = "{0}: friction factor at Re {1}";
     STEP_LOSS = "{0}: loss";
     STEP_CLOSES = "All after: loss, as now";
+    STEP_HELD = "At {0}, system's air held: loss, as of each other";
     STEP_CORRECTION = "{0}: times so much for its slack";
     RUN_NOW = "Now";
     RUN_AFTER = "Run after";

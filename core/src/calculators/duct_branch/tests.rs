@@ -80,7 +80,7 @@ fn the_size_that_gives_the_air_back() {
 }
 
 /// Source: three like branches of 300 cfm, one of them changed, solved with the `fluids` 1.3 library
-/// (PyPI) outside this program: 40 ft added to the one of 100 ft.
+/// (PyPI) by `tests/references/make_duct_cases.py`: 40 ft added to the one of 100 ft.
 #[test]
 fn where_the_systems_air_is_held_the_others_take_it() {
     let input =
@@ -145,6 +145,7 @@ fn the_working_comes_to_the_answer() {
         ("after-loss", answer.loss),
         ("run-loss", answer.run.loss(answer.after).drop),
         ("piece-loss", piece.loss(answer.after).drop),
+        ("held-loss", answer.held.unwrap().loss),
         ("now-velocity", answer.now.velocity(answer.flow)),
     ] {
         assert!((value(key) / want - 1.0).abs() < 1e-3, "{key}: {} and {want}", value(key));

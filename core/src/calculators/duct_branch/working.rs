@@ -2,7 +2,7 @@
 
 use super::shown as s;
 use super::{Answer, Input, cost};
-use crate::measure::unit::{FACTOR, IN_WC};
+use crate::measure::unit::{CFM, FACTOR, IN_WC};
 use crate::rules::air::friction::FRICTION;
 use crate::rules::air::rectangular::EQUIVALENT;
 use crate::rules::air::run::{Duct, DuctKind};
@@ -46,6 +46,12 @@ pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     // It closes: after, at its own flow, all of it loses what the branch loses now.
     if lost.len() > 1 {
         step(["after-", "loss"], (&s::STEP_CLOSES).into(), Expr::Sum(lost), None);
+    }
+    if let Some(held) = answer.held {
+        let mut sum = vec![loss(&answer.run, held.flow)];
+        sum.extend(answer.piece.map(|piece| loss(&piece, held.flow)));
+        let name = say!(s::STEP_HELD, near(&CFM, held.flow));
+        step(["held-", "loss"], name, Expr::Sum(sum), Some(&FRICTION));
     }
     steps
 }

@@ -10,7 +10,7 @@ use crate::{choice, measure};
 
 words! {
     ORIFICE_SAYS = "An opening passes 1.07 × net sq in × √Pa, in cfm. Openings side by side add; one behind the other count as 1 ÷ √(sum of 1 ÷ area²).";
-    ORIFICE_SEEN = "read in RR-0005; the sum in series is worked out. It takes doors and walls as tight: real rooms leak, so it asks for more opening than many need";
+    ORIFICE_SEEN = "read in RR-0005, whose table counts a pair of grilles as one opening; the sum in series is worked out. It takes doors and walls as tight: real rooms leak, so it asks for more opening than many need";
     THREE_SAYS = "A bedroom with its door shut and the blower on high stays within 3 Pa of the house.";
     THREE_SEEN = "read in SWS 6.6201.2";
     FIVE_SAYS = "Within 3 Pa, or within 5 Pa where the room gets 150 cfm or more.";

@@ -4,6 +4,7 @@
 //! Physics is worked in `f64` in the trade's units: inches of diameter, feet of length, cfm, fpm,
 //! inches of water. Sizing a system stays with a load calculation and whoever designs it.
 
+pub mod blower;
 pub mod clearances;
 pub mod comfort_index;
 pub mod doors;
