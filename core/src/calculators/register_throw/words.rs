@@ -49,10 +49,10 @@ words! {
     AS_ROOM = "As warm as the room";
     COLD = "Colder";
     WARM = "Warmer";
-    DIFFERENCE = "By";
+    DIFFERENCE = "Colder or warmer by";
     DIFFERENCE_HINT = "Some 15 to 20 °F when cooling; 30 to 60 when heating.";
     WHY_DIFFERENCE = "no house blows that.";
-    ROOM = "The room has";
+    ROOM = "Room temperature";
     WHY_ROOM = "nobody stays in that.";
     WAY = "The way in front of it";
     WAY_HINT = "To the facing wall, or half-way to a facing register; one that blows up: to the ceiling.";
