@@ -12,7 +12,7 @@ pub use link::{Link, LinkProblem};
 use crate::calculators::hold::Opened;
 use crate::calculators::{self, Calculator, Trade};
 use crate::edition::{Basis, Electrical};
-use crate::fields::{Form, Reader, Row};
+use crate::fields::{Form, Reader, Row, restate};
 use crate::measure::{Day, Units};
 use crate::rules::compare;
 use crate::rules::hazards::Disturbs;
@@ -95,9 +95,10 @@ const fn entry<C: Calculator>() -> Entry {
         is_hold: C::OPENS.is_some(),
         is_room: C::IS_ROOM,
         rows: C::Input::ROWS,
-        sample: || C::sample().write_parts(),
+        sample: || written(C::Input::ROWS, &C::sample().write_parts()),
         canonical: |node, units| {
-            Reader::form::<C::Input>(node, units).map(|(input, _)| input.write_parts())
+            let (input, _) = Reader::form::<C::Input>(node, units)?;
+            Ok(written(C::Input::ROWS, &input.write_parts()))
         },
         solve: |node, units, basis| {
             let (input, mut left_out) = Reader::form::<C::Input>(node, units)?;
@@ -126,6 +127,12 @@ const fn entry<C: Calculator>() -> Entry {
         },
         disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?.0),
     }
+}
+
+/// An input as it is kept: each quantity in the unit of its row, since a volume doesn't know by
+/// itself whether it is a room's. A link compares this text with what its figure said.
+fn written(rows: &[Row], input: &Node) -> Node {
+    restate(rows, input, Units::Customary)
 }
 
 /// The hold's own question, as far as a piece of work already says what it is about.

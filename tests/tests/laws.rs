@@ -3,7 +3,7 @@
 
 use ledgerboard_core::catalog::{self, Entry, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
-use ledgerboard_core::fields::without_evidence;
+use ledgerboard_core::fields::{Kind, without_evidence};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::{Ink, Standing, Surface, Value, Verdict};
 use ledgerboard_core::wire::Node;
@@ -227,4 +227,45 @@ fn any_line_at_the_batch_door_gets_one_line_back() {
         .unwrap();
     let nested = "[".repeat(100_000);
     assert!(catalog::answer_line(&nested).contains("refused"), "deep nesting is refused");
+}
+
+/// A link compares what its figure said with what the input holds: one text for one amount.
+#[test]
+fn a_figure_that_is_taken_stands_in_the_input_as_it_was_said() {
+    let mut seen = 0;
+    for entry in catalog::ALL {
+        for row in entry.rows {
+            let (Some(zero), Some((least, most))) = (row.kind.zero(), bounds(row.kind)) else {
+                continue;
+            };
+            let kept_of = |raw: i128| {
+                let said = zero.of_same(raw).exact();
+                let mut input = entry.sample();
+                input.put(row.key, Node::text(&said));
+                let kept = entry.canonical(&input, Units::Customary).ok()?;
+                Some((said, kept.at(row.key).and_then(Node::leaf)?))
+            };
+            let (third, half) = (least + (most - least) / 3, least + (most - least) / 2);
+            let (Some((said, kept)), Some((_, other))) = (kept_of(third), kept_of(half)) else {
+                continue;
+            };
+            // What isn't asked as things stand is not kept.
+            if kept != other {
+                assert_eq!(kept, said, "{}: {}", entry.id, row.key);
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 40, "{seen}");
+}
+
+fn bounds(kind: Kind) -> Option<(i128, i128)> {
+    let of = |least: Amount, most: Amount| Some((least.raw(), most.raw()));
+    match kind {
+        Kind::Length(span) => of(span.least.into(), span.most.into()),
+        Kind::Area(span) => of(span.least.into(), span.most.into()),
+        Kind::Volume(span) | Kind::Room(span) => of(span.least.into(), span.most.into()),
+        Kind::Measure(span) => of(span.least.into(), span.most.into()),
+        _ => None,
+    }
 }

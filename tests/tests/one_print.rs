@@ -71,7 +71,11 @@ fn prints(worked: &Worked, units: Units) -> Prints {
     }
     for check in &sheet.checks {
         prints.shown(check.value, check.value_rounding(), units);
-        prints.shown(check.limit, Rounding::Nearest, units);
+        // A limit is shown to its own side: like other figures only where that is exact.
+        let limit = check.limit.show(units, check.limit_rounding());
+        if !limit.rounded {
+            prints.add(check.limit, limit.figure);
+        }
         prints.shown(check.margin(), check.margin_rounding(), units);
     }
     for step in &sheet.working {
@@ -133,7 +137,7 @@ fn one_amount_prints_one_way_on_every_sheet() {
                     let margin = check.margin().raw();
                     for units in [Units::Customary, Units::Metric] {
                         let value = check.value.show(units, check.value_rounding());
-                        let limit = check.limit.show(units, Rounding::Nearest);
+                        let limit = check.limit.show(units, check.limit_rounding());
                         let shown = check.margin().show(units, check.margin_rounding());
                         // On its limit it reads like it, and off it its margin says which side.
                         prop_assert!(margin != 0 || value == limit);

@@ -105,9 +105,10 @@ pub(crate) fn margin_rule(check: &Check, units: Units) -> El {
     let figure = svg("text").attr("x", &tall).attr("y", "11").attr("text-anchor", anchor);
     let pointer = svg("path").class("pointer").attr("d", "M0 1L-6 12H6Z");
     let over = check.verdict == Verdict::Over;
+    let limit_text = || Arg::Amount(check.limit, check.limit_rounding());
     let said = {
         let value = Arg::Amount(check.value, check.value_rounding());
-        let args = vec![value, check.limit.into(), check.word().into(), spare(check).into()];
+        let args = vec![value, limit_text(), check.word().into(), spare(check).into()];
         voice.say(&Text { phrase: &w::RULE_NAME, args })
     };
     svg("svg")
@@ -118,7 +119,7 @@ pub(crate) fn margin_rule(check: &Check, units: Units) -> El {
         .with_all(ticks)
         .with(over.then(|| line("past", &tall, &at, "27", "27")))
         .with(line("tall", &tall, &tall, "14", "33"))
-        .with(figure.text(&voice.say(&say!(w::FIGURE, check.limit))))
+        .with(figure.text(&voice.say(&Text { phrase: &w::FIGURE, args: vec![limit_text()] })))
         .with(svg("svg").attr("x", &at).attr("y", "27").attr("overflow", "visible").with(pointer))
 }
 

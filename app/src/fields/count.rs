@@ -1,6 +1,6 @@
 //! A whole number with one fewer and one more beside it.
 
-use super::{Place, text_input};
+use super::{Place, figure_input};
 use crate::elements::{El, el};
 use crate::question::Question;
 use crate::{speech, words as w};
@@ -26,7 +26,7 @@ pub(super) fn stepper(question: Question, place: &Place, named: &str, least: i64
                 question.put(&path, Node::Whole(next));
             })
     };
-    let number = text_input(question, place).attr("inputmode", "numeric");
+    let number = figure_input(question, place).attr("inputmode", "numeric");
     el("span")
         .class("stepper")
         .with(step("−", &w::FEWER, -1, least))

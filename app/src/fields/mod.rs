@@ -15,6 +15,8 @@ use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, When};
 use ledgerboard_core::wire::Node;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
 
 /// Where a field's parts find each other, and what it is called.
 #[derive(Clone)]
@@ -157,6 +159,17 @@ fn text_input(question: Question, place: &Place) -> El {
         .attr("autocomplete", "off")
         .value_live(move || text.get())
         .on("input", move |event| question.put(&path, Node::Text(event_target_value(&event))))
+}
+
+/// A figure's field: what is typed next takes the place of what stands there; another tap puts the
+/// cursor in it.
+fn figure_input(question: Question, place: &Place) -> El {
+    text_input(question, place).on("focus", |event| {
+        let field = event.target().and_then(|it| it.dyn_into::<HtmlInputElement>().ok());
+        if let Some(field) = field {
+            field.select();
+        }
+    })
 }
 
 fn flag(question: Question, place: &Place) -> El {

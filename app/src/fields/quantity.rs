@@ -2,7 +2,7 @@
 
 use super::link;
 use super::ruler::ruler;
-use super::{Place, labelled, text_input};
+use super::{Place, figure_input, labelled};
 use crate::elements::{El, Piece, el, show_soon, when};
 use crate::question::{Question, as_typed};
 use crate::signal::RwSignal;
@@ -18,7 +18,7 @@ pub(super) fn quantity(question: Question, row: &'static Row, place: &Place) -> 
     let is_length = matches!(row.kind, Kind::Length(_));
     // Feet and inches want letters, marks and slashes; all else is written in decimals.
     let in_feet = move || is_length && question.units.get() == Units::Customary;
-    let field = text_input(question, place)
+    let field = figure_input(question, place)
         .attr("autocapitalize", "off")
         .attr("spellcheck", "false")
         .attr_live("inputmode", move || if in_feet() { "text" } else { "decimal" }.to_owned());

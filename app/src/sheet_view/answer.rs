@@ -9,7 +9,6 @@ use crate::signal::Memo;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{is_missing, row_at};
-use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Sheet, Standing, Verdict};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
@@ -91,8 +90,8 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
         Text { phrase: &w::FIGURE, args: vec![Arg::Amount(headline.amount, headline.rounding)] };
     let lead = sheet.lead().filter(|lead| lead.value == headline.amount);
     let limit = lead.map(|lead| match lead.sense {
-        Sense::AtMost => say!(w::OF_AT_MOST, bare(lead.limit, voice)),
-        Sense::AtLeast => say!(w::OF_AT_LEAST, bare(lead.limit, voice)),
+        Sense::AtMost => say!(w::OF_AT_MOST, bare(lead, voice)),
+        Sense::AtLeast => say!(w::OF_AT_LEAST, bare(lead, voice)),
     });
     // The whole may be worse than the check that the figure belongs to: then the worse one speaks.
     // A hold's own gates are no measure: what it says is that it is shut, or open.
@@ -150,10 +149,11 @@ fn is_aside(sheet: &Sheet) -> bool {
 }
 
 /// A limit behind its figure: the unit has just been said, unless it is part of the figure.
-fn bare(limit: Amount, voice: Voice) -> Arg {
-    match limit {
-        Amount::Length(length) => length.into(),
-        other => other.show(voice.units, Rounding::Nearest).figure.into(),
+fn bare(check: &Check, voice: Voice) -> Arg {
+    let rounding = check.limit_rounding();
+    match check.limit {
+        Amount::Length(_) => Arg::Amount(check.limit, rounding),
+        other => other.show(voice.units, rounding).figure.into(),
     }
 }
 

@@ -324,12 +324,27 @@ measured!(Area);
 measured!(Volume);
 measured!(Measure);
 
+/// Digits with nothing behind them.
+fn is_bare(given: &str) -> bool {
+    given.trim().bytes().all(|sign| sign.is_ascii_digit() || sign == b'.')
+}
+
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     let span = T::span(row.kind);
     let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount(row.kind));
     let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(row.kind), span.why);
     match (T::read(given, row.kind, units), span) {
-        (Ok(value), Some(span)) if value < span.least => Err(low(span)),
+        (Ok(value), Some(span)) if value < span.least => {
+            // A bare 14 that would be well in feet: inches were not meant.
+            let feet = [given.trim(), " ft"].concat();
+            match T::read(&feet, row.kind, units) {
+                Ok(meant) if is_bare(given) && units == Units::Customary && meant >= span.least => {
+                    let read = value.amount(row.kind);
+                    Err(say!(w::IN_FEET, given.trim(), read, span.least.amount(row.kind), feet))
+                }
+                _ => Err(low(span)),
+            }
+        }
         (Ok(value), Some(span)) if value > span.most => Err(high(span)),
         (Ok(value), _) => Ok(value),
         // What can't even be held is past any bound, on the side of its sign.

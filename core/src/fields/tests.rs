@@ -215,3 +215,28 @@ fn a_row_may_wait_for_several_answers_at_once() {
         r#""when":[{"field":"colour","must":"is","of":["blue"]},{"field":"on","must":"is yes"}]"#
     ));
 }
+
+#[test]
+fn a_bare_number_that_is_well_in_feet_is_asked_about() {
+    static ACROSS: Row = row(
+        &NAME,
+        &NONE,
+        Kind::Length(Span {
+            least: Length::inches(36, 1),
+            most: Length::inches(1200, 1),
+            why: &NAME,
+            common: &[],
+            optional: false,
+        }),
+    );
+    let says = |text, units| heard(&ACROSS, text, units).unwrap_err();
+    let said = |text| Voice::default().say(&says(text, Units::Customary));
+    assert_eq!(
+        said("14"),
+        "“14” is 14 in here, and at least 3 ft is needed. For feet write 14 ft."
+    );
+    assert_eq!(said("14 in"), "At least 3 ft.", "it was said to be inches");
+    assert_eq!(said("2"), "At least 3 ft.", "nor would it do in feet");
+    assert_eq!(Voice::default().say(&says("14", Units::Metric)), "At least 3 ft.");
+    assert!(heard(&ACROSS, "40", Units::Customary).is_ok(), "40 in is what it may well be");
+}

@@ -11,6 +11,7 @@ words! {
     NOT_ITS_UNIT = "The unit in “{0}” doesn't fit here. Write it like {1}.";
     NO_ZERO_UNDER = "“{0}” divides by zero. Write it like {1}.";
     AT_LEAST = "At least {0}.";
+    IN_FEET = "“{0}” is {1} here, and at least {2} is needed. For feet write {3}.";
     AT_MOST = "At most {0}: {1}";
     TWO_DAYS = "“{0}” is one day to some and another to others. Write it like {1}.";
     ONE_LINE = "One line is needed here, without breaks.";

@@ -1,7 +1,7 @@
 //! Physical quantities that come with a unit: loads, heat, air, shares, temperatures.
 
 use super::unit::Unit;
-use super::{Problem, Reading, Rounding, Scanner, Shown, Units, decimal, divide};
+use super::{Decimal, Problem, Reading, Rounding, Scanner, Shown, Units, decimal, divide};
 
 /// So many millionths of a unit make one.
 const ONE: i64 = 1_000_000;
@@ -110,7 +110,16 @@ impl Measure {
             (text, Some(metric)) if text == folded(metric.sign) => Some(metric),
             _ => return Err(scan.unknown(&rest)),
         };
-        let millionths = number.times(ONE)?;
+        let mut millionths = number.times(ONE)?;
+        // A slope is written 4/12 as often as 4 in 12.
+        if let (true, Some((over, 12))) = (unit.key == "/12" && rest.is_empty(), number.fraction)
+            && number.decimal.whole == 0
+        {
+            millionths = Decimal { whole: over, places: 0 }
+                .times(ONE.into())
+                .and_then(|it| it.try_into().ok())
+                .ok_or(Problem::TooLarge)?;
+        }
         let mut millionths = i128::from(if minus { -millionths } else { millionths });
         if let Some(metric) = given {
             // Two of 64 bits, so well within 128.

@@ -96,6 +96,17 @@ impl Check {
         Rounding::Nearest
     }
 
+    /// How the limit is rounded when it is shown: like all else, but for a length that is over it,
+    /// to its own side. 2-1/8 in is over 60 % of 3-1/2 in, which is 2.1: on a tape that is 2-1/16,
+    /// not the nearer 2-1/8.
+    pub const fn limit_rounding(&self) -> Rounding {
+        match (self.verdict, self.limit, self.sense) {
+            (Verdict::Over, Amount::Length(_), Sense::AtMost) => Rounding::Down,
+            (Verdict::Over, Amount::Length(_), Sense::AtLeast) => Rounding::Up,
+            _ => Rounding::Nearest,
+        }
+    }
+
     /// How the value is rounded when it is shown: as its limit is, so that a value on its limit
     /// reads like it.
     pub const fn value_rounding(&self) -> Rounding {

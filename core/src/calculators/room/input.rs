@@ -26,6 +26,11 @@ const fn outline(label: &'static Phrase, hint: &'static Phrase, optional: bool) 
     row(label, hint, length(1, LONGEST, &w::WHY_WALL, optional))
 }
 
+/// The side of a whole room: less than 2 ft of it is feet that were read as inches.
+const fn side(label: &'static Phrase, hint: &'static Phrase) -> Row {
+    row(label, hint, length(24, LONGEST, &w::WHY_WALL, false))
+}
+
 form! {
     /// A wall on the walk.
     pub struct Walked {
@@ -118,10 +123,10 @@ form! {
         /// How its outline is put in.
         shape: Shape, row(&w::SHAPE, &w::SHAPE_HINT, Kind::Choice(Shape::PICKS));
         /// Along wall 1.
-        long: Option<Length>, outline(&w::LONG, &w::LONG_HINT, false)
+        long: Option<Length>, side(&w::LONG, &w::LONG_HINT)
             .when(When::IsNot("shape", &["walk"]));
         /// Square to wall 1.
-        wide: Option<Length>, outline(&w::WIDE, &w::WIDE_HINT, false)
+        wide: Option<Length>, side(&w::WIDE, &w::WIDE_HINT)
             .when(When::IsNot("shape", &["walk"]));
         /// An L's notch, along wall 1.
         notch_long: Option<Length>, outline(&w::NOTCH_LONG, &w::NOTCH_HINT, false)
