@@ -162,7 +162,14 @@ function time(record) {
   const found = line || aside;
   if (!found) return 'no time noted';
   const moment = new Date(Number(found[1]) * 1000);
-  return Number.isNaN(moment.getTime()) ? 'no time noted' : moment.toLocaleString();
+  return Number.isNaN(moment.getTime()) ? 'no time noted' : clock(moment);
+}
+
+// `2026-11-26 19:16`, as the rest of the program writes it, in the phone's own zone.
+function clock(moment) {
+  const two = (number) => String(number).padStart(2, '0');
+  const day = [moment.getFullYear(), two(moment.getMonth() + 1), two(moment.getDate())].join('-');
+  return `${day} ${two(moment.getHours())}:${two(moment.getMinutes())}`;
 }
 
 function size(text) {
@@ -214,7 +221,7 @@ function whole(record) {
   } catch (error) {
     return null;
   }
-  return { id: own[1], revision: Number(line[2]), line: line[0].trim(), job };
+  return { id: own[1], revision: Number(line[2]), line: line[0].trim(), job, record };
 }
 
 // The last whole copy of each job.
@@ -229,14 +236,14 @@ function jobs() {
 }
 
 // A backup as the program makes it, so that any phone with the program can restore it.
-function backup() {
+function backup(which) {
   const made = { at: Math.floor(Date.now() / 1000), zone: -new Date().getTimezoneOffset() };
   const head = {
     kind: 'ledgerboard-backup', schema: 1, by: 'Ledgerboard, its rescue page', made,
     device: 'rescue', about: 'Jobs of Ledgerboard: restore them under All jobs.',
   };
   const parts = Object.keys(head).map((key) => `"${key}":${JSON.stringify(head[key])},\n`);
-  const lines = jobs().map(({ line, job }) => `{"record":"${line}","job":${job}}`);
+  const lines = which.map(({ line, job }) => `{"record":"${line}","job":${job}}`);
   return `{\n${parts.join('')}"jobs":[\n${lines.join(',\n')}\n]\n}\n`;
 }
 
@@ -305,6 +312,23 @@ function line(record) {
   return item;
 }
 
+// A job's last whole copy. Saved, it is a backup of that job alone.
+function row(found) {
+  const item = document.createElement('li');
+  const { marks } = JSON.parse(found.job);
+  const count = Array.isArray(marks) ? marks.length : 0;
+  const about = name(found.record);
+  item.append(
+    make('p', about, 'name'),
+    make('p', `${count} saved ${count === 1 ? 'number' : 'numbers'} · ${time(found.record)}`, 'quiet'),
+    button('Save as a backup', about, () => {
+      save(`ledgerboard-job-${today()}.json`, backup([found]), 'application/json');
+    }),
+    button('Show as text', about, (by) => show(about, backup([found]), by)),
+  );
+  return item;
+}
+
 function counted(count) {
   return count === 1 ? '1 record' : `${count} records`;
 }
@@ -333,7 +357,18 @@ async function look() {
   }
   at('said').textContent = said.join(' ');
   at('acts').hidden = false;
-  at('save-jobs').hidden = !jobs().length;
+  const last = jobs();
+  const rows = document.createElement('ul');
+  rows.append(...last.map(row));
+  at('jobs').textContent = '';
+  if (last.length) at('jobs').append(make('h2', 'Jobs, each in its last whole copy'), rows);
+  at('copies').textContent = last.length
+    ? `Every record and every copy: ${records.length}`
+    : 'Every record';
+  // Where no job is whole, what there is must be in view.
+  if (!last.length) at('every').open = true;
+  at('every').hidden = !records.length;
+  at('save-jobs').hidden = !last.length;
   at('save-all').hidden = !records.length;
   at('show-all').hidden = !records.length;
 }
@@ -344,7 +379,7 @@ function today() {
 
 at('again').addEventListener('click', look);
 at('save-jobs').addEventListener('click', () => {
-  save(`ledgerboard-backup-${today()}.json`, backup(), 'application/json');
+  save(`ledgerboard-backup-${today()}.json`, backup(jobs()), 'application/json');
 });
 at('save-all').addEventListener('click', () => {
   save(`ledgerboard-records-${today()}.json`, everything(), 'application/json');

@@ -13,6 +13,7 @@ use ledgerboard_core::job::{
 };
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
+use ledgerboard_core::wire::Node;
 use leptos::prelude::*;
 use std::ops::Deref;
 
@@ -119,6 +120,18 @@ impl Desk {
         if self.trouble.try_get_untracked().is_some_and(|known| known != trouble) {
             self.trouble.set(trouble);
         }
+        use Trouble::{Blocked, Differs, Full, TypedFull};
+        if matches!(trouble, Some(Blocked | Differs | Full | TypedFull)) {
+            store::try_soon();
+        }
+    }
+
+    /// What a saved number was worked from; none for one that is not here, or invented.
+    pub(crate) fn saved_input(self, place: &MarkPlace) -> Option<Node> {
+        self.jobs.with(|jobs| {
+            let job = jobs.iter().find(|job| job.id == place.job)?;
+            job.mark(&place.mark).map(|mark| mark.input.clone())
+        })
     }
 
     /// Follows the answers of the stores.

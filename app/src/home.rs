@@ -2,7 +2,7 @@
 
 use crate::desk::Desk;
 use crate::elements::{El, el, when};
-use crate::{jobs, route, speech, words as w};
+use crate::{backup, jobs, route, speech, words as w};
 use ledgerboard_core::calculators::Trade;
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::DEMO_ID;
@@ -42,6 +42,7 @@ pub(crate) fn home(desk: Desk) -> El {
         .with(
             section("jobs", &w::JOBS)
                 .with(jobs::job_lines(desk, MOST_JOBS))
+                .with(backup::overdue(desk))
                 .with(el("p").with(all)),
         )
 }

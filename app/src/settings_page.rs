@@ -4,7 +4,7 @@ use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::sheet_view::units_picker;
 use crate::update_bar::updates;
-use crate::{jobs, words as w};
+use crate::{jobs, route, words as w};
 use leptos::prelude::*;
 
 /// The page of settings.
@@ -30,6 +30,7 @@ pub(crate) fn settings_page(desk: Desk) -> El {
                 .with(label("demo", &w::DEMO))
                 .with(el("span").class("tick").with(demo)),
         )
+        .with(el("p").with(el("a").class("door").attr("href", route::JOBS).say(&w::BACKUPS)))
         .with(updates())
         .with(el("p").with(jobs::rescue(&w::GET_OUT)))
 }

@@ -28,6 +28,18 @@ pub(crate) fn shell() -> Piece {
             store::other_tab(&key);
         }
     });
+    let _ = window_event_listener_untyped("visibilitychange", move |_| {
+        if !document().hidden() {
+            store::try_again();
+        }
+    });
+    let _ = window_event_listener_untyped("beforeunload", |event| {
+        if store::only_on_page() {
+            event.prevent_default();
+            // Older browsers ask only when this is set.
+            let _ = js_sys::Reflect::set(&event, &"returnValue".into(), &"1".into());
+        }
+    });
     open_for_print();
     on_change(
         move || desk.route.track(),
@@ -161,10 +173,7 @@ fn page(desk: Desk, route: Route) -> El {
 /// A draft as a calculator's door opens it: one that stands word for word for a saved number is
 /// a start for another; one with changes not yet saved still stands for it.
 fn unbound(desk: Desk, entry: &Entry, draft: Draft) -> Draft {
-    let saved = draft.mark.as_ref().and_then(|place| {
-        let job = desk.job(&place.job)?;
-        Some(job.mark(&place.mark)?.input.clone())
-    });
+    let saved = draft.mark.as_ref().and_then(|place| desk.saved_input(place));
     let same = entry.canonical(&draft.input, draft.units).is_ok_and(|now| Some(now) == saved);
     if same { Draft { mark: None, ..draft } } else { draft }
 }

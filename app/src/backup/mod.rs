@@ -6,7 +6,7 @@ mod making;
 mod planned;
 mod restoring;
 
-pub(crate) use making::{of_all_jobs, of_one_job};
+pub(crate) use making::{first, of_all_jobs, of_one_job, overdue};
 
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el};

@@ -1,10 +1,11 @@
 //! What restoring a file would change, in words.
 
 use crate::elements::{El, Piece, el};
+use crate::jobs::shown;
 use crate::{speech, words as w};
 use ledgerboard_core::edition::Electrical;
-use ledgerboard_core::job::backup::{Change, Damaged, Plan, Planned};
-use ledgerboard_core::job::{Fate, Merged, Terms, TermsFate};
+use ledgerboard_core::job::backup::{Beside, Change, Damaged, Plan, Planned};
+use ledgerboard_core::job::{Fate, Mark, Merged, Terms, TermsFate};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Phrase, Text};
 
@@ -12,7 +13,11 @@ use ledgerboard_core::words::{Phrase, Text};
 pub(super) fn planned(plan: &Plan) -> Piece {
     let jobs = plan.jobs.iter().map(job);
     let damaged = plan.damaged.iter().map(damaged);
-    el("ul").class("lines").with_all(jobs.chain(damaged)).into()
+    let cut = plan.cut_after.as_ref().map(|last| {
+        let says = say!(w::CUT_AFTER, last.as_str());
+        el("p").class("now").text(&speech::say(&says))
+    });
+    Piece::all([cut, Some(el("ul").class("lines").with_all(jobs.chain(damaged)))])
 }
 
 /// Titles that are named with what becomes of them; the rest are counted.
@@ -29,32 +34,43 @@ fn quiet(text: &Text) -> El {
 fn job(planned: &Planned) -> El {
     let says = match &planned.change {
         Change::New => vec![quiet(&say!(w::RESTORES_NEW, count(planned.job.marks.len())))],
-        Change::Merged(merged) => merges(merged),
+        Change::Merged(merged) => merges(planned, merged),
     };
     line(&speech::say(&planned.job.heading()), says)
 }
 
-fn merges(merged: &Merged) -> Vec<El> {
-    const FATES: [(Fate, &Phrase); 6] = [
+fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
+    const FATES: [(Fate, &Phrase); 5] = [
         (Fate::New, &w::FATE_NEW),
         (Fate::Replaced, &w::FATE_REPLACED),
         (Fate::Both, &w::FATE_BOTH),
         (Fate::Removed, &w::FATE_REMOVED),
-        (Fate::StaysGone, &w::FATE_STAYS_GONE),
         (Fate::Here, &w::FATE_HERE),
     ];
+    let voice = speech::voice(planned.job.units);
+    let own = |text: &Text| el("p").own_text(&voice.say(text));
+    let counted = |phrase, marks: usize| quiet(&Text { phrase, args: vec![count(marks).into()] });
+    let out = &planned.left_out;
+    let later = out.iter().filter(|it| it.here.is_some()).count();
     let mut says: Vec<El> = Vec::new();
     for (fate, phrase) in FATES {
-        let marks = merged.count(fate);
+        let is_here = fate == Fate::Here;
+        let marks = merged.count(fate).saturating_sub(if is_here { later } else { 0 });
         if marks == 0 {
             continue;
         }
-        says.push(quiet(&Text { phrase, args: vec![count(marks).into()] }));
-        if fate != Fate::Here {
+        says.push(counted(phrase, marks));
+        if fate == Fate::Replaced {
+            says.extend(planned.replaced.iter().map(|it| own(&beside(it, true))));
+        } else if !is_here {
             let titled = merged.marks.iter().filter(|mark| mark.fate == fate);
             let titles: Vec<&str> = titled.take(MOST_TITLES).map(|mark| &*mark.title).collect();
             says.push(el("p").own_text(&titles.join(", ")));
         }
+    }
+    if !out.is_empty() {
+        says.push(counted(&w::FATE_STAYS_GONE, out.len()));
+        says.extend(out.iter().map(|it| own(&beside(it, false))));
     }
     match &merged.terms {
         TermsFate::Here => {}
@@ -68,6 +84,19 @@ fn merges(merged: &Merged) -> Vec<El> {
         says.push(quiet(&say!(w::RESTORES_NOTHING)));
     }
     says
+}
+
+/// A number with its values: as it would become, or as it stays.
+fn beside(both: &Beside, becomes: bool) -> Text {
+    let value = |mark: &Mark| shown(&mark.kept.answer);
+    let (title, file) = (both.file.title.trim(), value(&both.file));
+    match &both.here {
+        // Only what was written about it is another.
+        Some(here) if becomes && value(here) == file => say!(w::FIGURE, title),
+        Some(here) if becomes => say!(w::REPLACES, title, value(here), file),
+        Some(here) => say!(w::LEFT_OUT_LATER, title, file, value(here)),
+        None => say!(w::LEFT_OUT_GONE, title, file),
+    }
 }
 
 /// The file's own name, place and edition, as far as it has them.

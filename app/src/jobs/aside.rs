@@ -4,8 +4,9 @@
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
 use crate::store::{self, Aside, Why};
-use crate::{speech, words as w};
+use crate::{clock, route, speech, words as w};
 use js_sys::Array;
+use ledgerboard_core::job::Moment;
 use ledgerboard_core::say;
 use ledgerboard_core::words::Phrase;
 use ledgerboard_core::words::Text;
@@ -46,10 +47,32 @@ pub(super) fn aside(desk: Desk) -> Piece {
 
 fn reason(desk: Desk, aside: &Aside) -> Text {
     match aside.job() {
-        Some(id) if untrack(|| desk.job(id)).is_some() => say!(w::COPY_ASIDE),
+        Some(id) if untrack(|| desk.job(id)).is_some() => match aside.older_one_saved_at() {
+            Some(at) => say!(w::OLDER_TOOK_PLACE, Moment { at, ..clock::now() }.text()),
+            None => say!(w::COPY_ASIDE),
+        },
         Some(_) => aside.problem().map_or_else(|| say!(w::OTHER_ASIDE), |it| it.says()),
         None => say!(w::OTHER_ASIDE),
     }
+}
+
+/// What the page of a job says of its copies that were set aside.
+pub(super) fn of_job(desk: Desk, id: StoredValue<String>) -> Piece {
+    live(move || {
+        desk.aside.track();
+        let id = id.get_value();
+        let mut kept = store::set_aside();
+        kept.retain(|aside| aside.job() == Some(&id));
+        let is_here = untrack(|| desk.job(&id)).is_some();
+        let older = kept.iter().find(|it| is_here && it.older_one_saved_at().is_some());
+        let is_shut = store::shut().iter().any(|(shut, _)| *shut == id);
+        if older.is_none() && (is_here || kept.is_empty() && !is_shut) {
+            return Piece::NONE;
+        }
+        let says = older.map(|it| el("p").class("now").text(&speech::say(&reason(desk, it))));
+        let to = el("a").class("door").attr("href", route::JOBS).say(&w::SET_ASIDE_IN_JOBS);
+        Piece::all([says, Some(el("p").with(to))])
+    })
 }
 
 fn shut_line(id: &str, why: &Why) -> El {
@@ -68,7 +91,11 @@ fn shut_line(id: &str, why: &Why) -> El {
 fn likely_name(aside: &Aside) -> String {
     let (_, rest) = aside.text.split_once("\"name\":\"").unwrap_or_default();
     let name = rest.split('"').next().unwrap_or_default();
-    if name.is_empty() { aside.name.clone() } else { name.to_owned() }
+    match name {
+        "" if aside.job().is_some() => speech::phrase(&w::A_JOB),
+        "" => aside.name.clone(),
+        name => name.to_owned(),
+    }
 }
 
 fn line(aside: &Aside, why: &Text) -> El {
@@ -102,10 +129,11 @@ fn download(name: &str, text: &str) -> Option<()> {
     Some(())
 }
 
-/// Said once the browser has refused to promise anything.
+/// Said for as long as the browser refuses to promise anything.
 pub(super) fn stays(desk: Desk) -> Piece {
     live(move || {
         desk.track_stores();
-        (store::stays() == Some(false)).then(|| el("p").class("quiet").say(&w::MAY_CLEAR))
+        let may_clear = store::stays() == Some(false) && !desk.jobs.read().is_empty();
+        may_clear.then(|| el("p").class("quiet").say(&w::MAY_CLEAR))
     })
 }

@@ -5,6 +5,7 @@ use super::details::{below, fault_line, text_field};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
 use crate::signal::RwSignal;
+use crate::store::Held;
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
 use ledgerboard_core::say;
@@ -17,7 +18,8 @@ pub(crate) fn job_lines(desk: Desk, most: usize) -> Piece {
             if jobs.is_empty() {
                 return el("p").class("quiet").say(&w::NO_JOBS);
             }
-            el("ul").class("doors").with_all(newest_first(jobs).into_iter().take(most).map(line))
+            let lines = newest_first(jobs).into_iter().take(most);
+            el("ul").class("doors").with_all(lines.map(|job| line(desk, job)))
         })
     })
 }
@@ -35,8 +37,12 @@ pub(super) fn newest_first(jobs: &[Job]) -> Vec<&Job> {
     order.into_iter().map(|(_, job)| job).collect()
 }
 
-fn line(job: &Job) -> El {
-    let count = say!(w::MARK_COUNT, job.marks.len() as i64);
+fn line(desk: Desk, job: &Job) -> El {
+    let count = job.marks.len() as i64;
+    let count = match desk.held(&job.id) {
+        Held::Not(_) => say!(w::MARK_COUNT_UNSAVED, count),
+        _ => say!(w::MARK_COUNT, count),
+    };
     door(
         &route::job(&job.id),
         el("span").own_text(&speech::say(&job.heading())),

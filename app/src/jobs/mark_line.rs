@@ -152,7 +152,9 @@ fn actions(
     let as_it_is = mark.clone();
     let place = MarkPlace { job: job.id.clone(), mark: mark.id.clone() };
     let open = RwSignal::new(false);
-    let summary = el("summary").say(&w::CHANGE_DETAILS);
+    let is_alone = desk.jobs.with_untracked(|jobs| jobs.len() < 2);
+    let can = if is_alone { &w::CHANGE_DETAILS_ALONE } else { &w::CHANGE_DETAILS };
+    let summary = el("summary").say(can);
     let details_element = el("details").class("actions").with(summary);
     let node = details_element.node().clone();
     details_element

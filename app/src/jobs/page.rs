@@ -1,5 +1,6 @@
 //! One job: its kept numbers by room, then its terms.
 
+use super::aside;
 use super::details::{below, fault_line, text_field};
 use super::mark_line::{Gone, gone_line, mark_line};
 use crate::desk::{Desk, GoneJob};
@@ -25,11 +26,11 @@ pub(crate) fn job_page(desk: Desk, id: String) -> El {
             return untrack(|| opened(desk, id.clone(), removed));
         }
         let (heading, taken) = match removed.get() {
-            Some(gone) => (&w::JOBS, Some(taken_away(desk, gone, removed))),
-            None => (&w::NO_SUCH_JOB, None),
+            Some(gone) => (&w::JOBS, taken_away(desk, gone, removed).into()),
+            None => (&w::NO_SUCH_JOB, aside::of_job(desk, StoredValue::new(id.clone()))),
         };
         let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
-        Piece::all([Some(h1().say(heading)), taken, Some(el("p").with(all))])
+        Piece::all([h1().say(heading).into(), taken, el("p").with(all).into()])
     }))
 }
 
@@ -88,7 +89,8 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     Piece::all([
         h1().own().text_live(heading).into(),
         el("p").class("place").own().text_live(place).into(),
-        if invented { demo_says(desk) } else { present(desk, id) },
+        if invented { demo_says(desk) } else { aside::of_job(desk, id) },
+        if invented { Piece::NONE } else { present(desk, id) },
         if invented { Piece::NONE } else { el("p").class("quiet held").text_live(is_held).into() },
         section.into(),
         if invented { Piece::NONE } else { terms(desk, id, job, removed).into() },
@@ -123,7 +125,10 @@ fn present(desk: Desk, id: StoredValue<String>) -> Piece {
 /// The way to the calculators, with this job as the one that numbers are saved to.
 fn work_out(desk: Desk, id: StoredValue<String>) -> El {
     let doors = catalog::ALL.iter().map(|entry| {
-        let to_this = move || desk.set(|settings| settings.job = Some(id.get_value()));
+        let to_this = move || {
+            desk.set(|settings| settings.job = Some(id.get_value()));
+            store::detach_draft(entry.id, &id.get_value());
+        };
         let door = el("a").class("chip").attr("href", &route::calculator(entry.id));
         door.say(entry.name).tap(to_this)
     });
@@ -226,7 +231,13 @@ fn terms(
     let edit = move |edit| {
         let _ = desk.edit(&id.get_value(), edit);
     };
-    let remove = move || removed.set(desk.remove_job(&id.get_value()));
+    let asks = RwSignal::new(false);
+    let remove = live(move || {
+        if asks.get() {
+            return untrack(|| asks_to_remove(desk, id, asks, removed));
+        }
+        el("button").attr("type", "button").say(&w::REMOVE_JOB).tap(move || asks.set(true))
+    });
     el("section")
         .attr("aria-labelledby", "terms")
         .with(el("h2").id("terms").say(&w::RENAME))
@@ -236,5 +247,28 @@ fn terms(
         .with(edition_picker(basis, move |basis| edit(Edit::Basis(basis))))
         .with(units_picker(&w::UNITS, units, move |units| edit(Edit::Units(units))))
         .with(backup::of_one_job(desk, id.get_value()))
-        .with(el("p").with(el("button").attr("type", "button").say(&w::REMOVE_JOB).tap(remove)))
+        .with(el("div").with(remove))
+}
+
+/// How much would go with a job, the way to keep it elsewhere first, and the tap that removes it.
+fn asks_to_remove(
+    desk: Desk,
+    id: StoredValue<String>,
+    asks: RwSignal<bool>,
+    removed: RwSignal<Option<GoneJob>>,
+) -> El {
+    let count = id.with_value(|id| desk.job(id)).map_or(0, |job| job.marks.len() as i64);
+    let question = el("p").attr("tabindex", "-1");
+    question.clone().focus_in_place();
+    let button = |phrase| el("button").attr("type", "button").say(phrase);
+    let remove = move || removed.set(desk.remove_job(&id.get_value()));
+    el("div")
+        .with(question.text(&speech::say(&say!(w::REMOVE_JOB_ASKS, count))))
+        .with(backup::first(desk, Some(id.get_value()), &w::BACK_UP_FIRST))
+        .with(
+            el("div")
+                .class("buttons")
+                .with(button(&w::REMOVE).tap(remove))
+                .with(button(&w::RESTORE_LEAVE).tap(move || asks.set(false))),
+        )
 }

@@ -9,9 +9,9 @@ use crate::question::{EVIDENCE, Origin, Question};
 use crate::sheet_view::{orphaned_undo, undo_line};
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Links, MarkPlace};
-use crate::{speech, words as w};
+use crate::{backup, speech, words as w};
 use ledgerboard_core::fields::{Kind, Row};
-use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Refusal};
+use ledgerboard_core::job::{DEMO_ID, Edit, Job, Kept, LONGEST_TITLE, Mark, Refusal};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Phrase, Text};
@@ -27,7 +27,10 @@ enum Done {
     /// It could not be.
     Refused(Text),
     /// A saving was taken back.
-    TakenBack,
+    TakenBack {
+        /// What was saved before is saved again.
+        over: bool,
+    },
     /// An address was handed on.
     Shared(Shared),
 }
@@ -52,6 +55,9 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         let place = question.mark.get()?;
         desk.job(&place.job)?.mark(&place.mark).cloned()
     }));
+    // Where another tab took it, or its job, a save is told where it goes before it is made.
+    let lost =
+        text(move || lost(desk, question, seen).map(|it| speech::say(&it)).unwrap_or_default());
     let tap = move |over: Option<MarkPlace>| {
         done.set(save(desk, question, over, seen).unwrap_or_else(Done::Refused));
     };
@@ -60,10 +66,13 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
             return Piece::NONE;
         }
         match own.get() {
-            Some(place) => Piece::all([
-                button(&w::SAVE_OVER).class("main").tap(move || tap(Some(place.clone()))),
-                button(&w::SAVE_NEW).tap(move || tap(None)),
-            ]),
+            Some(place) => {
+                let new = button(&w::SAVE_NEW).tap(move || tap(None));
+                // What was changed may be another number as well as a better one.
+                let new = if question.changed.get() { new.class("main") } else { new };
+                let over = button(&w::SAVE_OVER).class("main");
+                Piece::all([over.tap(move || tap(Some(place.clone()))), new])
+            }
             None => button(&w::SAVE).class("main").tap(move || tap(None)).into(),
         }
     });
@@ -75,7 +84,8 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
     };
     let says = live(move || match done.get() {
         Done::Nothing => {
-            let text = then_now.get();
+            let text = [lost.get(), then_now.get()].into_iter().find(|it| !it.is_empty());
+            let text = text.unwrap_or_default();
             (!text.is_empty()).then(|| el("p").class("now").text(&text)).into()
         }
         done_so => says(desk, question, done, done_so),
@@ -114,7 +124,11 @@ fn save(
     let links = question.links.get_untracked();
     let goes_to = match &over {
         Some(place) => place.job.clone(),
-        None => desk.job_to_save_in().map_err(refused)?.id,
+        // Beside the number that is open, where its job is here.
+        None => match own_job(desk, question) {
+            Some(job) => job,
+            None => desk.job_to_save_in().map_err(refused)?.id,
+        },
     };
     // A hold is one of its own job: elsewhere nothing is open.
     let hold = untrack(|| question.hold()).filter(|_| links.job == goes_to);
@@ -162,6 +176,32 @@ fn save(
     Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse) })
 }
 
+/// The job of the number that is open, if it is one of the person's own.
+fn own_job(desk: Desk, question: Question) -> Option<String> {
+    let place = question.mark.get_untracked()?;
+    let is_here = desk.jobs.with_untracked(|jobs| jobs.iter().any(|job| job.id == place.job));
+    is_here.then_some(place.job)
+}
+
+/// Where a save would go that has lost its place to another tab.
+fn lost(desk: Desk, question: Question, seen: StoredValue<Option<Mark>>) -> Option<Text> {
+    desk.track_stores();
+    let is_here = |id: &str| desk.jobs.with(|jobs| jobs.iter().any(|job| job.id == id));
+    let to = || match desk.present() {
+        Some(job) => say!(w::JOB_GONE, job.heading()),
+        None => say!(w::JOB_GONE, &w::NO_JOB),
+    };
+    match question.mark.get() {
+        Some(place) if seen.with_value(Option::is_none) || place.job == DEMO_ID => None,
+        Some(place) if !is_here(&place.job) => Some(to()),
+        Some(place) => desk.saved_input(&place).is_none().then(|| say!(w::MARK_GONE)),
+        None => {
+            let job = desk.settings.with(|settings| settings.job.clone())?;
+            (store::has_read() && !is_here(&job)).then(to)
+        }
+    }
+}
+
 /// What a person called it, where the form asks for that; else the calculator's name and its
 /// first choice.
 fn title(question: Question, draft: &Node) -> String {
@@ -194,7 +234,7 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     let then = &job.mark(&place.mark)?.kept;
     let now = question.worked.with(|worked| worked.as_ref().ok().map(Kept::of))?;
     if now.agrees(then) {
-        return None;
+        return question.changed.get().then(|| speech::phrase(&w::NOT_SAVED));
     }
     let voice = question.voice();
     let answer = |kept: &Kept| jobs::shown(&kept.answer);
@@ -229,7 +269,10 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
     match so {
         Done::Nothing => Piece::NONE,
         Done::Refused(text) => line(&speech::say(&text)).class("fault").into(),
-        Done::TakenBack => line(&speech::phrase(&w::TAKEN_BACK)).into(),
+        Done::TakenBack { over } => {
+            let says = if over { &w::SAVED_AS_BEFORE } else { &w::NO_LONGER_SAVED };
+            line(&speech::phrase(says)).into()
+        }
         Done::Shared(Shared::Copied) => line(&speech::phrase(&w::LINK_COPIED)).into(),
         Done::Shared(Shared::Shown(address)) => {
             let field = el("input")
@@ -244,13 +287,13 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             let job = place.job.clone();
             let said = text(move || speech::say(&saved_so(desk, &job, over)));
             let job = place.job.clone();
-            let is_in_doubt = move || matches!(desk.held(&job), Held::Not(_));
+            let in_doubt = flag(move || matches!(desk.held(&job), Held::Not(_)));
             let undo = move || {
                 if desk.edit(&place.job, (*inverse).clone()).is_ok() {
                     if !over {
                         question.mark.set(None);
                     }
-                    done.set(Done::TakenBack);
+                    done.set(Done::TakenBack { over });
                     back_to_bar();
                 }
             };
@@ -261,11 +304,25 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             // The button that was tapped has gone: the focus goes to what it did.
             let says = el("p")
                 .class("saved")
-                .class_when("fault", is_in_doubt)
+                .class_when("fault", move || in_doubt.get())
                 .attr("tabindex", "-1")
                 .with(el("span").text_live(move || said.get()));
             says.clone().focus_in_place();
-            says.with(button(&w::UNDO).tap(undo)).with(button(&w::DONE).tap(finish)).into()
+            says.with(live(move || {
+                if in_doubt.get() {
+                    // The words that come of it take the focus.
+                    let again = move || {
+                        store::try_again();
+                        focus_soon(".saved");
+                    };
+                    let copy = backup::first(desk, None, &w::BACK_UP);
+                    return Piece::all([button(&w::SAVE_AGAIN).tap(again), copy]);
+                }
+                let undo = undo.clone();
+                let undo = button(&w::UNDO).tap(move || undo());
+                Piece::all([undo, button(&w::DONE).tap(finish)])
+            }))
+            .into()
         }
     }
 }

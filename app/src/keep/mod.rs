@@ -4,4 +4,4 @@ mod bar;
 mod share;
 
 pub(crate) use bar::bar;
-pub(crate) use share::then;
+pub(crate) use share::{copy, then};

@@ -45,7 +45,7 @@ pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static)
         );
         return;
     }
-    match copy(&navigator, &address) {
+    match copy(&address) {
         Some(copied) => {
             let shown = done.clone();
             then(&copied, move |_| done(Shared::Copied), move |_| shown(Shared::Shown(address)));
@@ -55,8 +55,8 @@ pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static)
 }
 
 /// Looked up by name: the clipboard is not there on a page without encryption.
-fn copy(navigator: &web_sys::Navigator, text: &str) -> Option<Promise> {
-    let clipboard = Reflect::get(navigator, &"clipboard".into()).ok()?;
+pub(crate) fn copy(text: &str) -> Option<Promise> {
+    let clipboard = Reflect::get(&window().navigator(), &"clipboard".into()).ok()?;
     let write = Reflect::get(&clipboard, &"writeText".into()).ok()?.dyn_into::<Function>().ok()?;
     write.call1(&clipboard, &text.into()).ok()?.dyn_into().ok()
 }

@@ -98,6 +98,8 @@ pub(crate) struct Open {
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
     /// What it takes from other marks.
     pub(crate) links: RwSignal<Links>,
+    /// What goes in is no longer what the mark was saved with.
+    pub(crate) changed: Memo<bool>,
     /// The quantities of its job that its inputs could take.
     sources: Memo<Vec<Source>>,
     /// How each of its links stands, by the path of its input.
@@ -125,6 +127,11 @@ impl Question {
                 .with(|draft| entry.work_behind(draft, units.get(), basis.get(), hold.as_ref()));
             worked.map(|worked| worked.as_of(clock::now().day()))
         });
+        let changed = Memo::new(move |_| {
+            let saved = mark.with(|place| place.as_ref().and_then(|place| desk.saved_input(place)));
+            let now = draft.with(|draft| entry.canonical(draft, units.get()));
+            saved.is_some_and(|saved| now.as_ref() != Ok(&saved))
+        });
         Self(Box::leak(Box::new(Open {
             desk,
             entry,
@@ -134,6 +141,7 @@ impl Question {
             origin: RwSignal::new(origin),
             mark,
             links,
+            changed,
             sources: Memo::new(move |_| links::sources(desk, mark)),
             linked: Memo::new(move |_| links::all_linked(desk, links)),
             left_out,

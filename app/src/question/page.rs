@@ -82,6 +82,7 @@ fn stands_for(desk: Desk, question: Question) -> Option<El> {
         el("p")
             .class("place")
             .with(el("strong").own_text(&said))
+            .with(question.changed.get().then(|| el("span").say(&w::NOT_SAVED)))
             .text(" ")
             .with(el("a").attr("href", &route::job(&job.id)).own_text(&heading)),
     )

@@ -18,8 +18,20 @@ pub(crate) struct Aside {
 impl Aside {
     /// The name that it had: `job.…`, `draft.…`, `settings`.
     fn was(&self) -> &str {
+        let was = self.behind_time();
+        let older = was.strip_prefix(LATER).and_then(|rest| rest.split_once('.'));
+        older.map_or(was, |(_, was)| was)
+    }
+
+    fn behind_time(&self) -> &str {
         let rest = self.name.strip_prefix(ASIDE).unwrap_or(&self.name);
         rest.split_once('.').map_or(rest, |(_, was)| was)
+    }
+
+    /// Where an older copy took its place: when that one was saved, in seconds since 1970.
+    pub(crate) fn older_one_saved_at(&self) -> Option<i64> {
+        let (at, _) = self.behind_time().strip_prefix(LATER)?.split_once('.')?;
+        at.parse().ok()
     }
 
     /// The job that it is a copy of, if it is one.
@@ -34,6 +46,10 @@ impl Aside {
         record::read(&self.text).err()
     }
 }
+
+/// Before the name of what says to be later than the copy that took its place: then follows when
+/// that one was saved.
+const LATER: &str = "later.";
 
 /// A name for what is set aside now.
 pub(super) fn aside_name(name: &str) -> String {
@@ -74,10 +90,21 @@ pub(super) fn is_locked(name: &str) -> bool {
 
 /// Copies bytes aside, once. Until that is done nothing is written over them.
 pub(super) fn keep(name: &str, text: &str) {
-    if has(name, text) {
-        return;
+    if !has(name, text) {
+        keep_as(name, aside_name(name), text);
     }
-    let aside = aside_name(name);
+}
+
+/// The same for a copy that says to be later than the one that took its place.
+pub(super) fn keep_later(name: &str, text: &str, saved_at: i64) {
+    if !has(name, text) {
+        let was = name.strip_prefix(ALL).unwrap_or(name);
+        let was = [LATER, &saved_at.to_string(), ".", was].concat();
+        keep_as(name, aside_name(&was), text);
+    }
+}
+
+fn keep_as(name: &str, aside: String, text: &str) {
     if local::write(&aside, text).is_ok() {
         found(&aside, text.to_owned());
         return;
@@ -99,4 +126,25 @@ pub(super) fn keep(name: &str, text: &str) {
 pub(crate) fn of_job(id: &str) -> Option<Aside> {
     let name = [JOB, id].concat();
     local::text(&name).map(|text| Aside { name, text })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_tells_whose_copy_it_is_and_what_took_its_place() {
+        for (name, was, job, older) in [
+            ("1791298800.settings", "settings", None, None),
+            ("1791298800.draft.room", "draft.room", None, None),
+            ("1791298800.job.t4k", "job.t4k", Some("t4k"), None),
+            ("1791298800.job.t4k.b", "job.t4k.b", Some("t4k"), None),
+            ("1791298800.later.1791290000.job.t4k", "job.t4k", Some("t4k"), Some(1_791_290_000)),
+            ("1791298800.later.-9.job.t4k.a", "job.t4k.a", Some("t4k"), Some(-9)),
+        ] {
+            let aside = Aside { name: [ASIDE, name].concat(), text: String::new() };
+            assert_eq!((aside.was(), aside.job()), (was, job), "{name}");
+            assert_eq!(aside.older_one_saved_at(), older, "{name}");
+        }
+    }
 }

@@ -28,7 +28,7 @@ pub(crate) use news::{News, listen};
 pub(crate) use note::{opened, opening, stopped_at};
 pub(crate) use settings::Settings;
 pub(crate) use stay::stays;
-pub(crate) use writing::{once_held, remove, save};
+pub(crate) use writing::{once_held, remove, save, try_again, try_soon};
 
 use crate::words as w;
 use js_sys::Reflect;
@@ -165,9 +165,21 @@ pub(crate) fn trouble() -> Option<Trouble> {
     book::trouble().or(typed).or(local.map(|_| Trouble::OnlyJobs))
 }
 
+/// Whether everything has been read, so that what is not there is nowhere.
+pub(crate) fn has_read() -> bool {
+    book::READY.get()
+}
+
+/// Whether a change is on the page only, and would be lost with it.
+pub(crate) fn only_on_page() -> bool {
+    let typed = matches!(trouble(), Some(Trouble::TypedFull));
+    may_write().is_ok() && (typed || book::trouble().is_some())
+}
+
 /// Reads what local storage has, so that the page opens at once.
 pub(crate) fn load() -> Loaded {
     note::read();
+    stay::look();
     for (name, text) in local::all(ASIDE) {
         aside::found(&name, text);
     }
@@ -207,6 +219,18 @@ pub(crate) fn draft_name(calculator: &str) -> String {
 /// What was typed last in a calculator.
 pub(crate) fn draft(calculator: &str) -> Option<Draft> {
     local::read(&draft_name(calculator), Draft::read)
+}
+
+/// Makes what was typed last in a calculator the start of another number: it stands for none that
+/// is saved, and takes from no other job.
+pub(crate) fn detach_draft(calculator: &str, job: &str) {
+    if let Some(mut draft) = draft(calculator) {
+        draft.mark = None;
+        if draft.links.job != job {
+            draft.links = Links::default();
+        }
+        save_draft(calculator, &draft);
+    }
 }
 
 /// Sets what was typed in a calculator aside, so that it opens with its sample.

@@ -33,7 +33,7 @@ impl Settings {
             job: None,
             language: "en".to_owned(),
             demo_hidden: false,
-            device: device(),
+            device: by_chance(),
             recent: Vec::new(),
             loose: None,
             backed_up: None,
@@ -79,8 +79,9 @@ impl Settings {
     }
 }
 
-/// Eight signs by chance: enough to tell a person's few devices apart, and nothing of the person.
-fn device() -> String {
+/// Eight signs by chance: enough to tell a person's few devices or tabs apart, and nothing of the
+/// person.
+pub(super) fn by_chance() -> String {
     let mut rest = clock::chance();
     let mut name = String::with_capacity(8);
     for _ in 0..8 {

@@ -6,7 +6,7 @@ use super::news::{self, News};
 use super::writing::tend;
 use super::{GONE, JOB, Why, Written, aside, local, mirror, note};
 use ledgerboard_core::job::record::{self, RecordProblem};
-use ledgerboard_core::job::{Job, judge};
+use ledgerboard_core::job::{Job, judge, may_be_later};
 use leptos::prelude::set_timeout;
 use std::time::Duration;
 
@@ -93,7 +93,13 @@ pub(super) fn settle(id: &str, slots: mirror::Slots) {
         let name = if *at == 0 { own.clone() } else { [&own, mirror::SLOTS[at - 1]].concat() };
         // What a newer program wrote is no rubbish; all else that can't be read is copied.
         if !matches!(problem, RecordProblem::Newer(_)) {
-            aside::keep(&name, copies[*at].unwrap_or_default());
+            let text = copies[*at].unwrap_or_default();
+            match &judged.latest {
+                Some((_, holds, _)) if may_be_later(text, holds) => {
+                    aside::keep_later(&name, text, holds.saved_at);
+                }
+                _ => aside::keep(&name, text),
+            }
         }
     }
     if let Some(head) = judged.newer {

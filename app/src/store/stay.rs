@@ -1,5 +1,5 @@
-//! Whether the browser promises not to clear what is kept here: asked once, after the first
-//! number was saved, because browsers answer by how much a page is used.
+//! Whether the browser promises not to clear what is kept here: looked up at the start, and asked
+//! for once, after the first number was saved, because browsers answer by how much a page is used.
 
 use super::news;
 use js_sys::{Function, Promise, Reflect};
@@ -33,12 +33,19 @@ fn call(method: &str, hear: impl FnOnce(bool) + 'static) {
     let _ = then.call2(&promise, &good, &bad);
 }
 
+fn heard(stays: bool) {
+    STAYS.set(Some(stays));
+    news::changed();
+}
+
+/// Looks what was promised before. This asks for nothing.
+pub(super) fn look() {
+    call("persisted", heard);
+}
+
 /// Asks, the first time.
 pub(super) fn ask() {
     if !ASKED.replace(true) {
-        call("persist", |stays| {
-            STAYS.set(Some(stays));
-            news::changed();
-        });
+        call("persist", heard);
     }
 }

@@ -3,12 +3,17 @@
 
 use super::book::{TURN, ids, name, with};
 use super::{Trouble, Written, local, stay};
+use crate::words as w;
+use ledgerboard_core::say;
+use ledgerboard_core::words::Text;
 
 /// How much of local storage the jobs may take, in bytes: it holds some five million in all, and
 /// what is being typed must always find room.
 const MOST: usize = 3_500_000;
 /// All that local storage holds for one site, in the units that it counts: half of its bytes.
 const ALL_OF_LOCAL: usize = 5_242_880;
+/// Less than this is no room for anything.
+const AS_GOOD_AS_NONE: usize = 65_536;
 
 pub(super) fn write_local(id: &str) {
     let (revision, text, has) =
@@ -70,7 +75,12 @@ pub(super) fn drop_one(for_id: &str) -> bool {
     true
 }
 
-/// How much room local storage has left, in thousands of letters.
-pub(crate) fn room_left() -> i64 {
-    i64::try_from(ALL_OF_LOCAL.saturating_sub(local::used()) / 1024).unwrap_or(0)
+/// How much room local storage has left, where it is what is full: nothing where there would be
+/// room, so that another store is.
+pub(crate) fn room_left() -> Text {
+    let left = ALL_OF_LOCAL.saturating_sub(local::used());
+    let waits = ids().into_iter().map(|id| with(&id, |entry| entry.text.len()));
+    let needed = waits.fold(AS_GOOD_AS_NONE, usize::max);
+    let thousands = i64::try_from(left / 1024).unwrap_or(0);
+    if left < needed { say!(w::ROOM_LEFT, thousands) } else { say!(w::FIGURE, "") }
 }

@@ -11,6 +11,9 @@ use super::{Trouble, Why, Written, aside, local, may_write, mirror, news, stay};
 use crate::clock;
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::record::{self, Head, RecordProblem};
+use leptos::prelude::set_timeout;
+use std::cell::Cell;
+use std::time::Duration;
 
 /// Writes one job as soon as may be, whole or not at all.
 pub(crate) fn save(job: Job) {
@@ -115,6 +118,12 @@ pub(super) fn write_mirror(id: &str) {
                         (entry.waiting, entry.text) = (None, String::new());
                     }
                 });
+                // There is room for this, and there may be for others.
+                for other in ids() {
+                    if other != id && matches!(held(&other), Held::Not(_)) {
+                        tend(&other);
+                    }
+                }
             }
             mirror::Answer::Other(theirs) => hear(&id, &theirs, From::Mirror),
             mirror::Answer::Failed(trouble) => {
@@ -137,6 +146,36 @@ pub(super) fn write_mirror(id: &str) {
         news::changed();
     };
     mirror::write(&to, revision, &text, Box::new(answered));
+}
+
+thread_local! {
+    /// Another try is on its way.
+    static TRYING: Cell<bool> = const { Cell::new(false) };
+}
+
+/// How long what was refused waits.
+const PAUSE: Duration = Duration::from_secs(10);
+
+/// Tries again what no store has taken: there may be room by now.
+pub(crate) fn try_again() {
+    super::type_again();
+    for id in ids() {
+        if matches!(held(&id), Held::Not(_)) {
+            tend(&id);
+        }
+    }
+    news::changed();
+}
+
+/// Tries again in a while, once.
+pub(crate) fn try_soon() {
+    if !TRYING.replace(true) {
+        let again = || {
+            TRYING.set(false);
+            try_again();
+        };
+        set_timeout(again, PAUSE);
+    }
 }
 
 /// Removes one job that the person has removed. Never one that could not be read.

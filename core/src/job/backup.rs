@@ -28,7 +28,7 @@ mod plan;
 mod problem;
 mod scan;
 
-pub use plan::{Change, Plan, Planned, Step, carry_out, plan};
+pub use plan::{Beside, Change, Plan, Planned, Step, carry_out, plan};
 pub use problem::BackupProblem;
 
 use self::lines::Item;
@@ -99,6 +99,9 @@ pub struct Backup {
     pub jobs: Vec<Job>,
     /// Those that can't be read.
     pub damaged: Vec<Damaged>,
+    /// The last whole job of a file that stops in the middle, by its name. What came after it is
+    /// not in the file.
+    pub cut_after: Option<String>,
 }
 
 /// Writes a backup of these jobs. An invented one is left out.
@@ -142,7 +145,8 @@ pub fn fits(bytes: u64) -> Result<(), BackupProblem> {
     if bytes <= most { Ok(()) } else { Err(BackupProblem::TooLarge(bytes)) }
 }
 
-/// Reads a backup. Nothing is changed by it.
+/// Reads a backup. Nothing is changed by it. Text around it, as a message may have, is passed by; of
+/// one that stops in the middle the jobs before that are read.
 ///
 /// Takes time and memory by the size of `text`, whatever is in it: at most some sixteen times it.
 ///
@@ -151,18 +155,19 @@ pub fn fits(bytes: u64) -> Result<(), BackupProblem> {
 pub fn read(text: &str) -> Result<Backup, BackupProblem> {
     fits(u64::try_from(text.len()).unwrap_or(u64::MAX))?;
     // Some editors put this sign before the first letter.
-    let text = text.trim_start_matches('\u{feff}');
-    let (head, items) = match whole(text) {
+    let text = from_start(text.trim_start_matches('\u{feff}').trim_start());
+    let (head, items, is_cut) = match whole(text) {
         Err(problem @ (BackupProblem::Broken(_) | BackupProblem::CutShort)) => {
             lines::apart(text).ok_or(problem)?
         }
-        whole => whole?,
+        whole => whole.map(|(head, items)| (head, items, false))?,
     };
     let written = head_of(head)?;
     if items.len() > MOST_JOBS {
         return Err(BackupProblem::TooFull);
     }
-    let mut backup = Backup { written, jobs: Vec::new(), damaged: Vec::new() };
+    let (jobs, damaged) = (Vec::new(), Vec::new());
+    let mut backup = Backup { written, jobs, damaged, cut_after: None };
     for (item, at) in items.into_iter().zip(1_usize..) {
         let name = item.as_ref().map(|item| name(item, at)).unwrap_or_default();
         let damaged = |problem| Damaged { name: name.clone(), problem };
@@ -174,12 +179,29 @@ pub fn read(text: &str) -> Result<Backup, BackupProblem> {
             Err(damaged) => backup.damaged.push(damaged),
         }
     }
+    if is_cut {
+        let last = backup.jobs.last().ok_or(BackupProblem::CutShort)?;
+        backup.cut_after = Some(Voice::default().say(&last.heading()));
+    }
     Ok(backup)
+}
+
+/// From the bracket before the first thing that a backup says, where other text stands before it.
+/// Looked for byte by byte: the library's search is more code than this is worth.
+fn from_start(text: &str) -> &str {
+    const FIRST: &[u8] = b"\"kind\"";
+    if text.starts_with('{') {
+        return text;
+    }
+    let at = text.as_bytes().windows(FIRST.len()).position(|part| part == FIRST);
+    let before = at.and_then(|at| text.as_bytes().get(..at)).unwrap_or_default();
+    let from = before.iter().rposition(|byte| *byte == b'{');
+    from.and_then(|from| text.get(from..)).unwrap_or(text)
 }
 
 /// The file as JSON: its head, and its jobs unread.
 fn whole(text: &str) -> Result<(Node, Vec<Item>), BackupProblem> {
-    scan::check(text)?;
+    let text = scan::check(text)?;
     let mut top = Node::from_json(text).map_err(BackupProblem::Broken)?;
     let mut items = Vec::new();
     if let Node::Tree(parts) = &mut top
@@ -272,6 +294,20 @@ fn parts_of(node: &Node) -> usize {
 pub fn marks_since(jobs: &[Job], at: i64) -> usize {
     let marks = jobs.iter().flat_map(|job| &job.marks);
     marks.filter(|mark| mark.at.at > at).count()
+}
+
+/// Numbers and days without a backup that are too much to lose with a phone.
+const MANY: usize = 10;
+const LONG: i64 = 14 * 86_400;
+
+/// How many marks no backup has, once they are many or one of them is two weeks old. Times are in
+/// seconds since 1970, `last` that of the last backup.
+pub fn overdue(jobs: &[Job], last: Option<i64>, now: i64) -> Option<usize> {
+    let last = last.unwrap_or(i64::MIN);
+    let since = marks_since(jobs, last);
+    let times = jobs.iter().flat_map(|job| &job.marks).map(|mark| mark.at.at);
+    let is_old = times.filter(|at| *at > last).any(|at| now.saturating_sub(at) >= LONG);
+    (since >= MANY || is_old).then_some(since)
 }
 
 #[cfg(test)]

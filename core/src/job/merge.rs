@@ -25,8 +25,7 @@ use super::mark::Mark;
 use super::refusal::LONGEST_TITLE;
 use super::site::{Gone, Job};
 use super::words as w;
-use crate::say;
-use crate::words::Voice;
+use crate::words::{Phrase, Text, Voice};
 
 /// What becomes of a mark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -48,6 +47,8 @@ pub enum Fate {
 /// A mark by its title, and what becomes of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct MarkFate {
+    /// Its id, as it is there.
+    pub id: String,
     /// Its title, as it is there or, of a removed one, was here.
     pub title: String,
     /// What becomes of it.
@@ -82,6 +83,14 @@ impl Merged {
     /// How many marks have this fate.
     pub fn count(&self, fate: Fate) -> usize {
         self.marks.iter().filter(|mark| mark.fate == fate).count()
+    }
+
+    /// Whether anything changes that a person can see. What one side learns of what the other knows
+    /// can't be seen.
+    pub fn changes(&self) -> bool {
+        let stays = |mark: &MarkFate| matches!(mark.fate, Fate::Here | Fate::StaysGone);
+        let terms = matches!(self.terms, TermsFate::Replaced(_));
+        self.edit.is_some() && (terms || !self.marks.iter().all(stays))
     }
 }
 
@@ -134,7 +143,7 @@ impl Work<'_> {
     }
 
     fn tell(&mut self, mark: &Mark, fate: Fate) {
-        self.marks.push(MarkFate { title: mark.title.clone(), fate });
+        self.marks.push(MarkFate { id: mark.id.clone(), title: mark.title.clone(), fate });
     }
 
     fn terms(&mut self, theirs: Terms) -> TermsFate {
@@ -265,6 +274,12 @@ fn same(one: &Mark, other: &Mark) -> bool {
     one.id == other.id && Mark { clock: other.clock.clone(), ..one.clone() } == *other
 }
 
+/// A mark of a backup as a new one beside what is here, for one that stays out of a merge. As with
+/// [`beside`], making it again makes no other.
+pub(super) fn from_backup(mark: &Mark) -> Mark {
+    Mark { clock: Clock::default(), ..another(mark, &w::FROM_BACKUP) }
+}
+
 /// What a mark says, clock apart.
 fn content(mark: &Mark) -> String {
     let bare = Mark { clock: Clock::default(), ..mark.clone() };
@@ -281,11 +296,19 @@ fn rank(mark: &Mark) -> (i64, String) {
 ///
 /// Its id follows from what it is, so that every device that meets the two makes the same one, and
 /// meeting them again makes no other. For the same reason its title is the same in every language.
-fn beside(mark: &Mark) -> Mark {
-    let title = |title: &str| Voice::default().say(&say!(w::OTHER_VERSION_OF, title));
+pub(super) fn beside(mark: &Mark) -> Mark {
+    Mark { id: id_of(&content(mark)), ..another(mark, &w::OTHER_VERSION_OF) }
+}
+
+/// Under another title, which says where it comes from, and an id that follows from both.
+fn another(mark: &Mark, titled: &'static Phrase) -> Mark {
+    let title = |title: &str| {
+        Voice::default().say(&Text { phrase: titled, args: vec![title.to_owned().into()] })
+    };
     let room = LONGEST_TITLE.saturating_sub(title("").chars().count());
     let cut: String = mark.title.chars().take(room).collect();
-    Mark { id: id_of(&content(mark)), title: title(&cut), ..mark.clone() }
+    let other = Mark { title: title(&cut), ..mark.clone() };
+    Mark { id: id_of(&content(&other)), ..other }
 }
 
 /// Twelve characters that follow from a text: the FNV-1a hash of 64 bits, in digits and letters.

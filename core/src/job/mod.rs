@@ -38,7 +38,7 @@ pub use refusal::{
     LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
 pub use site::{Gone, Job, Spot};
-pub use slots::{Judged, judge, next_slot, revision_of};
+pub use slots::{Judged, judge, may_be_later, next_slot, revision_of};
 pub use stamp::{Civil, Moment, Stamp};
 pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;

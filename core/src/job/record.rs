@@ -173,6 +173,13 @@ pub fn open(text: &str) -> Result<(Head, &str), RecordProblem> {
     if seal(&head, json) == text { Ok((head, json)) } else { Err(RecordProblem::Damaged) }
 }
 
+/// Which writing of a job a damaged record says that it is. Nothing proves it.
+pub fn claimed_revision(text: &str) -> Option<u64> {
+    let mut parts = text.lines().next()?.split(' ');
+    let is_ours = parts.next() == Some(FORMAT) && parts.next()?.parse::<u32>().is_ok();
+    parts.next()?.parse().ok().filter(|_| is_ours)
+}
+
 fn number<T: std::str::FromStr>(text: &str) -> Result<T, RecordProblem> {
     text.parse().map_err(|_| RecordProblem::Damaged)
 }

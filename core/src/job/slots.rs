@@ -55,6 +55,12 @@ pub fn judge(id: &str, copies: &[Option<&str>]) -> Judged {
     judged
 }
 
+/// Whether a copy that can't be read says that it is a later writing than the one that holds: what
+/// was saved last is missing then, if it says so rightly.
+pub fn may_be_later(copy: &str, holds: &Head) -> bool {
+    record::claimed_revision(copy).is_some_and(|revision| revision > holds.revision)
+}
+
 /// The revision of a copy that is whole; 0 where there is none, or none that can be read.
 pub fn revision_of(copy: Option<&str>) -> u64 {
     copy.and_then(|text| record::open(text).ok()).map_or(0, |(head, _)| head.revision)
@@ -102,6 +108,19 @@ mod tests {
         }
         assert_eq!(judge(&id, &[None, None]), Judged::default());
         assert_eq!(judge("other", &[Some(&three)]).bad, [(0, RecordProblem::Foreign)]);
+    }
+
+    #[test]
+    fn a_bad_copy_may_be_later_than_the_one_that_holds() {
+        let (three, four) = (copy(3), copy(4));
+        let torn = &four[..four.len() - 9];
+        let flipped = four.replace("Workshop", "Worksnop");
+        let later = |copy: &str, holds: u64| may_be_later(copy, &Head::new(holds, "phone", 0));
+        assert!(later(torn, 3) && later(&flipped, 3));
+        assert!(!later(torn, 4) && !later(&three, 3));
+        for nothing in ["", "{}", "ledgerboard", "ledgerboard 2", "ledgerboard x 9", "other 2 9"] {
+            assert!(!later(nothing, 0), "{nothing}");
+        }
     }
 
     #[test]

@@ -29,14 +29,17 @@ words! {
     /// A person's own words.
     AS_TYPED = "{0}", es "{0}";
     NO_NAME = "Job without a name";
-    FOREIGN = "This is not a job from here. It was left as it is.";
-    TORN = "This job was cut off while it was written: {1} of {0} bytes are there. Save it as a file, then restore the job from a backup.";
+    FOREIGN = "A job's record that can't be read. It was left as it is.";
+    TORN = "This job was cut off while it was written. Save it as a file, then restore the job from a backup.";
     DAMAGED = "This job was damaged after it was written. Save it as a file, then restore the job from a backup.";
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
     SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}";
 
     /// The title of a mark that was changed on two devices, the second one of the two.
     OTHER_VERSION_OF = "{0} (other version)";
+
+    /// The title of a mark that was brought back beside what is here.
+    FROM_BACKUP = "{0} (from the backup)";
 
     /// Stands in the file itself.
     BACKUP_ABOUT = "Jobs and saved numbers, for safekeeping. To bring them back, open Ledgerboard, go to Jobs, and restore from this file. What is changed in it by hand is taken for damaged.";

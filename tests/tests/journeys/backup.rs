@@ -41,7 +41,10 @@ async fn back_up(page: &Page, to: &Path) -> PathBuf {
     page.goto("#/jobs").await;
     page.keep_downloads(to).await;
     page.tap(saying("Back up all jobs")).await;
-    page.downloaded(to).await
+    let file = page.downloaded(to).await;
+    page.tap(saying("It is there")).await;
+    page.sees(saying("Noted. Keep it somewhere else than on this phone, too.")).await;
+    file
 }
 
 async fn stored(page: &Page) -> String {
@@ -57,7 +60,7 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         page.tap(saying("Make this job")).await;
         save_a_box(page, "Den switch").await;
         page.goto("#/jobs").await;
-        let nowhere = "No backup yet: 1 saved number is on this phone and nowhere else.";
+        let nowhere = "No backup of all jobs has been made on this phone yet: 1 saved number.";
         page.sees(saying(nowhere)).await;
         page.screenshot("backups").await;
         let first = folder();
@@ -85,6 +88,9 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         there.tap(saying("Restore")).await;
         there.sees(saying("Restored.")).await;
         there.sees(saying("Plum Street 4")).await;
+        // The file holds all that is on this phone: it is a backup of it.
+        let last = there.all_texts("section:has(#backups) .quiet").await;
+        assert!(last[0].ends_with("; nothing saved since."), "{last:?}");
         there.tap(saying("Undo")).await;
         there.sees(saying("Taken back.")).await;
         there.misses(saying("Plum Street 4")).await;
@@ -122,7 +128,7 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         retitle(page, "Plum Street 4", "Den switch, south").await;
         page.goto("#/jobs").await;
         page.choose_file("#restore", &changed).await;
-        page.sees(saying("1 number changed here and there: both are kept.")).await;
+        page.sees(saying("1 number changed here and in the file: both are kept.")).await;
         page.tap(saying("Restore")).await;
         page.sees(saying("Restored.")).await;
         page.until("JSON.stringify({...localStorage}).includes('(other version)')").await;
@@ -171,7 +177,7 @@ async fn a_hostile_file_is_refused_with_the_reason_and_changes_nothing() {
             (large, "This file is 200 MB; a backup is never more than 32 MB."),
             (file(&folder, "photo.txt", "not a backup"), "This file is no backup from here."),
             (file(&folder, "page.json", "{<script>"), "This file stops in the middle"),
-            (file(&folder, "half.json", &half), "This file stops in the middle"),
+            (file(&folder, "half.json", &half), "This file stops in the middle: the end"),
             (file(&folder, "deep.json", &deep), "This file holds things that no backup holds"),
             (file(&folder, "newer.json", &newer), "This backup was made by a newer version."),
             (file(&folder, "twice.json", &twice), "The job “Loose notes"),
@@ -268,6 +274,131 @@ async fn a_backup_is_restored_by_keyboard_and_every_target_is_a_thumb_wide() {
         page.tap("main .doors a").await;
         page.sees(saying("Back up this job")).await;
         page.axe().await;
+    })
+    .await;
+}
+
+/// A browser that was given a file may have refused it: nobody but a person knows.
+#[tokio::test]
+async fn a_download_counts_when_a_person_has_seen_it() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "12 Alder St").await;
+        page.tap(saying("Make this job")).await;
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        let nowhere = "No backup of all jobs has been made on this phone yet: 1 saved number.";
+        let (name, _) = page.saves(saying("Back up all jobs")).await;
+        page.sees(saying(&format!("Handed to the browser as {name}. Look in your downloads.")))
+            .await;
+        page.sees(saying(nowhere)).await;
+        page.tap(saying("It is there")).await;
+        page.misses(saying(nowhere)).await;
+        page.tap(saying("12 Alder St")).await;
+        let (name, _) = page.saves(saying("Back up this job")).await;
+        assert!(
+            name.starts_with("ledgerboard-12-Alder-St-20") && name.ends_with(".json"),
+            "{name}"
+        );
+        page.misses(saying("It is there")).await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+    })
+    .await;
+}
+
+/// What the file has and the phone has otherwise is shown with both values, and comes back beside it.
+#[tokio::test]
+async fn what_stays_out_of_a_restore_is_listed_and_comes_back_as_copies() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "12 Alder St").await;
+        page.tap(saying("Make this job")).await;
+        save_a_box(page, "Den switch").await;
+        page.tap(saying("Save as new")).await;
+        page.enter("#mark-title", "Hall switch").await;
+        page.until("JSON.stringify({...localStorage}).includes('Hall switch')").await;
+        let folder = folder();
+        let made = back_up(page, folder.path()).await;
+        page.goto("#/jobs").await;
+        page.tap(saying("12 Alder St")).await;
+        page.tap(saying("Den switch")).await;
+        page.tap(saying("Add 14-3")).await;
+        page.tap(saying("Save over")).await;
+        page.until("document.querySelector('.saved')?.textContent.includes('. Kept twice')").await;
+        let now: String = page.evaluate("document.querySelector('.answer .figure').innerText").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("12 Alder St")).await;
+        page.sees(saying("Hall switch")).await;
+        page.evaluate::<()>("void document.querySelectorAll('.mark details').forEach((it) => { it.open = it.closest('.mark').textContent.includes('Hall switch'); })").await;
+        page.tap(saying("Remove")).await;
+        page.sees(saying("Undo")).await;
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &made).await;
+        page.sees(saying("Nothing to restore")).await;
+        page.sees(saying("2 numbers changed or removed here since: what the file has stays out.")).await;
+        let now = now.split_whitespace().collect::<Vec<_>>().join(" ");
+        page.sees(saying(&format!("Den switch: file 14.0 in³ · here {now}"))).await;
+        page.sees(saying("Hall switch: file 14.0 in³ · removed here")).await;
+        page.misses(saying("Restore")).await;
+        page.screenshot("left-out").await;
+        page.axe().await;
+        page.tap(saying("Bring those back as copies")).await;
+        page.sees(saying("Restored.")).await;
+        page.choose_file("#restore", &made).await;
+        page.sees(saying("Nothing to restore")).await;
+        page.misses(saying("Bring those back as copies")).await;
+        page.reload().await;
+        page.tap(saying("12 Alder St")).await;
+        let mut titles = page.all_texts(".mark-title").await;
+        titles.sort();
+        let want = ["Den switch", "Den switch (from the backup)", "Hall switch (from the backup)"];
+        assert_eq!(titles, want);
+    })
+    .await;
+}
+
+/// As text: out by a tap, through a message that adds to it or cuts it, and in again.
+#[tokio::test]
+async fn a_backup_comes_and_goes_as_text() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        save_a_box(page, "Den switch").await;
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "Plum Street 4").await;
+        page.tap(saying("Make this job")).await;
+        page.sees("#marks").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("As text")).await;
+        let _: bool = page.evaluate("(navigator.clipboard.writeText = async (text) => { window.copied = text; }, true)").await;
+        page.tap(saying("Copy the text")).await;
+        page.sees(saying("Copied. Paste it where you keep it.")).await;
+        let text: String = page.evaluate("window.copied").await;
+        assert!(backup::read(&text).is_ok_and(|backup| backup.jobs.len() == 2), "{text}");
+        for job in [0, 1] {
+            let _ = job;
+            page.goto("#/jobs").await;
+            page.tap("main .doors li:first-child a").await;
+            page.tap(saying("Remove this job")).await;
+            page.sees(saying("Back up first")).await;
+            page.tap(saying("Remove")).await;
+            page.sees(saying("Undo")).await;
+        }
+        page.goto("#/jobs").await;
+        page.tap(saying("Or paste a backup’s text")).await;
+        let paste = async |text: &str| {
+            let text = serde_json::Value::from(text);
+            let _: bool = page.evaluate(&format!("(document.querySelector('#paste').value = {text}, true)")).await;
+            page.tap(saying("Look at it")).await;
+        };
+        paste("Fwd: nothing of ours").await;
+        page.sees(saying("Nothing was changed.")).await;
+        let cut = &text[..text.rfind("{\"record\"").unwrap() + 100];
+        paste(cut).await;
+        page.until("[...document.querySelectorAll('.now')].some((it) => it.textContent.startsWith('The file stops in the middle: what came after ') && it.textContent.endsWith(' is missing.'))").await;
+        page.screenshot("cut-backup").await;
+        paste(&format!("Fwd: our jobs\n\n{text}\n-- \nSent from the van")).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.until("document.querySelectorAll('main .doors a').length === 2").await;
     })
     .await;
 }

@@ -157,3 +157,110 @@ async fn what_is_written_about_a_number_is_not_taken_from_under_the_thumb() {
     })
     .await;
 }
+
+/// From a job's page another number begins, whatever was typed over a saved one before.
+#[tokio::test]
+async fn another_number_for_a_job_stands_for_none_that_is_saved() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "12 Alder St").await;
+        page.tap(saying("Make this job")).await;
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Kitchen switch").await;
+        page.tap(saying("Done")).await;
+        // Typed over and not saved, it says so under its name.
+        page.tap(saying("Add 14-3")).await;
+        page.reads(".head .place", "Kitchen switch Not saved. 12 Alder St").await;
+        let sizes: Vec<f64> = page.evaluate("[...document.querySelectorAll('.bar-buttons .main')].map((it) => it.getBoundingClientRect().height)").await;
+        assert_eq!(sizes.len(), 2, "over, or as new: neither is the lesser");
+        page.until("localStorage['ledgerboard.draft.box-fill'].includes('14-3')").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("12 Alder St")).await;
+        page.tap(saying("Box fill")).await;
+        page.sees(saying("Save to job")).await;
+        page.misses(saying("Save over")).await;
+        page.misses(".head .place").await;
+        page.tap(saying("Save to job")).await;
+        page.sees("#mark-title").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("12 Alder St")).await;
+        page.until("document.querySelectorAll('.mark-title').length === 2").await;
+    })
+    .await;
+}
+
+/// A new number beside the one that is open is one of the same job, whichever the switch shows.
+#[tokio::test]
+async fn a_new_number_goes_to_the_job_of_the_one_that_is_open() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "12 Alder St").await;
+        page.tap(saying("Make this job")).await;
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Kitchen switch").await;
+        page.tap(saying("Done")).await;
+        page.choose(".switch", "Loose notes").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("12 Alder St")).await;
+        page.tap(saying("Kitchen switch")).await;
+        page.tap(saying("Save as new")).await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved twice, in 12 Alder St')").await;
+        page.tap(saying("Undo")).await;
+        page.sees(saying("Taken back: nothing is saved. What you typed stands here.")).await;
+    })
+    .await;
+}
+
+/// How much goes with a job is said before it goes.
+#[tokio::test]
+async fn a_job_is_removed_after_a_question() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        page.sees("#mark-title").await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.tap(saying("Remove this job")).await;
+        page.sees(saying("Remove this job, with 1 saved number?")).await;
+        page.has_focus(saying("Remove this job, with 1 saved number?")).await;
+        page.screenshot("remove-job").await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+        let (_, file) = page.saves(saying("Back up first")).await;
+        assert!(file.contains("\"marks\":[{"), "{file}");
+        page.tap(saying("Leave it")).await;
+        page.sees(".mark-title").await;
+        page.tap(saying("Remove this job")).await;
+        page.tap(saying("Remove")).await;
+        page.tap(saying("Undo")).await;
+        page.sees(".mark-title").await;
+    })
+    .await;
+}
+
+/// One quiet line, once much would be lost with the phone.
+#[tokio::test]
+async fn the_first_page_tells_of_ten_numbers_without_a_backup() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/box-fill").await;
+        page.tap(saying("Save to job")).await;
+        for number in 1..10 {
+            page.tap(saying("Done")).await;
+            if number == 9 {
+                page.goto("#/").await;
+                page.sees(saying("All jobs")).await;
+                page.misses(saying("Back up")).await;
+                page.goto("#/box-fill").await;
+            }
+            page.tap(saying(if number == 9 { "Save to job" } else { "Save as new" })).await;
+        }
+        page.sees("#mark-title").await;
+        page.goto("#/").await;
+        page.sees(saying("10 saved numbers in no backup of this phone.")).await;
+        page.tap(saying("Back up")).await;
+        page.reads("h1", "Jobs").await;
+    })
+    .await;
+}

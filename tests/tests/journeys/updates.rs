@@ -220,7 +220,7 @@ async fn a_look_for_an_update_says_what_came_of_it() {
         let whole = version(page).await;
         page.goto("#/settings").await;
         let words = format!(
-            "This is version {}: the first digits of a hash of all its files.",
+            "Version {}. Phones that show the same letters run the same version.",
             &whole[..8]
         );
         page.sees(saying(&words)).await;

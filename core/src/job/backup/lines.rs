@@ -8,24 +8,37 @@ use crate::wire::Node;
 /// A job that can be looked into, or what is wrong with its line.
 pub(super) type Item = Result<Node, Damaged>;
 
-/// The head as a tree without jobs, and what each line holds. None for a file that isn't laid out
-/// as ours are, or doesn't go to its end: half a file is refused.
-pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>)> {
-    let mut lines = text.trim_end().lines();
+/// The head as a tree without jobs, what each line holds, and whether the file stops in the middle.
+/// Of one that does, a last line that isn't whole is left out. None for a file that isn't laid out
+/// as ours are.
+pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>, bool)> {
+    let mut lines = text.lines();
     let mut head = String::new();
     for line in lines.by_ref().take_while(|line| *line != "\"jobs\":[") {
         head.push_str(line);
     }
     head.push_str("\"jobs\":[]}");
     let head = Node::from_json(&head).ok()?;
-    let whole = lines.next_back() == Some("}") && lines.next_back() == Some("]");
-    whole.then(|| (head, lines.zip(1..).map(|(line, at)| item(line, at)).collect()))
+    let mut items: Vec<Item> = Vec::new();
+    for line in lines {
+        if line == "]" {
+            return Some((head, items, false));
+        }
+        items.push(item(line, items.len() + 1));
+    }
+    // The bracket that is lost of a line may be all that is: the job's own checksum tells.
+    let last = text.lines().next_back().unwrap_or_default();
+    if items.last().is_some_and(Result::is_err) {
+        let number = items.len();
+        items.pop();
+        items.extend(Some(item(&[last, "}"].concat(), number)).filter(Result::is_ok));
+    }
+    Some((head, items, true))
 }
 
 fn item(line: &str, at: usize) -> Item {
     let line = line.trim_end().trim_end_matches(',');
-    let whole =
-        scan::check(line).and_then(|()| Node::from_json(line).map_err(BackupProblem::Broken));
+    let whole = scan::check(line).and_then(|it| Node::from_json(it).map_err(BackupProblem::Broken));
     whole.map_err(|problem| {
         let details = match problem {
             BackupProblem::Broken(details) => details,

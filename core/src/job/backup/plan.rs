@@ -1,10 +1,11 @@
 //! What restoring a backup would change, and doing it so that it can be undone.
 
 use super::super::edit::{Edit, apply};
-use super::super::merge::{Merged, merge};
+use super::super::mark::Mark;
+use super::super::merge::{Fate, Merged, beside, from_backup, merge};
 use super::super::refusal::Refusal;
 use super::super::site::Job;
-use super::super::stamp::Stamp;
+use super::super::stamp::{Moment, Stamp};
 use super::{Backup, Damaged};
 
 /// What would become of one job of the backup.
@@ -14,6 +15,19 @@ pub struct Planned {
     pub job: Job,
     /// What would be done.
     pub change: Change,
+    /// Numbers that the file's would take the place of.
+    pub replaced: Vec<Beside>,
+    /// Numbers of the file that stay out: removed or worked anew here since.
+    pub left_out: Vec<Beside>,
+}
+
+/// A number of the file, and the one that is here.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Beside {
+    /// As the file has it.
+    pub file: Mark,
+    /// As it is here, if it is.
+    pub here: Option<Mark>,
 }
 
 /// What would be done with a job of the backup.
@@ -32,19 +46,50 @@ pub struct Plan {
     pub jobs: Vec<Planned>,
     /// Those that can't be read.
     pub damaged: Vec<Damaged>,
+    /// The last whole job of a file that stops in the middle, by its name.
+    pub cut_after: Option<String>,
+    /// When the file was made.
+    pub made: Moment,
 }
 
 /// What restoring a backup beside these jobs would change. `jobs` are the person's own; the
 /// invented one is never among them.
 pub fn plan(backup: Backup, jobs: &[Job]) -> Plan {
     let planned = |theirs: Job| {
-        let change = match jobs.iter().find(|ours| ours.id == theirs.id) {
-            Some(ours) => Change::Merged(Box::new(merge(ours, &theirs))),
-            None => Change::New,
+        let Some(ours) = jobs.iter().find(|ours| ours.id == theirs.id) else {
+            let (replaced, left_out) = (Vec::new(), Vec::new());
+            return Planned { job: theirs, change: Change::New, replaced, left_out };
         };
-        Planned { job: theirs, change }
+        let merged = merge(ours, &theirs);
+        let (mut replaced, mut left_out) = (Vec::new(), Vec::new());
+        for told in &merged.marks {
+            let Some(file) = theirs.mark(&told.id) else { continue };
+            let here = ours.mark(&told.id);
+            let both = || Beside { file: file.clone(), here: here.cloned() };
+            match told.fate {
+                Fate::Replaced => replaced.push(both()),
+                Fate::StaysGone => left_out.push(both()),
+                Fate::Here if here.is_some_and(|here| !says_the_same(here, file)) => {
+                    left_out.push(both());
+                }
+                _ => {}
+            }
+        }
+        // What was brought back once is here, and so is the second one of two.
+        left_out.retain(|it| {
+            let known = [from_backup(&it.file).id, beside(&it.file).id];
+            known.iter().all(|id| ours.mark(id).is_none())
+        });
+        Planned { change: Change::Merged(Box::new(merged)), job: theirs, replaced, left_out }
     };
-    Plan { jobs: backup.jobs.into_iter().map(planned).collect(), damaged: backup.damaged }
+    let Backup { written, jobs: theirs, damaged, cut_after } = backup;
+    let jobs = theirs.into_iter().map(planned).collect();
+    Plan { jobs, damaged, cut_after, made: written.made }
+}
+
+/// Whether two marks have the same answer from the same input, whatever they are called.
+fn says_the_same(one: &Mark, other: &Mark) -> bool {
+    one.input == other.input && one.kept.agrees(&other.kept)
 }
 
 /// One thing to be done to the jobs.
@@ -69,18 +114,30 @@ impl Step {
 }
 
 impl Plan {
-    /// Whether anything is to be done. Nothing is where all of it is here already.
+    /// Whether anything would change that a person can see. Nothing does where all of it is here
+    /// already, or stays as it is here.
     pub fn changes(&self) -> bool {
         self.jobs.iter().any(|planned| match &planned.change {
             Change::New => true,
-            Change::Merged(merged) => merged.edit.is_some(),
+            Change::Merged(merged) => merged.changes(),
         })
+    }
+
+    /// What brings the numbers that stay out back as new ones, beside what is here.
+    pub fn copies(&self) -> Vec<Step> {
+        let with = self.jobs.iter().filter(|planned| !planned.left_out.is_empty());
+        with.map(|Planned { job, left_out, .. }| {
+            let keep = |it: &Beside| Edit::Keep(from_backup(&it.file));
+            let edits = left_out.iter().map(keep).collect();
+            Step::Change(job.id.clone(), Box::new(Edit::Several(edits)))
+        })
+        .collect()
     }
 
     /// What is to be done.
     pub fn into_steps(self) -> Vec<Step> {
         let mut steps = Vec::new();
-        for Planned { job, change } in self.jobs {
+        for Planned { job, change, .. } in self.jobs {
             match change {
                 Change::New => steps.push(Step::Add(Box::new(job))),
                 Change::Merged(merged) => {

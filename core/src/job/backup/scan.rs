@@ -12,12 +12,13 @@ const AROUND_AN_INPUT: usize = 6;
 /// nothing but `[],[],` would grow to many times its size.
 const LEAST_BYTES: usize = 4;
 
-/// Counts brackets and commas outside of texts.
+/// Counts brackets and commas outside of texts, up to the bracket that closes the first one. Gives
+/// the text up to there: what follows is a signature or the like.
 ///
 /// # Errors
 /// [`BackupProblem::Empty`], [`BackupProblem::Foreign`] where it doesn't begin as a tree,
 /// [`BackupProblem::CutShort`], [`BackupProblem::TooDeep`], [`BackupProblem::TooFull`].
-pub(super) fn check(text: &str) -> Result<(), BackupProblem> {
+pub(super) fn check(text: &str) -> Result<&str, BackupProblem> {
     let text = text.trim();
     if text.is_empty() {
         return Err(BackupProblem::Empty);
@@ -27,7 +28,7 @@ pub(super) fn check(text: &str) -> Result<(), BackupProblem> {
     }
     let (mut depth, mut parts) = (0_usize, 0_usize);
     let (mut in_text, mut escaped) = (false, false);
-    for byte in text.bytes() {
+    for (at, byte) in text.bytes().enumerate() {
         if in_text {
             (in_text, escaped) = (escaped || byte != b'"', !escaped && byte == b'\\');
             continue;
@@ -41,13 +42,15 @@ pub(super) fn check(text: &str) -> Result<(), BackupProblem> {
                     return Err(BackupProblem::TooDeep);
                 }
             }
-            b'}' | b']' => depth = depth.saturating_sub(1),
+            b'}' | b']' if depth <= 1 => {
+                let is_full = parts > 64 + text.len() / LEAST_BYTES;
+                let own = text.get(..=at).unwrap_or(text);
+                return if is_full { Err(BackupProblem::TooFull) } else { Ok(own) };
+            }
+            b'}' | b']' => depth -= 1,
             b',' => parts += 1,
             _ => {}
         }
     }
-    if in_text || depth > 0 {
-        return Err(BackupProblem::CutShort);
-    }
-    if parts > 64 + text.len() / LEAST_BYTES { Err(BackupProblem::TooFull) } else { Ok(()) }
+    Err(BackupProblem::CutShort)
 }

@@ -185,7 +185,7 @@ fn a_hostile_file_is_refused_with_the_reason() {
     let job = text.lines().find(|line| line.starts_with("{\"record\"")).unwrap();
     let twice = with(job, &[job, "\n", job].concat());
     #[rustfmt::skip]
-    let cases: [(&str, String, &str); 17] = [
+    let cases: [(&str, String, &str); 18] = [
         ("empty",          " \n".into(),                           "There is nothing in this file."),
         ("a picture",      "\u{fffd}PNG\r\n".into(),               "This file is no backup from here."),
         ("a page",         "<script>alert(1)</script>".into(),     "This file is no backup from here."),
@@ -193,7 +193,8 @@ fn a_hostile_file_is_refused_with_the_reason() {
         ("other JSON",     "{\"jobs\":[]}".into(),                 "This file is no backup from here."),
         ("not JSON",       "{jobs}".into(),                        "This file can’t be read"),
         ("half of it",     text[..text.len() / 2].into(),          "This file stops in the middle"),
-        ("no end",         text.trim_end()[..text.len() - 3].into(), "This file stops in the middle"),
+        ("no whole job",   text[..text.find("\n,").unwrap_or(text.len() / 3)].into(), "This file stops in the middle"),
+        ("no job",         text[..text.find("{\"record\"").unwrap()].into(), "This file stops in the middle"),
         ("newer",          with("\"schema\":1", "\"schema\":2"),   "This backup was made by a newer version."),
         ("no schema",      with("\"schema\":1", "\"schema\":\"1\""), "This file can’t be read"),
         ("more in it",     with("\"schema\":1", "\"run\":1,\"schema\":1"), "This file can’t be read"),
@@ -217,6 +218,139 @@ fn a_hostile_file_is_refused_with_the_reason() {
          not opened. Pick another one."
     );
     assert!(matches!(read(&" ".repeat(MOST_BYTES + 1)), Err(BackupProblem::TooLarge(_))));
+}
+
+#[test]
+fn of_a_file_that_stops_in_the_middle_the_whole_jobs_are_read() {
+    let all = jobs(&[1, 2, 1]);
+    let text = backup(&all);
+    let starts: Vec<usize> = text.match_indices("{\"record\"").map(|(at, _)| at).collect();
+    let end = text.find("\n]\n}").unwrap();
+    // Up to here, so many jobs are whole.
+    for (to, whole) in [
+        (starts[1] - 1, 1),
+        (starts[1] + 9, 1),
+        (starts[2] - 4, 1),
+        (starts[2] - 3, 2),
+        (starts[2] + 300, 2),
+        (end - 2, 2),
+        // The last bracket of the last job, and then all of it.
+        (end - 1, 3),
+        (end, 3),
+        (end + 2, 3),
+    ] {
+        let back = read(&text[..to]).unwrap_or_else(|problem| panic!("{to}: {problem:?}"));
+        assert_eq!(back.jobs, all[..whole], "{to}");
+        assert_eq!(back.cut_after.as_deref(), Some(&*all[whole - 1].name), "{to}");
+        assert_eq!(back.damaged, [], "{to}");
+    }
+    assert_eq!(read(&text[..end + 4]).unwrap().cut_after, None, "only the line break is missing");
+    assert_eq!(read(&text[..starts[0] + 200]), Err(BackupProblem::CutShort));
+    // What came before the cut and is damaged is named as ever.
+    let spoilt = text.replacen("Workshop", "Workshoq", 1);
+    let back = read(&spoilt[..end - 2]).unwrap();
+    assert_eq!((back.jobs.len(), &*back.damaged[0].name), (1, "Plumb 0"));
+}
+
+#[test]
+fn text_around_a_backup_is_passed_by() {
+    let all = jobs(&[1, 1]);
+    let text = backup(&all);
+    let node = Node::from_json(&text).unwrap();
+    let pretty = serde_json::to_string_pretty(&node).unwrap();
+    for (before, after) in [
+        ("Fwd: our jobs\r\n\r\n", "\n-- \nSent from the van {truck 2}\n"),
+        ("see {this}: ", ""),
+        ("", "\n\nGreetings\n"),
+    ] {
+        for text in [&text, &pretty] {
+            let back = read(&[before, text, after].concat()).unwrap();
+            assert_eq!((back.jobs, back.cut_after), (all.clone(), None), "{before}{after}");
+        }
+        // One spoilt job among them is named, and the signature is no job.
+        let spoilt = text.replacen("\"place\"", "\"place", 1);
+        let back = read(&[before, &spoilt, after].concat()).unwrap();
+        assert_eq!((back.jobs.len(), back.damaged.len()), (1, 1), "{before}{after}");
+        assert_eq!(back.cut_after, None);
+    }
+    for foreign in ["Fwd: {\"jobs\":[]}", "the \"kind\" of thing", "kind {\"kind\":1}"] {
+        assert_eq!(read(foreign), Err(BackupProblem::Foreign), "{foreign}");
+    }
+}
+
+#[test]
+fn what_stays_out_is_told_with_both_values_and_comes_back_as_a_copy() {
+    let there = jobs(&[3]);
+    let text = backup(&there);
+    let mut here = there.clone();
+    let answer = |step: u64, answer: &str| {
+        let mut mark = mark(step);
+        mark.kept.answer = answer.into();
+        mark
+    };
+    let titled = Mark { title: "Called otherwise".into(), ..mark(2) };
+    for edit in [Edit::Change(answer(0, "34 in3")), Edit::Remove(mark(1).id), Edit::Change(titled)]
+    {
+        apply(&mut here[0], edit, &stamp(3)).unwrap();
+    }
+    let before = here.clone();
+    let planned = plan(read(&text).unwrap(), &here);
+    assert!(!planned.changes(), "all of it is known here");
+    let out: Vec<_> = planned.jobs[0].left_out.iter().collect();
+    let says = |mark: &Mark| mark.kept.answer.clone();
+    assert_eq!(out.len(), 2, "a title is no value: {out:?}");
+    assert_eq!(out[0].here.as_ref().map(says).as_deref(), Some("34 in3"));
+    assert_eq!((says(&out[0].file), &out[1].here), (says(&mark(0)), &None));
+
+    let undo = carry_out(&mut here, planned.copies(), &stamp(9)).unwrap();
+    assert_eq!(here[0].marks.len(), 4);
+    let back = here[0].marks.iter().filter(|it| it.title.ends_with(" (from the backup)"));
+    let back: Vec<&Mark> = back.collect();
+    assert_eq!(back.len(), 2);
+    assert!(back.iter().all(|it| before[0].mark(&it.id).is_none() && it.id != mark(1).id));
+    assert_eq!(back.iter().filter(|it| it.kept == mark(0).kept).count(), 2, "the file's values");
+    assert_eq!(here[0].mark(&mark(0).id).map(says).as_deref(), Some("34 in3"), "mine stays");
+    // Once is enough, and a job that was given the copies is merged like any other.
+    let again = plan(read(&text).unwrap(), &here);
+    assert_eq!((again.jobs[0].left_out.len(), again.copies()), (0, Vec::new()));
+    carry_out(&mut here, undo, &stamp(9)).unwrap();
+    assert_eq!(here[0].marks, before[0].marks);
+    // Taken back, it can be brought back again.
+    let again = plan(read(&text).unwrap(), &here);
+    assert_eq!(again.jobs[0].left_out.len(), 2);
+    carry_out(&mut here, again.copies(), &stamp(9)).unwrap();
+    assert_eq!(here[0].marks.len(), 4);
+}
+
+#[test]
+fn a_number_changed_on_both_sides_is_not_left_out_once_both_are_here() {
+    let mut here = jobs(&[1]);
+    let mut there = here.clone();
+    let answer = |answer: &str| {
+        let mut mark = mark(0);
+        mark.kept.answer = answer.into();
+        mark
+    };
+    apply(&mut here[0], Edit::Change(answer("34 in3")), &stamp(2)).unwrap();
+    apply(&mut there[0], Edit::Change(answer("22 in3")), &stamp(3)).unwrap();
+    let text = backup(&there);
+    restored(&text, &mut here);
+    assert_eq!(here[0].marks.len(), 2);
+    let again = plan(read(&text).unwrap(), &here);
+    assert!(!again.changes() && again.jobs[0].left_out.is_empty(), "{again:?}");
+}
+
+#[test]
+fn what_only_clocks_would_learn_is_no_change() {
+    let mut here = jobs(&[1]);
+    let mut there = here.clone();
+    let named = |name: &str| Edit::Describe { name: name.into(), place: String::new() };
+    apply(&mut here[0], named("Mine"), &stamp(2)).unwrap();
+    apply(&mut there[0], named("Theirs"), &stamp(3)).unwrap();
+    let planned = plan(read(&backup(&there)).unwrap(), &here);
+    let Change::Merged(merged) = &planned.jobs[0].change else { panic!("it is here") };
+    assert!(matches!(&merged.terms, TermsFate::Told(_)) && merged.edit.is_some());
+    assert!(!planned.changes());
 }
 
 /// Two thousand million names in one tree would be compared with each other.
@@ -275,6 +409,19 @@ fn a_hundred_jobs_of_two_hundred_numbers_fit() {
     let one = jobs(&[200]);
     let bytes = backup(&one).len();
     assert!(bytes * 100 < MOST_BYTES, "{bytes} bytes");
+}
+
+#[test]
+fn a_backup_is_overdue_by_numbers_or_by_days() {
+    let now = stamp(0).at + 60;
+    assert_eq!(overdue(&jobs(&[5, 4]), None, now), None);
+    assert_eq!(overdue(&jobs(&[5, 5]), None, now), Some(10));
+    assert_eq!(overdue(&jobs(&[5, 5]), Some(stamp(0).at), now), None, "eight are later");
+    let two_weeks = stamp(0).at + 14 * 86_400;
+    assert_eq!(overdue(&jobs(&[1]), None, two_weeks - 1), None);
+    assert_eq!(overdue(&jobs(&[1]), None, two_weeks), Some(1));
+    assert_eq!(overdue(&jobs(&[1]), Some(stamp(0).at), two_weeks), None);
+    assert_eq!(overdue(&[], None, now), None);
 }
 
 #[test]

@@ -158,6 +158,53 @@ async fn one_store_cleared() {
     .await;
 }
 
+/// Where the copies of the last writing are bad and one of before is not, that one holds, and the
+/// page says what that means.
+#[tokio::test]
+async fn an_older_copy_takes_the_place_of_a_later_one() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        let page = &journey.page;
+        save(page, "Den switch").await;
+        page.tap(saying("Done")).await;
+        page.tap(saying("Save as new")).await;
+        is_saved(page, "Saved twice").await;
+        let id = job_id(page).await;
+        let name = format!("ledgerboard.job.{id}");
+        let last = in_local(page, &name).await.expect("a working copy");
+        let slots = [format!("{name}.a"), format!("{name}.b")];
+        page.goto("#/settings").await;
+        let spoil = |text: &str| text.replacen("14.0", "14.1", 1).replacen("\"at\":1", "\"at\":2", 1);
+        put_local(page, &name, &spoil(&last)).await;
+        for slot in &slots {
+            let text = in_mirror(page, slot).await.expect("both slots are written");
+            if text == last {
+                put(page, slot, &spoil(&text)).await;
+            }
+        }
+        page.reload().await;
+        open_job(page).await;
+        assert_eq!(page.all_texts(".mark-title").await.len(), 1, "what was saved last is missing");
+        let told = "[...document.querySelectorAll('p')].some((it) => it.textContent.startsWith('An older copy took its place, saved ') && it.textContent.includes(': what was saved after that may be missing.'))";
+        page.until(told).await;
+        page.screenshot("older-copy").await;
+        // And at the next start, when both stores have the older one whole.
+        page.reload().await;
+        page.until(told).await;
+        page.tap(saying("See what was set aside")).await;
+        page.sees(saying("Set aside")).await;
+        let reasons = page.all_texts(".aside li p").await;
+        assert_eq!(reasons.len(), 2);
+        for reason in &reasons {
+            assert!(reason.starts_with("An older copy took its place, saved "), "{reason}");
+        }
+        let kept: Vec<String> = page
+            .evaluate("Object.keys(localStorage).filter((name) => name.startsWith('ledgerboard.aside.'))")
+            .await;
+        assert!(kept.iter().all(|name| name.contains(".later.") && name.contains(&id)), "{kept:?}");
+    })
+    .await;
+}
+
 /// All copies bad: the bytes stay, the reason is told, they come out as a file, and work goes on.
 #[tokio::test]
 async fn every_copy_of_a_job_bad() {
@@ -179,9 +226,13 @@ async fn every_copy_of_a_job_bad() {
         let reasons = page.all_texts(".aside li p").await;
         assert_eq!(reasons.len(), 3);
         for reason in &reasons {
-            assert!(reason.starts_with("This job was cut off while it was written:"), "{reason}");
+            assert!(reason.starts_with("This job was cut off while it was written."), "{reason}");
         }
         page.screenshot("set-aside").await;
+        page.goto(&format!("#/job/{id}")).await;
+        page.reads("h1", "This job is not on this phone").await;
+        page.tap(saying("See what was set aside")).await;
+        page.sees(saying("Set aside")).await;
         assert_eq!(page.smallest_targets(48).await, [""; 0]);
         assert_eq!(page.axe().await, [""; 0]);
         page.evaluate::<()>(

@@ -80,6 +80,7 @@ async fn a_removed_job_stays_removed_when_killed() {
         journey.page.goto("#/").await;
         open_job(&journey.page).await;
         journey.page.tap(saying("Remove this job")).await;
+        journey.page.tap(saying("Remove")).await;
         journey.page.until("!Object.keys(localStorage).some((it) => it.includes('.job.'))").await;
         journey.browser.kill().await;
         journey.page = journey.browser.open().await;
@@ -121,8 +122,11 @@ async fn a_private_window() {
         save(&journey.page, "Den switch").await;
         open_job(&journey.page).await;
         journey.page.goto("#/jobs").await;
-        journey.page.sees(saying("This browser may clear old pages when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and share what must not be lost.")).await;
+        journey.page.sees(saying("This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.")).await;
         journey.page.screenshot("private-window").await;
+        // As long as nothing is promised, and not only where a number was just saved.
+        journey.page.reload().await;
+        journey.page.sees(saying("This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.")).await;
         journey.browser.close().await;
         journey.page = journey.browser.open().await;
         journey.page.goto("#/jobs").await;

@@ -1,7 +1,7 @@
 //! Stores that the browser refuses, and stores that are full.
 
 use super::{in_mirror, is_saved, job_id, name_it, open_job, save};
-use crate::harness::{Device, Server, journey, saying};
+use crate::harness::{Device, Page, Server, journey, saying};
 
 const NO_LOCAL: &str = "Object.defineProperty(window, 'localStorage', \
     { get() { throw new DOMException('refused', 'SecurityError'); } });";
@@ -18,7 +18,7 @@ const NO_ROOM: &str = "((full) => { \
     window.why ??= Object.getOwnPropertyDescriptor(IDBTransaction.prototype, 'error'); \
     Object.defineProperty(IDBTransaction.prototype, 'error', full ? { configurable: true, \
         get: () => new DOMException('full', 'QuotaExceededError') } : window.why); })";
-const NOTHING: &str = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Share what you need.";
+const NOTHING: &str = "This browser keeps nothing: private mode, or storage is turned off. Work goes on; all is gone when you close the page. Back up what you need.";
 
 #[tokio::test]
 async fn both_stores_blocked() {
@@ -30,8 +30,11 @@ async fn both_stores_blocked() {
         page.tap(saying("Add 14-3")).await;
         page.tap(saying("Save to job")).await;
         page.reads(".saved > span", NOTHING).await;
+        page.sees(saying("Save again")).await;
+        page.misses(saying("Done")).await;
         page.enter("#mark-title", "Den switch").await;
         page.screenshot("both-stores-blocked").await;
+        asks_before_it_goes(page, true).await;
         // What was typed and saved stays on the page for as long as it is open.
         open_job(page).await;
         page.reads(".mark-title", "Den switch").await;
@@ -107,12 +110,20 @@ async fn storage_full() {
         page.tap(saying("Add 14-3")).await;
         page.tap(saying("Save to job")).await;
         page.until("document.querySelector('.saved')?.textContent.startsWith('The phone’s room for this page is full: about 0 KB of 5,120 KB are left. The last change is on this page only, not saved.')").await;
+        page.misses(saying("Done")).await;
+        asks_before_it_goes(page, true).await;
+        let (_, backup) = page.saves(".saved .fault, .saved div button").await;
+        assert!(backup.contains("Den switch") && backup.matches("\"title\"").count() == 2);
+        page.tap(saying("Save again")).await;
+        page.until("document.querySelector('.saved.fault')").await;
         page.sees(".trouble p").await;
         page.screenshot("storage-full").await;
         // What is on the page only can be taken away as a file at once.
         let (_, backup) = page.saves(".trouble button:first-child").await;
         assert!(backup.contains("Den switch") && backup.matches("\"title\"").count() == 2);
         // It is not saved, and the page does not lose it.
+        page.goto("#/jobs").await;
+        page.sees(saying("2 numbers, the last change not saved")).await;
         open_job(page).await;
         assert_eq!(page.all_texts(".mark-title").await.len(), 2);
         let name = format!("ledgerboard.job.{}", job_id(page).await);
@@ -120,18 +131,45 @@ async fn storage_full() {
             let slot = in_mirror(page, &format!("{name}.{slot}")).await.unwrap_or_default();
             assert_eq!(slot.matches("\"title\"").count().min(2), 1, "whole, and of before");
         }
-        // Room again: the next change writes all.
+        // Room again: it is written by itself.
         page.evaluate::<()>("void Object.keys(localStorage).filter((name) => name.startsWith('other.')).forEach((name) => localStorage.removeItem(name))").await;
         page.evaluate::<()>(&format!("void {NO_ROOM}(false)")).await;
-        page.tap(".mark:first-child summary").await;
-        page.enter("#mark-title", "Hall switch").await;
+        page.set_patience(std::time::Duration::from_secs(15));
         page.reads(".held", "Saved twice on this phone.").await;
         page.misses(".trouble p").await;
+        asks_before_it_goes(page, false).await;
         page.reload().await;
-        page.sees(saying("Hall switch")).await;
+        page.sees(".mark-title").await;
         assert_eq!(page.all_texts(".mark-title").await.len(), 2);
     })
     .await;
+}
+
+/// Only the database is full, and local storage takes nothing else: no figure would be true.
+#[tokio::test]
+async fn what_is_full_is_told_only_where_it_is() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        let page = &journey.page;
+        page.before_all("Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); };").await;
+        page.goto("#/box-fill").await;
+        page.evaluate::<()>(&format!("void {NO_ROOM}(true)")).await;
+        page.tap(saying("Save to job")).await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('The phone’s room for this page is full. The last change')").await;
+        // Back on the page there may be room: it is looked at once.
+        page.evaluate::<()>(&format!("void {NO_ROOM}(false)")).await;
+        page.evaluate::<()>("void dispatchEvent(new Event('visibilitychange'))").await;
+        page.set_patience(std::time::Duration::from_secs(5));
+        is_saved(page, "Saved once, in").await;
+        page.sees(saying("Done")).await;
+    })
+    .await;
+}
+
+/// Whether the page asks before it is closed or loaded again.
+async fn asks_before_it_goes(page: &Page, want: bool) {
+    let asks: bool =
+        page.evaluate("!dispatchEvent(new Event('beforeunload', { cancelable: true }))").await;
+    assert_eq!(asks, want);
 }
 
 /// Local storage holds the jobs worked on last; the database holds all of them.

@@ -1,6 +1,6 @@
 //! A record that stops the program does so once.
 
-use super::{open_job, save};
+use super::{job_id, open_job, save};
 use crate::harness::{Device, Server, journey, saying};
 
 /// Stands in for a fault of the program that one record brings out: whatever shows this text traps.
@@ -49,6 +49,37 @@ async fn a_record_that_stops_the_page_stops_it_once() {
         open_job(page).await;
         page.reads(".mark-title", "Poison").await;
         page.reads(".held", "Saved twice on this phone.").await;
+    })
+    .await;
+}
+
+/// Two tabs of one browser start together: what the other is just opening has stopped nothing.
+#[tokio::test]
+async fn what_another_tab_is_opening_is_not_shut() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        let page = &journey.page;
+        save(page, "Den switch").await;
+        open_job(page).await;
+        let job = format!("ledgerboard.job.{}", job_id(page).await);
+        let note = "ledgerboard.opening.another";
+        let noted = async |ago: u32| {
+            page.evaluate::<()>(&format!(
+                "localStorage.setItem('{note}', `${{Math.floor(Date.now() / 1000) - {ago}}} {job}`)"
+            ))
+            .await;
+            page.reload().await;
+        };
+        noted(2).await;
+        page.reads(".mark-title", "Den switch").await;
+        page.until(&format!("localStorage.getItem('{note}')")).await;
+        // One that nobody took away: that tab has stopped.
+        noted(60).await;
+        page.reads("h1", "The page stopped here the last time").await;
+        page.until(&format!("localStorage.getItem('{note}') === null")).await;
+        page.tap(saying("Open it all the same")).await;
+        page.reads(".mark-title", "Den switch").await;
+        page.until("!Object.keys(localStorage).some((it) => it.startsWith('ledgerboard.opening'))")
+            .await;
     })
     .await;
 }

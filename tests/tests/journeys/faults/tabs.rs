@@ -139,7 +139,8 @@ async fn two_tabs_save_over_one_mark() {
         for (page, more) in [(&journey.page, "Add 14-3"), (&other, "Add 12-2")] {
             page.tap(saying(more)).await;
             page.tap(saying("Save over")).await;
-            is_saved(page, "Saved over, twice").await;
+            page.until("document.querySelector('.saved')?.textContent.includes('. Kept twice')")
+                .await;
         }
         open_job(&other).await;
         other.until("document.querySelectorAll('.mark-title').length === 2").await;
@@ -158,12 +159,50 @@ async fn a_job_removed_in_one_tab_goes_from_the_other() {
         other.goto("#/").await;
         open_job(&other).await;
         open_job(&journey.page).await;
+        // A number of it stands open in the other tab too.
+        let third = journey.browser.new_tab().await;
+        third.goto("#/").await;
+        open_job(&third).await;
+        third.tap("a.mark-line").await;
+        third.sees(saying("Save over")).await;
         journey.page.tap(saying("Remove this job")).await;
+        journey.page.tap(saying("Remove")).await;
         journey.page.sees(saying("Undo")).await;
         other.reads("h1", "This job is not on this phone").await;
+        third
+            .sees(saying(
+                "The job that this was for is no longer here. Save puts it in Loose notes.",
+            ))
+            .await;
+        third.sees(saying("Save to job")).await;
         journey.page.tap(saying("Undo")).await;
         journey.page.reads(".mark-title", "first").await;
         other.reads(".mark-title", "first").await;
+        third.sees(saying("Save over")).await;
+    })
+    .await;
+}
+
+/// Saved all the same, it is a new number of the same job, and that was said before.
+#[tokio::test]
+async fn a_number_removed_in_one_tab_is_told_in_the_other() {
+    journey(Server::start("/"), Device::Phone, async |journey| {
+        save(&journey.page, "first").await;
+        let other = journey.browser.new_tab().await;
+        other.goto("#/").await;
+        open_job(&other).await;
+        other.tap("a.mark-line").await;
+        other.sees(saying("Save over")).await;
+        open_job(&journey.page).await;
+        journey.page.tap(".mark summary").await;
+        journey.page.tap(saying("Remove")).await;
+        journey.page.sees(saying("Undo")).await;
+        other
+            .sees(saying("This number was removed in another tab. Save keeps it as a new one."))
+            .await;
+        other.tap(saying("Save to job")).await;
+        is_saved(&other, "Saved twice").await;
+        journey.page.until("document.querySelectorAll('a.mark-line').length === 1").await;
     })
     .await;
 }
