@@ -76,7 +76,7 @@ async fn a_box_is_worked_by_keyboard_at_a_desk() {
         page.goto("").await;
         page.sees(saying("Box fill")).await;
         page.press("Tab").await;
-        for _ in 0..8 {
+        for _ in 0..40 {
             let on: String = page.evaluate("document.activeElement.textContent").await;
             if on.contains("Box fill") {
                 break;
