@@ -318,8 +318,7 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
                     let copy = backup::first(desk, None, &w::BACK_UP);
                     return Piece::all([button(&w::SAVE_AGAIN).tap(again), copy]);
                 }
-                let undo = undo.clone();
-                let undo = button(&w::UNDO).tap(move || undo());
+                let undo = button(&w::UNDO).tap(undo.clone());
                 Piece::all([undo, button(&w::DONE).tap(finish)])
             }))
             .into()
