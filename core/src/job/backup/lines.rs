@@ -20,9 +20,9 @@ pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>, bool)> {
     head.push_str("\"jobs\":[]}");
     let head = Node::from_json(&head).ok()?;
     let mut items: Vec<Item> = Vec::new();
-    for line in lines {
+    while let Some(line) = lines.next() {
         if line == "]" {
-            return Some((head, items, false));
+            return Some((head, items, lines.next() != Some("}")));
         }
         items.push(item(line, items.len() + 1));
     }
