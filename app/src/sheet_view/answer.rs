@@ -123,7 +123,8 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     let silent = aside && worked.standing == Standing::NotNeeded;
     let verdict =
         (!silent).then(|| el("p").class("answer-verdict").with(sign).text(" ").with(reason));
-    let rule = decisive.map(|check| margin_rule(check, voice.units));
+    let rule = decisive.filter(|check| check.has_scale());
+    let rule = rule.map(|check| margin_rule(check, voice.units));
     Piece::all([Some(line), verdict, rule])
 }
 

@@ -5,7 +5,7 @@ use crate::elements::{El, el};
 use crate::words as w;
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::Check;
+use ledgerboard_core::sheet::{Check, Verdict};
 use ledgerboard_core::words::Voice;
 
 pub(super) fn checks(worked: &Worked, voice: Voice) -> El {
@@ -13,6 +13,8 @@ pub(super) fn checks(worked: &Worked, voice: Voice) -> El {
 }
 
 fn one(check: &Check, voice: Voice) -> El {
+    // What is banned is asked about or not there: nothing of it is to spare.
+    let says_spare = check.has_scale() || check.verdict == Verdict::Over;
     let clause = say!(w::PAIR, check.source.clause, check.source.says);
     el("li")
         .class("check")
@@ -23,8 +25,8 @@ fn one(check: &Check, voice: Voice) -> El {
                 .text(" ")
                 .with(verdict(check.verdict, check.word())),
         )
-        .with(margin_rule(check, voice.units))
-        .with(el("p").text(&voice.say(&spare(check))))
+        .with(check.has_scale().then(|| margin_rule(check, voice.units)))
+        .with(says_spare.then(|| el("p").text(&voice.say(&spare(check)))))
         .with(check.note.as_ref().map(|note| el("p").text(&voice.say(note))))
         .with(el("p").class("quiet").text(&voice.say(&clause)))
 }

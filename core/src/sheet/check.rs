@@ -81,6 +81,11 @@ pub struct Check {
 }
 
 impl Check {
+    /// Whether there is a scale to be near to its limit on: not under a ban, whose limit is nothing.
+    pub fn has_scale(&self) -> bool {
+        self.sense == Sense::AtLeast || self.limit.raw() != 0
+    }
+
     /// How much is to spare; below zero past the limit.
     pub fn margin(&self) -> Amount {
         let (most, least) = match self.sense {

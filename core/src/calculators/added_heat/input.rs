@@ -2,7 +2,7 @@
 
 use super::words as w;
 use crate::choice;
-use crate::fields::{Kind, Row, Span, When, row};
+use crate::fields::{Form, Kind, Row, Span, When, row};
 use crate::form;
 use crate::measure::{Area, Measure, Unit, Volume, unit};
 use crate::rules::residential::blown::{Board, Fill};
@@ -60,16 +60,22 @@ const FOOT: Volume = Volume::hundredths(172_800);
 const COUNTED: When = When::Yes("count");
 const FILLED: When = When::IsNot("kind", &["not-said"]);
 
+const PASSES: When = When::IsNot("behind", &["heated"]);
+
 form! {
-    /// How well a wall holds heat.
+    /// What is behind a wall, and how well it holds heat.
     pub struct Holds {
+        /// What is behind it.
+        behind: Behind, row(&w::BEHIND, &w::NOTHING, Kind::Choice(Behind::PICKS));
+        /// So much of it is beside heated rooms.
+        inside: Option<Area>, area(&w::INSIDE, &w::INSIDE_HINT, true).when(PASSES);
         /// How it is told.
-        by: By, row(&w::BY, &w::NOTHING, Kind::Choice(By::PICKS));
+        by: By, row(&w::BY, &w::NOTHING, Kind::Choice(By::PICKS)).when(PASSES);
         /// R.
-        r: Option<Measure>, r(&w::R, &w::R_HINT).when(When::Is("by", &["r"]));
+        r: Option<Measure>, r(&w::R, &w::R_HINT).when(When::All(&[PASSES, When::Is("by", &["r"])]));
         /// U.
         u: Option<Measure>, row(&w::U, &w::NOTHING, measure(&unit::U_VALUE, (0, 200), &w::WHY_U, false))
-            .when(When::Is("by", &["u"]));
+            .when(When::All(&[PASSES, When::Is("by", &["u"])]));
     }
 }
 
@@ -112,11 +118,8 @@ form! {
     pub struct Input {
         /// The new wall.
         wall: Option<Area>, area(&w::WALL, &w::WALL_HINT, false);
-        /// What is behind it.
-        behind: Behind, row(&w::BEHIND, &w::NOTHING, Kind::Choice(Behind::PICKS));
-        /// How well it holds heat.
-        holds: Holds = Holds::blank(), row(&w::HOLDS, &w::NOTHING, Kind::Group(Holds::ROWS))
-            .when(When::IsNot("behind", &["heated"]));
+        /// What is behind it, and how well it holds heat.
+        holds: Holds = Holds::blank(), row(&w::HOLDS, &w::HOLDS_HINT, Kind::Group(Holds::ROWS));
         /// The new air.
         air: Option<Volume>, row(&w::AIR, &w::AIR_HINT, Kind::Room(Span {
             least: Volume::ZERO, most: FOOT.times(1_000_000), why: &w::WHY_AREA, common: &[], optional: false,
@@ -138,7 +141,7 @@ form! {
     }
     sample {
         wall: Some(Area::square_feet(32)),
-        holds: Holds { by: By::U, r: None, u: Some(Measure::new(&unit::U_VALUE, 82_000)) },
+        holds: Holds { by: By::U, u: Some(Measure::new(&unit::U_VALUE, 82_000)), ..Holds::blank() },
         air: Some(FOOT.times(252)),
         heating: Some(Measure::whole(&unit::DEGREES, 60)),
         cooling: Some(Measure::whole(&unit::DEGREES, 20)),

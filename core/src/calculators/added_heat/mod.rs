@@ -13,6 +13,7 @@ pub use season::Season;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Unit, unit};
+use crate::say;
 use crate::sheet::{Expr, Fault, Faults, Sheet, Value};
 use crate::words::{Amount, Phrase};
 use words as w;
@@ -74,15 +75,21 @@ impl Calculator for AddedHeat {
 /// - Depth: R ÷ R an inch; weight: depth × density.
 ///
 /// # Errors
-/// A wall to the outside or an attic without its R or U.
+/// A wall to the outside or an attic without its R or U; more of it inside than there is.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let (path, label, given) = match input.holds.by {
         By::R => ("holds.r", &w::R, input.holds.r),
         By::U => ("holds.u", &w::U, input.holds.u),
     };
-    if given.is_none() && input.behind != Behind::Heated {
+    if given.is_none() && input.holds.behind != Behind::Heated {
         let (path, given) = (path.to_owned(), String::new());
         return Err(vec![Fault { path, label, given, says: (&w::NEEDED).into() }]);
+    }
+    let (wall, inside) = (input.wall.unwrap_or_default(), input.holds.inside.unwrap_or_default());
+    if inside > wall {
+        let (path, given) = ("holds.inside".to_owned(), inside.exact());
+        let says = say!(w::MORE_INSIDE, wall);
+        return Err(vec![Fault { path, label: &w::INSIDE, given, says }]);
     }
     let season = |degrees: Measure, supply| season::season(input, degrees, supply);
     let none = Measure::whole(&unit::DEGREES, 0);

@@ -10,7 +10,7 @@ use crate::sheet::Expr;
 pub struct Season {
     /// The difference that it is worked for.
     pub degrees: Measure,
-    /// `area × U × difference`, or `÷ R`; nothing beside a heated room.
+    /// `area × U × difference`, or `÷ R`, of what isn't beside a heated room.
     pub wall: Measure,
     /// `0.018 × volume × changes × difference`.
     pub air: Measure,
@@ -38,8 +38,12 @@ pub(super) fn season(input: &Input, degrees: Measure, supply: Option<Measure>) -
 /// What goes through the wall; none beside a heated room.
 pub(super) fn wall(input: &Input, degrees: Measure) -> Option<Expr> {
     let area = Expr::area(input.wall.unwrap_or_default());
+    let area = match input.holds.inside {
+        Some(inside) if inside > Area::ZERO => area.less(Expr::area(inside)),
+        _ => area,
+    };
     let passes = area.times(Expr::measure(degrees));
-    let passes = match (input.behind, input.holds.by) {
+    let passes = match (input.holds.behind, input.holds.by) {
         (Behind::Heated, _) => return None,
         (_, By::R) => passes.over(Expr::measure(input.holds.r?)),
         (_, By::U) => passes.times(Expr::measure(input.holds.u?)),
@@ -72,6 +76,13 @@ pub(super) fn total(wall: Measure, air: Measure, ceiling: Option<Measure>) -> Ex
     let mut parts = vec![Expr::measure(wall), Expr::measure(air)];
     parts.extend(ceiling.map(Expr::measure));
     Expr::Sum(parts).told_in(&unit::BTUH)
+}
+
+/// The same where it is less than nothing, told as what is saved.
+pub(super) fn saved(it: &Season) -> Option<Expr> {
+    let ceiling = it.ceiling.filter(|_| it.total.millionths() < 0)?;
+    let saved = Expr::measure(ceiling.of_same(-ceiling.millionths()));
+    Some(saved.less(Expr::measure(it.wall)).less(Expr::measure(it.air)).told_in(&unit::BTUH))
 }
 
 pub(super) fn cfm(total: Measure, supply: Measure) -> Expr {

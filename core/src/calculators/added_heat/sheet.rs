@@ -12,8 +12,9 @@ use crate::sheet::{
 };
 use crate::words::{Amount, Arg, Phrase, Text};
 
-/// The keys and names of a season's figures: wall, air, ceiling, all, air from the register.
-type Names = [(&'static str, &'static Phrase); 5];
+/// The keys and names of a season's figures: wall, air, ceiling, all, air from the register, and
+/// what is saved where all comes to less.
+type Names = [(&'static str, &'static Phrase); 6];
 
 const HEATING: Names = [
     ("heat-wall", &w::HEAT_WALL),
@@ -21,6 +22,7 @@ const HEATING: Names = [
     ("heat-ceiling", &w::HEAT_CEILING),
     ("heat", &w::HEAT),
     ("heat-cfm", &w::HEAT_CFM),
+    ("heat-less", &w::HEAT_LESS),
 ];
 const COOLING: Names = [
     ("cool-wall", &w::COOL_WALL),
@@ -28,12 +30,13 @@ const COOLING: Names = [
     ("cool-ceiling", &w::COOL_CEILING),
     ("cool", &w::COOL),
     ("cool-cfm", &w::COOL_CFM),
+    ("cool-less", &w::COOL_LESS),
 ];
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let (key, name) = HEATING[3];
+    let ((key, name), total) = whole(HEATING, &answer.heating);
     Sheet {
-        headline: figure(key, name, answer.heating.total.into()),
+        headline: figure(key, name, total.into()),
         lead: None,
         next: None,
         figures: figures(answer),
@@ -52,6 +55,12 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
     Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
+/// What all comes to, more or less, by its name and without a sign.
+fn whole(names: Names, it: &Season) -> ((&'static str, &'static Phrase), Measure) {
+    let less = it.total.millionths() < 0;
+    if less { (names[5], it.total.of_same(-it.total.millionths())) } else { (names[3], it.total) }
+}
+
 fn figures(answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, amount: Option<Amount>| {
@@ -59,13 +68,18 @@ fn figures(answer: &Answer) -> Vec<Figure> {
     };
     for (names, season) in [(HEATING, Some(answer.heating)), (COOLING, answer.cooling)] {
         let Some(season) = season else { continue };
-        let Season { wall, air, ceiling, total, cfm, .. } = season;
-        let parts = [Some(wall), Some(air), ceiling, Some(total), cfm];
-        for ((key, name), measure) in names.into_iter().zip(parts) {
-            // The headline has its own place.
-            if key != HEATING[3].0 {
-                add(key, name, measure.map(Amount::Measure));
-            }
+        let (all, total) = whole(names, &season);
+        let Season { wall, air, ceiling, cfm, .. } = season;
+        // The headline has its own place.
+        let total = (names[3] != HEATING[3]).then_some(total);
+        for ((key, name), measure) in [
+            (names[0], Some(wall)),
+            (names[1], Some(air)),
+            (names[2], ceiling),
+            (all, total),
+            (names[4], cfm),
+        ] {
+            add(key, name, measure.map(Amount::Measure));
         }
     }
     if let Some(depth) = answer.depth {
@@ -110,7 +124,10 @@ impl Steps {
         self.add(names[0], Some(&THROUGH), season::wall(input, degrees));
         self.add(names[1], Some(&AIR), Some(season::air(input, degrees)));
         self.add(names[2], Some(&THROUGH), season::ceiling(input, degrees));
-        self.add(names[3], None, Some(season::total(it.wall, it.air, it.ceiling)));
+        match season::saved(it) {
+            Some(saved) => self.add(names[5], None, Some(saved)),
+            None => self.add(names[3], None, Some(season::total(it.wall, it.air, it.ceiling))),
+        }
         let cfm = it.cfm.and(supply).map(|supply| season::cfm(it.total, supply));
         self.add(names[4], Some(&AIR), cfm);
     }

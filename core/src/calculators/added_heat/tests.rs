@@ -60,14 +60,15 @@ fn the_sample_is_worked_as_by_hand() {
 #[test]
 fn a_wall_may_be_told_by_its_r_and_a_heated_room_takes_nothing() {
     let input = Input {
-        holds: Holds { by: By::R, r: r(2_000), u: None },
+        holds: Holds { by: By::R, r: r(2_000), ..Holds::blank() },
         wall: feet(40),
         ..Input::sample()
     };
     assert_eq!(worked(&input).heating.wall, btuh(120_000_000));
-    let attic = Input { behind: Behind::Attic, ..input.clone() };
+    let behind = |behind| Input { holds: Holds { behind, ..input.holds.clone() }, ..input.clone() };
+    let attic = behind(Behind::Attic);
     assert_eq!(worked(&attic), worked(&input));
-    let heated = Input { behind: Behind::Heated, ..input };
+    let heated = behind(Behind::Heated);
     assert_eq!(worked(&heated).heating.wall, btuh(0));
     assert_eq!(worked(&heated).heating.total, btuh(136_080_000));
 }
@@ -94,8 +95,8 @@ fn a_ceiling_that_is_insulated_gives_heat_back() {
 fn a_wall_without_its_r_is_asked_for_it_unless_it_takes_nothing() {
     let read = |behind: &str| {
         let mut node = Input::sample().write_parts();
-        node.put("behind", Node::text(behind));
         node.put("holds", Node::EMPTY);
+        node.put("holds.behind", Node::text(behind));
         Reader::form::<Input>(&node, Units::Customary).and_then(|(input, _)| solve(&input))
     };
     assert_eq!(read("outside").unwrap_err()[0].path, "holds.r");
@@ -192,7 +193,11 @@ prop_compose! {
         let degrees = |hundredths| Measure::hundredths(&unit::DEGREES, hundredths);
         Input {
             wall: feet(wall),
-            holds: Holds { by: By::U, r: None, u: Some(Measure::hundredths(&unit::U_VALUE, u)) },
+            holds: Holds {
+                by: By::U,
+                u: Some(Measure::hundredths(&unit::U_VALUE, u)),
+                ..Holds::blank()
+            },
             air: Some(Volume::hundredths(172_800).times(air)),
             changes: Measure::hundredths(&unit::PER_HOUR, changes),
             heating: Some(degrees(heating)),

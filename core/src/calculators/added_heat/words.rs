@@ -8,13 +8,16 @@ words! {
     NOTHING = "";
 
     WALL = "Raised wall";
-    WALL_HINT = "Only what is new: take it from the raised ceiling.";
+    WALL_HINT = "Only what is new: take it whole from the raised ceiling.";
     WHY_AREA = "larger than that, work it in parts.";
     BEHIND = "Behind it";
     OUTSIDE = "Outside";
     ATTIC = "An attic";
     HEATED = "A heated room";
-    HOLDS = "How well it holds heat";
+    INSIDE = "Of it, beside heated rooms";
+    INSIDE_HINT = "Partitions take nothing: it comes off. Empty: none.";
+    HOLDS = "What the wall holds back";
+    HOLDS_HINT = "What is behind it, and its R or U.";
     BY = "Told by its";
     BY_R = "R";
     BY_U = "U, of the whole wall";
@@ -62,11 +65,13 @@ words! {
     BOARD = "Ceiling board";
 
     HEAT = "More heat, in winter";
+    HEAT_LESS = "Less heat, in winter";
     HEAT_WALL = "Through the wall, in winter";
     HEAT_AIR = "With the air, in winter";
     HEAT_CEILING = "Through the ceiling, more or less, in winter";
     HEAT_CFM = "Warm air for it";
     COOL = "More heat, in summer";
+    COOL_LESS = "Less heat, in summer";
     COOL_WALL = "Through the wall, in summer";
     COOL_AIR = "With the air, in summer";
     COOL_CEILING = "Through the ceiling, more or less, in summer";
@@ -85,6 +90,7 @@ words! {
     FROM_MEMORY = "{0}, from memory: ask";
     JUST = "{0}";
 
+    MORE_INSIDE = "It has to be no more than the raised wall: {0}.";
     NEEDED = "Needed, unless a heated room is behind the wall.";
 
     M_FILL = "Blown insulation, {0} deep, settled";

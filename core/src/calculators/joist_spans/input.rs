@@ -35,7 +35,8 @@ form! {
         attic: Attic, row(&w::ATTIC, &w::ATTIC_HINT, Kind::Choice(Attic::PICKS));
         /// Bearing to bearing.
         span: Length, row(&w::SPAN, &w::SPAN_HINT, Kind::Length(Span {
-            least: Length::inches(12, 1),
+            // No less than 3 ft: a bare 13 is inches.
+            least: Length::inches(36, 1),
             most: Length::inches(480, 1),
             why: &w::WHY_SPAN,
             common: &[],

@@ -46,7 +46,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
         path(Line::Seen, &head, Surface::Open, means);
     };
     if worst.point.is_some() {
-        let x = left.plus(input.point_at);
+        let x = left.plus(input.point_at());
         arrow(x, line.minus(points.max(px(6))), line, &w::POINT_ARROW);
     }
     let under = line.plus(px(3));
@@ -58,7 +58,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
     };
     label(PAGE / 2, px(10), Anchor::Middle, say!(w::ROW, worst.line));
     if let Some(point) = worst.point {
-        label(PAGE / 2, px(26), Anchor::Middle, say!(w::LABEL_POINT, point, input.point_at));
+        label(PAGE / 2, px(26), Anchor::Middle, say!(w::LABEL_POINT, point, input.point_at()));
     }
     let foot = under.plus(px(66));
     label(8, foot, Anchor::Start, say!(w::ROW, worst.left));
@@ -71,7 +71,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
 
     let mut twin = vec![say!(w::TWIN, input.span, worst.line, worst.of.sum)];
     if let Some(point) = worst.point {
-        twin.push(say!(w::TWIN_POINT, point, input.point_at));
+        twin.push(say!(w::TWIN_POINT, point, input.point_at()));
     }
     twin.push(say!(w::TWIN_ENDS, worst.left, worst.right));
     Some(Drawing {

@@ -10,8 +10,8 @@ mod words;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::unit::{NUMBER, PLF, POUND, PSI};
-use crate::measure::{Length, Measure};
+use crate::measure::unit::{NUMBER, PLF, POUND, PSF, PSI};
+use crate::measure::{Length, Measure, Unit};
 use crate::rules::framing::bearing::{ACROSS_GRAIN, LEAST_BEARING, On};
 use crate::rules::framing::design_loads::{
     self as rule, BEAM_ENDS, COMBINATIONS, Combination, DEAD_LOADS, HALF_SPANS, LIVE_LOADS,
@@ -20,7 +20,7 @@ use crate::rules::framing::design_loads::{
 use crate::say;
 use crate::sheet::{Expr, Fault, Faults, Sheet, Step, Steps};
 use crate::words::{Amount, Phrase, Text};
-pub use input::{Input, PointKind};
+pub use input::{Input, PointKind, Post, Rests};
 use words as w;
 
 /// The calculator.
@@ -126,20 +126,26 @@ impl Calculator for Loads {
 ///   evenly loaded.
 ///
 /// # Errors
-/// Joists that run through on one side only, a point past the beam's end, or no load at all, at
-/// their fields.
+/// Joists that run through on one side only, a point past the beam's end or not told, shoring of
+/// no joists, or no load at all, at their fields.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let fault = |path: &str, label, given: String, says| {
         Err(vec![Fault { path: path.to_owned(), label, given, says }])
     };
-    if input.through && input.left.min(input.right) == Length::ZERO {
+    let given = input.left.map(Length::exact).unwrap_or_default();
+    if input.through && (input.left.is_none() || input.right.is_none()) {
         return fault("through", &w::THROUGH, "yes".to_owned(), say!(w::ONE_SIDE));
     }
-    if input.point && input.point_at > input.span {
-        let given = input.point_at.exact();
-        return fault("point_at", &w::POINT_AT, given, say!(w::PAST_END, input.span));
+    if input.shoring && input.left.is_none() && input.right.is_none() {
+        return fault("left", &w::LEFT, given, say!(w::SHORE_WHAT));
     }
-    let given = input.left.exact();
+    if input.point && input.post.load.is_none() {
+        return fault("post.load", &w::POINT_LOAD, String::new(), say!(w::POINT_NEEDED));
+    }
+    if input.point && input.point_at() > input.span {
+        let given = input.point_at().exact();
+        return fault("post.at", &w::POINT_AT, given, say!(w::PAST_END, input.span));
+    }
     match worked(input) {
         Some(answer) if answer.ends.iter().any(|end| end.millionths() > 0) => Ok(answer),
         Some(_) => fault("left", &w::LEFT, given, say!(w::NO_LOAD)),
@@ -147,9 +153,19 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     }
 }
 
+impl Input {
+    fn point_at(&self) -> Length {
+        self.post.at.unwrap_or_default()
+    }
+}
+
+fn asked(measure: Option<Measure>, unit: &'static Unit) -> Measure {
+    measure.unwrap_or(Measure::whole(unit, 0))
+}
+
 fn worked(input: &Input) -> Option<Answer> {
     let mut steps = Steps::default();
-    let (left, right) = (Expr::length(input.left), Expr::length(input.right));
+    let [left, right] = [input.left, input.right].map(|it| Expr::length(it.unwrap_or_default()));
     let half = Expr::Sum(vec![left.clone(), right.clone()]).over(Expr::count(2));
     let tributary = steps.length("tributary", &w::TRIBUTARY, Some(&HALF_SPANS), half)?;
     let (mut width, mut factor) = (tributary, None);
@@ -170,7 +186,7 @@ fn worked(input: &Input) -> Option<Answer> {
     // Under the sheet's own name for it, so that its working ends in its answer.
     let worst = Expr::Most(sums.iter().map(|sum| Expr::measure(sum.line)).collect());
     let line = steps.measure("line", &w::LINE, Some(&COMBINATIONS), &PLF, worst)?;
-    let bearing = match input.on {
+    let bearing = match input.bearing.on {
         On::NotAsked => None,
         on => Some(bearing(input, on, ends[0].max(ends[1]), &mut steps)?),
     };
@@ -181,15 +197,15 @@ fn worked(input: &Input) -> Option<Answer> {
             (input.right, "shore-right", &w::SHORE_RIGHT, "post-right", &w::POST_RIGHT),
         ];
         for (at, (span, key, name, post_key, post_name)) in sides.into_iter().enumerate() {
-            if span > Length::ZERO {
-                let load =
-                    Expr::Sum(vec![Expr::measure(input.shore_dead), Expr::measure(input.work)]);
+            if let Some(span) = span {
+                let load = [input.shore_dead, input.work];
+                let load = Expr::Sum(load.map(|it| Expr::measure(asked(it, &PSF))).into());
                 let mut line = load.times(Expr::length(span)).over(Expr::count(2));
                 if let Some(factor) = factor {
                     line = line.times(Expr::measure(factor));
                 }
                 let line = steps.measure(key, name, Some(&SHORING), &PLF, line)?;
-                let post = Expr::measure(line).times(Expr::length(input.posts));
+                let post = Expr::measure(line).times(Expr::length(input.posts.unwrap_or_default()));
                 let post = steps.measure(post_key, post_name, Some(&SHORING), &POUND, post)?;
                 shores[at] = Some(Shore { line, post });
             }
@@ -201,9 +217,10 @@ fn worked(input: &Input) -> Option<Answer> {
 /// Dead, live and the roof's on a foot.
 fn lines(input: &Input, width: Length, steps: &mut Steps) -> Option<[Measure; 3]> {
     let on = |load: Measure, wide: Length| Expr::measure(load).times(Expr::length(wide));
+    let roof_wide = input.roof_wide.unwrap_or_default();
     let mut dead = vec![on(input.dead, width)];
     if input.roof {
-        dead.push(on(input.roof_dead, input.roof_wide));
+        dead.push(on(asked(input.roof_dead, &PSF), roof_wide));
     }
     for more in [input.wall, input.beam] {
         if more.millionths() > 0 {
@@ -215,7 +232,7 @@ fn lines(input: &Input, width: Length, steps: &mut Steps) -> Option<[Measure; 3]
         steps.measure("live", &w::LIVE_LINE, Some(&LIVE_LOADS), &PLF, on(input.live, width))?;
     let mut roof = Measure::whole(&PLF, 0);
     if input.roof {
-        let load = on(input.roof_live, input.roof_wide);
+        let load = on(asked(input.roof_live, &PSF), roof_wide);
         roof = steps.measure("roof", &w::ROOF_LINE, Some(&LIVE_LOADS), &PLF, load)?;
     }
     Some([dead, live, roof])
@@ -228,7 +245,8 @@ fn quarters(of: Measure, count: i64) -> Expr {
 }
 
 fn sums(input: &Input, lines: [Measure; 3], steps: &mut Steps) -> Option<Vec<Sum>> {
-    let by_roof = input.roof || (input.point && input.point_kind == PointKind::Roof);
+    let by_roof = input.roof || (input.point && input.post.kind == PointKind::Roof);
+    let load = asked(input.post.load, &POUND);
     let mut sums = Vec::new();
     for of in &rule::ALL {
         if of.roof > 0 && !by_roof {
@@ -253,7 +271,7 @@ fn sums(input: &Input, lines: [Measure; 3], steps: &mut Steps) -> Option<Vec<Sum
             }
         }
         let line = add("line", &w::LINE_OF, &COMBINATIONS, &PLF, Expr::Sum(parts))?;
-        let count = match input.point_kind {
+        let count = match input.post.kind {
             _ if !input.point => 0,
             PointKind::Dead => 4,
             PointKind::Live => of.live,
@@ -263,14 +281,14 @@ fn sums(input: &Input, lines: [Measure; 3], steps: &mut Steps) -> Option<Vec<Sum
         let mut end = |place, phrase, arm: Length| {
             let mut parts = vec![Expr::measure(line).times(span()).over(Expr::count(2))];
             if count > 0 {
-                let point = quarters(input.point_load, count);
+                let point = quarters(load, count);
                 parts.push(point.times(Expr::length(arm)).over(span()));
             }
             add(place, phrase, &BEAM_ENDS, &POUND, Expr::Sum(parts))
         };
-        let left = end("left", &w::LEFT_OF, input.span.minus(input.point_at))?;
-        let right = end("right", &w::RIGHT_OF, input.point_at)?;
-        let point = quarters(input.point_load, count).told_in(&POUND).value()?.amount()?;
+        let left = end("left", &w::LEFT_OF, input.span.minus(input.point_at()))?;
+        let right = end("right", &w::RIGHT_OF, input.point_at())?;
+        let point = quarters(load, count).told_in(&POUND).value()?.amount()?;
         let point = match point {
             Amount::Measure(point) if count > 0 => Some(point),
             _ => None,
@@ -281,8 +299,10 @@ fn sums(input: &Input, lines: [Measure; 3], steps: &mut Steps) -> Option<Vec<Sum
 }
 
 fn bearing(input: &Input, on: On, end: Measure, steps: &mut Steps) -> Option<Bearing> {
-    let (end, wide) = (Expr::measure(end), Expr::length(input.wide));
-    let stress = end.clone().over(wide.clone().times(Expr::length(input.long)));
+    let Rests { wide, long, .. } = input.bearing;
+    let [wide, long] = [wide, long].map(|it| Expr::length(it.unwrap_or_default()));
+    let end = Expr::measure(end);
+    let stress = end.clone().over(wide.clone().times(long));
     let stress = steps.measure("stress", &w::STRESS, None, &PSI, stress)?;
     let published = on.published();
     let mut length = on.least();

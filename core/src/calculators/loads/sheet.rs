@@ -94,7 +94,10 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let mut rows = vec![row(&w::STRESS, bearing.stress.into())];
         match bearing.published {
             Some(published) => {
-                rows.push(line(say!(w::PUBLISHED, input.on.label()), say!(w::ROW, published)));
+                rows.push(line(
+                    say!(w::PUBLISHED, input.bearing.on.label()),
+                    say!(w::ROW, published),
+                ));
                 rows.push(row(&w::LENGTH, bearing.length.into()));
             }
             None => rows.push(row(&w::LEAST, bearing.length.into())),

@@ -41,13 +41,13 @@ fn two_spans_on_a_beam_come_to_what_they_do_by_hand() {
 #[test]
 fn loads_are_added_up_each_way() {
     let input = Input {
-        left: feet(10),
-        right: feet(10),
+        left: Some(feet(10)),
+        right: Some(feet(10)),
         dead: psf(15),
         live: psf(30),
         roof: true,
-        roof_wide: feet(5),
-        roof_live: psf(20),
+        roof_wide: Some(feet(5)),
+        roof_live: Some(psf(20)),
         beam: plf(0),
         ..Input::sample()
     };
@@ -62,13 +62,11 @@ fn loads_are_added_up_each_way() {
 #[test]
 fn a_point_goes_to_the_nearer_end() {
     let input = Input {
-        left: Length::ZERO,
-        right: Length::ZERO,
+        left: None,
+        right: None,
         beam: plf(0),
         point: true,
-        point_load: pounds(1_000),
-        point_at: feet(4),
-        point_kind: PointKind::Live,
+        post: Post { load: Some(pounds(1_000)), at: Some(feet(4)), kind: PointKind::Live },
         roof: true,
         ..Input::sample()
     };
@@ -89,16 +87,16 @@ fn shoring_takes_half_of_its_own_side() {
             left,
             right,
             shoring: true,
-            shore_dead: psf(15),
-            work: psf(20),
-            posts: feet(4),
+            shore_dead: Some(psf(15)),
+            work: Some(psf(20)),
+            posts: Some(feet(4)),
             ..Input::sample()
         };
         solve(&input).unwrap().shores
     };
     let each = Some(Shore { line: plf(210), post: pounds(840) });
-    assert_eq!(shoring(feet(12), feet(12)), [each, each]);
-    assert_eq!(shoring(feet(12), Length::ZERO), [each, None]);
+    assert_eq!(shoring(Some(feet(12)), Some(feet(12))), [each, each]);
+    assert_eq!(shoring(Some(feet(12)), None), [each, None]);
 }
 
 /// Source: Fc-perp 425 and 625 psi, a trade magazine's table. By hand: 6000 ÷ (3.5 × 1.5) = 1142.9
@@ -110,12 +108,10 @@ fn bearing_stands_beside_what_is_published_and_is_not_judged() {
         // An end takes half of an even load.
         let beam = Measure::new(&PLF, end * 2_000_000 / 16);
         let input = Input {
-            left: Length::ZERO,
-            right: Length::ZERO,
+            left: None,
+            right: None,
             beam,
-            on,
-            wide: Length::inches(7, 2),
-            long,
+            bearing: Rests { on, wide: Some(Length::inches(7, 2)), long: Some(long) },
             ..Input::sample()
         };
         let sheet = sheet(&input);
@@ -132,9 +128,12 @@ fn bearing_stands_beside_what_is_published_and_is_not_judged() {
 #[test]
 fn what_does_not_fit_is_refused_at_its_field() {
     let refused = |input: Input| solve(&input).unwrap_err()[0].path.clone();
-    let point = Input { point: true, point_at: feet(17), ..Input::sample() };
-    assert_eq!(refused(point), "point_at");
-    assert_eq!(refused(Input { through: true, right: Length::ZERO, ..Input::sample() }), "through");
+    let at = |at| Post { load: Some(pounds(100)), at: Some(feet(at)), ..Post::blank() };
+    let point = |post| Input { point: true, post, ..Input::sample() };
+    assert_eq!(refused(point(at(17))), "post.at");
+    assert!(solve(&point(at(16))).is_ok(), "on its end");
+    assert_eq!(refused(point(Post::blank())), "post.load");
+    assert_eq!(refused(Input { through: true, right: None, ..Input::sample() }), "through");
     assert_eq!(refused(Input { span: feet(16), ..Input::blank() }), "left");
 }
 
@@ -146,22 +145,24 @@ fn any_loads() -> impl Strategy<Value = Input> {
     (spans, loads, beam, point).prop_map(|(spans, loads, beam, point)| {
         let span = Length::inches(beam.2, 16);
         Input {
-            left: Length::inches(spans.0, 16),
-            right: Length::inches(spans.1, 16),
+            left: Some(Length::inches(spans.0, 16)),
+            right: Some(Length::inches(spans.1, 16)),
             through: spans.2,
             dead: psf(loads.0),
             live: psf(loads.1),
-            roof_dead: psf(loads.2),
-            roof_live: psf(loads.3),
-            roof_wide: Length::inches(loads.4, 16),
+            roof_dead: Some(psf(loads.2)),
+            roof_live: Some(psf(loads.3)),
+            roof_wide: Some(Length::inches(loads.4, 16)),
             roof: loads.5,
             wall: plf(beam.0),
             beam: plf(beam.1),
             span,
             point: point.3,
-            point_load: pounds(point.0),
-            point_at: span.part(1_000).times(point.1).min(span),
-            point_kind: PointKind::ALL[point.2],
+            post: Post {
+                load: Some(pounds(point.0)),
+                at: Some(span.part(1_000).times(point.1).min(span)),
+                kind: PointKind::ALL[point.2],
+            },
             ..Input::sample()
         }
     })
@@ -192,7 +193,8 @@ fn middle(a: f64, b: f64) -> f64 {
 #[test]
 fn joists_that_run_through_bring_what_their_bending_says() {
     for (a, b) in [(12, 12), (16, 8), (10, 14), (20, 5), (3, 17)] {
-        let input = Input { left: feet(a), right: feet(b), through: true, ..Input::sample() };
+        let input =
+            Input { left: Some(feet(a)), right: Some(feet(b)), through: true, ..Input::sample() };
         let answer = solve(&input).unwrap();
         let factor = answer.factor.unwrap().number();
         let by_bending = middle(a as f64, b as f64) / ((a + b) as f64 / 2.0);
@@ -217,7 +219,7 @@ proptest! {
             let (left, right) = (sum.left.number(), sum.right.number());
             let slack = (even + point) * 1e-9 + 1e-3;
             prop_assert!((left + right - even - point).abs() < slack);
-            let turned = even * span / 2.0 + point * in_feet(input.point_at) - right * span;
+            let turned = even * span / 2.0 + point * in_feet(input.point_at()) - right * span;
             prop_assert!(turned.abs() < slack * (span + 1.0), "{turned}");
         }
     }
@@ -226,20 +228,20 @@ proptest! {
     #[test]
     fn all_loads_reach_the_line(input in any_loads()) {
         let answer = solve(&input).unwrap();
-        let (a, b) = (in_feet(input.left), in_feet(input.right));
+        let [a, b] = [input.left, input.right].map(|it| in_feet(it.unwrap()));
         let width = if input.through {
             (a + b) / 2.0 * answer.factor.unwrap().number()
         } else {
             (a + b) / 2.0
         };
-        let roof = if input.roof { in_feet(input.roof_wide) } else { 0.0 };
+        let roof = if input.roof { in_feet(input.roof_wide.unwrap()) } else { 0.0 };
         let want = [
             input.dead.number() * width
-                + input.roof_dead.number() * roof
+                + input.roof_dead.unwrap().number() * roof
                 + input.wall.number()
                 + input.beam.number(),
             input.live.number() * width,
-            input.roof_live.number() * roof,
+            input.roof_live.unwrap().number() * roof,
         ];
         for (line, want) in answer.lines.into_iter().zip(want) {
             prop_assert!((line.number() - want).abs() < 1e-3 + want * 1e-6, "{want}");
@@ -254,10 +256,10 @@ proptest! {
         for heavier in [
             Input { dead: add(input.dead), ..input.clone() },
             Input { live: add(input.live), ..input.clone() },
-            Input { roof_live: add(input.roof_live), ..input.clone() },
+            Input { roof_live: input.roof_live.map(add), ..input.clone() },
             Input { wall: add(input.wall), ..input.clone() },
-            Input { point_load: add(input.point_load), ..input.clone() },
-            Input { left: input.left.plus(Length::inches(more, 1)), through: false, ..input.clone() },
+            Input { post: Post { load: input.post.load.map(add), ..input.post.clone() }, ..input.clone() },
+            Input { left: input.left.map(|it| it.plus(Length::inches(more, 1))), through: false, ..input.clone() },
         ] {
             let before = if heavier.through == input.through {
                 before

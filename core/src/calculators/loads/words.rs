@@ -9,7 +9,7 @@ words! {
 
     // What is asked.
     LEFT = "Joist span on one side";
-    LEFT_HINT = "Support to support. 0: none.";
+    LEFT_HINT = "Support to support. Empty: none.";
     RIGHT = "Joist span on the other side";
     WHY_SPAN = "no joist of a house spans that far.";
     THROUGH = "Joists run through over it";
@@ -35,13 +35,16 @@ words! {
     SPAN_HINT = "Middle of bearing to middle of bearing.";
     WHY_BEAM = "no beam of a house spans that far.";
     POINT = "A point load on it too";
-    POINT_LOAD = "Point load";
+    POST = "Point load";
+    POINT_LOAD = "How much";
     WHY_POINT = "no post in a house carries that.";
     POINT_AT = "From the left end";
     POINT_KIND = "It is";
     KIND_DEAD = "Dead";
     KIND_LIVE = "Live";
     KIND_ROOF = "Roof live or snow";
+    RESTS = "Bearing of an end";
+    RESTS_HINT = "Only if it is asked.";
     ON = "The heavier end bears on";
     ON_HINT = "The weaker of beam and plate counts.";
     WIDE = "Bearing, across the beam";
@@ -59,6 +62,8 @@ words! {
     // What can't be taken.
     ONE_SIDE = "Joists that run through have a span on both sides. Put in both.";
     NO_LOAD = "Nothing bears here yet. Put in a span, a roof, a weight or a point.";
+    SHORE_WHAT = "Shoring holds joists up: put in the span of those that it holds.";
+    POINT_NEEDED = "A point load needs its pounds.";
     PAST_END = "The beam is {0} long. It has to be less.";
     TOO_MUCH = "These numbers are past what is held. Look again.";
 
@@ -84,8 +89,8 @@ words! {
     LENGTH = "Along the beam, by that value";
     LEAST = "Code's least";
 
-    CHECK_SIZED = "Beams, posts, footings sized here";
-    ASK_SIZED = "None. A licensed engineer sizes them; these are the loads to bring.";
+    CHECK_SIZED = "Beams, posts, footings: for the engineer to size";
+    ASK_SIZED = "None is sized here: these are the loads to bring.";
     CHECK_THROUGH = "Joists running through";
     ASK_THROUGH = "How they share is the engineer's to say; a cut over the support changes it, and a short end may lift.";
 

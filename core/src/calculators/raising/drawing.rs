@@ -2,7 +2,7 @@
 //! room beside the picture stands below it in words.
 
 use super::shown as s;
-use super::{Answer, Input, Made};
+use super::{Answer, Input, Made, is_stopped};
 use crate::measure::{Length, Rounding, Units};
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface};
@@ -56,7 +56,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     }
     page.path(Line::Hidden, &[(Length::ZERO, now), (across, now)], &s::D_OLD);
     page.path(Line::Cut, &profile, &s::D_NEW);
-    page.words(answer);
+    page.words(input, answer);
     Drawing {
         title: (&s::DRAWING).into(),
         width: unit.times(PAGE),
@@ -135,10 +135,10 @@ impl Page {
         }
     }
 
-    fn words(&mut self, answer: &Answer) {
+    fn words(&mut self, input: &Input, answer: &Answer) {
         let middle = PAGE / 2;
         self.label(middle, self.px(9), Anchor::Middle, say!(s::UP, answer.higher));
-        if let Made::Flat(walls) = &answer.made {
+        if let (Made::Flat(walls), false) = (&answer.made, is_stopped(input)) {
             let cut = match walls.cripple {
                 Some(cripple) => say!(s::L_CRIPPLE, cripple),
                 None => say!(s::L_STUD, walls.stud),
@@ -165,7 +165,11 @@ fn twin(input: &Input, answer: &Answer, across: Length) -> Vec<Text> {
                 Some(cripple) => say!(s::TWIN_CRIPPLE, cripple),
                 None => say!(s::TWIN_STUD, walls.stud),
             };
-            vec![say!(s::TWIN_FLAT, now, high, answer.higher, across), stud]
+            let mut said = vec![say!(s::TWIN_FLAT, now, high, answer.higher, across)];
+            if !is_stopped(input) {
+                said.push(stud);
+            }
+            said
         }
         Made::Tray(tray) => {
             let border = input.border.unwrap_or_default();

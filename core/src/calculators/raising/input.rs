@@ -27,8 +27,11 @@ const fn board(label: &'static Phrase, hint: &'static Phrase) -> Row {
     row(label, hint, span((0, 1), 4, &w::WHY_BOARD, BOARDS, false))
 }
 
+/// No room is less, and a bare 14 is inches.
+const LEAST_SIDE: (i64, i64) = (36, 1);
+
 const fn side(label: &'static Phrase, hint: &'static Phrase) -> Row {
-    row(label, hint, span((12, 1), 1200, &w::WHY_SIDE, &[], false))
+    row(label, hint, span(LEAST_SIDE, 1200, &w::WHY_SIDE, &[], false))
 }
 
 /// One that only a check of its own hangs on.
@@ -117,11 +120,13 @@ form! {
             least: Area::square_feet(1), most: Area::square_feet(10_000), why: &w::WHY_SIDE, common: &[], optional: true,
         })).when(FLAT);
         /// The walls that go up, end to end, where they aren't all four.
-        perimeter: Option<Length>, row(&w::PERIMETER, &w::PERIMETER_HINT, span((12, 1), 4800, &w::WHY_SIDE, &[], true))
+        perimeter: Option<Length>, row(&w::PERIMETER, &w::PERIMETER_HINT, span(LEAST_SIDE, 4800, &w::WHY_SIDE, &[], true))
             .when(FLAT);
         /// From the walls to where a tray starts.
-        border: Option<Length>, row(&w::BORDER, &w::BORDER_HINT, span((1, 1), 240, &w::WHY_SIDE, &[], false))
+        border: Option<Length>, row(&w::BORDER, &w::BORDER_HINT, span((6, 1), 240, &w::WHY_SIDE, &[], false))
             .when(When::Is("shape", &["tray"]));
+        /// The border's old board isn't touched.
+        keeps: bool, row(&w::KEEPS, &w::KEEPS_HINT, Kind::Flag).when(When::Is("shape", &["tray"]));
         /// How far a tray's sides lean in; plumb if blank.
         lean: Option<Length>, row(&w::LEAN, &w::LEAN_HINT, span((0, 1), 240, &w::WHY_SIDE, &[], true))
             .when(When::Is("shape", &["tray"]));

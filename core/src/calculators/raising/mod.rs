@@ -23,6 +23,7 @@ use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Area, Length, Volume};
 use crate::rules::framing::lumber::THICK;
+use crate::rules::framing::overhead::Overhead;
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
 use crate::sheet::{Fault, Faults, Sheet};
@@ -97,10 +98,11 @@ impl Calculator for Raising {
 }
 
 impl Answer {
-    /// How much of the old ceiling comes down: all of it, or what a tray opens.
+    /// How much of the old ceiling comes down: all of it, or what a tray opens in one whose border
+    /// stays.
     pub fn taken_down(&self) -> Area {
         match self.made {
-            Made::Tray(tray) => tray.opening,
+            Made::Tray(tray) if tray.keeps => tray.opening,
             _ => self.floor,
         }
     }
@@ -111,7 +113,7 @@ impl Answer {
 /// - Heights: framing = stud + plates; finished = framing − board − floor finish. Both exact.
 /// - Flat: upright = walls × raise of the framing; air = floor × raise of the finish.
 /// - Tray and vault: see [`Tray`] and [`Vault`]. A tray's border and a vault's low walls stay at
-///   today's finished height.
+///   today's finished height; the border is boarded anew unless its board is kept.
 ///
 /// # Errors
 /// A ceiling that is no higher, a short wall that its plates fill, a tray that its border fills.
@@ -148,7 +150,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         Shape::Tray => {
             let highest = wanted(input, now)?;
             let tray = tray::tray(input, highest.minus(now))?;
-            let board = floor.minus(tray.opening).plus(tray.sides).plus(tray.top);
+            let border = if tray.keeps { Area::ZERO } else { floor.minus(tray.opening) };
+            let board = border.plus(tray.sides).plus(tray.top);
             Ok(answer(highest, board, tray.sides, tray.air, Made::Tray(tray)))
         }
         Shape::Gable | Shape::Shed => {
@@ -158,6 +161,12 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             Ok(answer(highest, board, ends, vault.air, Made::Vault(vault)))
         }
     }
+}
+
+/// Whether nothing may be cut yet, so that there is nothing to cut, count or buy: under trusses, and
+/// under what nobody has looked at.
+fn is_stopped(input: &Input) -> bool {
+    matches!(input.overhead, Overhead::Trusses | Overhead::Unknown)
 }
 
 /// From the subfloor to the joists as they are.

@@ -4,7 +4,7 @@ use super::drawing::drawing;
 use super::shown as s;
 use super::walls::ceiling;
 use super::working::working;
-use super::{Answer, Carries, Input, Made, Room, Vault, Walls};
+use super::{Answer, Carries, Input, Made, Room, Vault, Walls, is_stopped};
 use crate::measure::{Area, Length, Rounding};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::electrical::fan_boxes::FAN_BOXES;
@@ -26,7 +26,9 @@ use crate::sheet::{Caution, Check, Figure, Material, Part, PartRow, Sheet, Sourc
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let stopped = is_stopped(input);
     let headline = match &answer.made {
+        _ if stopped => figure("height-change", &s::HIGHER, answer.higher.into()),
         Made::Flat(Walls { cripple: Some(cripple), .. }) => {
             figure("cripple", &s::CRIPPLE, (*cripple).into())
         }
@@ -38,17 +40,15 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         Overhead::Unknown => Some((&s::STOP_UNKNOWN).into()),
         _ => None,
     };
-    let is_stopped = input.overhead == Overhead::Trusses;
     Sheet {
         headline,
         lead: None,
         next,
-        figures: figures(answer),
+        figures: figures(answer, stopped),
         checks: checks(input, answer),
         working: working(input, answer),
-        parts: parts(answer),
-        // Under trusses there is nothing to buy yet.
-        materials: if is_stopped { Vec::new() } else { materials(answer) },
+        parts: parts(answer, stopped),
+        materials: if stopped { Vec::new() } else { materials(answer) },
         cautions: cautions(),
         drawing: Some(drawing(input, answer)),
     }
@@ -75,25 +75,34 @@ impl Figures {
     }
 }
 
-fn figures(answer: &Answer) -> Vec<Figure> {
+fn figures(answer: &Answer, stopped: bool) -> Vec<Figure> {
     let mut all = Figures(Vec::new());
     all.length("height-now", &s::NOW, answer.now);
     let to_be = if matches!(answer.made, Made::Vault(_)) { &s::HIGHEST } else { &s::TO_BE };
     all.length("height-to-be", to_be, answer.highest);
-    all.length("height-change", &s::HIGHER, answer.higher);
+    // The headline has its own place.
+    match (stopped, &answer.made) {
+        (false, _) => all.length("height-change", &s::HIGHER, answer.higher),
+        (true, Made::Flat(_)) => {}
+        (true, _) => all.area("ceiling-board", &s::BOARD, answer.board),
+    }
     all.length("framing-now", &s::FRAMING, answer.framing);
     let air = match &answer.made {
         Made::Flat(walls) => {
             all.length("framing-to-be", &s::FRAMING_TO_BE, walls.framing);
             all.length("raise", &s::RAISE, walls.raise);
-            if walls.cripple.is_some() {
+            if stopped {
+                // Nothing is cut.
+            } else if walls.cripple.is_some() {
                 all.length("stud", &s::WHOLE_STUD, walls.stud);
             } else {
                 let sold = if walls.precut { &s::PRECUT } else { &s::BY_THE_FOOT };
                 all.length("sold", sold, walls.sold);
                 all.length("cut-off", &s::CUT_OFF, walls.sold.minus(walls.stud));
             }
-            all.add("studs", &s::STUDS, Amount::Count(walls.studs));
+            if !stopped {
+                all.add("studs", &s::STUDS, Amount::Count(walls.studs));
+            }
             all.length("perimeter", &s::PERIMETER, walls.perimeter);
             all.area("infill", &s::INFILL, answer.upright);
             all.area("ceiling-board", &s::BOARD, answer.board);
@@ -145,18 +154,20 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     };
     let high = |name: &'static Phrase, height| at_least("height", name.into(), height, limit);
     let joint = |why| ask(at_most("joint", (&s::CHECK_JOINT).into(), 1_i64, JOINTS), why);
-    let mut all = Vec::new();
-    let mut moved = answer.higher;
+    // What holds the house up comes first.
+    let mut all = vec![overhead(input, answer)];
     match &answer.made {
         Made::Flat(walls) => {
-            moved = walls.raise;
             all.push(high(&s::CHECK_HEIGHT, answer.highest));
-            let tall = if input.wall.carries == Carries::Nothing { PARTITION } else { BEARING };
-            let tall = at_most("stud-height", (&s::CHECK_STUD).into(), walls.stud, tall);
-            all.push(or_ask(tall, &s::ASK_STUD));
-            if walls.cripple.is_some() {
-                all.push(joint(&s::ASK_JOINT));
-            }
+            let partition = input.wall.carries == Carries::Nothing;
+            // A short wall has no stud of that height: its joint is what is asked about.
+            all.push(if walls.cripple.is_some() {
+                joint(if partition { &s::ASK_PARTITION } else { &s::ASK_JOINT })
+            } else {
+                let tall = if partition { PARTITION } else { BEARING };
+                let tall = at_most("stud-height", (&s::CHECK_STUD).into(), walls.stud, tall);
+                or_ask(tall, &s::ASK_STUD)
+            });
         }
         Made::Tray(_) => all.push(or_ask(high(&s::CHECK_BORDER, answer.now), &s::ASK_BORDER)),
         Made::Vault(vault) => {
@@ -167,20 +178,26 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             all.push(joint(&s::ASK_GABLE));
         }
     }
-    let name = (&s::CHECK_OVERHEAD).into();
-    let overhead = at_most("overhead", name, moved, input.overhead.moved());
-    let why = match input.overhead {
-        Overhead::Trusses => None,
-        Overhead::Unknown => Some(&s::ASK_UNKNOWN),
-        Overhead::Sticks => Some(&s::ASK_STICKS),
-        Overhead::Story => Some(&s::ASK_STORY),
-    };
-    all.push(match why {
-        Some(why) => ask(overhead, why),
-        None => overhead,
-    });
     clear(input, answer, limit, &mut all);
     all
+}
+
+/// Who may move what is over the ceiling.
+fn overhead(input: &Input, answer: &Answer) -> Check {
+    let moved = match &answer.made {
+        Made::Flat(walls) => walls.raise,
+        _ => answer.higher,
+    };
+    let name = (&s::CHECK_OVERHEAD).into();
+    let check = at_most("overhead", name, moved, input.overhead.moved());
+    let why = match (input.overhead, &answer.made) {
+        (Overhead::Trusses, _) => return check,
+        (Overhead::Unknown, _) => &s::ASK_UNKNOWN,
+        (Overhead::Sticks, Made::Vault(_)) => &s::ASK_TIES,
+        (Overhead::Sticks, _) => &s::ASK_STICKS,
+        (Overhead::Story, _) => &s::ASK_STORY,
+    };
+    ask(check, why)
 }
 
 /// Both readings of half of the floor, and the floor itself.
@@ -228,10 +245,10 @@ fn clear(input: &Input, answer: &Answer, limit: Limit<Length>, all: &mut Vec<Che
     }
 }
 
-fn parts(answer: &Answer) -> Vec<Part> {
+fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
     let read = |name: Text, value: Text| PartRow { name, value, puts: Vec::new() };
     let mut all = Vec::new();
-    if matches!(answer.made, Made::Flat(_)) {
+    if matches!(answer.made, Made::Flat(_)) && !stopped {
         let mut rows = Vec::new();
         for width in WIDTHS {
             rows.push(read(say!(s::WIDE, width), seams(answer.highest, width)));
@@ -261,11 +278,14 @@ fn parts(answer: &Answer) -> Vec<Part> {
         (&s::HEADERS, &s::HEADERS_WHY, None),
     ];
     for (name, why, source) in told {
-        let why = match source {
-            None => why.into(),
-            Some(source) => say!(s::WHY_FROM, why, source.clause, source.confidence.words()),
+        let said = match source {
+            None => say!(s::MOVED, name, why),
+            Some(source) => {
+                say!(s::MOVED_BY, name, why, source.clause, source.confidence.words())
+            }
         };
-        rows.push(read(name.into(), why));
+        // Whole sentences: there is no figure beside them.
+        rows.push(read(said, (&s::NOTHING).into()));
     }
     all.push(Part {
         key: "moves",

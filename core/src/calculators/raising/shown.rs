@@ -48,7 +48,7 @@ words! {
     CHECK_ROOM = "Floor that counts";
     CHECK_REQUIRED = "7 ft high: half of the 70 sq ft required";
     CHECK_COUNTED = "7 ft high: half of all that counts";
-    CHECK_OVERHEAD = "Moved without an engineer";
+    CHECK_OVERHEAD = "Moving what is overhead";
     CHECK_STUD = "Stud height";
     CHECK_JOINT = "Joints in a wall's height";
     CHECK_FAN = "Fan blades over the floor";
@@ -61,9 +61,11 @@ words! {
     ASK_READING = "It passes by the 70 sq ft, not by half of all that counts. Inspectors differ: ask.";
     ASK_UNKNOWN = "Stop until somebody has looked. If they are trusses, nothing is cut or moved.";
     ASK_STICKS = "Joists often tie the rafters. How far each may move, and what holds the roof meanwhile, an engineer says.";
+    ASK_TIES = "A vault takes out the ties: the walls spread and the roof comes down, unless a ridge beam on posts carries it. An engineer draws that first.";
     ASK_STORY = "These joists carry a floor. What holds it instead, an engineer says.";
     ASK_STUD = "Past the table: an engineer designs the wall.";
     ASK_JOINT = "This joint bends under wind, least where the ceiling holds it. Outside walls take studs in one piece, or an engineer's design.";
+    ASK_PARTITION = "This joint bends when the wall is pushed or hung from. The rule was read of outside walls: ask of partitions.";
     ASK_GABLE = "A wall under a slope has its studs in one piece up to the slope, or an engineer's design.";
     ASK_FAN = "Makers ask for 7 ft: see your fan's own sheet.";
     ASK_BEAM = "Under 7 ft only beams 3 ft apart, and basements: ask.";
@@ -74,7 +76,9 @@ words! {
 
     MOVES = "What moves with it";
     MOVES_NOTE = "Each needs length, a new place or a new hole before the board goes up.";
-    WHY_FROM = "{0} {1}, {2}.";
+    MOVED = "{0}: {1}";
+    MOVED_BY = "{0}: {1} {2}, {3}.";
+    NOTHING = "";
     LIGHTS = "Lights";
     LIGHTS_WHY = "Their cables may be too short for the new height: see A cable that hung in the old ceiling.";
     FAN_BOX = "Fan box";

@@ -18,9 +18,14 @@ fn feet(count: i64) -> Option<Length> {
     Some(Length::inches(count * 12, 1))
 }
 
-/// The sample with some leaves changed.
+/// The sample once somebody has looked in the attic.
+fn known() -> Input {
+    Input { overhead: Overhead::Sticks, ..Input::sample() }
+}
+
+/// The same with some leaves changed.
 fn with(leaves: &[(&str, &str)]) -> Input {
-    let mut node = Input::sample().write_parts();
+    let mut node = known().write_parts();
     for (path, leaf) in leaves {
         node.put(path, Node::text(leaf));
     }
@@ -64,7 +69,7 @@ fn refused(leaves: &[(&str, &str)]) -> (String, String) {
 /// 129.5 cu ft. Studs at 16 in: 11.5 and 10 along 14 and 12 ft, 2 × (12 + 10) = 44 with the ends.
 #[test]
 fn the_sample_is_worked_as_by_hand() {
-    let full = Input::sample();
+    let full = known();
     all_shown(
         &full,
         &[
@@ -182,7 +187,10 @@ fn a_tray_is_worked_as_by_hand() {
     );
     let answer = solve(&input).unwrap();
     assert_eq!(answer.air.exact_as_room(), "74.5 ft3");
-    assert_eq!(answer.taken_down(), Area::square_feet(120));
+    assert_eq!(answer.taken_down(), Area::square_feet(224), "the border is boarded anew");
+    let kept = solve(&Input { keeps: true, ..input.clone() }).unwrap();
+    assert_eq!(kept.taken_down(), Area::square_feet(120));
+    assert_eq!(kept.board, Area::square_feet(130));
     // Plumb: l × w × h, and the room plus 2 (l + w) h of board.
     let plumb = Input { lean: None, ..input };
     let answer = solve(&plumb).unwrap();
@@ -452,8 +460,10 @@ fn what_comes_down_is_disturbed() {
             assert_eq!(disturbs.painted, disturbs.area);
         }
     }
-    let tray = with(&[("shape", "tray"), ("border", "2'")]);
-    assert_eq!(Raising::disturbs(&tray).unwrap().area, Some(Area::square_feet(80)));
+    for (keeps, want) in [("no", 168), ("yes", 80)] {
+        let tray = with(&[("shape", "tray"), ("border", "2'"), ("keeps", keeps)]);
+        assert_eq!(Raising::disturbs(&tray).unwrap().area, Some(Area::square_feet(want)));
+    }
 }
 
 const NANOMETRE: Length = Length::from_nanometres(1);
@@ -486,7 +496,7 @@ fn any() -> impl Strategy<Value = Input> {
                     carries: Carries::Unknown,
                     spacing: inches(spacing),
                 },
-                ..Input::sample()
+                ..known()
             }
         },
     )
@@ -535,7 +545,8 @@ proptest! {
 
     /// Nothing in the working is another number than the figure beside it.
     #[test]
-    fn working_comes_to_what_is_shown(input in any()) {
+    fn working_comes_to_what_is_shown(input in any(), at in 0..Overhead::ALL.len()) {
+        let input = Input { overhead: Overhead::ALL[at], ..input };
         let Ok(answer) = solve(&input) else { return Ok(()) };
         let sheet = sheet::sheet(&input, &answer);
         for step in &sheet.working {

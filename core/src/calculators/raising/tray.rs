@@ -28,6 +28,8 @@ pub struct Tray {
     pub sides: Area,
     /// Air in it: a prismoid.
     pub air: Volume,
+    /// The border's old board stays.
+    pub keeps: bool,
 }
 
 pub(super) fn tray(input: &Input, high: Length) -> Result<Tray, Faults> {
@@ -59,5 +61,6 @@ pub(super) fn tray(input: &Input, high: Length) -> Result<Tray, Faults> {
         top: of(lid),
         sides: Area::of(around, slant),
         air: Volume::part_over(sixfold, high, 6),
+        keeps: input.keeps,
     })
 }

@@ -51,8 +51,10 @@ words! {
     FLOOR_HINT = "Empty: length times width. For an L, take it from the room.";
     PERIMETER = "Walls that go up, end to end";
     PERIMETER_HINT = "Empty: all four.";
-    BORDER = "Border that stays, wide";
+    BORDER = "Border at today's height, wide";
     BORDER_HINT = "From the walls to where the tray starts.";
+    KEEPS = "The border's old board stays";
+    KEEPS_HINT = "Else it comes down too, and is boarded anew.";
     LEAN = "Tray's sides lean in";
     LEAN_HINT = "Empty: they stand plumb.";
     PITCH = "Slope of the ceiling";

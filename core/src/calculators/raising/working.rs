@@ -1,7 +1,7 @@
 //! Each figure as an equation with its numbers in.
 
 use super::shown as s;
-use super::{Answer, By, How, Input, Known, Made, Tray, Vault, Walls};
+use super::{Answer, By, How, Input, Known, Made, Tray, Vault, Walls, is_stopped};
 use crate::measure::{Area, Length, Measure, unit};
 use crate::rules::framing::lumber::{DRESSED, THICK};
 use crate::rules::framing::precut::PRECUT;
@@ -68,7 +68,9 @@ fn flat(input: &Input, answer: &Answer, walls: &Walls, all: &mut Steps) {
     let less = |from: Length, plates: i64| {
         Expr::length(from).less(Expr::count(plates).times(Expr::length(THICK)))
     };
+    let cut = !is_stopped(input);
     match input.wall.how {
+        _ if !cut => {}
         How::Full => {
             all.add("stud", &s::STUD, Some(&DRESSED), less(walls.framing, input.plates));
             let source = if walls.precut { Some(&PRECUT) } else { None };
@@ -90,7 +92,9 @@ fn flat(input: &Input, answer: &Answer, walls: &Walls, all: &mut Steps) {
         all.add("perimeter", &s::PERIMETER, None, around);
         Expr::count(2).times(Expr::Sum(vec![along(long.clone()), along(wide.clone())]))
     };
-    all.add("studs", &s::STUDS, None, studs);
+    if cut {
+        all.add("studs", &s::STUDS, None, studs);
+    }
     let infill = Expr::length(walls.perimeter).times(Expr::length(walls.raise));
     all.add("infill", &s::INFILL, None, infill);
     if input.floor.is_none() {
@@ -135,9 +139,11 @@ fn tray(input: &Input, answer: &Answer, it: &Tray, all: &mut Steps) {
         Expr::area(it.opening).times(high)
     };
     all.add("air-added", &s::AIR_TRAY, source, air);
-    let border = Expr::area(answer.floor).less(Expr::area(it.opening));
-    let board = Expr::Sum(vec![border, Expr::area(it.sides), Expr::area(it.top)]);
-    all.add("ceiling-board", &s::BOARD, None, board);
+    let mut board = vec![Expr::area(it.sides), Expr::area(it.top)];
+    if !it.keeps {
+        board.insert(0, Expr::area(answer.floor).less(Expr::area(it.opening)));
+    }
+    all.add("ceiling-board", &s::BOARD, None, Expr::Sum(board));
 }
 
 fn vault(input: &Input, answer: &Answer, it: &Vault, all: &mut Steps) {
@@ -149,6 +155,8 @@ fn vault(input: &Input, answer: &Answer, it: &Vault, all: &mut Steps) {
     all.add("rise", &s::RISE, None, over_run);
     let highest = Expr::Sum(vec![Expr::length(answer.now), rise.clone()]);
     all.add("height-to-be", &s::HIGHEST, None, highest);
+    let higher = Expr::length(answer.highest).less(Expr::length(answer.now));
+    all.add("height-change", &s::HIGHER, None, higher);
     all.add("slant", &s::SLOPE, source, slant(it.run, it.rise));
     let each = along.clone().times(sloping);
     let ceiling = if it.slopes == 2 { Expr::count(2).times(each) } else { each };

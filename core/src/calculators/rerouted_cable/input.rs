@@ -85,7 +85,13 @@ form! {
         /// How its length is known.
         known: Known, row(&w::KNOWN, &w::KNOWN_HINT, Kind::Choice(Known::PICKS));
         /// From where it stays fixed to its end.
-        there: Option<Length>, length(&w::THERE, &w::THERE_HINT, false)
+        there: Option<Length>, row(&w::THERE, &w::THERE_HINT, Kind::Length(Span {
+            least: Length::inches(1, 1),
+            most: Length::inches(LONGEST, 1),
+            why: &w::WHY_CABLE,
+            common: &[],
+            optional: false,
+        }))
             .when(When::Is("known", &["length"]));
         /// From where it stays fixed to the old box.
         old: Vec<Leg>, row(&w::OLD, &w::OLD_HINT, Kind::List(&LEGS)).when(BY_WAY);

@@ -80,12 +80,12 @@ impl Calculator for ReroutedCable {
 
 /// Works a cable under an edition.
 ///
-/// - Need: way + way × allowance, to the nearest nanometre, + more + free wires at the box.
-/// - New piece: what is missing, + free wires at both of its ends, + what is cut off the old end:
-///   the old cable gives its own free wires at the splice.
+/// - Need: way + way × allowance, up to the next sixteenth, + more + free wires at the box.
+/// - New piece: what is missing, + free wires at both of its ends, + what is cut off the old end,
+///   up to the next inch: the old cable gives its own free wires at the splice.
 ///
 /// # Errors
-/// A cable with no way, or a splice box farther back than the old cable is long.
+/// A cable with no way, one too short to be joined, or a splice box farther back than it is long.
 ///
 /// # Source
 /// NEC 300.14, as `rules::electrical::free_conductor` has it; the sums are derived.
@@ -105,19 +105,26 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     }
     let run = legs.plus(asked(input.raise));
     let share = i128::from(input.allowance.millionths());
-    let allowance =
-        divide(i128::from(run.nanometres()) * share, HUNDRED_PERCENT, Rounding::Nearest);
-    let allowance = Length::from_nanometres(i64::try_from(allowance).unwrap_or(i64::MAX));
+    let allowance = i128::from(run.nanometres()) * share;
+    let allowance = up_to(SIXTEENTH, allowance, HUNDRED_PERCENT);
     let free = free_conductor::least(asked(input.emerges));
     let need = run.plus(allowance).plus(asked(input.extra)).plus(free);
     let back = asked(input.back);
     let short = need.minus(have);
     let splice = if short > Length::ZERO {
+        if free > have {
+            let (path, label) = match input.known {
+                Known::Length => ("there", &w::THERE),
+                Known::Way => ("old", &w::OLD),
+            };
+            return Err(fault(path, label, &have.exact(), say!(w::TOO_SHORT, have, free)));
+        }
         if back.plus(free) > have {
             let given = back.exact();
             return Err(fault("back", &w::BACK, &given, say!(w::PAST_OLD, have)));
         }
         let piece = short.plus(free.times(2)).plus(back);
+        let piece = up_to(INCH, piece.nanometres().into(), 1);
         Some(Splice { short, piece, all: piece.times(input.cables) })
     } else {
         None
@@ -127,6 +134,15 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let securing = cable_securing::Input { run, spacing: apart, from, to };
     let secured = cable_securing::solve(&securing, edition);
     Ok(Answer { edition, have, run, allowance, free, need, splice, apart, secured })
+}
+
+const SIXTEENTH: Length = Length::inches(1, 16);
+const INCH: Length = Length::inches(1, 1);
+
+/// `over ÷ under` nanometres up to the next of so many marks of a tape.
+fn up_to(mark: Length, over: i128, under: i128) -> Length {
+    let marks = divide(over, under * i128::from(mark.nanometres()), Rounding::Up);
+    mark.times(i64::try_from(marks).unwrap_or(i64::MAX))
 }
 
 /// The millionths of a percent in a whole.

@@ -1,7 +1,7 @@
 //! The answer as it is shown.
 
 use super::words as w;
-use super::{Answer, Input, Known, Leg, Place};
+use super::{Answer, INCH, Input, Known, Leg, Place, SIXTEENTH};
 use crate::measure::{Length, Rounding};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::cable_securing::SPACING;
@@ -100,6 +100,11 @@ fn with(mut sum: Vec<Expr>, more: &[Option<Length>]) -> Expr {
     Expr::Sum(sum)
 }
 
+/// Up to the next of so many marks of a tape.
+fn up_to(mark: Length, length: Expr) -> Expr {
+    Expr::length(mark).times(Expr::RoundUp(Box::new(length.over(Expr::length(mark)))))
+}
+
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Steps(Vec::new());
     if input.known == Known::Way {
@@ -108,7 +113,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let new = if input.new.is_empty() { &input.old } else { &input.new };
     all.add("run", &w::RUN, None, with(legs(new), &[input.raise]));
     let run = || Expr::length(answer.run);
-    let allowance = run().times(Expr::measure(input.allowance));
+    let allowance = up_to(SIXTEENTH, run().times(Expr::measure(input.allowance)));
     all.add("allowance", &w::OVERAGE, None, allowance);
     let past = match input.emerges {
         Some(emerges) => {
@@ -128,7 +133,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
             all.add("short", &w::SHORT, None, need.less(have));
             let ends = Expr::count(2).times(Expr::length(answer.free));
             let piece = with(vec![Expr::length(splice.short), ends], &[input.back]);
-            all.add("piece", &w::BUY, Some(&SPLICES), piece);
+            all.add("piece", &w::BUY, Some(&SPLICES), up_to(INCH, piece));
             let each = Expr::count(input.cables).times(Expr::length(splice.piece));
             all.add("buy", &w::BUY_ALL, None, each);
         }

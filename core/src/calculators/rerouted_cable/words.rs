@@ -60,7 +60,7 @@ words! {
     FREE = "Free wires at the box";
     OVERAGE = "Allowance for the way";
     BOXES = "Splice boxes";
-    BUY = "New cable, each";
+    BUY = "New cable, each, up to the inch";
     BUY_ALL = "New cable to buy";
     STAPLES = "Staples, a run";
 
@@ -76,6 +76,7 @@ words! {
 
     NO_WAY = "Say its way part by part.";
     NO_NEW_WAY = "Say its new way, or its old one.";
+    TOO_SHORT = "At {0} it is too short to be joined: a splice takes {1} of it. Pull a new cable, or measure again.";
     PAST_OLD = "There are only {0} of old cable: the box can't be that far back.";
 
     DEAD = "Dead, and proved dead, before you touch it. Tag what you take off.";

@@ -2,7 +2,7 @@
 
 use super::words as w;
 use super::{Answer, Input, Roof};
-use crate::measure::Length;
+use crate::measure::{Length, Rounding, divide};
 use crate::rules::framing::gable_ties::highest;
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface};
@@ -30,8 +30,11 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     let (left, right) = (middle.minus(input.span.part(2)), middle.plus(input.span.part(2)));
     // From the wall in to the rafter at a height over the plate.
     let flat = answer.flat.unwrap_or_default();
-    let third = highest(rise).value;
-    let third_in = input.span.part(6);
+    let third = highest(input.height(rise)).value;
+    // As far in as the rafter is up.
+    let over = i128::from(input.span.nanometres()) * i128::from(third.nanometres());
+    let third_in = divide(over, 2 * i128::from(rise.nanometres().max(1)), Rounding::Nearest);
+    let third_in = Length::from_nanometres(i64::try_from(third_in).unwrap_or(i64::MAX));
     let up_in = input.span.minus(flat).part(2);
 
     let mut ink = Vec::new();
@@ -43,9 +46,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     let third_line =
         [(left.plus(third_in), base.minus(third)), (right.minus(third_in), base.minus(third))];
     let up_line =
-        [(left.plus(up_in), base.minus(input.up)), (right.minus(up_in), base.minus(input.up))];
+        [(left.plus(up_in), base.minus(input.up())), (right.minus(up_in), base.minus(input.up()))];
     let by_ties = input.roof != Roof::Beam;
-    let over = by_ties && input.up > third;
+    let over = by_ties && input.up() > third;
     if by_ties {
         let zone = [(left, base), third_line[0], third_line[1], (right, base)];
         path(Line::Leader, &zone, Surface::Tone(0), &w::LOWER_THIRD);
@@ -60,7 +63,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     }
     let ridge = (middle, top);
     path(Line::Cut, &[(left, base), ridge, (right, base)], Surface::Open, &w::RAFTER_LINE);
-    if input.up > Length::ZERO {
+    if input.up() > Length::ZERO {
         path(Line::Hidden, &[(left, base), (right, base)], Surface::Open, &w::TIE_BEFORE);
     }
     path(Line::Cut, &up_line, Surface::Open, &w::TIE_AFTER);
@@ -90,7 +93,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     }
     let mut twin = vec![say!(w::TWIN, input.span, rise)];
     if up_in > Length::ZERO {
-        twin.push(say!(w::TWIN_UP, input.up, flat));
+        twin.push(say!(w::TWIN_UP, input.up(), flat));
     }
     if by_ties {
         let phrase = if over { &w::TWIN_OVER } else { &w::TWIN_IN };

@@ -108,7 +108,10 @@ form! {
             optional: false,
         }));
         /// Plate to the underside of the raised ties.
-        up: Length, row(&w::UP, &w::UP_HINT, length((0, 1), 240, &w::WHY_UP, false));
+        up: Option<Length>, row(&w::UP, &w::UP_HINT, length((3, 1), 240, &w::WHY_UP, true));
+        /// Plate to the ridge's underside.
+        ridge: Option<Length>, row(&w::RIDGE_UNDER, &w::RIDGE_UNDER_HINT, length((6, 1), 480, &w::WHY_RIDGE, true))
+            .when(When::Is("roof", &["board", "unknown"]));
         /// Of the ties.
         spacing: Length, row(&w::SPACING, &w::SPACING_HINT, Kind::Length(Span {
             least: Length::inches(6, 1),
@@ -168,7 +171,7 @@ form! {
         roof: Roof::Board,
         span: Length::inches(288, 1),
         pitch: Measure::whole(&PITCH, 6),
-        up: Length::inches(24, 1),
+        up: Some(Length::inches(16, 1)),
         spacing: Length::inches(16, 1),
         load: Measure::whole(&PSF, 30),
     }

@@ -64,8 +64,10 @@ pub struct Rows {
 /// What comes out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Answer {
-    /// Top of the plates to the ridge.
+    /// Top of the plates to where the rafters meet, by span and slope.
     pub rise: Length,
+    /// Top of the plates to the ridge's underside: measured, else no lower than this.
+    pub under_ridge: Length,
     /// Between the rafters at the raised ties, counted to the outside of the walls; nothing of
     /// trusses.
     pub flat: Option<Length>,
@@ -124,11 +126,13 @@ fn fault(path: &str, label: &'static Phrase, given: String, says: crate::words::
 ///
 /// - Shape: a plain gable, half each way, the load even and on the flat; lengths from the top of
 ///   the plates and the outside of the walls.
-/// - Thrust on a foot of wall: `w L² ÷ (8 (rise − up))`, from moments about the ridge.
-/// - The code's rows as printed, the harsher between two; nails up.
+/// - Height of the ridge: its underside, where that was measured; else the rise by span and slope.
+/// - Thrust on a foot of wall: `w L² ÷ (8 (height − up))`, from moments about the ridge.
+/// - The code's rows as printed, the harsher between two; nails up. Without a measured ridge they
+///   are those under the deepest.
 ///
 /// # Errors
-/// Ties as high as the ridge, at their field.
+/// Ties as high as the ridge, or a ridge over where the rafters meet, at their fields.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let held = |answer: Option<Answer>| {
         answer.ok_or_else(|| fault("span", &w::SPAN, input.span.exact(), say!(w::TOO_MUCH)))
@@ -136,10 +140,28 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut steps = Steps::default();
     let half = Expr::measure(input.pitch).times(Expr::length(input.span)).over(Expr::count(2));
     let Some(rise) = steps.length("rise", &w::RISE, None, half) else { return held(None) };
-    if input.up >= rise {
-        return Err(fault("up", &w::UP, input.up.exact(), say!(w::TOO_HIGH, rise)));
+    if let Some(ridge) = input.ridge.filter(|ridge| *ridge > rise) {
+        return Err(fault("ridge", &w::RIDGE_UNDER, ridge.exact(), say!(w::RIDGE_HIGH, rise)));
+    }
+    let height = input.height(rise);
+    if input.up() >= height {
+        let is_low = input.roof != Roof::Beam && !is_at_least(input.pitch, LEAST_SLOPE);
+        let says = if is_low { say!(w::TOO_HIGH_LOW, height) } else { say!(w::TOO_HIGH, height) };
+        return Err(fault("up", &w::UP, input.up().exact(), says));
     }
     held(worked(input, rise, steps))
+}
+
+impl Input {
+    /// How far the ties go up; those that stay, not at all.
+    fn up(&self) -> Length {
+        self.up.unwrap_or_default()
+    }
+
+    /// Of the ridge over the plates, as it is known.
+    fn height(&self, rise: Length) -> Length {
+        self.ridge.unwrap_or(rise)
+    }
 }
 
 /// What takes the gable out of the code's tables, but for its two limits.
@@ -164,12 +186,15 @@ fn stops(input: &Input) -> Vec<&'static Phrase> {
 
 fn worked(input: &Input, rise: Length, mut steps: Steps) -> Option<Answer> {
     let (span, up, pitch) =
-        (Expr::length(input.span), Expr::length(input.up), Expr::measure(input.pitch));
+        (Expr::length(input.span), Expr::length(input.up()), Expr::measure(input.pitch));
     let stops = stops(input);
+    let height = input.height(rise);
+    let deepest = rise.minus(rule::DEEPEST_RIDGE).max(Length::ZERO);
     let in_limits = input.roof == Roof::Beam
-        || (is_at_most(input.up, rule::highest(rise)) && is_at_least(input.pitch, LEAST_SLOPE));
+        || (is_at_most(input.up(), rule::highest(height)) && is_at_least(input.pitch, LEAST_SLOPE));
     let mut answer = Answer {
         rise,
+        under_ridge: input.ridge.unwrap_or(deepest),
         flat: None,
         share: None,
         load: input.load,
@@ -190,19 +215,19 @@ fn worked(input: &Input, rise: Length, mut steps: Steps) -> Option<Answer> {
             let sum = Expr::Sum(vec![dead, Expr::measure(input.live)]);
             answer.load = steps.measure("load", &w::ON_FLAT, Some(&SLOPE_LOAD), &PSF, sum)?;
         }
-        let share = up.clone().over(Expr::length(rise));
+        let share = up.clone().over(Expr::length(height));
         answer.share = Some(steps.measure("share", &w::SHARE, None, &PERCENT, share)?);
         let load = Expr::measure(answer.load);
         if input.roof == Roof::Beam {
             answer.carried = Some(carried(&load, &span, &mut steps)?);
         } else {
-            answer.tied = Some(tied(input, &load, rise, &mut steps)?);
+            answer.tied = Some(tied(input, &load, height, &mut steps)?);
         }
         let flat = span.less(Expr::count(2).times(up).over(pitch));
         answer.flat = Some(steps.length("flat-width", flat_name(input), None, flat)?);
     }
     if input.roof == Roof::Board && !answer.outside {
-        answer.rows = rows(input, rise, &mut steps);
+        answer.rows = rows(input, answer.under_ridge, &mut steps);
     }
     insulation(input, &mut answer, &mut steps)?;
     answer.steps = steps;
@@ -211,19 +236,19 @@ fn worked(input: &Input, rise: Length, mut steps: Steps) -> Option<Answer> {
 
 /// Ties that stay leave all of it flat.
 fn flat_name(input: &Input) -> &'static Phrase {
-    if input.up > Length::ZERO { &w::FLAT } else { &w::FLAT_ALL }
+    if input.up() > Length::ZERO { &w::FLAT } else { &w::FLAT_ALL }
 }
 
-fn tied(input: &Input, load: &Expr, rise: Length, steps: &mut Steps) -> Option<Tied> {
+fn tied(input: &Input, load: &Expr, height: Length, steps: &mut Steps) -> Option<Tied> {
     let mut thrust = |key, name, up: Length| {
-        let over = Expr::length(rise);
+        let over = Expr::length(height);
         let over = if up > Length::ZERO { over.less(Expr::length(up)) } else { over };
         let span = || Expr::length(input.span);
         let push = load.clone().times(span()).times(span()).over(Expr::count(8).times(over));
         steps.measure(key, name, Some(&THRUST), &PLF, push)
     };
-    let raised = thrust("thrust", &w::THRUST, input.up)?;
-    let stays = input.up == Length::ZERO;
+    let raised = thrust("thrust", &w::THRUST, input.up())?;
+    let stays = input.up() == Length::ZERO;
     let thrust_now =
         if stays { raised } else { thrust("thrust-now", &w::THRUST_NOW, Length::ZERO)? };
     let mut pull = |key, name, thrust| {
@@ -243,8 +268,9 @@ fn carried(load: &Expr, span: &Expr, steps: &mut Steps) -> Option<Carried> {
     Some(Carried { ridge: share("ridge", &w::RIDGE, 2)?, wall: share("wall", &w::WALL, 4)? })
 }
 
-fn rows(input: &Input, rise: Length, steps: &mut Steps) -> Option<Rows> {
-    let (rafters, heel) = (rule::rafter_span(input.up, rise)?, rule::heel_nails(input.up, rise)?);
+fn rows(input: &Input, height: Length, steps: &mut Steps) -> Option<Rows> {
+    let (rafters, heel) =
+        (rule::rafter_span(input.up(), height)?, rule::heel_nails(input.up(), height)?);
     let span = Expr::measure(rafters.times);
     steps.amount("rafter-factor", &w::RAFTERS, Some(rafters.source), span)?;
     let times = || Expr::count(heel.times.0).over(Expr::count(heel.times.1));

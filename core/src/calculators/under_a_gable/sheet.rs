@@ -4,9 +4,11 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, Roof, flat_name};
 use crate::measure::{Length, Rounding};
-use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
 use crate::rules::framing::engineer::MOVED;
-use crate::rules::framing::gable_ties::{AIR_SPACE, LEAST_SLOPE, SCOPE, TIES_APART, highest};
+use crate::rules::framing::gable_ties::{
+    AIR_SPACE, DEEPEST_RIDGE, LEAST_SLOPE, SCOPE, TIES_APART, highest,
+};
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Amount, Phrase, Text};
@@ -24,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures: figures(input, answer),
         checks: checks(input, answer),
         working: answer.steps.0.clone(),
-        parts: parts(answer),
+        parts: parts(input, answer),
         materials: Vec::new(),
         cautions: [&w::SHORE, &w::LATHER, &w::WIND, &w::LOCAL]
             .map(|phrase| Caution { text: phrase.into(), source: None })
@@ -46,13 +48,14 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     };
     if answer.flat.is_some() {
         add("rise", &w::RISE, Some(answer.rise.into()));
+        add("under-ridge", &w::RIDGE_UNDER, input.ridge.map(Amount::Length));
         add("share", &w::SHARE, answer.share.map(Amount::Measure));
         add("load", &w::ON_FLAT, Some(answer.load.into()));
     }
     if let Some(tied) = answer.tied {
         add("thrust", &w::THRUST, Some(tied.thrust.into()));
         add("tie", &w::TIE, Some(tied.tie.into()));
-        if input.up > Length::ZERO {
+        if input.up() > Length::ZERO {
             add("thrust-now", &w::THRUST_NOW, Some(tied.thrust_now.into()));
             add("tie-now", &w::TIE_NOW, Some(tied.tie_now.into()));
         }
@@ -82,15 +85,27 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let name = |phrase: &'static Phrase| Text::from(phrase);
     let mut all = Vec::new();
     if matches!(input.roof, Roof::Board | Roof::Unknown) {
-        let third = highest(answer.rise);
-        all.push(inside(at_most("third", name(&w::CHECK_THIRD), input.up, third)));
-        all.push(inside(at_least("low-slope", name(&w::CHECK_SLOPE), input.pitch, LEAST_SLOPE)));
+        let third = highest(input.height(answer.rise));
+        let third = at_most("third", name(&w::CHECK_THIRD), input.up(), third);
+        // A third by span and slope may be more than one under a deep ridge.
+        let sure = is_at_most(input.up(), highest(answer.under_ridge));
+        let third = match third.verdict {
+            Verdict::Within if !sure => ask(third, &w::ASK_RIDGE),
+            _ => inside(third),
+        };
+        let slope = at_least("low-slope", name(&w::CHECK_SLOPE), input.pitch, LEAST_SLOPE);
+        // Under a slope that is too low no tie helps: that comes first.
+        let is_low = slope.verdict == Verdict::Over;
+        all.extend([third, inside(slope)]);
+        if is_low {
+            all.swap(0, 1);
+        }
         let apart = at_most("apart", name(&w::CHECK_SPACING), input.spacing, TIES_APART);
         let wide = apart.verdict == Verdict::Over;
         all.push(if wide { ask(apart, &w::ASK_SPACING) } else { inside(apart) });
     }
     if input.roof != Roof::Trusses {
-        let moved = at_most("moved", name(&w::CHECK_MOVED), input.up, MOVED);
+        let moved = at_most("moved", name(&w::CHECK_MOVED), input.up(), MOVED);
         all.push(match (input.roof, moved.verdict) {
             (Roof::Beam, _) => ask(moved, &w::ASK_BEAM),
             (_, Verdict::Over) => ask(moved, &w::ASK_MOVED),
@@ -117,7 +132,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all
 }
 
-fn parts(answer: &Answer) -> Vec<Part> {
+fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let line = |name: Text, value: Text| PartRow { name, value, puts: Vec::new() };
     let mut all = Vec::new();
     if !answer.stops.is_empty() {
@@ -138,7 +153,9 @@ fn parts(answer: &Answer) -> Vec<Part> {
             row(&w::ROW_RAFTERS, rows.rafters.share, rows.rafters.times),
             row(&w::ROW_NAILS, rows.heel.share, rows.heel_times),
         ];
-        all.push(Part { key: "rows", title: (&w::ROWS_PART).into(), note: None, rows });
+        let measured = input.ridge.is_some() || input.up() == Length::ZERO;
+        let note = (!measured).then(|| say!(w::ROWS_NOTE, DEEPEST_RIDGE));
+        all.push(Part { key: "rows", title: (&w::ROWS_PART).into(), note, rows });
     }
     all
 }

@@ -11,9 +11,9 @@ fn inches(sixteenths: i64) -> Length {
     Length::inches(sixteenths, 16)
 }
 
-/// 24 ft, 6 in 12, 30 psf, ties 16 in apart and so high.
+/// 24 ft, 6 in 12, 30 psf, ties 16 in apart and so high, under a ridge with no depth.
 fn gable(up: Length) -> Input {
-    Input { up, ..Input::sample() }
+    Input { up: Some(up), ridge: Some(inches(72 * 16)), ..Input::sample() }
 }
 
 fn sheet(input: &Input) -> Sheet {
@@ -198,22 +198,26 @@ fn any_gable() -> impl Strategy<Value = Input> {
         0..4_usize,
         1_152_i64..11_520,
         50_i64..2_400,
-        0_i64..1_000,
+        (0_i64..1_000, prop::option::of(0_i64..=1_000)),
         96_i64..1_920,
         1_i64..400,
         prop::option::weighted(0.3, stops),
     )
-        .prop_map(|(roof, span, pitch, up, spacing, load, stops)| {
+        .prop_map(|(roof, span, pitch, (up, ridge), spacing, load, stops)| {
             let (cut, across, purlins, unequal, hips) = stops.unwrap_or_default();
             let (span, pitch) = (inches(span), Measure::hundredths(&PITCH, pitch));
             let rise = span.nanometres() as f64 * pitch.number() / 24.0;
             // Thousandths of the rise, so that half of all are above a third.
             let up = Length::from_nanometres((rise * up as f64 / 1_000.0) as i64);
+            let most = Length::from_nanometres(rise as i64 - 5);
+            let up = up.min(Length::from_nanometres(rise as i64 - 10));
+            let over = |share| most.minus(up).nanometres().saturating_sub(1) * share / 1_000 + 1;
             Input {
                 roof: Roof::ALL[roof],
                 span,
                 pitch,
-                up: up.min(Length::from_nanometres(rise as i64 - 10)),
+                up: Some(up),
+                ridge: ridge.map(|share| up.plus(Length::from_nanometres(over(share)))),
                 spacing: inches(spacing),
                 load: Measure::whole(&PSF, load),
                 stops: Stops { cut, across, purlins, unequal, hips },
@@ -232,8 +236,9 @@ proptest! {
         let half = feet(input.span) / 2.0;
         let on_half = input.load.number() * half;
         if let Some(tied) = answer.tied {
-            for (thrust, up) in [(tied.thrust, input.up), (tied.thrust_now, Length::ZERO)] {
-                let arm = half * input.pitch.number() / 12.0 - feet(up);
+            for (thrust, up) in [(tied.thrust, input.up()), (tied.thrust_now, Length::ZERO)] {
+                let ridge = input.ridge.map_or(half * input.pitch.number() / 12.0, feet);
+                let arm = ridge - feet(up);
                 let off = on_half * half - on_half * half / 2.0 - thrust.number() * arm;
                 // A rise is held to the nanometre, a thrust to a millionth.
                 let slack = 1e-6 * arm + thrust.number() * 1e-8;
@@ -253,12 +258,12 @@ proptest! {
     fn a_higher_tie_or_more_load_never_lessens_the_push(
         input in any_gable(), higher in 0_i64..1_000, more in 0_i64..200,
     ) {
-        let rise = solve(&input).unwrap().rise;
-        let room = rise.minus(input.up).nanometres() - 10;
-        let up = input.up.plus(Length::from_nanometres(room.max(0) / 1_000 * higher));
+        let height = input.height(solve(&input).unwrap().rise);
+        let room = height.minus(input.up()).nanometres() - 10;
+        let up = input.up().plus(Length::from_nanometres(room.max(0) / 1_000 * higher));
         let load = input.load.of_same(input.load.millionths() + more * 1_000_000);
         let answer = solve(&input).unwrap();
-        for other in [Input { up, ..input.clone() }, Input { load, ..input.clone() }] {
+        for other in [Input { up: Some(up), ..input.clone() }, Input { load, ..input.clone() }] {
             let other = solve(&other).unwrap();
             if let (Some(one), Some(other)) = (answer.tied, other.tied) {
                 prop_assert!(other.thrust >= one.thrust && other.tie >= one.tie);
@@ -290,7 +295,7 @@ proptest! {
     fn what_moves_a_tie_or_leaves_the_tables_is_never_within(input in any_gable()) {
         let answer = solve(&input).unwrap();
         let sheet = UnderAGable::sheet(&input, &answer, Basis::default());
-        if input.up > Length::ZERO || answer.outside || input.roof == Roof::Beam {
+        if input.up() > Length::ZERO || answer.outside || input.roof == Roof::Beam {
             prop_assert_ne!(sheet.verdict(), Verdict::Within);
         }
         if answer.outside {

@@ -21,7 +21,10 @@ words! {
     PITCH_HINT = "A level and a tape on a rafter: up in 12 in along.";
     WHY_PITCH = "steeper than that is a wall.";
     UP = "Joists or ties raised by";
-    UP_HINT = "Top of the plate to their underside. 0: they stay.";
+    UP_HINT = "Top of the plate to their underside. Empty: they stay.";
+    RIDGE_UNDER = "Plate to the ridge's underside";
+    RIDGE_UNDER_HINT = "Measured plumb, from the top of the plate: the code's third is of this. Empty: only span and slope tell.";
+    WHY_RIDGE = "no ridge of a house is that high.";
     WHY_UP = "no room of a house goes up that far.";
     SPACING = "Ties apart";
     SPACING_HINT = "Those that go on being ties, center to center.";
@@ -67,13 +70,15 @@ words! {
 
     // What can't be taken.
     TOO_HIGH = "The ridge is {0} over the plate. It has to be less.";
+    TOO_HIGH_LOW = "Under 3 in 12 no tie does: the ridge is a beam for an engineer to design. It is {0} over the plate, and ties have to be lower.";
+    RIDGE_HIGH = "By span and slope the rafters meet {0} over the plate, and the ridge's underside is no higher. Measure it, the span or the slope again.";
     TOO_MUCH = "These numbers are past what is held. Look again.";
 
     // What comes out.
     FLAT = "Flat width left, not flat to the eaves";
     FLAT_ALL = "Flat width";
-    RISE = "Ridge over plate";
-    SHARE = "Ties, share of the rise";
+    RISE = "Ridge over plate, by span and slope";
+    SHARE = "Ties, share of the ridge's height";
     ON_FLAT = "Roof load, on the flat";
     THRUST_NOW = "Thrust now, ties at the plate";
     THRUST = "Thrust on each foot of wall";
@@ -95,6 +100,7 @@ words! {
     CHECK_SCOPE = "Outside the tables";
     CHECK_EAVE = "Insulation at the wall";
     CHECK_FILL = "Insulation in the slope";
+    ASK_RIDGE = "By span and slope only. The code measures to the ridge's underside, which is lower: measure it.";
     ASK_MOVED = "A licensed engineer's to say, whatever the other lines say.";
     ASK_BEAM = "Whether the ridge is a beam, carried down to footings: the engineer's to say.";
     ASK_SCOPE = "This gable is outside the code's tables.";
@@ -105,6 +111,7 @@ words! {
     WHY_PART = "Why it takes an engineer";
     STOP = "stop";
     ROWS_PART = "The code's rows taken";
+    ROWS_NOTE = "The ridge's underside isn't put in: taken as {0} under where the rafters meet.";
     ROW_RAFTERS = "Rafter spans, ties at {0}";
     ROW_NAILS = "Heel nails, ties at {0}";
     TIMES = "× {0}";

@@ -91,6 +91,10 @@ pub fn highest(rise: Length) -> Limit<Length> {
     Limit { value: rise.part(3), source: &LOWER_THIRD }
 }
 
+/// How deep a ridge is at the most: the deepest common lumber. Where rafters meet by span and slope,
+/// its underside is no lower than that.
+pub const DEEPEST_RIDGE: Length = Length::inches(45, 4);
+
 /// The least slope of a ridge that is no beam.
 pub const LEAST_SLOPE: Limit<Measure> =
     Limit { value: Measure::whole(&PITCH, 3), source: &LOW_SLOPE };
