@@ -42,6 +42,8 @@ pub enum Trade {
     RoughIn,
     /// Ducts, registers and the way air gets back.
     Air,
+    /// Board, compound and paint.
+    Finish,
 }
 
 words! {
@@ -50,12 +52,13 @@ words! {
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
     AIR = "Air";
+    FINISH = "Boards, mud and paint";
 }
 
 impl Trade {
     /// All of them, in the order of a job.
     pub const ALL: &'static [Self] =
-        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air];
+        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air, Self::Finish];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
@@ -65,6 +68,7 @@ impl Trade {
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
             Self::Air => "air",
+            Self::Finish => "finish",
         }
     }
 
@@ -76,6 +80,7 @@ impl Trade {
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
             Self::Air => &AIR,
+            Self::Finish => &FINISH,
         }
     }
 }
