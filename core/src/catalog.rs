@@ -80,6 +80,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::raised_register::RaisedRegister>(),
     entry::<calculators::room_air::RoomAir>(),
     entry::<calculators::duct_branch::DuctBranch>(),
+    entry::<calculators::board_weight::BoardWeight>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -4,6 +4,7 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod added_heat;
+pub mod board_weight;
 pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
