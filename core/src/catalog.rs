@@ -81,6 +81,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::room_air::RoomAir>(),
     entry::<calculators::duct_branch::DuctBranch>(),
     entry::<calculators::board_weight::BoardWeight>(),
+    entry::<calculators::joint_compound::JointCompound>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -11,6 +11,7 @@ pub mod drilling;
 pub mod duct_branch;
 pub mod hold;
 pub mod hole_cables;
+pub mod joint_compound;
 pub mod joist_spans;
 pub mod loads;
 pub mod raised_register;
