@@ -82,6 +82,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::duct_branch::DuctBranch>(),
     entry::<calculators::board_weight::BoardWeight>(),
     entry::<calculators::joint_compound::JointCompound>(),
+    entry::<calculators::skim_coat::SkimCoat>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

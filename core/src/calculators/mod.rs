@@ -21,6 +21,7 @@ pub mod register_throw;
 pub mod rerouted_cable;
 pub mod room;
 pub mod room_air;
+pub mod skim_coat;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
