@@ -83,6 +83,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::board_weight::BoardWeight>(),
     entry::<calculators::joint_compound::JointCompound>(),
     entry::<calculators::skim_coat::SkimCoat>(),
+    entry::<calculators::drying::Drying>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

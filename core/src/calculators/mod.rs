@@ -8,6 +8,7 @@ pub mod board_weight;
 pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
+pub mod drying;
 pub mod duct_branch;
 pub mod hold;
 pub mod hole_cables;
