@@ -84,6 +84,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::joint_compound::JointCompound>(),
     entry::<calculators::skim_coat::SkimCoat>(),
     entry::<calculators::drying::Drying>(),
+    entry::<calculators::paint::Paint>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

@@ -15,6 +15,7 @@ pub mod hole_cables;
 pub mod joint_compound;
 pub mod joist_spans;
 pub mod loads;
+pub mod paint;
 pub mod raised_register;
 pub mod raising;
 pub mod register_spots;
