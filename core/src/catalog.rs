@@ -82,6 +82,11 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::duct_branch::DuctBranch>(),
     entry::<calculators::duct_tree::DuctTree>(),
     entry::<calculators::return_path::ReturnPath>(),
+    entry::<calculators::board_weight::BoardWeight>(),
+    entry::<calculators::joint_compound::JointCompound>(),
+    entry::<calculators::skim_coat::SkimCoat>(),
+    entry::<calculators::drying::Drying>(),
+    entry::<calculators::paint::Paint>(),
 ];
 
 const fn entry<C: Calculator>() -> Entry {

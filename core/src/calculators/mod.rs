@@ -4,15 +4,19 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod added_heat;
+pub mod board_weight;
 pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
+pub mod drying;
 pub mod duct_branch;
 pub mod duct_tree;
 pub mod hold;
 pub mod hole_cables;
+pub mod joint_compound;
 pub mod joist_spans;
 pub mod loads;
+pub mod paint;
 pub mod raised_register;
 pub mod raising;
 pub mod register_spots;
@@ -21,6 +25,7 @@ pub mod rerouted_cable;
 pub mod return_path;
 pub mod room;
 pub mod room_air;
+pub mod skim_coat;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
@@ -44,6 +49,8 @@ pub enum Trade {
     RoughIn,
     /// Ducts, registers and the way air gets back.
     Air,
+    /// Board, compound and paint.
+    Finish,
 }
 
 words! {
@@ -52,12 +59,13 @@ words! {
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
     AIR = "Air";
+    FINISH = "Boards, mud and paint";
 }
 
 impl Trade {
     /// All of them, in the order of a job.
     pub const ALL: &'static [Self] =
-        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air];
+        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air, Self::Finish];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
@@ -67,6 +75,7 @@ impl Trade {
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
             Self::Air => "air",
+            Self::Finish => "finish",
         }
     }
 
@@ -78,6 +87,7 @@ impl Trade {
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
             Self::Air => &AIR,
+            Self::Finish => &FINISH,
         }
     }
 }

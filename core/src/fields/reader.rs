@@ -204,6 +204,8 @@ trait Measured: Copy + Ord + 'static {
 
 /// The example of a long length is 112-1/2 in; a row that takes less shows a short one.
 const LONG: Length = Length::inches(225, 2);
+/// The example of a short length is 1-1/2 in; a row that takes less shows a thin one.
+const THIN: Length = Length::inches(3, 2);
 
 impl Measured for Length {
     fn read(text: &str, _: Kind, units: Units) -> Reading<Self> {
@@ -217,6 +219,7 @@ impl Measured for Length {
     }
     fn example(kind: Kind) -> Arg {
         match Self::span(kind) {
+            Some(span) if span.most < THIN => (&w::A_THIN_LENGTH).into(),
             Some(span) if span.most < LONG => (&w::A_SHORT_LENGTH).into(),
             _ => (&w::A_LENGTH).into(),
         }

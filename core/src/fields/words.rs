@@ -25,6 +25,7 @@ words! {
     A_DAY = "2026-11-25 or 25 Nov 2026";
     A_LENGTH = "9' 4 1/2\", 112.5 or 2860 mm";
     A_SHORT_LENGTH = "1 1/2, 1.5 or 38 mm";
+    A_THIN_LENGTH = "1/32, 0.05 or 1 mm";
     AN_AREA = "160, 160 sq ft or 14.9 m2";
     A_VOLUME = "20.3 or 333 cm3";
     A_ROOM = "1344, 1344 cu ft or 38 m3";

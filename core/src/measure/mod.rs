@@ -6,7 +6,7 @@
 
 mod area;
 mod day;
-mod decimal;
+pub(crate) mod decimal;
 mod length;
 mod physical;
 mod reading;

@@ -11,6 +11,7 @@ pub(crate) type Dims = [i8; 8];
 pub(crate) const PURE: Dims = [0; 8];
 /// A length, and so on.
 pub(crate) const LENGTH: Dims = [1, 0, 0, 0, 0, 0, 0, 0];
+const VOLUME: Dims = with(with(LENGTH, LENGTH, 1), LENGTH, 1);
 const FORCE: Dims = [0, 1, 0, 0, 0, 0, 0, 0];
 const HEAT: Dims = [0, 0, 1, 0, 0, 0, 0, 0];
 const TIME: Dims = [0, 0, 0, 1, 0, 0, 0, 0];
@@ -142,10 +143,30 @@ units! {
     HOUR = "h", "h" ["hr", "hrs", "hours", "hour"], 1, TIME, (60, 1), None;
     /// A short time.
     SECOND = "s", "s" ["sec", "secs", "seconds"], 1, TIME, (1, 60), None;
-    /// What a bag or a bucket holds.
-    GALLON = "gal", "gal" ["gallon", "gallons"], 1, with(with(LENGTH, LENGTH, 1), LENGTH, 1), (231 * INCH * INCH * INCH, 1), metric("L", 3_785_411_784, 1_000_000_000);
     /// How high above the sea: past the mile that lengths are read to.
     ALTITUDE = "ft-asl", "ft" ["feet", "foot", "'"], 0, LENGTH, (FOOT, 1), metric("m", 3048, 10_000);
+    /// What a bag or a bucket holds.
+    GALLON = "gal", "gal" ["gallon", "gallons"], 2, with(with(LENGTH, LENGTH, 1), LENGTH, 1), (231 * INCH * INCH * INCH, 1), metric("L", 3_785_411_784, 1_000_000_000);
+    /// A part of a gallon, as dehumidifiers are told in.
+    PINT = "pt", "pt" ["pint", "pints"], 1, VOLUME, (231 * INCH * INCH * INCH, 8), metric("L", 473_176_473, 1_000_000_000);
+    /// What a dehumidifier takes.
+    PINT_A_DAY = "pt/day", "pt a day" ["ptaday", "pints/day"], 0, with(VOLUME, TIME, -1), (231 * INCH * INCH * INCH, 8 * 1440), metric("L a day", 473_176_473, 1_000_000_000);
+    /// How heavy a wet product is.
+    LB_PER_GAL = "lb/gal", "lb/gal" ["lbs/gal"], 2, with(FORCE, VOLUME, -1), (1, 231 * INCH * INCH * INCH), metric("kg/L", 119_826_427, 1_000_000_000);
+    /// How far a gallon goes.
+    SPREAD = "ft2/gal", "sq ft/gal" ["sqft/gal"], 1, with(PURE, LENGTH, -1), (144, 231 * INCH), metric("m²/L", 24_542_387, 1_000_000_000);
+    /// A film's thickness: a thousandth of an inch.
+    MIL = "mil", "mil" ["mils", "thou"], 2, LENGTH, (25_400, 1), metric("mm", 254, 10_000);
+    /// What a foot of joint takes.
+    CUBIC_INCH_A_FOOT = "in3/ft", "in³/ft" [], 2, with(LENGTH, LENGTH, 1), (INCH * INCH, 12), metric("cm³/m", 53_763_333, 1_000_000);
+    /// What one worker covers in an hour.
+    SQUARE_FOOT_AN_HOUR = "ft2/h", "sq ft/h" [], 0, with(with(LENGTH, LENGTH, 1), TIME, -1), (FOOT * FOOT, 60), metric("m²/h", 9_290_304, 100_000_000);
+    /// Pressure of water vapor.
+    KPA = "kPa", "kPa" [], 3, with(FORCE, LENGTH, -2), (145_037_737_730, 1_000_000_000_000 * INCH * INCH), None;
+    /// Water in air: 7000 grains are a pound.
+    GRAIN = "gr/ft3", "grains/cu ft" [], 2, with(FORCE, LENGTH, -3), (1, 7_000 * FOOT * FOOT * FOOT), metric("g/m³", 2_288_352, 1_000_000);
+    /// Water carried off.
+    POUND_AN_HOUR = "lb/h", "lb/h" [], 2, with(FORCE, TIME, -1), (1, 60), metric("kg/h", 45_359_237, 100_000_000);
     /// Heat in an hour that so much air carries at one degree of difference.
     AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money, in the person's own currency.

@@ -1,7 +1,7 @@
 //! A rule, how near it is, and where it is published.
 
 use super::Source;
-use crate::measure::Rounding;
+use crate::measure::{Measure, Rounding, unit};
 use crate::words;
 use crate::words::{Amount, Phrase, Text};
 
@@ -130,5 +130,25 @@ impl Check {
 /// The difference of two amounts of one kind; of two kinds there is none, so nothing.
 fn difference(most: Amount, least: Amount) -> Amount {
     let same = most.is_like(least);
-    most.of_same(if same { most.raw().saturating_sub(least.raw()) } else { 0 })
+    let off = most.of_same(if same { most.raw().saturating_sub(least.raw()) } else { 0 });
+    match off {
+        // Two temperatures are so many degrees apart, whatever nothing is called.
+        Amount::Measure(off) if *off.unit() == unit::FAHRENHEIT => {
+            Measure::new(&unit::DEGREES, off.millionths()).into()
+        }
+        off => off,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_room_on_its_least_temperature_has_no_degree_to_spare() {
+        let warm = |count| Amount::Measure(Measure::whole(&unit::FAHRENHEIT, count));
+        let apart = |count| Amount::Measure(Measure::whole(&unit::DEGREES, count));
+        assert_eq!(difference(warm(55), warm(55)), apart(0));
+        assert_eq!(difference(warm(50), warm(55)), apart(-5));
+    }
 }

@@ -2,7 +2,7 @@
 
 use super::Source;
 use crate::measure::unit::{self, Dims, LENGTH, PURE, Unit};
-use crate::measure::{Area, CUBIC_NANOMETRES, Length, Measure, Rounding, Volume};
+use crate::measure::{Area, CUBIC_NANOMETRES, Length, Measure, Rounding, Volume, decimal};
 use crate::words::{Amount, Text, Voice};
 
 /// An expression over quantities.
@@ -28,6 +28,8 @@ pub enum Expr {
     RoundDown(Box<Expr>),
     /// Its square root, or its cube root where that is 3.
     Root(i8, Box<Expr>),
+    /// A plain number above nothing, to so many thousandths of the first power.
+    Power(i16, Box<Expr>),
     /// The same, told in this unit; none where it measures something else.
     In(&'static Unit, Box<Expr>),
 }
@@ -213,6 +215,14 @@ impl Value {
         Some(self.plus(other.minus()?)?.number.float() > 0.0)
     }
 
+    /// A plain number to so many thousandths of the first power; none of what isn't above nothing.
+    fn power(self, thousandths: i16) -> Option<Self> {
+        let value = self.number.float();
+        let power = libm::pow(value, f64::from(thousandths) / 1000.0);
+        let plain = self.dims == PURE && value > 0.0;
+        plain.then(|| Number::near(power)).flatten().map(|number| Self::new(PURE, number))
+    }
+
     /// Its square or cube root; none below zero, or of what is the square or cube of nothing.
     fn root(self, of: i8) -> Option<Self> {
         if self.dims.iter().any(|power| power % of != 0) {
@@ -290,6 +300,7 @@ impl Expr {
             Self::RoundUp(of) => whole(of, Rounding::Up),
             Self::RoundDown(of) => whole(of, Rounding::Down),
             Self::Root(power, of) => of.value()?.root(*power),
+            Self::Power(thousandths, of) => of.value()?.power(*thousandths),
             Self::In(unit, of) => {
                 let value = of.value()?;
                 (value.dims == unit.dims).then_some(Value { unit: Some(unit), ..value })
@@ -328,6 +339,11 @@ impl Expr {
             Self::RoundDown(of) => around("⌊", std::slice::from_ref(of), "⌋", voice, out),
             Self::Root(3, of) => around("∛(", std::slice::from_ref(of), ")", voice, out),
             Self::Root(_, of) => around("√(", std::slice::from_ref(of), ")", voice, out),
+            Self::Power(thousandths, of) => {
+                let power = i128::from(*thousandths);
+                around("(", std::slice::from_ref(of), ")^", voice, out);
+                out.push_str(&decimal::show(power, 1000, 0, 3, Rounding::Nearest).0);
+            }
             Self::In(_, of) => of.write(voice, tightness, out),
         }
         if wrap {
@@ -475,6 +491,22 @@ mod tests {
             share.value().and_then(Value::amount),
             Some(Amount::Measure(Measure::new(&unit::PERCENT, 33_333_333)))
         );
+    }
+
+    /// By hand: 4 to the power −1.5 is an eighth.
+    #[test]
+    fn powers_are_taken_of_plain_numbers_above_nothing() {
+        let power = |of| Expr::Power(-1500, Box::new(of));
+        let hours = Expr::measure(Measure::whole(&unit::HOUR, 16)).times(power(Expr::count(4)));
+        let step = Step {
+            key: "hours".to_owned(),
+            name: Text::from(&super::super::READ),
+            expr: hours.told_in(&unit::HOUR),
+            source: None,
+        };
+        assert_eq!(step.equation(Voice::default()), "16 h × (4)^−1.5 = 2 h");
+        assert_eq!(power(Expr::length(Length::inches(1, 1))).value(), None);
+        assert_eq!(power(Expr::count(0)).value(), None);
     }
 
     #[test]

@@ -8,6 +8,7 @@ mod backup;
 mod box_fill;
 mod drilling;
 mod faults;
+mod finish;
 mod first_visit;
 mod harness;
 mod harness_checks;

@@ -1,0 +1,123 @@
+//! What is put in: room, coat, spells so far, outdoor air, and water to carry off.
+
+use super::words as w;
+use crate::fields::{Form, Item, Kind, Row, Span, When, row};
+use crate::measure::unit::{FAHRENHEIT, GALLON, HOUR, PERCENT};
+use crate::measure::{Length, Measure, Unit, Volume};
+use crate::rules::finish::drying::WETTEST;
+use crate::words::Phrase;
+use crate::{choice, form};
+
+choice! {
+    /// How the water gets out.
+    pub enum Way {
+        /// Nothing moves the air out.
+        Shut = "shut", w::SHUT;
+        /// Air comes in as it goes.
+        Windows = "windows", w::WINDOWS;
+        /// Pulls on all that the room is joined to.
+        Fan = "fan", w::FAN;
+    }
+}
+
+choice! {
+    /// Whether something with an open flue shares the air.
+    pub enum Flue {
+        /// Nobody has looked.
+        NotSaid = "not-said", w::NOT_SAID;
+        /// Looked, and none.
+        None = "none", w::NO_FLUE;
+        /// There is.
+        There = "there", w::A_FLUE;
+    }
+}
+
+/// In whole units.
+const fn measure(
+    unit: &'static Unit,
+    [least, most]: [i64; 2],
+    why: &'static Phrase,
+    optional: bool,
+) -> Kind {
+    let (least, most) = (Measure::whole(unit, least), Measure::whole(unit, most));
+    Kind::Measure(Span { least, most, why, common: &[], optional })
+}
+
+const fn warm(label: &'static Phrase, least: i64, most: i64) -> Row {
+    row(label, &w::NOTHING, measure(&FAHRENHEIT, [least, most], &w::WHY_WARM, false))
+}
+
+const fn humid(
+    label: &'static Phrase,
+    hint: &'static Phrase,
+    most: i64,
+    why: &'static Phrase,
+) -> Row {
+    row(label, hint, measure(&PERCENT, [0, most], why, false))
+}
+
+const fn degrees(count: i64) -> Measure {
+    Measure::whole(&FAHRENHEIT, count)
+}
+
+const fn percent(count: i64) -> Measure {
+    Measure::whole(&PERCENT, count)
+}
+
+form! {
+    /// So many hours in conditions of their own.
+    pub struct Spell {
+        /// How long.
+        hours: Measure = Measure::whole(&HOUR, 12), row(&w::HOURS, &w::NOTHING, measure(&HOUR, [0, 2_000], &w::WHY_HOURS, false));
+        /// How warm.
+        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100);
+        /// How humid.
+        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::NOTHING, 100, &w::WHY_ALL);
+    }
+}
+
+static SPELLS: Item = Item {
+    name: &w::SPELL,
+    rows: Spell::ROWS,
+    most: 12,
+    blank: || Spell::blank().write_parts(),
+    presets: &[],
+};
+
+const OUT: When = When::Yes("outdoors");
+
+form! {
+    /// A coat that dries.
+    pub struct Input {
+        /// How warm the room is.
+        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100);
+        /// How humid it is.
+        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::HUMIDITY_HINT, WETTEST, &w::WHY_WET);
+        /// The wet coat.
+        thick: Length = Length::inches(1, 16), row(&w::THICK, &w::THICK_HINT, Kind::Length(Span {
+            least: Length::inches(1, 128), most: Length::inches(1, 1), why: &w::WHY_THICK,
+            common: &[Length::inches(1, 32), Length::inches(1, 16), Length::inches(1, 8)], optional: false,
+        }));
+        /// Since it went on.
+        spells: Vec<Spell>, row(&w::SPELLS, &w::SPELLS_HINT, Kind::List(&SPELLS));
+        /// What it is like outside is known.
+        outdoors: bool, row(&w::OUTDOORS, &w::NOTHING, Kind::Flag);
+        /// How warm it is outside.
+        out_temperature: Measure = degrees(50), warm(&w::OUT_TEMPERATURE, -40, 120).when(OUT);
+        /// How humid it is outside.
+        out_humidity: Measure = percent(50), humid(&w::OUT_HUMIDITY, &w::NOTHING, 100, &w::WHY_ALL).when(OUT);
+        /// Compound that is put on.
+        gallons: Option<Measure>, row(&w::GALLONS, &w::GALLONS_HINT, measure(&GALLON, [0, 500], &w::WHY_GALLONS, true));
+        /// Air in the room.
+        room: Option<Volume>, row(&w::ROOM, &w::ROOM_HINT, Kind::Room(Span {
+            least: CUBIC_FOOT.times(10), most: CUBIC_FOOT.times(100_000), why: &w::WHY_ROOM, common: &[], optional: true,
+        }));
+        /// How the water gets out.
+        way: Way, row(&w::WAY, &w::NOTHING, Kind::Choice(Way::PICKS));
+        /// Whether something with an open flue shares the air.
+        flue: Flue, row(&w::FLUE, &w::FLUE_HINT, Kind::Choice(Flue::PICKS)).when(When::Is("way", &["fan"]));
+    }
+    sample {}
+}
+
+const CUBIC_FOOT: Volume = Volume::hundredths(172_800);

@@ -1,0 +1,148 @@
+//! The answer as it is shown.
+
+use super::words as w;
+use super::{Answer, Flue, Input, Way};
+use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
+use crate::measure::{Measure, Rounding};
+use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::rules::finish::drying::{
+    CLOCKS, LEAST_WARM, SETTING, TABLE, TABLE_SOURCE, TEMPERATURES,
+};
+use crate::rules::finish::vapor::FLUES;
+use crate::say;
+use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Verdict};
+use crate::words::{Amount, Arg, Phrase, Text};
+
+fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
+    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let fresh = figure("hours", &w::TO_DRY, answer.hours.into());
+    let left = figure("left", &w::LEFT, answer.left.into());
+    let (headline, other) =
+        if input.spells.is_empty() { (fresh, None) } else { (left, Some(fresh)) };
+    let mut figures = figures(input, answer);
+    figures.extend(other);
+    Sheet {
+        headline,
+        lead: None,
+        next: Some(next(input, answer)),
+        figures,
+        checks: checks(input),
+        working: answer.working.0.clone(),
+        parts: parts(input, answer),
+        materials: Vec::new(),
+        cautions: cautions(),
+        drawing: None,
+    }
+}
+
+fn next(input: &Input, answer: &Answer) -> Text {
+    if !input.spells.is_empty() {
+        let left = answer.left.millionths() > 0;
+        return if left {
+            say!(w::NEXT_LEFT, answer.done, answer.left)
+        } else {
+            (&w::NEXT_DRY).into()
+        };
+    }
+    match answer.outdoors {
+        Some(outdoors) if outdoors.drier => (&w::NEXT_OPEN).into(),
+        Some(_) => (&w::NEXT_KEEP).into(),
+        None => (&w::NEXT_FRESH).into(),
+    }
+}
+
+fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
+    let mut all = Vec::new();
+    let mut add = |key, name, measure: Option<Measure>| {
+        all.extend(measure.map(|measure| figure(key, name, measure.into())));
+    };
+    let [low, high] = answer.range;
+    let spells = !input.spells.is_empty();
+    add("done", &w::DONE, spells.then_some(answer.done));
+    add("low", &w::AT_LEAST, Some(low));
+    add("high", &w::AT_MOST, Some(high));
+    add("in-table", &w::IN_TABLE, answer.in_table);
+    add("dew", &w::DEW, answer.dew);
+    if let Some(outdoors) = answer.outdoors {
+        add("out-dew", &w::OUT_DEW, outdoors.dew);
+        add("let-in", &w::LET_IN, Some(outdoors.humidity));
+        add("hours-let-in", &w::WITH_OUT, outdoors.hours);
+    }
+    if let Some(water) = answer.water {
+        add("water", &w::WATER, Some(water.weight));
+        add("pints", &w::PINTS, Some(water.pints));
+        add("pints-a-day", &w::A_DAY, Some(water.a_day));
+        add("air", &w::AIR, water.air);
+        add("changes", &w::CHANGES, water.changes);
+    }
+    all
+}
+
+fn checks(input: &Input) -> Vec<Check> {
+    let warm = at_least("temperature", (&w::CHECK_WARM).into(), input.temperature, LEAST_WARM);
+    let cold = warm.verdict == Verdict::Over;
+    let mut all = vec![if cold { ask(warm, &w::ASK_WARM) } else { warm }];
+    if input.way == Way::Fan {
+        let flues = i64::from(input.flue == Flue::There);
+        let check =
+            at_most("flue", (&w::CHECK_FLUE).into(), flues, Limit { value: 0, source: &FLUES });
+        all.push(match input.flue {
+            Flue::NotSaid => ask(check, &w::ASK_FLUE),
+            Flue::There => Check { note: Some((&w::STOP_FLUE).into()), ..check },
+            Flue::None => check,
+        });
+    }
+    all
+}
+
+fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
+    let row = |name: Text, value: Text| PartRow { name, value, puts: Vec::new() };
+    let mut all = Vec::new();
+    let mut so_far = Vec::new();
+    for ((number, spell), takes) in (1..).zip(&input.spells).zip(&answer.spells) {
+        let value = match takes {
+            Some(takes) => say!(w::SPELL_TAKES, spell.hours, *takes),
+            None => (&w::SPELL_NONE).into(),
+        };
+        so_far.push(row(say!(w::SPELL_NUMBER, number), value));
+    }
+    let mut add = |key, title: &'static Phrase, note: Option<Text>, rows: Vec<PartRow>| {
+        if !rows.is_empty() {
+            all.push(Part { key, title: title.into(), note, rows });
+        }
+    };
+    add("so-far", &w::SO_FAR, None, so_far);
+    let mut table = Vec::new();
+    for (percent, hours) in TABLE {
+        let args = hours.map(|hours| Arg::Bare(Measure::whole(&HOUR, hours).into())).to_vec();
+        let name = say!(w::JUST, Measure::whole(&PERCENT, percent));
+        table.push(row(name, Text { phrase: &w::TABLE_ROW, args }));
+    }
+    let columns = TEMPERATURES.map(|at| Arg::from(Measure::whole(&FAHRENHEIT, at))).to_vec();
+    add("table", &w::TABLE, Some(Text { phrase: &w::TABLE_NOTE, args: columns }), table);
+    let mut clocks = Vec::new();
+    for (label, [least, most]) in CLOCKS {
+        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most)));
+    }
+    add("clocks", &w::CLOCKS, Some((&w::CLOCKS_NOTE).into()), clocks);
+    all
+}
+
+fn cautions() -> Vec<Caution> {
+    let mut all = Vec::new();
+    let told: [(&'static Phrase, Option<&'static Source>); 6] = [
+        (&w::HEATER, None),
+        (&w::DETECTOR, None),
+        (&w::SLOW, None),
+        (&w::RATED, None),
+        (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
+        (SETTING.says, Some(&SETTING)),
+    ];
+    for (text, source) in told {
+        all.push(Caution { text: text.into(), source });
+    }
+    all
+}

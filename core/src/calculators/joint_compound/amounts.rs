@@ -1,0 +1,205 @@
+//! Gallons, pails, tape and screws, each as steps of the working.
+
+use super::words as w;
+use super::{By, Input};
+use crate::measure::unit::{GALLON, WEIGHT};
+use crate::measure::{Area, Length, Measure};
+use crate::rules::finish::compound::{
+    BEAD, CORNER, Compound, FOR_AREA, Feather, GALLONS, JOINTS, POP, POPS, Package, RULE, SCREW,
+    SCREWS, SCREWS_A_POP, SHRINKAGE, TAPE, TAPERED, WATER, WEIGHTS,
+};
+use crate::rules::finish::levels::Level;
+use crate::rules::finish::skim::{GEOMETRY, LEVEL_5_SKIM};
+use crate::sheet::{Expr, Source, Steps};
+use crate::words::{Amount, Phrase};
+
+/// So many of so many coats; nothing is written where it is all of them.
+fn share(expr: Expr, coats: i64, of: i64) -> Expr {
+    if coats == of { expr } else { expr.times(Expr::count(coats)).over(Expr::count(of)) }
+}
+
+/// Dry gallons of all that is there, at one end of the range: low, likely, high.
+struct Dry<'a> {
+    steps: &'a mut Steps,
+    all: Vec<Expr>,
+}
+
+impl Dry<'_> {
+    fn add(&mut self, key: &str, name: &'static Phrase, source: &'static Source, expr: Expr) {
+        self.all
+            .extend(self.steps.measure(key, name, Some(source), &GALLON, expr).map(Expr::measure));
+    }
+
+    fn run(
+        &mut self,
+        key: &str,
+        name: &'static Phrase,
+        length: Length,
+        rate: Measure,
+        coats: [i64; 2],
+    ) {
+        if length > Length::ZERO && coats[0] > 0 {
+            let expr = Expr::length(length).times(Expr::measure(rate));
+            self.add(key, name, &JOINTS, share(expr, coats[0], coats[1]));
+        }
+    }
+}
+
+/// Wet gallons with what is lost.
+pub(super) fn wet(input: &Input, by: By, end: usize, steps: &mut Steps) -> Option<Measure> {
+    let level = input.level;
+    let feather = match end {
+        0 => Feather::W18,
+        1 => input.feather,
+        _ => Feather::W36,
+    };
+    // What a person has set is no end of a range.
+    let ends = if end == 0 {
+        input.feather.takes().min(feather.takes())
+    } else {
+        feather.takes().max(input.feather.takes())
+    };
+    let mut dry = Dry { steps, all: Vec::new() };
+    if by == By::Joints {
+        let flat = [level.flat(), Level::Four.flat()];
+        let screws = [level.screws(), Level::Four.screws()];
+        dry.run("tapered", &w::ON_TAPERED, input.tapered, TAPERED[end], flat);
+        dry.run("ends", &w::ON_ENDS, input.ends, ends, flat);
+        let corners = [level.corners(), Level::Four.corners()];
+        dry.run("corners", &w::ON_CORNERS, input.corners, CORNER, corners);
+        dry.run("beads", &w::ON_BEADS, input.beads, BEAD, screws);
+        let count = input.screws.unwrap_or(0);
+        if count > 0 && screws[0] > 0 {
+            let expr = Expr::count(count).times(Expr::volume(SCREW));
+            dry.add("screws", &w::ON_SCREWS, &JOINTS, share(expr, screws[0], screws[1]));
+        }
+    }
+    if input.mends {
+        let mend = &input.mend;
+        let pops = mend.pops.unwrap_or(0);
+        if pops > 0 {
+            dry.add("pops", &w::ON_POPS, &POPS, Expr::count(pops).times(Expr::volume(POP)));
+        }
+        dry.run("cracks", &w::ON_CRACKS, mend.cracks, ends, [1, 1]);
+        dry.run("patches", &w::ON_PATCHES, mend.patches, ends, [1, 1]);
+    }
+    let all = dry.all;
+    let mut wet = Vec::new();
+    let mut loses = true;
+    if !all.is_empty() {
+        let dry = steps.measure("dry", &w::DRY, None, &GALLON, Expr::Sum(all))?;
+        let shrinks = input.shrink.unwrap_or(input.kind.shrinks()[end]);
+        let left = Expr::count(1).less(Expr::measure(shrinks));
+        let shrunk = Expr::measure(dry).over(left);
+        wet.push(steps.measure("shrunk", &w::SHRUNK, Some(&SHRINKAGE), &GALLON, shrunk)?);
+    }
+    if let (Level::Five, Some(area)) = (level, input.area) {
+        let skim = Expr::area(area).times(Expr::measure(LEVEL_5_SKIM[end]));
+        wet.push(steps.measure("skim", &w::SKIM, Some(&GEOMETRY), &GALLON, skim)?);
+    }
+    let mut total = Expr::Sum(wet.into_iter().map(Expr::measure).collect());
+    if total == Expr::Sum(Vec::new()) {
+        total = Expr::measure(Measure::whole(&GALLON, 0));
+        loses = false;
+    }
+    if loses {
+        let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
+        total = total.times(lost);
+    }
+    if let (By::Area, Some(area), true) = (by, input.area, level.flat() > 0) {
+        let rule = ruled(area, level, end);
+        let rule = steps.measure("rule", &w::RULE, Some(&RULE), &GALLON, rule)?;
+        total =
+            if loses { Expr::Sum(vec![Expr::measure(rule), total]) } else { Expr::measure(rule) };
+    }
+    steps.measure("wet", &w::TOTAL, None, &GALLON, total)
+}
+
+/// What the published rule has for an area, at a level's share of its coats.
+fn ruled(area: Area, level: Level, end: usize) -> Expr {
+    let rule = Expr::area(area).times(Expr::measure(GALLONS[end])).over(Expr::area(FOR_AREA));
+    share(rule, level.flat(), Level::Four.flat())
+}
+
+/// Its weight, and the pails or bags that hold it.
+pub(super) fn packed(kind: Compound, wet: Measure, steps: &mut Steps) -> Option<(Measure, i64)> {
+    let gallons = Expr::measure(wet);
+    let (weight, per, of) = match (kind.package(), kind.weighs()) {
+        (Package::Bag(bag, powder), _) => {
+            let weight = gallons.times(Expr::measure(powder)).over(Expr::measure(GALLONS[1]));
+            let weight = steps.measure("weight", &w::POWDER, Some(&WEIGHTS), &WEIGHT, weight)?;
+            (weight, Expr::measure(bag), Expr::measure(weight))
+        }
+        (Package::Pail(pail), weighs) => {
+            let weight = gallons.clone().times(Expr::measure(weighs?));
+            let weight = steps.measure("weight", &w::WEIGHT, Some(&WEIGHTS), &WEIGHT, weight)?;
+            (weight, Expr::measure(pail), gallons)
+        }
+    };
+    let count = Expr::RoundUp(Box::new(of.over(per)));
+    match steps.amount("packages", &w::PACKAGES, Some(&WEIGHTS), count)? {
+        Amount::Count(count) => Some((weight, count)),
+        _ => None,
+    }
+}
+
+/// What of its weight dries out; none of powder, whose water is told on its bag.
+pub(super) fn water(kind: Compound, weight: Measure, steps: &mut Steps) -> Option<Measure> {
+    kind.weighs()?;
+    let water = Expr::measure(weight).times(Expr::measure(WATER));
+    steps.measure("water", &w::WATER, Some(&WEIGHTS), &WEIGHT, water)
+}
+
+/// Over tapered and end joints, corners, cracks and patches.
+pub(super) fn tape(input: &Input, steps: &mut Steps) -> Option<Length> {
+    let mut runs = Vec::new();
+    let mut add = |length: Length| {
+        if length > Length::ZERO {
+            runs.push(Expr::length(length));
+        }
+    };
+    if input.by == By::Joints && input.level.flat() > 0 {
+        for run in [input.tapered, input.ends, input.corners] {
+            add(run);
+        }
+    }
+    if let (By::Area, Some(area), true) = (input.by, input.area, input.level.flat() > 0) {
+        add(tape_by_area(area));
+    }
+    if input.mends {
+        add(input.mend.cracks);
+        add(input.mend.patches);
+    }
+    if runs.is_empty() {
+        return None;
+    }
+    let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
+    let source = (input.by == By::Area).then_some(&RULE);
+    steps.length("tape", &w::TAPE, source, Expr::Sum(runs).times(lost))
+}
+
+/// As the published rule has it.
+pub(super) fn tape_by_area(area: Area) -> Length {
+    let tape = Expr::area(area).times(Expr::length(TAPE)).over(Expr::area(FOR_AREA));
+    match tape.value().and_then(crate::sheet::Value::amount) {
+        Some(Amount::Length(length)) => length,
+        _ => Length::ZERO,
+    }
+}
+
+/// To cover, and to drive at pops.
+pub(super) fn screws(input: &Input) -> (i64, i64) {
+    let feet = |area: Area| {
+        let count = Expr::area(area).times(Expr::count(SCREWS)).over(Expr::area(FOR_AREA));
+        match Expr::RoundUp(Box::new(count)).value().and_then(crate::sheet::Value::amount) {
+            Some(Amount::Count(count)) => count,
+            _ => 0,
+        }
+    };
+    let cover = match input.by {
+        By::Joints => input.screws.unwrap_or(0),
+        By::Area => input.area.map_or(0, feet),
+    };
+    let pops = if input.mends { input.mend.pops.unwrap_or(0) } else { 0 };
+    (cover, pops.saturating_mul(SCREWS_A_POP))
+}

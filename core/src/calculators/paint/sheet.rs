@@ -1,0 +1,69 @@
+//! The answer as it is shown.
+
+use super::words as w;
+use super::{Answer, FINISH_NAMES, Input, PRIMER_NAMES, Product};
+use crate::measure::Rounding;
+use crate::rules::finish::paint::LABELS;
+use crate::rules::old_finish::OLD_FINISH;
+use crate::say;
+use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
+use crate::words::{Amount, Phrase};
+
+fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
+    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
+}
+
+pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
+    let mut figures = Vec::new();
+    let mut materials = Vec::new();
+    let mut ranges = Vec::new();
+    let mut headline = figure("net", &w::NET, answer.net.into());
+    // Paint is the headline, or primer where there is no paint.
+    for (names, name, product) in
+        [(PRIMER_NAMES, &w::M_PRIMER, answer.primer), (FINISH_NAMES, &w::M_PAINT, answer.finish)]
+    {
+        let Some(Product { spread, wet, gallons, usual, cans, quarts }) = product else { continue };
+        let values: [Amount; 5] =
+            [spread.into(), wet.into(), gallons.into(), cans.into(), quarts.into()];
+        for ((key, name), amount) in names.into_iter().zip(values) {
+            if amount.raw() > 0 {
+                figures.push(figure(key, name, amount));
+            }
+        }
+        let (key, gallons_name) = names[2];
+        headline = figure(key, gallons_name, gallons.into());
+        if let Some([far, near]) = usual {
+            let value = say!(w::RANGE, far, near);
+            ranges.push(PartRow { name: name.into(), value, puts: Vec::new() });
+        }
+        materials.push(Material { key: key.to_owned(), name: name.into(), amount: gallons.into() });
+    }
+    figures.retain(|figure| figure.key != headline.key);
+    figures.push(figure("net", &w::NET, answer.net.into()));
+    let mut cautions = Vec::new();
+    for (text, source) in [
+        (&w::LEAD, Some(&OLD_FINISH)),
+        (&w::AIR, None),
+        (&w::RAGS, None),
+        (LABELS.says, Some(&LABELS)),
+    ] {
+        cautions.push(Caution { text: text.into(), source });
+    }
+    let mut parts = Vec::new();
+    if !ranges.is_empty() {
+        let title = (&w::RANGES).into();
+        parts.push(Part { key: "ranges", title, note: None, rows: ranges });
+    }
+    Sheet {
+        headline,
+        lead: None,
+        next: Some((&w::NEXT).into()),
+        figures,
+        checks: Vec::new(),
+        working: answer.working.0.clone(),
+        parts,
+        materials,
+        cautions,
+        drawing: None,
+    }
+}

@@ -1,0 +1,71 @@
+//! The answer as it is shown.
+
+use super::words as w;
+use super::{Answer, Input, drawing};
+use crate::measure::Rounding;
+use crate::rules::finish::labor::LABOR;
+use crate::say;
+use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
+use crate::words::{Amount, Phrase};
+
+fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
+    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let mut figures = Vec::new();
+    let mut add = |key, name, amount: Amount| figures.push(figure(key, name, amount));
+    if let Some([low, high]) = answer.range {
+        add("low", &w::LOW, low.into());
+        add("high", &w::HIGH, high.into());
+    }
+    add("coat", &w::COAT, answer.coat.into());
+    add("surface", &w::SURFACE, answer.area.into());
+    add("film", &w::FILM, answer.thick.into());
+    add("passes", &w::PASSES, answer.passes[0].into());
+    if answer.passes[1] > 0 {
+        add("passes-across", &w::PASSES_ACROSS, answer.passes[1].into());
+    }
+    add("travel", &w::TRAVEL, answer.travel.into());
+    add("pails", &w::PAILS, answer.pails.into());
+    add("weight", &w::WEIGHT, answer.weight.into());
+    add("water", &w::WATER, answer.water.into());
+    let [quick, likely, slow] = answer.hours;
+    add("hours", &w::HOURS, likely.into());
+    add("hours-low", &w::HOURS_LOW, quick.into());
+    add("hours-high", &w::HOURS_HIGH, slow.into());
+    let mut cautions = Vec::new();
+    for phrase in [&w::DUST, &w::PRIME, &w::WET, &w::LADDER] {
+        cautions.push(Caution { text: phrase.into(), source: None });
+    }
+    cautions.push(Caution { text: LABOR.says.into(), source: Some(&LABOR) });
+    Sheet {
+        headline: figure("gallons", &w::GALLONS, answer.gallons.into()),
+        lead: None,
+        next: Some((&w::NEXT).into()),
+        figures,
+        checks: Vec::new(),
+        working: answer.working.0.clone(),
+        parts: vec![by_coat(input, answer)],
+        materials: vec![Material {
+            key: "compound ready".to_owned(),
+            name: (&w::M_COMPOUND).into(),
+            amount: answer.gallons.into(),
+        }],
+        cautions,
+        drawing: Some(drawing::drawing(input, answer)),
+    }
+}
+
+fn by_coat(input: &Input, answer: &Answer) -> Part {
+    let mut rows = Vec::new();
+    for number in 1..=input.coats {
+        let value = if number % 2 == 1 {
+            say!(w::COAT_ALONG, answer.coat, answer.passes[0])
+        } else {
+            say!(w::COAT_ACROSS, answer.coat, answer.passes[1])
+        };
+        rows.push(PartRow { name: say!(w::COAT_NUMBER, number), value, puts: Vec::new() });
+    }
+    Part { key: "coats", title: (&w::BY_COAT).into(), note: None, rows }
+}

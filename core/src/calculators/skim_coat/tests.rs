@@ -1,0 +1,120 @@
+//! Cases worked by hand, exact fits, then laws.
+
+use super::*;
+use crate::sheet::Value;
+use proptest::prelude::*;
+
+fn near(got: Measure, want: f64, within: f64) {
+    assert!((got.number() - want).abs() <= within, "{got:?}, not {want}");
+}
+
+fn lanes(across: i64, blade: i64, overlap: i64) -> i64 {
+    let inches = |count| Length::inches(count, 1);
+    let input = Input {
+        long: inches(across.max(1200)),
+        wide: inches(across),
+        blade: inches(blade),
+        overlap: inches(overlap),
+        ..Input::sample()
+    };
+    solve(&input).unwrap().passes[0]
+}
+
+/// Worked by hand: 12 by 16 ft, two coats of 1/32 in, 10 percent lost, 13.7 lb a gallon and 35
+/// percent of it water: 192 × 144 ÷ 32 ÷ 231 = 3.74 gal a coat, 8.23 in all, 39.5 lb of water.
+#[test]
+fn two_coats_over_a_ceiling() {
+    let answer = solve(&Input::sample()).unwrap();
+    near(answer.coat, 3.740, 0.001);
+    near(answer.gallons, 8.229, 0.001);
+    assert_eq!(answer.pails, 2);
+    near(answer.water, 39.46, 0.01);
+    // 192 × 2 ÷ 60 + 192 ÷ 150.
+    near(answer.hours[1], 7.68, 1e-6);
+    // 15 lanes of 16 ft and, next coat, 19 of 12 ft, two strokes each: 2 × (240 + 228) ft.
+    assert_eq!(answer.passes, [15, 19]);
+    assert_eq!(answer.travel, Length::inches(12 * 936, 1));
+}
+
+/// Worked from 231 in³ a gallon: an inch over 1000 sq ft is 623.38 gal.
+#[test]
+fn a_thousand_square_feet_by_thickness() {
+    for (parts, want) in [(64, 9.74), (32, 19.48), (16, 38.96)] {
+        let input = Input {
+            area: Some(Area::square_feet(1000)),
+            ground: Ground::Own,
+            thick: Length::inches(1, parts),
+            ..Input::sample()
+        };
+        let answer = solve(&input).unwrap();
+        near(answer.coat, want, 0.005);
+        assert_eq!(answer.range, None);
+    }
+    let uneven =
+        Input { area: Some(Area::square_feet(1000)), ground: Ground::Uneven, ..Input::sample() };
+    near(solve(&uneven).unwrap().coat, 29.22, 0.005);
+    let skim =
+        Input { ground: Ground::Level5, coats: 1, waste: Measure::whole(&PERCENT, 0), ..uneven };
+    let [low, high] = solve(&skim).unwrap().range.unwrap();
+    near(low, 6.23, 0.005);
+    near(high, 9.97, 0.005);
+}
+
+/// Worked by hand: (144 − 2) ÷ (12 − 2) = 14.2; with 24, 142 ÷ 22 = 6.5; (134 − 2) ÷ 22 is 6 and
+/// not 7.
+#[test]
+fn passes_meet_exact_fits() {
+    for (across, blade, overlap, want) in [
+        (144, 12, 2, 15),
+        (144, 24, 2, 7),
+        (134, 24, 2, 6),
+        (135, 24, 2, 7),
+        (24, 24, 2, 1),
+        (25, 24, 2, 2),
+    ] {
+        assert_eq!(lanes(across, blade, overlap), want, "{across} in by {blade} in");
+    }
+    let wide = Input { overlap: Length::inches(12, 1), ..Input::sample() };
+    assert_eq!(solve(&wide).unwrap_err()[0].path, "overlap");
+}
+
+#[test]
+fn skimming_over_what_is_old_sands_it() {
+    let over = |old| SkimCoat::disturbs(&Input { old, ..Input::sample() });
+    assert_eq!(over(OldSurface::New), None);
+    let texture = over(OldSurface::Texture).unwrap();
+    assert_eq!((texture.deed, texture.area), (Deed::Sand, Some(Area::square_feet(192))));
+    assert!(over(OldSurface::NotSaid).is_some(), "nobody has said");
+}
+
+proptest! {
+    #[test]
+    fn lanes_cover_the_width_and_one_fewer_does_not(
+        across in 12_i64..1_200, blade in 3_i64..60, overlap in 0_i64..12,
+    ) {
+        prop_assume!(overlap < blade);
+        let count = lanes(across, blade, overlap);
+        let covers = |count: i64| blade + (count - 1) * (blade - overlap);
+        prop_assert!(covers(count) >= across);
+        prop_assert!(count == 1 || covers(count - 1) < across);
+    }
+
+    #[test]
+    fn more_area_thickness_and_coats_take_no_less(
+        area in 1_i64..9_000, more in 0_i64..900, parts in 4_i64..200, coats in 1_i64..5,
+    ) {
+        let with = |area, parts, coats| solve(&Input {
+            area: Some(Area::square_feet(area)), ground: Ground::Own, thick: Length::inches(1, parts), coats,
+            ..Input::sample()
+        }).unwrap();
+        let one = with(area, parts, coats);
+        prop_assert!(with(area + more, parts, coats).gallons >= one.gallons);
+        prop_assert!(with(area, parts + 1, coats).gallons <= one.gallons);
+        prop_assert!(with(area, parts, coats + 1).gallons >= one.gallons);
+        prop_assert!(one.hours[0] <= one.hours[1] && one.hours[1] <= one.hours[2]);
+        for (key, want) in [("gallons", one.gallons), ("hours", one.hours[1]), ("water", one.water)] {
+            let step = one.working.0.iter().find(|step| step.key == key).unwrap();
+            prop_assert_eq!(step.expr.value().and_then(Value::amount), Some(Amount::Measure(want)));
+        }
+    }
+}

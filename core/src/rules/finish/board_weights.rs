@@ -1,0 +1,102 @@
+//! What gypsum board weighs to carry, how far apart framing may stand under it, and what one
+//! person lifts.
+
+use crate::measure::unit::{PSF, WEIGHT};
+use crate::measure::{Length, Measure};
+use crate::rules::compare::{Limit, is_at_most};
+use crate::rules::framing::dead_weights::Layer;
+use crate::rules::residential::blown::{Board, SAG};
+use crate::{choice, words};
+
+words! {
+    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight 1/2 in 1.25 to 1.4. The label rules.";
+    WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages";
+    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
+    SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
+    LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.";
+    LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit";
+    QUARTER = "1/4 in";
+    THREE_EIGHTHS = "3/8 in";
+    HALF = "1/2 in";
+    HALF_LIGHT = "1/2 in, lightweight";
+    FIVE_EIGHTHS = "5/8 in";
+}
+
+source!(
+    /// What board weighs.
+    BOARDS, "board-weights", "Board makers, weight to carry", WEIGHT_SAYS, WEIGHT_SEEN, Read
+);
+source!(
+    /// How far apart framing may stand.
+    SPACING, "irc-R702.3.5", "IRC Table R702.3.5", SPACING_SAYS, SPACING_SEEN, Read
+);
+source!(
+    /// What one person lifts.
+    LIFT, "niosh-lifting", "NIOSH lifting equation, load constant", LIFT_SAYS, LIFT_SEEN, Memory
+);
+
+choice! {
+    /// A kind of board.
+    pub enum Panel {
+        /// The commonest.
+        Half = "1/2", HALF;
+        /// Made to be light.
+        HalfLight = "1/2-light", HALF_LIGHT;
+        /// For wide spacing.
+        FiveEighths = "5/8", FIVE_EIGHTHS;
+        /// For going over what is there.
+        ThreeEighths = "3/8", THREE_EIGHTHS;
+        /// For going over what is there, and curves.
+        Quarter = "1/4", QUARTER;
+    }
+}
+
+/// What one person lifts, at best. Source: [`LIFT`].
+pub const ONE_LIFTS: Limit<Measure> = Limit { value: Measure::whole(&WEIGHT, 51), source: &LIFT };
+
+impl Panel {
+    /// A square foot of it, to carry; the heavy end of a range. Source: [`BOARDS`].
+    pub const fn weighs(self) -> Measure {
+        Measure::hundredths(
+            &PSF,
+            match self {
+                Self::Quarter => 120,
+                Self::ThreeEighths | Self::HalfLight => 140,
+                Self::Half => 160,
+                Self::FiveEighths => 220,
+            },
+        )
+    }
+
+    /// What framing is reckoned to hold of it; none of 1/4 in, which isn't in that table.
+    pub const fn dead_load(self) -> Option<Measure> {
+        Some(match self {
+            Self::Half | Self::HalfLight => Layer::Half.weight(),
+            Self::FiveEighths => Layer::FiveEighths.weight(),
+            Self::ThreeEighths => Layer::ThreeEighths.weight(),
+            Self::Quarter => return None,
+        })
+    }
+
+    /// The farthest that framing may stand apart on a ceiling; none where it isn't to hang on
+    /// framing alone. Source: [`SPACING`].
+    pub const fn spacing(self, textured: bool) -> Option<Limit<Length>> {
+        let inches = match (self, textured) {
+            (Self::Quarter, _) | (Self::ThreeEighths, true) => return None,
+            (Self::ThreeEighths, false) | (Self::Half | Self::HalfLight, true) => 16,
+            _ => 24,
+        };
+        Some(Limit { value: Length::inches(inches, 1), source: &SPACING })
+    }
+
+    /// As it is told what insulation it bears, on framing so far apart; none of thin board.
+    pub fn on(self, apart: Length) -> Option<Board> {
+        let narrow = Limit { value: Length::inches(16, 1), source: &SAG };
+        match self {
+            Self::FiveEighths => Some(Board::FiveEighths),
+            Self::Half | Self::HalfLight if is_at_most(apart, narrow) => Some(Board::Half16),
+            Self::Half | Self::HalfLight => Some(Board::Half24),
+            Self::ThreeEighths | Self::Quarter => None,
+        }
+    }
+}

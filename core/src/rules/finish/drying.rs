@@ -1,0 +1,155 @@
+//! How long drying-type compound takes, by temperature and humidity: a published table, and a
+//! model that was fitted to it. And the clock of setting-type compound.
+
+use super::vapor::saturated;
+use crate::measure::Measure;
+use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PERCENT};
+use crate::rules::compare::Limit;
+use crate::sheet::{Confidence, Expr, Source};
+use crate::words;
+
+words! {
+    TABLE_SAYS = "Drying-type compound under tape dries in so many hours by temperature and humidity: 17 h at 70 °F and 50 percent, 38 h at 60 °F and 70.";
+    TABLE_SEEN = "from memory of a gypsum handbook's appendix; bands of a finishing council's chart for 1/16 in agree, read";
+    MODEL_SAYS = "Hours = 22.9 × (saturated vapor in kPa)^−1.034 × (1 − humidity)^−0.903 for 1/16 in: within 2.7 percent of the table on average, 12 at worst, so the range is 91 to 114 percent of it.";
+    MODEL_SEEN = "fitted to all 77 cells of that table. Thicker, time grows with thickness, or at worst with its square: an assumption of ours";
+    COLD_SAYS = "The room is kept at 50 °F, or 55, from 48 h before until all is dry. Wet compound that freezes is spoiled.";
+    COLD_SEEN = "read in two makers' sheets, 50 and 55, and a maker's guide; freezing from memory";
+    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, but is painted only when dry.";
+    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine";
+}
+
+source!(
+    /// The table.
+    TABLE_SOURCE, "drying-table", "Gypsum handbook, drying time of compound", TABLE_SAYS, TABLE_SEEN, Memory
+);
+source!(
+    /// The model.
+    MODEL, "drying-model", "Drying time, fitted to the table", MODEL_SAYS, MODEL_SEEN, Derived
+);
+source!(
+    /// How warm a room is kept.
+    WARM, "finishing-temperature", "Makers' sheets, room temperature", COLD_SAYS, COLD_SEEN, Read
+);
+/// The clock of setting compound.
+pub static SETTING: Source = Source {
+    key: "setting-times",
+    clause: "Makers' sheets, setting compound",
+    says: &SETTING_SAYS,
+    seen: &SETTING_SEEN,
+    confidence: Confidence::Memory,
+};
+
+/// The columns of [`TABLE`], °F.
+pub const TEMPERATURES: [i64; 7] = [32, 40, 50, 60, 70, 80, 100];
+/// Percent of humidity, and hours at [`TEMPERATURES`]. Source: [`TABLE_SOURCE`].
+#[rustfmt::skip]
+pub const TABLE: [(i64, [i64; 7]); 11] = [
+    (0,  [38,   28,  19,  13,  9,   6,   3]),
+    (20, [48,   34,  23,  16,  11,  8,   4]),
+    (40, [60,   44,  29,  20,  14,  10,  5]),
+    (50, [72,   48,  36,  24,  17,  12,  6]),
+    (60, [84,   60,  42,  29,  20,  14,  8]),
+    (70, [108,  84,  54,  38,  26,  19,  10]),
+    (80, [168,  114, 78,  54,  38,  27,  14]),
+    (85, [240,  144, 96,  72,  48,  34,  18]),
+    (90, [312,  216, 144, 108, 72,  49,  26]),
+    (95, [600,  384, 288, 192, 144, 96,  48]),
+    (98, [1272, 912, 624, 432, 288, 216, 120]),
+];
+/// Above this the table ends, and nothing dries.
+pub const WETTEST: i64 = 98;
+/// What the table's hours come to against the model's, at least and at most. Worked out over all
+/// cells of [`TABLE`].
+pub const AGAINST_MODEL: [Measure; 2] =
+    [Measure::whole(&PERCENT, 91), Measure::whole(&PERCENT, 114)];
+/// The coat that the table is taken to be for: 1/16 in.
+pub const NOMINAL: Measure = Measure::hundredths(&MIL, 6250);
+/// The least of a room's temperature. Source: [`WARM`].
+pub const LEAST_WARM: Limit<Measure> =
+    Limit { value: Measure::whole(&FAHRENHEIT, 55), source: &WARM };
+/// Labels of setting compound, and its minutes of working: least and most. Source: [`SETTING`].
+pub const CLOCKS: [(i64, [i64; 2]); 4] =
+    [(20, [20, 30]), (45, [30, 80]), (90, [85, 130]), (210, [180, 240])];
+
+/// The table's own hours, where these conditions stand in it.
+pub fn in_table(at: Measure, humidity: Measure) -> Option<Measure> {
+    let whole = |measure: Measure, count| measure.millionths() == 1_000_000 * count;
+    let column = TEMPERATURES.iter().position(|degrees| whole(at, *degrees))?;
+    let (_, hours) = TABLE.iter().find(|(percent, _)| whole(humidity, *percent))?;
+    Some(Measure::whole(&HOUR, hours[column]))
+}
+
+/// The model's hours for [`NOMINAL`]; below [`WETTEST`].
+pub fn hours(at: Measure, humidity: Measure) -> Expr {
+    let one = Expr::measure(Measure::whole(&KPA, 1));
+    let vapor = Expr::Power(-1034, Box::new(Expr::measure(saturated(at)).over(one)));
+    let dry = Expr::count(1).less(Expr::measure(humidity));
+    let first = Expr::measure(Measure::hundredths(&HOUR, 2290));
+    first.times(vapor).times(Expr::Power(-903, Box::new(dry))).told_in(&HOUR)
+}
+
+/// What is dry after spells, each of so many hours in conditions that take so many: 1 is all.
+pub fn done(spells: &[(Measure, Measure)]) -> f64 {
+    spells.iter().map(|(spent, takes)| spent.number() / takes.number()).sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::air::jets::measured;
+    use proptest::prelude::*;
+
+    fn model(at: i64, humidity: i64) -> f64 {
+        let (at, humidity) =
+            (Measure::hundredths(&FAHRENHEIT, at), Measure::hundredths(&PERCENT, humidity));
+        measured(hours(at, humidity)).unwrap().number()
+    }
+
+    /// Source: the table, which is from memory: each cell is near the model, which is evidence that
+    /// it was remembered right.
+    #[test]
+    fn every_cell_of_the_table_is_within_the_stated_error_of_the_model() {
+        let mut sum = 0.0;
+        let mut ratios = Vec::new();
+        for (humidity, row) in TABLE {
+            for (at, want) in TEMPERATURES.into_iter().zip(row) {
+                let got = model(100 * at, 100 * humidity);
+                sum += (got / want as f64 - 1.0).abs();
+                ratios.push(want as f64 / got);
+                assert!((got / want as f64 - 1.0).abs() < 0.12, "{at} °F {humidity} %: {got}");
+                let (at, humidity) =
+                    (Measure::whole(&FAHRENHEIT, at), Measure::whole(&PERCENT, humidity));
+                assert_eq!(in_table(at, humidity), Some(Measure::whole(&HOUR, want)));
+            }
+        }
+        assert_eq!(ratios.len(), 77);
+        assert!((sum / 77.0 - 0.027).abs() < 0.0005, "{sum}");
+        let [least, most] = AGAINST_MODEL.map(|share| share.number() / 100.0);
+        let (low, high) = ratios
+            .iter()
+            .fold((9.0_f64, 0.0_f64), |(low, high), ratio| (low.min(*ratio), high.max(*ratio)));
+        assert!(least <= low && low < least + 0.01 && high <= most && most < high + 0.01);
+        assert_eq!(in_table(Measure::whole(&FAHRENHEIT, 71), Measure::whole(&PERCENT, 50)), None);
+    }
+
+    /// Worked by hand from the table: 12 of 17 h, then 38 h: 11.2 more.
+    #[test]
+    fn progress_adds_up_over_changing_conditions() {
+        let hours = |count| Measure::whole(&HOUR, count);
+        let after = done(&[(hours(12), hours(17))]);
+        assert!((after - 12.0 / 17.0).abs() < 1e-9);
+        assert!(((1.0 - after) * 38.0 - 11.18).abs() < 0.01);
+    }
+
+    proptest! {
+        #[test]
+        fn wetter_dries_slower_and_warmer_faster(
+            at in 3_200_i64..10_000, warmer in 0_i64..2_000, wet in 0_i64..9_800, wetter in 0_i64..900,
+        ) {
+            let (hot, damp) = ((at + warmer).min(10_000), (wet + wetter).min(9_800));
+            prop_assert!(model(hot, wet) <= model(at, wet));
+            prop_assert!(model(at, damp) >= model(at, wet));
+        }
+    }
+}

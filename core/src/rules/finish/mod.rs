@@ -1,0 +1,11 @@
+//! Finishing board: compound, tape, drying, paint, and what board and pails weigh.
+
+pub mod board_weights;
+pub mod compound;
+pub mod drying;
+pub mod labor;
+pub mod levels;
+pub mod old_surface;
+pub mod paint;
+pub mod skim;
+pub mod vapor;

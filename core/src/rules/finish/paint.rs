@@ -1,0 +1,38 @@
+//! Primer and paint: how far a gallon goes.
+
+use crate::measure::Measure;
+use crate::measure::unit::SPREAD;
+use crate::words;
+
+words! {
+    SOLIDS_SAYS = "A gallon covers 1604 sq ft a mil thick, times its solids by volume: solids ÷ dry film.";
+    SOLIDS_SEEN = "worked out: a gallon is 231 in³ exactly; 65 percent at 5 mils is 208.5, as a coating bulletin has it";
+    LABEL_SAYS = "Primer goes 250 to 400 sq ft a gallon on new board or skim, 200 on bare, thirsty compound; wall and ceiling paint 350 to 400. The can rules.";
+    LABEL_SEEN = "primer read in general pages, paint from memory";
+    CANS_SAYS = "Up to two quarts are bought as quarts, more as another gallon: three cost about as much.";
+    CANS_SEEN = "common practice";
+}
+
+source!(
+    /// By solids and film.
+    SOLIDS, "paint-solids", "Spread of a coating by its solids", SOLIDS_SAYS, SOLIDS_SEEN, Derived
+);
+source!(
+    /// By label.
+    LABELS, "paint-spread", "Spread of primer and paint", LABEL_SAYS, LABEL_SEEN, Memory
+);
+source!(
+    /// Which cans.
+    CANS, "paint-cans", "Cans, habit", CANS_SAYS, CANS_SEEN, CommonPractice
+);
+
+/// Primer on new board or skim. Source: [`LABELS`].
+pub const PRIMER: Measure = Measure::whole(&SPREAD, 250);
+/// Paint on walls and ceilings. Source: [`LABELS`].
+pub const PAINT: Measure = Measure::whole(&SPREAD, 350);
+/// The usual ends for primer on new board or skim, far and near. Source: [`LABELS`].
+pub const PRIMER_USUAL: [Measure; 2] = [Measure::whole(&SPREAD, 400), Measure::whole(&SPREAD, 200)];
+/// The same for paint. Source: [`LABELS`].
+pub const PAINT_USUAL: [Measure; 2] = [Measure::whole(&SPREAD, 400), PAINT];
+/// The most quarts that are bought beside gallons. Source: [`CANS`].
+pub const MOST_QUARTS: i64 = 2;

@@ -1,0 +1,69 @@
+//! Skim coats: how thick they go on, and what is lost.
+
+use crate::measure::Measure;
+use crate::measure::unit::MIL;
+use crate::sheet::{Confidence, Source};
+use crate::{choice, words};
+
+words! {
+    SAYS = "Two coats, 1/32 to 1/16 in wet, level a scraped ceiling; a level 5 skim is wiped to 0.010 to 0.016 in. Some 10 percent is lost. Prime torn or fuzzed paper first.";
+    SEEN = "common practice; level 5 itself asks for no thickness";
+    VOLUME_SAYS = "A coat takes area × wet thickness: 623.38 gal for 1000 sq ft an inch thick. Blade passes: (width − overlap) ÷ (blade − overlap), rounded up.";
+    VOLUME_SEEN = "worked out: a gallon is 231 in³ exactly";
+    LEVEL_5 = "Level 5, over finished joints";
+    FLAT = "Scraped, fairly flat: 1/32 in";
+    UNEVEN = "Scraped, uneven: 3/64 in";
+    ROUGH = "Rough: 1/16 in";
+    OWN = "Own thickness";
+}
+
+source!(
+    /// How thick.
+    SKIM, "skim-thickness", "Skim coats, habit", SAYS, SEEN, CommonPractice
+);
+/// What that comes to.
+pub static GEOMETRY: Source = Source {
+    key: "skim-volume",
+    clause: "Area times thickness",
+    says: &VOLUME_SAYS,
+    seen: &VOLUME_SEEN,
+    confidence: Confidence::Derived,
+};
+
+choice! {
+    /// What is skimmed.
+    pub enum Ground {
+        /// Scraped well.
+        Flat = "flat", FLAT;
+        /// With low and high places.
+        Uneven = "uneven", UNEVEN;
+        /// Gouged, or texture feathered over.
+        Rough = "rough", ROUGH;
+        /// Board with finished joints.
+        Level5 = "level-5", LEVEL_5;
+        /// The person's own.
+        Own = "own", OWN;
+    }
+}
+
+/// In hundredths of a mil.
+const fn mil(hundredths: i64) -> Measure {
+    Measure::hundredths(&MIL, hundredths)
+}
+
+impl Ground {
+    /// A coat, wet: low, likely, high; none of an own thickness. Source: [`SKIM`].
+    pub const fn thickness(self) -> Option<[Measure; 3]> {
+        let (least, most) = (mil(3125), mil(6250));
+        Some(match self {
+            Self::Level5 => LEVEL_5_SKIM,
+            Self::Flat => [least, least, most],
+            Self::Uneven => [least, mil(4688), most],
+            Self::Rough => [least, most, most],
+            Self::Own => return None,
+        })
+    }
+}
+
+/// A level 5 skim, wet. Source: [`SKIM`].
+pub const LEVEL_5_SKIM: [Measure; 3] = [mil(1000), mil(1300), mil(1600)];
