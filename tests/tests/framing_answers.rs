@@ -119,6 +119,12 @@ fn a_third_is_told_from_the_ridge_that_was_measured() {
     ] {
         assert_eq!(verdict(&at(up, ridge), "third"), Some(want), "{up} under {ridge:?}");
     }
+    let drawn = |up: &str, ridge: &str| {
+        let twin = at(up, ridge).sheet.drawing.unwrap().twin;
+        twin.iter().map(|text| Voice::default().say(text)).collect::<Vec<_>>().concat()
+    };
+    assert!(drawn("24", "72").contains("They stand in the lower third"));
+    assert!(!drawn("24", "").contains("They stand in the lower third"));
     // Where it is not known to be in a third, no row of the code's is taken.
     assert_eq!(figure(&at("24", ""), "rafter-factor"), None);
     assert_eq!(figure(&at("24", "72"), "rafter-factor").as_deref(), Some("0.67"));
@@ -141,6 +147,7 @@ fn under_trusses_or_the_unknown_nothing_is_cut_counted_or_bought() {
                 assert!(it.sheet.working.iter().all(|step| step.key != key), "{overhead} {key}");
             }
             assert_eq!(it.sheet.materials, [], "{overhead}");
+            assert_eq!(verdict(&it, "stud-height"), None, "{overhead}");
             assert!(it.sheet.parts.iter().all(|part| part.key != "sheets"), "{overhead}");
             let drawn = it.sheet.drawing.map(|it| it.twin).unwrap_or_default();
             let said: Vec<_> = drawn.iter().map(|text| Voice::default().say(text)).collect();

@@ -160,14 +160,15 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         Made::Flat(walls) => {
             all.push(high(&s::CHECK_HEIGHT, answer.highest));
             let partition = input.wall.carries == Carries::Nothing;
-            // A short wall has no stud of that height: its joint is what is asked about.
-            all.push(if walls.cripple.is_some() {
-                joint(if partition { &s::ASK_PARTITION } else { &s::ASK_JOINT })
-            } else {
+            // A short wall has no stud of that height: its joint is what is asked about. Nor has
+            // what isn't cut.
+            if walls.cripple.is_some() {
+                all.push(joint(if partition { &s::ASK_PARTITION } else { &s::ASK_JOINT }));
+            } else if !is_stopped(input) {
                 let tall = if partition { PARTITION } else { BEARING };
                 let tall = at_most("stud-height", (&s::CHECK_STUD).into(), walls.stud, tall);
-                or_ask(tall, &s::ASK_STUD)
-            });
+                all.push(or_ask(tall, &s::ASK_STUD));
+            }
         }
         Made::Tray(_) => all.push(or_ask(high(&s::CHECK_BORDER, answer.now), &s::ASK_BORDER)),
         Made::Vault(vault) => {

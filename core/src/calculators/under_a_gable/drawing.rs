@@ -3,6 +3,7 @@
 use super::words as w;
 use super::{Answer, Input, Roof};
 use crate::measure::{Length, Rounding, divide};
+use crate::rules::compare::is_at_most;
 use crate::rules::framing::gable_ties::highest;
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface};
@@ -96,7 +97,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         twin.push(say!(w::TWIN_UP, input.up(), flat));
     }
     if by_ties {
-        let phrase = if over { &w::TWIN_OVER } else { &w::TWIN_IN };
+        let sure = is_at_most(input.up(), highest(answer.under_ridge));
+        let phrase = match (over, sure) {
+            (true, _) => &w::TWIN_OVER,
+            (false, true) => &w::TWIN_IN,
+            (false, false) => &w::TWIN_NEAR,
+        };
         twin.push(crate::words::Text { phrase, args: vec![third.into()] });
     }
     Drawing {

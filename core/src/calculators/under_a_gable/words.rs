@@ -136,5 +136,6 @@ words! {
     TWIN = "A gable {0} wide, its ridge {1} over the plates.";
     TWIN_UP = "The ties go from the plates, dashed, up by {0}, where {1} are left between the rafters.";
     TWIN_OVER = "They stand over the lower third, which ends at {0}; what is between is hatched.";
+    TWIN_NEAR = "By span and slope the lower third ends at {0}; under the ridge itself it ends lower.";
     TWIN_IN = "They stand in the lower third, which ends at {0}.";
 }
