@@ -39,18 +39,19 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 }
 
 fn next(input: &Input, answer: &Answer) -> Text {
-    if !input.spells.is_empty() {
-        let left = answer.left.millionths() > 0;
-        return if left {
-            say!(w::NEXT_LEFT, answer.done, answer.left)
-        } else {
-            (&w::NEXT_DRY).into()
-        };
+    let window =
+        answer.outdoors.map(|outdoors| if outdoors.drier { &w::NEXT_OPEN } else { &w::NEXT_KEEP });
+    if input.spells.is_empty() {
+        return window.unwrap_or(&w::NEXT_FRESH).into();
     }
-    match answer.outdoors {
-        Some(outdoors) if outdoors.drier => (&w::NEXT_OPEN).into(),
-        Some(_) => (&w::NEXT_KEEP).into(),
-        None => (&w::NEXT_FRESH).into(),
+    let so_far = if answer.left.millionths() > 0 {
+        say!(w::NEXT_LEFT, answer.done, answer.left)
+    } else {
+        (&w::NEXT_DRY).into()
+    };
+    match window {
+        Some(window) => say!(w::NEXT_BOTH, so_far, window),
+        None => so_far,
     }
 }
 

@@ -84,6 +84,7 @@ words! {
     NEXT_FRESH = "Don't judge it by the eye alone: the thick places dry last.";
     NEXT_LEFT = "{0} dried, {1} to go as it is now.";
     NEXT_DRY = "By the reckoning it is dry. Look at the thick places before the next coat.";
+    NEXT_BOTH = "{0} {1}";
     NEXT_OPEN = "Open the window: outdoor air, warmed, is drier.";
     NEXT_KEEP = "Keep the window shut: outdoor air brings as much water or more.";
 

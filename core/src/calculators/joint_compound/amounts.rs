@@ -163,19 +163,22 @@ pub(super) fn tape(input: &Input, steps: &mut Steps) -> Option<Length> {
             add(run);
         }
     }
-    if let (By::Area, Some(area), true) = (input.by, input.area, input.level.flat() > 0) {
-        add(tape_by_area(area));
-    }
     if input.mends {
         add(input.mend.cracks);
         add(input.mend.patches);
     }
-    if runs.is_empty() {
-        return None;
+    let mut tape = Vec::new();
+    let mut source = None;
+    // As with compound, what is lost is in the rule.
+    if let (By::Area, Some(area), true) = (input.by, input.area, input.level.flat() > 0) {
+        tape.push(Expr::length(tape_by_area(area)));
+        source = Some(&RULE);
     }
-    let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    let source = (input.by == By::Area).then_some(&RULE);
-    steps.length("tape", &w::TAPE, source, Expr::Sum(runs).times(lost))
+    if !runs.is_empty() {
+        let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
+        tape.push(Expr::Sum(runs).times(lost));
+    }
+    steps.length("tape", &w::TAPE, source, Expr::Sum(tape))
 }
 
 /// As the published rule has it.

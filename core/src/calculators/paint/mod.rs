@@ -179,23 +179,26 @@ fn product(
     if coats.coats == 0 {
         return None;
     }
-    let left = Expr::count(1).less(Expr::measure(coats.waste));
-    let (spread, source) = match coats.by {
-        By::Label => (Expr::measure(coats.spread), &LABELS),
-        By::Solids => (Expr::measure(coats.solids).over(Expr::measure(coats.film)), &SOLIDS),
-    };
-    let spread =
-        if coats.waste.millionths() > 0 { spread.told_in(&SPREAD).times(left) } else { spread };
     let [(spread_key, spread_name), (wet_key, wet_name), (key, name), _, _] = names;
-    let spread = if spread == Expr::measure(coats.spread) {
-        // As the label says: nothing to work out.
-        steps.amount(spread_key, spread_name, Some(source), spread)?;
-        coats.spread
-    } else {
-        steps.measure(spread_key, spread_name, Some(source), &SPREAD, spread)?
+    // Before losses: what is on the wall.
+    let (ideal, source) = match coats.by {
+        By::Label => (Expr::measure(coats.spread), &LABELS),
+        By::Solids => {
+            let ideal = Expr::measure(coats.solids).over(Expr::measure(coats.film));
+            let ideal = steps.measure(
+                &[key, "-ideal"].concat(),
+                &w::IDEAL,
+                Some(&SOLIDS),
+                &SPREAD,
+                ideal,
+            )?;
+            (Expr::measure(ideal), &SOLIDS)
+        }
     };
-    let wet = Expr::count(1).over(Expr::measure(spread));
+    let wet = Expr::count(1).over(ideal.clone());
     let wet = steps.measure(wet_key, wet_name, Some(&SOLIDS), &MIL, wet)?;
+    let lossy = ideal.times(Expr::count(1).less(Expr::measure(coats.waste)));
+    let spread = steps.measure(spread_key, spread_name, Some(source), &SPREAD, lossy)?;
     let at = |spread| Expr::area(net).times(Expr::count(coats.coats)).over(Expr::measure(spread));
     let gallons = at(spread);
     let mut aside = Steps::default();

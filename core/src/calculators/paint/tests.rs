@@ -31,7 +31,9 @@ fn solids_and_film_tell_the_spread() {
     near(spread(by(65, 500)).spread, 208.5, 0.05);
     near(spread(by(100, 100)).spread, 1604.0 + 1.0 / 6.0, 1e-5);
     let lossy = Coats { waste: Measure::whole(&PERCENT, 20), ..by(65, 500) };
-    near(spread(lossy).spread, 0.8 * 208.5417, 0.01);
+    near(spread(lossy.clone()).spread, 0.8 * 208.5417, 0.01);
+    // What is lost is not on the wall: 5 ÷ 65 percent.
+    near(spread(lossy).wet, 7.692, 0.001);
 }
 
 /// Worked by hand from 1604.17 ÷ spread.

@@ -47,6 +47,7 @@ words! {
     FINISH_WET = "Paint, a coat wet";
     FINISH_CANS = "Paint, gallon cans";
     FINISH_QUARTS = "Paint, quarts beside";
+    IDEAL = "Spread, nothing lost";
     IN_QUARTS = "In quarts";
 
     RANGES = "By the spreads that are usual";
