@@ -7,7 +7,7 @@ use crate::words;
 
 words! {
     SAYS = "Who may move what holds a house up, cut a truss, or size a beam, post or footing, is set by state law: a licensed engineer.";
-    SEEN = "common practice; licensing laws and building departments differ";
+    SEEN = "from memory: each state has such a law, and they differ. The building department tells";
 }
 
 /// Whose work it is.
@@ -16,7 +16,7 @@ pub static ENGINEER: Source = Source {
     clause: "State licensing law, and the building department",
     says: &SAYS,
     seen: &SEEN,
-    confidence: Confidence::CommonPractice,
+    confidence: Confidence::Memory,
 };
 
 /// How far ties may be moved by anybody else: not at all.
