@@ -25,29 +25,30 @@ impl Bore {
         Self { edge: self.edge.max(edge), ..self }
     }
 
-    /// The wood between the face and the hole's edge at the worst, on the side that is measured
+    /// The wood between the face and the edge of a hole on its mark, on the side that is measured
     /// from and on the other; below zero where the hole breaks out.
     pub fn clear(&self, center: Option<Length>, bit: Length) -> (Length, Length) {
         match center {
             None => {
-                let each = self.width.minus(bit).part(2).minus(self.wander);
+                let each = self.width.minus(bit).part(2);
                 (each, each)
             }
             Some(center) => {
-                let gone = half_up(bit).plus(self.wander);
-                (center.minus(gone), self.width.minus(center).minus(gone))
+                let half = half_up(bit);
+                (center.minus(half), self.width.minus(center).minus(half))
             }
         }
+    }
+
+    /// The room for a hole with its wander on both sides: twice the way to the nearer face.
+    pub fn room(&self, center: Option<Length>) -> Length {
+        center.map_or(self.width, |center| center.min(self.width.minus(center)).times(2))
     }
 
     /// The largest bit at a place, in sixteenths; none where none passes.
     pub fn largest(&self, center: Option<Length>) -> Option<Length> {
         let kept = self.edge.plus(self.wander).times(2);
-        let room = match center {
-            None => self.width.minus(kept),
-            Some(center) => center.min(self.width.minus(center)).times(2).minus(kept),
-        };
-        sixteenths(room.min(self.cap))
+        sixteenths(self.room(center).minus(kept).min(self.cap))
     }
 
     /// From where to where, off one face, the center of this bit may be marked; none where it may

@@ -13,6 +13,8 @@ choice! {
         PlateDouble = "top-plate-double", w::PLATE_DOUBLE;
         /// A top plate by itself.
         PlateSingle = "top-plate-single", w::PLATE_SINGLE;
+        /// The plate that a wall stands on.
+        Sole = "sole-plate", w::SOLE;
         /// A stud.
         Stud = "stud", w::STUD;
         /// Two studs nailed together.
@@ -23,6 +25,8 @@ choice! {
         CeilingJoist = "ceiling-joist", w::CEILING_JOIST;
         /// A sawn rafter.
         Rafter = "rafter", w::RAFTER;
+        /// A header over an opening, or a beam, of whatever wood.
+        Header = "header", w::HEADER;
         /// Any part of a truss.
         Truss = "truss", w::TRUSS;
         /// An I-joist.
@@ -35,7 +39,7 @@ choice! {
 /// Which rule a member is under.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Rule {
-    /// Top plates.
+    /// Top plates; advice alone for a sole plate.
     Plate,
     /// Studs.
     Stud,
@@ -49,10 +53,10 @@ impl Member {
     /// Which rule it is under.
     pub const fn rule(self) -> Rule {
         match self {
-            Self::PlateDouble | Self::PlateSingle => Rule::Plate,
+            Self::PlateDouble | Self::PlateSingle | Self::Sole => Rule::Plate,
             Self::Stud | Self::StudDouble => Rule::Stud,
             Self::Joist | Self::CeilingJoist | Self::Rafter => Rule::Joist,
-            Self::Truss | Self::IJoist | Self::Laminated => Rule::Paper,
+            Self::Header | Self::Truss | Self::IJoist | Self::Laminated => Rule::Paper,
         }
     }
 
@@ -66,11 +70,12 @@ impl Member {
 }
 
 /// Members of each rule, as the fields' conditions name them.
-pub(super) const PLATES: &[&str] = &["top-plate-double", "top-plate-single"];
+pub(super) const TOP_PLATES: &[&str] = &["top-plate-double", "top-plate-single"];
+pub(super) const PLATES: &[&str] = &["top-plate-double", "top-plate-single", "sole-plate"];
 pub(super) const IN_WALLS: &[&str] =
-    &["top-plate-double", "top-plate-single", "stud", "stud-double"];
+    &["top-plate-double", "top-plate-single", "sole-plate", "stud", "stud-double"];
 pub(super) const JOISTS: &[&str] = &["joist", "ceiling-joist", "rafter"];
-pub(super) const PAPER: &[&str] = &["truss", "i-joist", "laminated"];
+pub(super) const PAPER: &[&str] = &["header", "truss", "i-joist", "laminated"];
 
 choice! {
     /// What the wall does.
@@ -122,6 +127,8 @@ choice! {
 choice! {
     /// Where along the span a notch is.
     pub enum Place {
+        /// Nobody has said: no more than in an outer third, and asked about.
+        NotSaid = "not-said", w::NOT_SAID;
         /// At a bearing.
         End = "end", w::END;
         /// In an outer third.
@@ -146,6 +153,8 @@ choice! {
 choice! {
     /// What covers the framing where it is drilled.
     pub enum Cover {
+        /// Nobody has said.
+        NotSaid = "not-said", w::NOT_SAID;
         /// Nothing.
         Bare = "bare", w::BARE;
         /// Board that this crew has put up.
@@ -165,6 +174,7 @@ impl Cover {
     /// The old material that is drilled through; none where nothing old is.
     pub const fn material(self) -> Option<Material> {
         match self {
+            Self::NotSaid => Some(Material::NotSaid),
             Self::Bare | Self::New => None,
             Self::Plaster => Some(Material::Plaster),
             Self::Board => Some(Material::Board),

@@ -66,11 +66,20 @@ impl Page {
         }
     }
 
-    fn circle(&mut self, x: Length, y: Length, bit: Length) {
+    /// The hole, as far as it is in this piece of the wood.
+    fn circle(
+        &mut self,
+        (x, y): (Length, Length),
+        bit: Length,
+        side: (Length, Length),
+        low: Length,
+    ) {
+        let kept = |at: Length, least: Length, most: Length| at.max(least).min(most);
         let (mut right, mut down) = (bit.part(2), Length::ZERO);
         let mut corners = Vec::new();
         for _ in 0..24 {
-            corners.push((x.plus(right), y.plus(down)));
+            corners
+                .push((kept(x.plus(right), side.0, side.1), kept(y.plus(down), Length::ZERO, low)));
             let turned =
                 |a: Length, b: Length| a.times(TURN.0).plus(b.times(TURN.1)).part(1_000_000);
             (right, down) = (turned(right, Length::ZERO.minus(down)), turned(down, right));
@@ -106,7 +115,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
     let mut page = Page { unit, top, ink: Vec::new(), under: UNDER };
     let side = (page.px(LEFT), page.px(RIGHT));
     let section = (page.px(SECTION), page.px(SECTION).plus(thick));
-    let mut twin = vec![say!(s::TWIN, input.member.label(), width)];
+    let is_joist = input.member.rule() == Rule::Joist;
+    let mut twin =
+        vec![say!(*if is_joist { &s::TWIN_DEEP } else { &s::TWIN }, input.member.label(), width)];
     page.dimension(16, width);
     match &answer.made {
         Made::OnPaper => return None,
@@ -115,7 +126,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
             let (near, far) = hole.clear;
             twin.push(say!(s::TWIN_HOLE, hole.bit, near, far));
             twin.push(match hole.bore.window(hole.bit).map(bore::on_tape) {
+                Some((from, to)) if is_joist => say!(s::TWIN_TOP, from, to),
                 Some((from, to)) => say!(s::TWIN_WINDOW, from, to),
+                None if answer.across.is_some() => say!(s::TWIN_HALF),
                 None => say!(s::TWIN_NO_WINDOW),
             });
         }
@@ -124,11 +137,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
             let half = notch.long.min(side.1.minus(side.0)).part(2);
             let (from, to) = (middle.minus(half), middle.plus(half));
             let zero = Length::ZERO;
+            let deep = notch.depth.min(width);
             let outline = [
                 (side.0, zero),
                 (from, zero),
-                (from, notch.depth),
-                (to, notch.depth),
+                (from, deep),
+                (to, deep),
                 (to, zero),
                 (side.1, zero),
                 (side.1, width),
@@ -136,8 +150,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
             ];
             page.path(Line::Seen, Surface::Tone(0), &outline, &s::WOOD);
             let cut = (Line::Cut, Surface::Tone(0));
-            page.piece(section, (notch.depth, width), cut, &s::SECTION_CUT);
-            page.dimension(38, notch.depth);
+            page.piece(section, (deep, width), cut, &s::SECTION_CUT);
+            page.dimension(38, deep);
             page.say(say!(s::KEY_NOTCH, notch.depth, notch.long));
             twin.push(say!(s::TWIN_NOTCH, notch.depth, notch.long));
         }
@@ -173,14 +187,14 @@ fn bored(
     }
     let at = center.unwrap_or(width.part(2));
     let middle = side.0.plus(side.1).part(2);
-    page.circle(middle, at, *bit);
+    page.circle((middle, at), *bit, side, width);
     let others = if input.member.rule() == Rule::Plate { &*input.holes } else { &[] };
     for other in others {
         let (Some(bit), Some(along)) = (other.bit, other.along) else { continue };
         let (x, half) = (middle.plus(along), bit.part(2));
         // Only what is near enough is in view.
         if x.minus(half) >= side.0 && x.plus(half) <= side.1 {
-            page.circle(x, other.center.unwrap_or(width.part(2)), bit);
+            page.circle((x, other.center.unwrap_or(width.part(2))), bit, side, width);
         }
     }
     let cut = (Line::Cut, Surface::Tone(0));

@@ -1,7 +1,7 @@
 //! What is put in: the member, the hole or notch, and what goes through.
 
 use super::choices::{
-    Cover, Cut, IN_WALLS, JOISTS, Member, PAPER, PLATES, Passes, Place, Remedy, Wall,
+    Cover, Cut, IN_WALLS, JOISTS, Member, PAPER, PLATES, Passes, Place, Remedy, TOP_PLATES, Wall,
 };
 use super::words as w;
 use crate::fields::{Form, Item, Kind, Preset, Span, When, row};
@@ -29,11 +29,8 @@ const BIT: Kind = Kind::Length(Span { common: BITS, ..span(LEAST, 24, &w::WHY_WI
 const CENTER: Kind = Kind::Length(span(Length::ZERO, 24, &w::WHY_WIDTH, true));
 const NEAR: Kind = Kind::Length(span(Length::ZERO, 96, &w::WHY_FAR, true));
 
-/// How far off its mark a bit may start or run, if nobody says. Common practice.
-pub(super) const WANDER: Length = Length::inches(1, 16);
-
 const SAWN: When = When::IsNot("member", PAPER);
-const PLATE: When = When::Is("member", PLATES);
+const TOP: When = When::Is("member", TOP_PLATES);
 const HOLE: When = When::Is("cut", &["hole"]);
 const NOTCH: When = When::Is("cut", &["notch"]);
 const JOIST_NOTCH: When = When::All(&[When::Is("member", JOISTS), NOTCH]);
@@ -94,6 +91,10 @@ form! {
             .when(When::All(&[SAWN, NOTCH]));
         /// Where along the span the notch is.
         place: Place, row(&w::PLACE, &w::NOTHING, Kind::Choice(Place::PICKS)).when(JOIST_NOTCH);
+        /// It is 4 in thick by name, or thicker.
+        thick: bool, row(&w::THICK, &w::NOTHING, Kind::Flag).when(When::All(&[
+            When::Is("member", JOISTS), NOTCH, When::Is("place", &["not-said", "outer"]),
+        ]));
         /// What goes through.
         passes: Passes, row(&w::PASSES, &w::NOTHING, Kind::Choice(Passes::PICKS)).when(SAWN);
         /// Steel plates that will go on.
@@ -101,16 +102,16 @@ form! {
             Kind::Count { least: 0, most: 2, why: &w::WHY_STEEL })
             .when(When::All(&[SAWN, When::Is("passes", &["cable", "pipe"])]));
         /// What holds a cut plate together.
-        remedy: Remedy, row(&w::REMEDY, &w::NOTHING, Kind::Choice(Remedy::PICKS)).when(PLATE);
+        remedy: Remedy, row(&w::REMEDY, &w::NOTHING, Kind::Choice(Remedy::PICKS)).when(TOP);
         /// The tie's length.
         tie: Option<Length>, row(&w::TIE_LONG, &w::NOTHING,
             Kind::Length(span(LEAST, 96, &w::WHY_FAR, false)))
-            .when(When::All(&[PLATE, When::Is("remedy", &["tie"])]));
+            .when(When::All(&[TOP, When::Is("remedy", &["tie"])]));
         /// What covers the framing.
         cover: Cover, row(&w::COVER, &w::COVER_HINT, Kind::Choice(Cover::PICKS));
         /// Other holes in the same plate.
         holes: Vec<Other>, row(&w::OTHERS, &w::OTHERS_HINT, Kind::List(&OTHERS))
-            .when(When::All(&[PLATE, HOLE]));
+            .when(When::All(&[When::Is("member", PLATES), HOLE]));
         /// Wood left between this cut and the nearest hole along the member.
         to_hole: Option<Length>, row(&w::TO_HOLE, &w::TO_HOLE_HINT, NEAR)
             .when(When::IsNot("member", NO_HOLES_NEAR));
@@ -127,9 +128,17 @@ form! {
     }
     sample {
         bit: Some(Length::inches(7, 8)),
+        cover: Cover::Bare,
     }
 }
 
 /// Members whose rule knows no distance to the next cut along them.
-const NO_HOLES_NEAR: &[&str] =
-    &["top-plate-double", "top-plate-single", "truss", "i-joist", "laminated"];
+const NO_HOLES_NEAR: &[&str] = &[
+    "top-plate-double",
+    "top-plate-single",
+    "sole-plate",
+    "header",
+    "truss",
+    "i-joist",
+    "laminated",
+];

@@ -23,8 +23,9 @@ use crate::edition::{Basis, Electrical};
 use crate::measure::{Area, Length};
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::rules::electrical::nail_protection;
+use crate::rules::framing::off_mark::{OFF_MARK, WANDER};
 use crate::rules::framing::share::Share;
-use crate::rules::framing::{joists, shield_plates, studs, top_plates};
+use crate::rules::framing::{joists, shield_plates, studs};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
 use crate::sheet::{Fault, Faults, Sheet};
@@ -51,9 +52,10 @@ pub struct Hole {
     pub share: Share,
     /// That limit.
     pub cap: Limit<Length>,
-    /// The limit of the wood beside it. A top plate has none: the hole only stays inside.
+    /// The limit of the wood beside it. A plate has none: the hole only stays inside.
     pub edge: Limit<Length>,
-    /// Wood left on the side measured from, and on the other.
+    /// Wood left on the side measured from, and on the other, with the hole on its mark; nothing
+    /// where it breaks out.
     pub clear: (Length, Length),
 }
 
@@ -61,6 +63,16 @@ impl Hole {
     /// The less of the wood on both sides.
     pub fn least_clear(&self) -> Length {
         self.clear.0.min(self.clear.1)
+    }
+
+    /// The same at the worst, with the bit off its mark; below zero where it may break out.
+    pub fn worst(&self) -> Length {
+        self.least_clear().minus(self.bore.wander)
+    }
+
+    /// Whether no hole at all passes in this member, however true it is bored.
+    pub fn none_passes(&self) -> bool {
+        Bore { wander: Length::ZERO, ..self.bore }.largest(None).is_none()
     }
 }
 
@@ -137,11 +149,11 @@ impl Calculator for Drilling {
 /// Works a hole or a notch.
 ///
 /// - Size: compared as it is, no allowance in it.
-/// - Clear wood: `center − bit ÷ 2 − wander`, and the same from the other face.
+/// - Clear wood: `center − bit ÷ 2`, and the same from the other face; at the worst less the wander.
 /// - Rounding: none; the largest bit goes down to a sixteenth of an inch.
 ///
 /// # Errors
-/// A cut as wide as the wood, or a center outside of it.
+/// A cut as wide as the wood, but of a plate, which it severs; or a center outside of the wood.
 ///
 /// # Source
 /// IRC R602.6, R602.6.1, R502.8.1, R802.7.1 and P2603.2.1, NEC 300.4(A), as `rules` names them.
@@ -159,7 +171,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     };
     let steel = match &made {
         Made::Hole(hole) => bare(input.passes).map_or(0, |bare| {
-            let short = |clear| i64::from(!is_at_least(clear, bare));
+            let short =
+                |clear: Length| i64::from(!is_at_least(clear.minus(hole.bore.wander), bare));
             short(hole.clear.0) + short(hole.clear.1)
         }),
         // A notch is open to the nails.
@@ -183,15 +196,13 @@ fn hole(input: &Input, width: Length, bit: Length) -> Hole {
     let (share, edge) = match rule {
         Rule::Stud => (studs::hole(bored_wide(input)), studs::EDGE),
         Rule::Joist => (joists::HOLE, joists::CLEAR),
-        _ => {
-            let inside = Limit { value: Length::ZERO, source: top_plates::UNTIED.source };
-            (top_plates::UNTIED, inside)
-        }
+        _ => (plate::untied(input.member), Limit { value: Length::ZERO, source: &OFF_MARK }),
     };
     let cap = share.of(width);
-    let wander = input.wander.unwrap_or(input::WANDER);
+    let wander = input.wander.unwrap_or(WANDER);
     let bore = Bore { width, wander, edge: edge.value, cap: cap.value };
-    let clear = bore.clear(input.center, bit);
+    let (near, far) = bore.clear(input.center, bit);
+    let clear = (near.max(Length::ZERO), far.max(Length::ZERO));
     Hole { bit, center: input.center, bore, share, cap, edge, clear }
 }
 
@@ -205,9 +216,9 @@ fn notch(input: &Input, width: Length) -> Notch {
     let share = match (input.member.rule(), input.place) {
         (Rule::Stud, _) => studs::notch(input.wall != Wall::Partition),
         (Rule::Joist, Place::End) => joists::END_NOTCH,
-        (Rule::Joist, Place::Outer) => joists::NOTCH,
+        (Rule::Joist, Place::NotSaid | Place::Outer) => joists::NOTCH,
         (Rule::Joist, Place::Middle) => joists::MIDDLE_NOTCH,
-        _ => top_plates::UNTIED,
+        _ => plate::untied(input.member),
     };
     let limited = input.member.rule() == Rule::Joist && input.place != Place::End;
     Notch {
@@ -222,8 +233,11 @@ fn notch(input: &Input, width: Length) -> Notch {
 /// What the fields can't see one by one.
 fn fits(input: &Input, width: Length) -> Result<(), Faults> {
     let mut faults = Vec::new();
+    let is_plate = input.member.rule() == Rule::Plate;
     let mut within = |path: String, label: &'static Phrase, given: Option<Length>, says: Text| {
-        if let Some(given) = given.filter(|given| *given >= width) {
+        // What cuts a plate in two is answered: a drain does.
+        let severs = is_plate && says.phrase == &words::CUT_THROUGH;
+        if let Some(given) = given.filter(|given| *given >= width && !severs) {
             faults.push(Fault { path, label, given: given.exact(), says });
         }
     };
@@ -234,7 +248,7 @@ fn fits(input: &Input, width: Length) -> Result<(), Faults> {
             Cut::Hole => {
                 within("bit".to_owned(), &words::BIT, input.bit, through.clone());
                 within("center".to_owned(), &words::CENTER, input.center, outside.clone());
-                let others = if input.member.rule() == Rule::Plate { &*input.holes } else { &[] };
+                let others = if is_plate { &*input.holes } else { &[] };
                 for (at, other) in others.iter().enumerate() {
                     let path = |key| ["holes", &at.to_string(), key].join(".");
                     within(path("bit"), &words::BIT, other.bit, through.clone());
@@ -248,3 +262,5 @@ fn fits(input: &Input, width: Length) -> Result<(), Faults> {
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod told;

@@ -1,9 +1,11 @@
 //! How much of a top plate is cut away, with other holes in it.
 
-use super::choices::{Cut, Rule};
+use super::choices::{Cut, Member, Rule};
 use super::input::Input;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
+use crate::rules::framing::off_mark::WANDER;
+use crate::rules::framing::share::Share;
 use crate::rules::framing::top_plates;
 
 /// What is cut out of a plate, by both readings.
@@ -19,7 +21,7 @@ pub struct Across {
     pub untied: Limit<Length>,
     /// The shortest tie.
     pub tie: Limit<Length>,
-    /// Nothing of the plate is left at a section.
+    /// Nothing of the plate is sure to be left at a section, with bits off their marks.
     pub severed: bool,
 }
 
@@ -35,16 +37,31 @@ fn about(at: Length, size: Length) -> (Length, Length) {
     (from, from.plus(size))
 }
 
+/// So much of a plate is cut without a tie; of a sole plate, without asking.
+pub(super) fn untied(member: Member) -> Share {
+    match member {
+        Member::Sole => top_plates::SOLE,
+        _ => top_plates::UNTIED,
+    }
+}
+
 /// Works the plate; none for other members.
 pub(super) fn across(input: &Input, width: Length) -> Option<Across> {
     if input.member.rule() != Rule::Plate {
         return None;
     }
-    let untied = top_plates::UNTIED.of(width);
+    let untied = untied(input.member).of(width);
     if input.cut == Cut::Notch {
         let (depth, opening) = (input.depth?, input.long?);
-        let tie = top_plates::tie(opening);
-        return Some(Across { section: depth, sum: depth, opening, untied, tie, severed: false });
+        let (tie, severed) = (top_plates::tie(opening), depth >= width);
+        return Some(Across {
+            section: depth.min(width),
+            sum: depth,
+            opening,
+            untied,
+            tie,
+            severed,
+        });
     }
     let middle = width.part(2);
     let hole = |bit, center: Option<Length>, along| Hole {
@@ -59,17 +76,21 @@ pub(super) fn across(input: &Input, width: Length) -> Option<Across> {
         holes.push(hole(bit, other.center, other.along?));
     }
     // The most is gone where some hole begins.
-    let mut section = Length::ZERO;
+    let wander = input.wander.unwrap_or(WANDER);
+    let (mut section, mut at_worst) = (Length::ZERO, Length::ZERO);
     let (mut first, mut last) = holes[0].along;
     for start in &holes {
         let at = start.along.0;
         let here = holes.iter().filter(|hole| hole.along.0 <= at && at <= hole.along.1);
-        section = section.max(covered(here.map(|hole| hole.across).collect(), width));
+        let here: Vec<_> = here.map(|hole| hole.across).collect();
+        let off = here.iter().map(|(from, to)| (from.minus(wander), to.plus(wander))).collect();
+        section = section.max(covered(here, width));
+        at_worst = at_worst.max(covered(off, width));
         first = first.min(at);
         last = last.max(start.along.1);
     }
     let opening = last.minus(first);
-    let severed = section >= width;
+    let severed = at_worst >= width;
     Some(Across { section, sum, opening, untied, tie: top_plates::tie(opening), severed })
 }
 

@@ -1,9 +1,10 @@
 //! The answer as it is shown.
 
-use super::choices::{Passes, Remedy, Rule};
+use super::choices::{Cover, Member, Passes, Remedy, Rule};
 use super::input::Input;
-use super::judge::{checks, is_tied};
+use super::judge::{STEEL, checks, is_tied};
 use super::shown as s;
+use super::words as w;
 use super::{Answer, Hole, Made, Notch, bare, bore, drawing};
 use crate::edition::Basis;
 use crate::measure::unit::PERCENT;
@@ -21,16 +22,22 @@ use crate::words::{Amount, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer, basis: Basis) -> Sheet {
     let checks = checks(input, answer, basis);
     let headline = match &answer.made {
-        Made::OnPaper => figure("cuts", &s::CUTS, Amount::Count(joists::WITHOUT_PAPER.value)),
+        Made::OnPaper => figure("papers", &s::PAPERS, Amount::Count(joists::PAPERS.value)),
         Made::Hole(hole) => figure("hole", &s::HOLE, hole.bit.into()),
         Made::Notch(notch) => figure("notch", &s::NOTCH, notch.depth.into()),
     };
+    let leads = match &answer.made {
+        Made::OnPaper => false,
+        // A limit that no hole here keeps to would only mislead.
+        Made::Hole(hole) => answer.across.is_some() || !hole.none_passes(),
+        Made::Notch(_) => true,
+    };
     Sheet {
         headline,
-        lead: Some(0),
-        next: next(answer, &checks),
+        lead: leads.then_some(0),
+        next: next(input, answer, &checks),
         figures: figures(input, answer),
-        working: working(answer),
+        working: working(input, answer),
         parts: parts(input, answer),
         materials: materials(input, answer),
         cautions: cautions(input),
@@ -43,8 +50,9 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
     Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
-/// The one thing to do: for the structure first, then the tie, then the steel.
-fn next(answer: &Answer, checks: &[Check]) -> Option<Text> {
+/// The one thing to do: for the structure first, then the tie, then what is to be asked, then the
+/// steel.
+pub(super) fn next(input: &Input, answer: &Answer, checks: &[Check]) -> Option<Text> {
     let over = |keys: &[&str]| {
         let bad = |check: &&Check| check.verdict == Verdict::Over && keys.contains(&&*check.key);
         checks.iter().find(bad)
@@ -70,14 +78,26 @@ fn next(answer: &Answer, checks: &[Check]) -> Option<Text> {
         let tie = || say!(s::NEXT_TIE, across.tie.value, top_plates::NAILS_A_SIDE);
         return Some(severed.unwrap_or_else(tie));
     }
-    over(&["bare", "steel"]).map(|_| {
-        let faces = match hole {
-            None => &s::OPEN_FACE,
-            Some(_) if answer.steel == 2 => &s::BOTH_FACES,
-            Some(hole) if hole.clear.0 < hole.clear.1 => &s::NEAR_FACE,
-            Some(_) => &s::FAR_FACE,
-        };
-        say!(s::NEXT_STEEL, faces)
+    over(STEEL)?;
+    let is_joist = input.member.rule() == Rule::Joist;
+    let faces = match hole {
+        None => &s::OPEN_FACE,
+        Some(_) if answer.steel == 2 && is_joist => &s::BOTH_EDGES,
+        Some(_) if answer.steel == 2 => &s::BOTH_FACES,
+        Some(hole) => match (hole.clear.0 < hole.clear.1, is_joist) {
+            (true, true) => &s::TOP_EDGE,
+            (true, false) => &s::NEAR_FACE,
+            (false, true) => &s::BOTTOM_EDGE,
+            (false, false) => &s::FAR_FACE,
+        },
+    };
+    let mut structure = checks.iter().filter(|check| !STEEL.contains(&&*check.key));
+    let asks = structure.find(|check| check.verdict != Verdict::Within);
+    Some(match asks.map(|check| check.note.clone()) {
+        Some(Some(why)) => say!(s::NEXT_ASK, why, faces),
+        // Nothing is printed for a sole plate: advice says nothing of the structure.
+        None if input.member != Member::Sole => say!(s::NEXT_STEEL, faces),
+        _ => say!(s::NEXT_FACES, faces),
     })
 }
 
@@ -91,8 +111,10 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
         Made::Hole(hole) => {
             add("largest", &s::HERE, hole.bore.largest(hole.center));
             add("largest-centered", &s::CENTERED, hole.bore.largest(None));
-            add("clear", &s::CLEAR, Some(hole.clear.0));
-            add("clear-far", &s::CLEAR_FAR, Some(hole.clear.1));
+            let (near, far) = sides(input);
+            add("clear", near, Some(hole.clear.0));
+            add("clear-far", far, Some(hole.clear.1));
+            add("wander", &w::WANDER, Some(hole.bore.wander));
         }
         Made::Notch(notch) => {
             add("deepest", &s::DEEPEST, bore::sixteenths(notch.cap.value));
@@ -106,6 +128,14 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
         share(answer).value().and_then(Value::amount).map(|it| figure("share", &s::SHARE, it)),
     );
     all
+}
+
+/// What the wood on both sides of a hole is called.
+fn sides(input: &Input) -> (&'static Phrase, &'static Phrase) {
+    match input.member.rule() {
+        Rule::Joist => (&s::CLEAR_TOP, &s::CLEAR_BOTTOM),
+        _ => (&s::CLEAR, &s::CLEAR_FAR),
+    }
 }
 
 /// How much of the width is gone.
@@ -122,10 +152,12 @@ fn share(answer: &Answer) -> Expr {
 /// The shortest tie, where by either reading one is needed.
 fn tie_least(answer: &Answer) -> Option<Length> {
     let across = answer.across.as_ref()?;
-    (!is_at_most(across.sum, across.untied)).then_some(across.tie.value)
+    // No tie mends a plate that is cut in two, and none is of a sole plate's matter.
+    let tied = across.untied.source == across.tie.source && !across.severed;
+    (tied && !is_at_most(across.sum, across.untied)).then_some(across.tie.value)
 }
 
-fn working(answer: &Answer) -> Vec<Step> {
+fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Vec::new();
     let mut step = |key: &str, name: &'static Phrase, expr, source: Option<&'static Source>| {
         all.push(Step { key: key.to_owned(), name: name.into(), expr, source });
@@ -141,16 +173,24 @@ fn working(answer: &Answer) -> Vec<Step> {
     step("share", &s::SHARE, share(answer), None);
     if let Made::Hole(Hole { bit, center, bore, .. }) = &answer.made {
         let half = || length(*bit).over(Expr::count(2));
+        let left = |expr: Expr| Expr::Most(vec![expr, length(Length::ZERO)]);
+        let (near, far) = sides(input);
         match center {
             None => {
-                let both = length(bore.width).less(length(*bit)).over(Expr::count(2));
-                step("clear", &s::CLEAR_EACH, both.less(length(bore.wander)), None);
+                let both = length(bore.width).less(length(*bit));
+                let each = if *bit < bore.width { both } else { left(both) };
+                step("clear", &s::CLEAR_EACH, each.over(Expr::count(2)), None);
             }
             Some(center) => {
-                let near = length(*center).less(half()).less(length(bore.wander));
-                step("clear", &s::CLEAR, near, None);
-                let far = length(bore.width).less(length(*center));
-                step("clear-far", &s::CLEAR_FAR, far.less(half()).less(length(bore.wander)), None);
+                let (above, below) = bore.clear(Some(*center), *bit);
+                let all = [
+                    ("clear", near, above, length(*center)),
+                    ("clear-far", far, below, length(bore.width).less(length(*center))),
+                ];
+                for (key, name, clear, to) in all {
+                    let expr = to.less(half());
+                    step(key, name, if clear < Length::ZERO { left(expr) } else { expr }, None);
+                }
             }
         }
     }
@@ -195,7 +235,12 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
                 }
                 row(centered, one(largest), puts);
             }
-            for (bore, name) in [(Some(hole.bore), &s::WINDOW), (bare, &s::WINDOW_BARE)] {
+            let window = match input.member.rule() {
+                Rule::Plate if input.member != Member::Sole => &s::WINDOW_PLATE,
+                Rule::Joist => &s::WINDOW_TOP,
+                _ => &s::WINDOW,
+            };
+            for (bore, name) in [(Some(hole.bore), window), (bare, &s::WINDOW_BARE)] {
                 let Some(bore) = bore else { continue };
                 let value = match bore.window(hole.bit).map(bore::on_tape) {
                     Some((from, to)) if from < to => say!(s::FROM_TO, from, to),
@@ -224,8 +269,11 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         puts.push(("remedy".to_owned(), Node::text(Remedy::Tie.key())));
         row(&s::TIE_LEAST, one(Some(tie)), puts);
     }
-    let plate = input.member.rule() == Rule::Plate;
-    let note = if plate { &s::PLATE_NOTE } else { &s::MAY_NOTE };
+    let note = match input.member {
+        Member::Sole => &s::SOLE_NOTE,
+        Member::PlateDouble | Member::PlateSingle => &s::PLATE_NOTE,
+        _ => &s::MAY_NOTE,
+    };
     vec![Part { key: "may", title: title.into(), note: Some(note.into()), rows }]
 }
 
@@ -244,7 +292,7 @@ fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
     add(key, name, answer.steel);
     if let Some(across) = &answer.across {
         let needed = match input.remedy {
-            Remedy::Tie => true,
+            Remedy::Tie => input.member != Member::Sole,
             Remedy::Sheathed => false,
             Remedy::None => is_tied(input) && !is_at_most(across.section, across.untied),
         };
@@ -261,14 +309,18 @@ fn cautions(input: &Input) -> Vec<Caution> {
     let mut say = |text: &'static Phrase, source| {
         all.push(Caution { text: text.into(), source });
     };
-    let rule = input.member.rule();
     say(&s::BEHIND, None);
-    if rule == Rule::Plate {
+    if input.member.rule() == Rule::Plate {
         say(FIREBLOCK.says, Some(&FIREBLOCK));
         say(AIR_BARRIER.says, Some(&AIR_BARRIER));
+    }
+    if matches!(input.member, Member::PlateDouble | Member::PlateSingle) {
         say(&s::NOT_A_TIE, None);
     }
     say(&s::NO_PROOF, None);
     say(&s::LOCAL, None);
+    if input.cover == Cover::Bare {
+        all[0].text = say!(s::COUNTED_BARE, all[0].text.clone());
+    }
     all
 }

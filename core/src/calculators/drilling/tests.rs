@@ -331,9 +331,9 @@ fn a_2x10_takes_a_hole_of_3_in_2_in_from_its_top() {
     let input = bored(&member(Member::Joist, sixteenths(148)), sixteenths(48), at);
     assert_eq!(hole_of(&input).clear, (Length::inches(2, 1), Length::inches(17, 4)));
     assert!(passes(&input));
-    // A bit that wanders may come nearer than 2 in.
+    // A bit that wanders may come nearer than 2 in: by no clause, so it is asked about.
     let wanders = Input { wander: None, ..input };
-    assert_eq!(says(&wanders, "edge"), Some(Over));
+    assert_eq!(says(&wanders, "edge"), Some(Ask));
 }
 
 /// Source: IRC R502.8.1: 1-1/4 in is past 7-1/4 ÷ 6 = 1.208 in.
@@ -363,7 +363,6 @@ fn a_drain_through_a_2x4_plate_takes_a_tie_of_14_1_2() {
     let asks = [
         Input { passes: Passes::Cable, ..input.clone() },
         Input { wall: Wall::Partition, ..input.clone() },
-        Input { wall: Wall::Unknown, ..input.clone() },
         Input { remedy: Remedy::Sheathed, ..input.clone() },
     ];
     for input in asks {
@@ -380,14 +379,16 @@ fn a_2x6_plate_takes_2_1_2_without_tie_or_steel() {
     assert!(judged(&input).iter().all(|check| check.verdict == Within));
 }
 
-/// What opens: on the limit of steel, to the nanometre.
+/// What opens: a bit that runs 1/16 in off is on the limit of steel, to the nanometre.
 #[test]
-fn the_sample_is_within_with_nothing_to_spare_before_steel() {
+fn the_sample_is_within_with_a_sixteenth_to_spare_before_steel() {
     let input = Input::sample();
     let all = judged(&input);
     assert!(all.iter().all(|check| check.verdict == Within));
     let bare = all.iter().find(|check| check.key == "bare").unwrap();
-    assert_eq!(bare.margin(), Amount::Length(Length::ZERO));
+    assert_eq!(bare.margin(), Amount::Length(sixteenths(1)));
+    let (hole, answer) = (hole_of(&Input::sample()), solve(&Input::sample()).unwrap());
+    assert_eq!((hole.worst(), answer.steel), (sixteenths(20), 0));
 }
 
 /// Only the cable's rule is of the electrical code.
@@ -448,18 +449,18 @@ fn a_wall_that_nobody_knows_is_asked_about_and_no_more_passes_than_in_a_bearing_
     }
     let stud = Input { wall: Wall::Unknown, ..member(Member::Stud, sixteenths(56)) };
     let size = |bit| says(&bored(&stud, sixteenths(bit), None), "size");
-    assert_eq!((size(22), size(33), size(34)), (Some(Ask), Some(Ask), Some(Over)));
+    assert_eq!((size(22), size(23), size(33)), (Some(Ask), Some(Over), Some(Over)));
     let deep = |deep| says(&notched(&stud, sixteenths(deep), NM), "size");
-    assert_eq!((deep(14), deep(22), deep(23)), (Some(Ask), Some(Ask), Some(Over)));
+    assert_eq!((deep(14), deep(15), deep(22)), (Some(Ask), Some(Over), Some(Over)));
 }
 
 #[test]
 fn trusses_i_joists_and_laminated_wood_get_no_numbers_and_no_pass() {
-    for kind in [Member::Truss, Member::IJoist, Member::Laminated] {
+    for kind in [Member::Header, Member::Truss, Member::IJoist, Member::Laminated] {
         let input = Input { member: kind, ..Input::blank() };
         let sheet = sheet::sheet(&input, &solve(&input).unwrap(), Basis::default());
         assert_eq!((sheet.verdict(), sheet.checks.len()), (Over, 1));
-        assert_eq!(sheet.headline.amount, Amount::Count(0));
+        assert_eq!(sheet.headline.amount, Amount::Count(1));
         assert!(sheet.figures.is_empty() && sheet.working.is_empty() && sheet.parts.is_empty());
         assert!(sheet.materials.is_empty() && sheet.drawing.is_none());
     }
@@ -525,21 +526,28 @@ fn a_plate_cut_in_two_is_not_mended_by_a_tie() {
 
 #[test]
 fn a_cut_as_wide_as_the_wood_is_told_at_its_field() {
-    let plate = member(Member::PlateDouble, sixteenths(56));
+    let [stud, plate] =
+        [Member::Stud, Member::PlateDouble].map(|kind| member(kind, sixteenths(56)));
     let paths = |input: &Input| -> Vec<String> {
         solve(input).unwrap_err().into_iter().map(|fault| fault.path).collect()
     };
-    assert!(solve(&bored(&plate, sixteenths(56).minus(NM), None)).is_ok());
-    assert_eq!(paths(&bored(&plate, sixteenths(56), None)), ["bit"]);
-    assert_eq!(paths(&bored(&plate, sixteenths(8), Some(sixteenths(56)))), ["center"]);
-    assert_eq!(paths(&notched(&plate, sixteenths(57), NM)), ["depth"]);
+    assert!(solve(&bored(&stud, sixteenths(56).minus(NM), None)).is_ok());
+    assert_eq!(paths(&bored(&stud, sixteenths(56), None)), ["bit"]);
+    assert_eq!(paths(&bored(&stud, sixteenths(8), Some(sixteenths(56)))), ["center"]);
+    assert_eq!(paths(&notched(&stud, sixteenths(57), NM)), ["depth"]);
+    // A plate is severed, and answered.
+    for cut in [bored(&plate, sixteenths(58), None), notched(&plate, sixteenths(56), NM)] {
+        assert!(solve(&cut).unwrap().across.unwrap().severed);
+        assert_eq!(says(&cut, "tie"), Some(Over));
+    }
     let holes = vec![other(8, 8, 0), other(56, 56, 0)];
-    assert_eq!(paths(&Input { holes, ..plate }), ["holes.1.bit", "holes.1.center"]);
+    assert_eq!(paths(&Input { holes, ..plate }), ["holes.1.center"]);
 }
 
 #[test]
 fn only_what_is_old_is_disturbed() {
     for (cover, held) in [
+        (Cover::NotSaid, true),
         (Cover::Bare, false),
         (Cover::New, false),
         (Cover::Plaster, true),
@@ -636,7 +644,9 @@ fn a_window_is_marked_inwards_on_a_tape() {
 
 prop_compose! {
     fn any_member()(
-        kind in prop::sample::select(&Member::ALL[..7]),
+        kind in prop::sample::select(
+            Member::ALL.iter().copied().filter(|it| it.rule() != Rule::Paper).collect::<Vec<_>>(),
+        ),
         wall in prop::sample::select(Wall::ALL),
         width in 25_400_000_i64..400_000_000,
         wander in 0_i64..20_000_000,

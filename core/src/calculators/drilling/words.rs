@@ -8,14 +8,16 @@ words! {
     NOTHING = "";
 
     MEMBER = "What you cut";
-    MEMBER_HINT = "Trusses, I-joists and laminated wood take the maker's or an engineer's paper.";
+    MEMBER_HINT = "Headers, beams, trusses, I-joists and laminated wood take the maker's or an engineer's paper.";
     PLATE_DOUBLE = "Top plate, doubled";
     PLATE_SINGLE = "Top plate, single";
+    SOLE = "Sole plate";
     STUD = "Stud";
     STUD_DOUBLE = "Stud, doubled";
     JOIST = "Floor joist, sawn";
     CEILING_JOIST = "Ceiling joist, sawn";
     RAFTER = "Rafter, sawn";
+    HEADER = "Header or beam, any";
     TRUSS = "Truss, any part";
     I_JOIST = "I-joist";
     LAMINATED = "LVL, LSL, PSL, glulam";
@@ -37,11 +39,13 @@ words! {
     NOTCH = "Notch";
     BIT = "Hole, across";
     BIT_HINT = "The bit or hole saw.";
-    CENTER = "Center, from one face";
-    CENTER_HINT = "A joist's or rafter's: from its top. Empty is the middle.";
+    CENTER = "Center, from one face or the top";
+    CENTER_HINT = "A joist's or rafter's from its top, any other's from one face. Empty is the middle.";
     DEPTH = "Notch, deep";
     LONG = "Notch, long";
     PLACE = "Along the span";
+    NOT_SAID = "Not said";
+    THICK = "4 in thick by name, or more";
     END = "At an end";
     OUTER = "In an outer third";
     MIDDLE = "In the middle third";
@@ -60,7 +64,7 @@ words! {
     SHEATHED = "That whole side is sheathed in wood panel";
     TIE_LONG = "Tie, long";
     COVER = "What covers it";
-    COVER_HINT = "Old plaster, board and texture are held until a laboratory has looked at them.";
+    COVER_HINT = "Not said, old plaster, board and texture are held until a laboratory has looked at them.";
     BARE = "Nothing: bare framing";
     NEW_BOARD = "New board";
     OLD_PLASTER = "Old plaster";
@@ -84,6 +88,6 @@ words! {
     WHY_WANDER = "mark it again.";
     WHY_SPAN = "sawn lumber doesn't reach that far.";
 
-    CUT_THROUGH = "The wood is {0} wide: this would cut it in two. Use wider framing, or go round.";
-    OUTSIDE = "The wood is {0} wide: this is outside of it.";
+    CUT_THROUGH = "The wood is {0} across: this would cut it in two. Use wider framing, or go round.";
+    OUTSIDE = "The wood is {0} across: this is outside of it.";
 }

@@ -55,6 +55,16 @@ impl Breaker {
     }
 }
 
+choice! {
+    /// What closes the hole round the cables.
+    pub enum Hole {
+        /// It is sealed.
+        Sealed = "sealed", w::SEALED;
+        /// It stays open.
+        Open = "open", w::OPEN;
+    }
+}
+
 const fn size(label: &'static Phrase, hint: &'static Phrase) -> Row {
     let span = Span {
         least: Length::inches(1, 16),
@@ -110,8 +120,8 @@ form! {
             common: &[Length::inches(3, 4), Length::inches(7, 8), Length::inches(1, 1), Length::inches(11, 8)],
             optional: false,
         }));
-        /// It is sealed round them.
-        sealed: bool, row(&w::SEALED, &w::SEALED_HINT, Kind::Flag);
+        /// Whether it is sealed round them.
+        hole: Hole, row(&w::ROUND, &w::ROUND_HINT, Kind::Choice(Hole::PICKS));
         /// They lie together for more than 24 in.
         bundled: bool, row(&w::BUNDLED, &w::NOTHING, Kind::Flag);
         /// How warm it gets.
@@ -120,7 +130,6 @@ form! {
     sample {
         cables: vec![Cable { count: 3, ..Cable::blank() }],
         bit: Some(Length::inches(3, 4)),
-        sealed: true,
     }
 }
 
@@ -194,11 +203,18 @@ fn taken(cables: Measure, hole: Measure) -> Expr {
     Expr::measure(cables).over(Expr::measure(hole)).told_in(&PERCENT)
 }
 
-/// `min(at 90 °C × together × warm, at 60 °C)`, as the working shows it.
+/// `min(at 90 °C × together × warm, at 60 °C)`, as the working shows it; down to a hundredth of an
+/// ampere where it comes out finer, for what is carried is never rounded up.
 fn here(carries: &Carries, together: Option<Measure>, warm: Measure) -> Expr {
     let mut reduced = Expr::measure(carries.at_90);
     for by in together.into_iter().chain([warm]) {
         reduced = reduced.times(Expr::measure(by));
+    }
+    let hundredths = || reduced.clone().times(Expr::count(100));
+    let is_fine = measured(&reduced.clone().told_in(&AMPERE))
+        .is_some_and(|exact| exact.millionths() % 10_000 != 0);
+    if is_fine {
+        reduced = Expr::RoundDown(Box::new(hundredths())).over(Expr::count(100));
     }
     Expr::Least(vec![reduced.told_in(&AMPERE), Expr::measure(carries.at_60)])
 }
@@ -216,7 +232,7 @@ fn measured(expr: &Expr) -> Option<Measure> {
 /// - Taken: outlines of all cables ÷ the hole's area.
 /// - Carries: `min(at 90 °C × adjustment × correction, at 60 °C)`; each conductor but the ground is
 ///   counted, and no credit is given for cold.
-/// - Rounding: to a millionth; the bit up to a sixteenth of an inch.
+/// - Rounding: what is carried down to a hundredth of an ampere; the bit up to a sixteenth of an inch.
 ///
 /// # Source
 /// NEC 334.80, Tables 310.16 and 310.15, as `rules::electrical` names them.
@@ -238,7 +254,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Answer {
     while !is_at_most(share(smallest), MOST_TAKEN) || smallest < widest {
         smallest = smallest.plus(Length::inches(1, 16));
     }
-    let sealed = input.sealed
+    let sealed = input.hole == Hole::Sealed
         && edition.or_newest(in_sealed_hole).is_some_and(|most| !is_at_most(count, most));
     let adjusted = sealed || (input.bundled && count > 1);
     let together = edition.or_newest(|edition| adjustment(edition, carrying)).filter(|_| adjusted);

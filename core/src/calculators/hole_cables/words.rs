@@ -24,8 +24,10 @@ words! {
     B50 = "50 A";
     B60 = "60 A";
     HOLE = "Hole, across";
-    SEALED = "Sealed with foam, caulk or insulation";
-    SEALED_HINT = "A hole through a plate mostly is.";
+    ROUND = "The hole round them";
+    ROUND_HINT = "Foam, caulk and insulation seal it. Through a plate it mostly is.";
+    SEALED = "Sealed";
+    OPEN = "Open";
     BUNDLED = "Together without gaps for over 24 in";
     WARMTH = "Warmest it gets there";
     WARMTH_HINT = "An attic in summer: look it up or measure it.";

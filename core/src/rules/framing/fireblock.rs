@@ -14,7 +14,7 @@ words! {
 /// Where fireblocking of openings is published.
 pub static FIREBLOCK: Source = Source {
     key: "irc-r302.11",
-    clause: "IRC 2018, 2021, 2024 R302.11",
+    clause: "IRC R302.11",
     says: &FIRE_SAYS,
     seen: &FIRE_SEEN,
     confidence: Confidence::Read,

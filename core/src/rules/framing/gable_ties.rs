@@ -32,12 +32,12 @@ words! {
 
 source!(
     /// How high ties may stand.
-    LOWER_THIRD, "irc-r802.5.2-third", "IRC 2018, 2021, 2024 R802.5.2, ties in the lower third",
+    LOWER_THIRD, "irc-r802.5.2-third", "IRC R802.5.2, ties in the lower third",
     THIRD_SAYS, THIRD_SEEN, Read
 );
 source!(
     /// From which slope on a ridge board will do.
-    LOW_SLOPE, "irc-r802-low-slope", "IRC 2018, 2021, 2024 R802, low-slope ridges",
+    LOW_SLOPE, "irc-r802-low-slope", "IRC R802, low-slope ridges",
     SLOPE_SAYS, SLOPE_SEEN, Read
 );
 source!(
@@ -75,7 +75,7 @@ source!(
 );
 source!(
     /// What gable the rules are for.
-    SCOPE, "irc-r802-scope", "IRC 2018, 2021, 2024 R802, gables as the tables have them",
+    SCOPE, "irc-r802-scope", "IRC R802, gables as the tables have them",
     SCOPE_SAYS, SCOPE_SEEN, Derived
 );
 source!(

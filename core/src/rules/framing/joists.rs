@@ -17,7 +17,7 @@ words! {
 /// Where the limits are published.
 pub static JOISTS: Source = Source {
     key: "irc-r502.8.1",
-    clause: "IRC 2018, 2021, 2024 R502.8.1, R802.7.1",
+    clause: "IRC R502.8.1, R802.7.1",
     says: &SAYS,
     seen: &SEEN,
     confidence: Confidence::Read,
@@ -26,7 +26,7 @@ pub static JOISTS: Source = Source {
 /// Where engineered members are left to their makers.
 pub static PAPER: Source = Source {
     key: "irc-r502.8.2",
-    clause: "IRC 2018, 2021, 2024 R502.8.2, R802.7.2",
+    clause: "IRC R502.8.2, R802.7.2",
     says: &PAPER_SAYS,
     seen: &PAPER_SEEN,
     confidence: Confidence::Read,
@@ -54,5 +54,5 @@ pub const MIDDLE_NOTCH: Share = share(0, 1);
 /// The least wood from a hole to top, bottom, another hole or a notch.
 pub const CLEAR: Limit<Length> = Limit { value: Length::inches(2, 1), source: &JOISTS };
 
-/// Cuts that are made without paper.
-pub const WITHOUT_PAPER: Limit<i64> = Limit { value: 0, source: &PAPER };
+/// Papers that an engineered member takes first: its maker's, or a registered designer's.
+pub const PAPERS: Limit<i64> = Limit { value: 1, source: &PAPER };

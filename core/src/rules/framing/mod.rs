@@ -11,6 +11,7 @@ pub mod fireblock;
 pub mod gable_ties;
 pub mod joists;
 pub mod lumber;
+pub mod off_mark;
 pub mod one_piece;
 pub mod overhead;
 pub mod precut;

@@ -13,7 +13,7 @@ words! {
 /// Where it is published.
 pub static PIPES: Source = Source {
     key: "irc-p2603.2.1",
-    clause: "IRC 2018, 2021, 2024 P2603.2.1",
+    clause: "IRC P2603.2.1",
     says: &SAYS,
     seen: &SEEN,
     confidence: Confidence::Memory,

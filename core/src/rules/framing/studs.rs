@@ -8,7 +8,7 @@ use crate::words;
 
 words! {
     SAYS = "A stud is bored to 40 % of its width at most, to 60 % where it carries nothing or is doubled, no more than two such in a row. It is notched to 25 %, or 40 % where it carries nothing. 5/8 in stays beside a hole, and a hole never shares its section with a notch.";
-    SEEN = "read in parts: a scan of 2018, quotations of newer text, a state rule. Where 2018 prints the 5/8 in as the most, newer text says the least. The book of 2024 was not seen";
+    SEEN = "read in parts: a scan of 2018, quotations of newer text, a state rule. Where 2018 prints the 5/8 in as the most, newer text says the least. 2021 and 2024 are taken to say the same; neither book was seen";
     APART_SAYS = "Holes up a stud closer than their own width act as one slot. No distance is printed.";
     APART_SEEN = "no publication";
 }
@@ -16,7 +16,7 @@ words! {
 /// Where all of it is published.
 pub static STUDS: Source = Source {
     key: "irc-r602.6",
-    clause: "IRC 2018, 2021, 2024 R602.6",
+    clause: "IRC R602.6",
     says: &SAYS,
     seen: &SEEN,
     confidence: Confidence::Read,

@@ -8,13 +8,15 @@ use crate::words;
 
 words! {
     SAYS = "Where a pipe or duct cuts, bores or notches more than half the width of a top plate in an exterior or bearing wall, a galvanized steel tie at least 0.054 in thick and 1-1/2 in wide goes across, 6 in or more past the opening, with eight 10d nails (0.148 by 1-1/2 in) or more on each side. None is needed where that whole side of the wall is sheathed in wood structural panel.";
-    SEEN = "read in a scan of 2018 and in quotations of newer text; the book of 2024 was not seen. Older text asks for 16d nails, and a tie to each plate";
+    SEEN = "read in a scan of 2018 and in quotations of newer text; 2024 is taken to say the same; its book was not seen. Older text asks for 16d nails, and a tie to each plate";
+    SOLE_SAYS = "No limit is printed for holes in a sole plate. Half its width, as of a top plate, is advice.";
+    SOLE_SEEN = "no publication";
 }
 
 /// Where it is published.
 pub static TOP_PLATES: Source = Source {
     key: "irc-r602.6.1",
-    clause: "IRC 2018, 2021, 2024 R602.6.1",
+    clause: "IRC R602.6.1",
     says: &SAYS,
     seen: &SEEN,
     confidence: Confidence::Read,
@@ -22,6 +24,18 @@ pub static TOP_PLATES: Source = Source {
 
 /// The widest cut that needs no tie.
 pub const UNTIED: Share = Share { over: 1, under: 2, source: &TOP_PLATES };
+
+/// What is said of sole plates, without a rule.
+pub static SOLE_PLATES: Source = Source {
+    key: "sole-plates",
+    clause: "Sole plates",
+    says: &SOLE_SAYS,
+    seen: &SOLE_SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+/// The widest cut in a sole plate that nobody asks about.
+pub const SOLE: Share = Share { over: 1, under: 2, source: &SOLE_PLATES };
 
 /// How far a tie goes past the opening, on each side.
 pub const PAST_OPENING: Length = Length::inches(6, 1);

@@ -1,0 +1,22 @@
+//! How far a bit ends up off its mark: no rule counts it, a careful hand does.
+
+use crate::measure::Length;
+use crate::sheet::{Confidence, Source};
+use crate::words;
+
+words! {
+    SAYS = "A bit starts or runs off its mark, by 1/16 in if nobody says. A hole that breaks out of a face is a notch.";
+    SEEN = "no publication; the code's limits are for the hole as it is in the end";
+}
+
+/// What crews reckon with.
+pub static OFF_MARK: Source = Source {
+    key: "bit-off-its-mark",
+    clause: "A bit off its mark",
+    says: &SAYS,
+    seen: &SEEN,
+    confidence: Confidence::CommonPractice,
+};
+
+/// How far, if nobody says.
+pub const WANDER: Length = Length::inches(1, 16);
