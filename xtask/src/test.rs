@@ -61,6 +61,7 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
     steps.run("Tests, on this machine", || {
         run(cargo().args(["test", "--workspace", "--exclude", APP]))
     })?;
+    steps.run("Tests of the page's own code", || run(cargo().args(["test", "--package", APP])))?;
     let site = Options::default();
     steps.run("Site", || build::build(&site))?;
     steps.run("Budget", || budget::check(&site.dist()))?;

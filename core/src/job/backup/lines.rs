@@ -20,9 +20,9 @@ pub(super) fn apart(text: &str) -> Option<(Node, Vec<Item>, bool)> {
     head.push_str("\"jobs\":[]}");
     let head = Node::from_json(&head).ok()?;
     let mut items: Vec<Item> = Vec::new();
-    while let Some(line) = lines.next() {
+    for line in lines {
         if line == "]" {
-            return Some((head, items, lines.next() != Some("}")));
+            return Some((head, items, false));
         }
         items.push(item(line, items.len() + 1));
     }
