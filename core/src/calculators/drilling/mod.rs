@@ -235,23 +235,22 @@ fn fits(input: &Input, width: Length) -> Result<(), Faults> {
     let mut faults = Vec::new();
     let is_plate = input.member.rule() == Rule::Plate;
     let mut within = |path: String, label: &'static Phrase, given: Option<Length>, says: Text| {
-        // What cuts a plate in two is answered: a drain does.
-        let severs = is_plate && says.phrase == &words::CUT_THROUGH;
-        if let Some(given) = given.filter(|given| *given >= width && !severs) {
+        if let Some(given) = given.filter(|given| *given >= width) {
             faults.push(Fault { path, label, given: given.exact(), says });
         }
     };
     if input.member.rule() != Rule::Paper {
         let (through, outside) = (say!(words::CUT_THROUGH, width), say!(words::OUTSIDE, width));
+        // What cuts a plate in two is answered: a drain does.
+        let cut = |given: Option<Length>| given.filter(|_| !is_plate);
         match input.cut {
-            Cut::Notch => within("depth".to_owned(), &words::DEPTH, input.depth, through),
+            Cut::Notch => within("depth".to_owned(), &words::DEPTH, cut(input.depth), through),
             Cut::Hole => {
-                within("bit".to_owned(), &words::BIT, input.bit, through.clone());
+                within("bit".to_owned(), &words::BIT, cut(input.bit), through);
                 within("center".to_owned(), &words::CENTER, input.center, outside.clone());
                 let others = if is_plate { &*input.holes } else { &[] };
                 for (at, other) in others.iter().enumerate() {
                     let path = |key| ["holes", &at.to_string(), key].join(".");
-                    within(path("bit"), &words::BIT, other.bit, through.clone());
                     within(path("center"), &words::CENTER, other.center, outside.clone());
                 }
             }
