@@ -12,6 +12,7 @@ pub mod catalog;
 pub mod edition;
 pub mod fields;
 pub mod job;
+pub mod layout;
 pub mod measure;
 pub mod plan;
 pub mod rules;

@@ -5,9 +5,10 @@ use std::collections::BTreeMap;
 use super::source::{Sources, is_punct, is_word};
 
 /// The modules of core. Each may use itself and those before it.
-const LAYERS: [&str; 11] = [
+const LAYERS: [&str; 12] = [
     "measure",
     "plan",
+    "layout",
     "words",
     "wire",
     "edition",

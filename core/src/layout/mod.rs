@@ -1,0 +1,85 @@
+//! Rows of boards over framing: which lengths to hang where, and which stock board each is cut
+//! from.
+//!
+//! - Shape: a rectangle in rows across its framing, one stock length. Every end joint stands on
+//!   framing, no two rows that touch share one, no piece is shorter than the least.
+//! - An offcut is used in any row. A last row of half a board's width or less may come two from
+//!   one length, each keeping a factory edge. A cut takes nothing.
+//! - Lengths: whole units of any kind below 2^40.
+
+mod bound;
+mod pack;
+mod search;
+
+pub use search::{Found, search};
+
+/// What the last row is when the full boards don't come out even.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Strip {
+    /// There is none.
+    None,
+    /// Too wide for two from one board.
+    Single,
+    /// Two come from one board.
+    Paired,
+}
+
+/// What is to be laid out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Rows {
+    /// Along the boards.
+    pub long: i64,
+    /// Rows of full width.
+    pub full: usize,
+    /// The row beside the last of them.
+    pub strip: Strip,
+    /// Where framing stands between the ends, rising; no more than 63.
+    pub stops: Vec<i64>,
+    /// A stock board's length.
+    pub stock: i64,
+    /// No piece is shorter, unless the row itself is.
+    pub least: i64,
+}
+
+impl Rows {
+    /// How many rows.
+    pub fn count(&self) -> usize {
+        self.full + usize::from(self.strip != Strip::None)
+    }
+}
+
+/// A piece as it hangs and as it is cut.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Cut {
+    /// Its row, from 0.
+    pub row: usize,
+    /// From here.
+    pub from: i64,
+    /// To here.
+    pub to: i64,
+    /// The board that it is cut from, from 0.
+    pub board: usize,
+    /// 0 across the whole width; 1 or 2 for a lane of what is ripped in two.
+    pub lane: usize,
+}
+
+impl Cut {
+    /// How long.
+    pub fn length(&self) -> i64 {
+        self.to - self.from
+    }
+}
+
+/// A whole layout.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Layout {
+    /// Boards of stock length.
+    pub boards: usize,
+    /// End joints.
+    pub joints: usize,
+    /// The pieces, row by row.
+    pub cuts: Vec<Cut>,
+}
+
+#[cfg(test)]
+mod tests;
