@@ -34,9 +34,6 @@ const fn side(label: &'static Phrase) -> Row {
     row(label, &w::NOTHING, length([12, 1200], &w::WHY_ROOM, &[]))
 }
 
-const BLADES: &[Length] =
-    &[Length::inches(10, 1), Length::inches(12, 1), Length::inches(14, 1), Length::inches(24, 1)];
-
 form! {
     /// A surface to skim.
     pub struct Input {
@@ -58,7 +55,7 @@ form! {
         /// How many.
         coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS });
         /// Its width.
-        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, BLADES));
+        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, skim::BLADES));
         /// Each lane over the last.
         overlap: Length = Length::inches(2, 1), row(&w::OVERLAP, &w::NOTHING, length([0, 12], &w::WHY_OVERLAP, &[]));
         /// Laid on, then wiped.

@@ -67,3 +67,7 @@ impl Ground {
 
 /// A level 5 skim, wet. Source: [`SKIM`].
 pub const LEVEL_5_SKIM: [Measure; 3] = [mil(1000), mil(1300), mil(1600)];
+
+/// Blades that are sold, for one tap: common practice.
+pub const BLADES: &[Length] =
+    &[Length::inches(10, 1), Length::inches(12, 1), Length::inches(14, 1), Length::inches(24, 1)];
