@@ -10,7 +10,7 @@ mod words;
 use super::register_throw;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::{Length, Measure};
+use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::air::jets::measured;
 use crate::say;
 use crate::sheet::{Expr, Fault, Faults, Sheet};
@@ -49,6 +49,8 @@ pub struct Worked {
 /// What speaks against a place, worst first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Against {
+    /// The return is too near the open flue, wherever the register goes.
+    Flue,
     /// The smoke alarm.
     Alarm,
     /// The return takes its air back.
@@ -59,22 +61,34 @@ pub enum Against {
     Throw,
     /// Its throw fits one rule, or one end of the range.
     Ask,
+    /// It leaves fast: loud, or faster than is usual.
+    Fast,
     /// The window is left alone.
     Glass,
 }
 
 impl Against {
     /// All of them, worst first.
-    const ALL: [Self; 6] =
-        [Self::Alarm, Self::Return, Self::Thermostat, Self::Throw, Self::Ask, Self::Glass];
+    const ALL: [Self; 8] = [
+        Self::Flue,
+        Self::Alarm,
+        Self::Return,
+        Self::Thermostat,
+        Self::Throw,
+        Self::Ask,
+        Self::Fast,
+        Self::Glass,
+    ];
 
     fn words(self) -> &'static Phrase {
         match self {
+            Self::Flue => &w::BY_FLUE,
             Self::Alarm => &w::BY_ALARM,
             Self::Return => &w::BY_RETURN,
             Self::Thermostat => &w::BY_THERMOSTAT,
             Self::Throw => &w::BY_THROW,
             Self::Ask => &w::BY_ASK,
+            Self::Fast => &w::BY_FAST,
             Self::Glass => &w::BY_GLASS,
         }
     }
@@ -147,16 +161,12 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         let before = order.iter().take_while(|other| rank(&spots[**other]) <= rank(spot)).count();
         order.insert(before, at);
     }
-    let return_to_flue = match (room.back, room.flue) {
-        (Some(back), Some(flue)) => Some(place::apart(back, flue)),
-        _ => None,
-    };
-    Ok(Answer { spots, order, return_to_flue, doubts: doubts(input) })
+    Ok(Answer { spots, order, return_to_flue: room.return_to_flue(), doubts: doubts(input) })
 }
 
 /// The more and the worse speaks against it, the larger.
 fn rank(spot: &Worked) -> u8 {
-    let of = |against: &Against| 32 >> *against as u8;
+    let of = |against: &Against| 128 >> *against as u8;
     spot.against.iter().map(of).fold(0, |sum, one| sum | one)
 }
 
@@ -191,6 +201,13 @@ fn name(input: &Input, at: usize) -> Text {
 fn share(part: Length, whole: Length) -> Option<Measure> {
     let of = Expr::length(part).over(Expr::length(whole));
     measured(of.told_in(&crate::measure::unit::PERCENT))
+}
+
+/// Down to the inch: what is kept away from is never told farther than it is.
+fn down_to_inch(length: Length) -> Length {
+    let inch = Length::inches(1, 1);
+    let count = divide(length.nanometres().into(), inch.nanometres().into(), Rounding::Down);
+    inch.times(count as i64)
 }
 
 #[cfg(test)]

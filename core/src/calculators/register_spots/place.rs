@@ -6,8 +6,9 @@ use crate::calculators::register_throw::{self, Know, Temperature};
 use crate::measure::Length;
 use crate::rules::air::clearances::{FROM_ALARM, FROM_RETURN, NEAR_GLASS};
 use crate::rules::air::jets::{HALF_SPREAD, NEAR, Surface};
+use crate::rules::air::placing::FROM_FLAME;
 use crate::rules::compare::{is_at_least, is_at_most};
-use crate::sheet::{Faults, Verdict};
+use crate::sheet::{Check, Faults, Verdict};
 use crate::words::Phrase;
 
 /// From wall 4 and from wall 1.
@@ -51,6 +52,11 @@ impl<'a> Room<'a> {
         Self { input, back, alarm, window, flue, thermostat }
     }
 
+    /// Level, so that the way in the air is no shorter.
+    pub(super) fn return_to_flue(&self) -> Option<Length> {
+        Some(apart(self.back?, self.flue?))
+    }
+
     pub(super) fn work(&self, spot: &Spot) -> Result<Worked, Faults> {
         let input = self.input;
         let at = within(input, spot.x, spot.y);
@@ -64,11 +70,13 @@ impl<'a> Room<'a> {
         let to_alarm = to_alarm.map(|to| to.minus(edge).max(Length::ZERO));
         let meets_alarm = meets(self.alarm);
         let throw_is = |verdict| {
-            let mut checks = throw.checks.iter().filter(|check| check.key != "face");
+            let mut checks = throw.checks.iter().filter(|check| !is_speed(check));
             checks.any(|check| check.verdict == verdict)
         };
+        let near_flue = self.return_to_flue().is_some_and(|to| !is_at_least(to, FROM_FLAME));
         let served = to_window.is_none_or(|to| is_at_most(to, NEAR_GLASS)) || meets(self.window);
         let against = Against::ALL.into_iter().filter(|against| match against {
+            Against::Flue => near_flue,
             Against::Alarm => {
                 meets_alarm || to_alarm.is_some_and(|to| !is_at_least(to, FROM_ALARM))
             }
@@ -78,6 +86,10 @@ impl<'a> Room<'a> {
             Against::Thermostat => meets(self.thermostat),
             Against::Throw => throw_is(Verdict::Over),
             Against::Ask => throw_is(Verdict::Ask),
+            Against::Fast => {
+                let mut speeds = throw.checks.iter().filter(|check| is_speed(check));
+                speeds.any(|check| check.verdict != Verdict::Within)
+            }
             Against::Glass => !served,
         });
         let against = against.collect();
@@ -137,6 +149,11 @@ impl<'a> Room<'a> {
 /// How far a jet has spread to either side, of how far it has come.
 pub(super) fn spread() -> f64 {
     libm::tan(HALF_SPREAD.to_radians())
+}
+
+/// Whether it is about how fast the air leaves, not how far it gets.
+fn is_speed(check: &Check) -> bool {
+    check.key == "face" || check.key == "sound"
 }
 
 fn within(input: &Input, x: Length, y: Length) -> Spots {

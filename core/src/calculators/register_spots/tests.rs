@@ -137,7 +137,7 @@ fn a_room_whose_return_takes_the_air_straight_back() {
 
 /// By hand: a straight 10 × 4 floor register with 20 sq in open throws 80 cfm 14.12 ft up, 1.49 of
 /// 9-1/2 ft. High on the wall across, free of the raised ceiling, with 32 sq in open, 13.54 ft are
-/// 1.04 of 13. Nothing speaks against either, so the first stays; the return is 5 ft from the heater.
+/// 1.04 of 13. Nothing speaks against either but the flue, so the first stays; the return is 5 ft from the heater.
 #[test]
 fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
     let input = Input {
@@ -161,10 +161,25 @@ fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
     close(answer.spots[0].throw.throw(), 14.12);
     close(answer.spots[1].throw.throw(), 13.54);
     fit(&answer, &[148.6, 104.1]);
-    assert!(answer.spots.iter().all(|spot| spot.against.is_empty()), "{answer:?}");
+    assert!(answer.spots.iter().all(|spot| spot.against == [Against::Flue]), "{answer:?}");
     assert_eq!((answer.order.as_slice(), answer.return_to_flue), (&[0, 1][..], Some(feet(5))));
     let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
     assert_eq!((&*sheet.checks[0].key, sheet.checks[0].verdict), ("flue", Verdict::Over));
+    let says = |text: &Text| Voice::default().say(text);
+    let next = says(sheet.next.as_ref().unwrap());
+    assert!(next.starts_with("Carbon monoxide kills: the return is 5 ft from"), "{next}");
+    assert!(says(&sheet.cautions[0].text).contains("worst-case depressurization"));
+    let asked = sheet.parts.iter().find(|part| part.key == "ask").unwrap();
+    assert_eq!(says(&asked.rows[0].name), "Open flue");
+    // √(7² + 7²) = 9.90 ft: over, and by whole inches.
+    let near = Input { back: at(1, 1), flue: at(8, 8), ..input.clone() };
+    let near = RegisterSpots::sheet(&near, &solve(&near).unwrap(), Basis::default());
+    assert_eq!(near.checks[0].value, crate::words::Amount::Length(Length::inches(118, 1)));
+    assert_eq!(near.checks[0].verdict, Verdict::Over);
+    let far = Input { back: at(1, 1), flue: at(11, 1), ..input.clone() };
+    let far = RegisterSpots::sheet(&far, &solve(&far).unwrap(), Basis::default());
+    assert_eq!(far.checks[0].verdict, Verdict::Within);
+    assert!(!says(far.next.as_ref().unwrap()).contains("kills"));
     assert!(answer.spots[1].throw.bend.is_some() && answer.spots[0].sweeps.is_none());
 }
 
@@ -200,16 +215,16 @@ proptest! {
     #[test]
     fn the_order_is_by_what_speaks_against(
         places in prop::collection::vec((0..4_usize, 0..4_usize, 0_i64..14, 0_i64..12), 1..=4),
-        others in prop::array::uniform4(prop::option::of((0_i64..14, 0_i64..12))),
+        others in prop::array::uniform5(prop::option::of((0_i64..14, 0_i64..12))),
         cfm in 70_i64..400, guess in any::<bool>(),
     ) {
         let spots: Vec<_> = places.iter().map(|&(place, aim, x, y)| {
             spot("", Place::ALL[place], x, y, Aim::ALL[aim])
         }).collect();
-        let [back, alarm, window, thermostat] =
+        let [back, alarm, window, thermostat, flue] =
             others.map(|other| other.map_or(At::blank(), |(x, y)| at(x, y)));
         let input = Input {
-            back, alarm, window, thermostat, guess, ..room(14, 12, cfm, &spots)
+            back, alarm, window, thermostat, flue, guess, ..room(14, 12, cfm, &spots)
         };
         let Ok(answer) = solve(&input) else { return Ok(()) };
         let mut seen = answer.order.clone();
@@ -224,6 +239,9 @@ proptest! {
             prop_assert!(padded(one) >= padded(other), "{:?} before {:?}", one, other);
             prop_assert!(padded(one) != padded(other) || pair[0] < pair[1]);
         }
+        let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+        let is_over = sheet.verdict() == Verdict::Over;
+        prop_assert!(!is_over || !answer.first().1.against.is_empty());
         for spot in &answer.spots {
             prop_assert!(spot.sweeps.is_none_or(|share| share.number() <= 100.0 && share.number() >= 0.0));
             let on = spot.against.contains(&Alarm);

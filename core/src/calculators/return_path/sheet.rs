@@ -6,7 +6,7 @@ use crate::measure::unit::{CFM, FACTOR, FPM, IN_WC, NET_IN2, PASCAL};
 use crate::measure::{Length, Measure, Rounding};
 use crate::rules::air::doors::{self, NET_SHARE, ORIFICE, PASSES};
 use crate::rules::air::grilles::{RETURN_NET, RETURNS, TRANSFER};
-use crate::rules::air::placing::{FROM, FROM_FLAME};
+use crate::rules::air::placing::{FLUE, FROM, FROM_FLAME};
 use crate::rules::air::standard_air::PASCALS;
 use crate::rules::air::working::{inches, near};
 use crate::rules::compare::{ask, at_least, at_most};
@@ -227,7 +227,7 @@ fn cautions(input: &Input) -> Vec<Caution> {
         all.push(Caution { text: phrase.into(), source });
     };
     if input.flame != Flame::No {
-        add(&s::FLUE, Some(FROM_FLAME.source));
+        add(&FLUE, Some(FROM_FLAME.source));
     }
     add(&s::CARPET, None);
     add(&s::DOWN, None);

@@ -40,7 +40,6 @@ words! {
     FLORIDA_TIMES = "1.5 × the supply duct's area";
 
     CARPET = "Carpet and pad close the gap: count what is left over the finished floor.";
-    FLUE = "A changed return, or one that draws on a space with an open-flue appliance, can pull its smoke back into the house. Carbon monoxide kills: have a licensed sub test it under worst-case depressurization.";
     DOWN = "Shut the air handler down and lock it out before you open a duct.";
     OLD = "Old tape, wrap and boots can hold asbestos, old doors and trim lead paint. Leave them whole until they are tested.";
     FIRE = "Don't cut a transfer opening into a rated wall, or a garage's. Local code decides.";
