@@ -2,10 +2,10 @@
 
 use super::words as w;
 use super::{Against, Aim, At, Input, Place, Spot, Worked, share};
-use crate::calculators::register_throw::{self, Know, Temperature};
+use crate::calculators::register_throw::{self, Along, Know, Temperature};
 use crate::measure::Length;
 use crate::rules::air::clearances::{FROM_ALARM, FROM_RETURN, NEAR_GLASS};
-use crate::rules::air::jets::{HALF_SPREAD, NEAR, Surface};
+use crate::rules::air::jets::{HALF_SPREAD, NEAR};
 use crate::rules::air::placing::FROM_FLAME;
 use crate::rules::compare::{is_at_least, is_at_most};
 use crate::sheet::{Check, Faults, Verdict};
@@ -113,7 +113,7 @@ impl<'a> Room<'a> {
             size: input.size,
             neck: input.neck,
             vanes: input.vanes,
-            along: if attached { Surface::Attached } else { Surface::Free },
+            along: if attached { Along::Attached } else { Along::Free },
             know: if input.guess { Know::Guess } else { Know::Measured },
             cfm: input.cfm,
             way: Some(way),

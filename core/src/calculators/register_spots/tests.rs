@@ -183,6 +183,21 @@ fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
     assert!(answer.spots[1].throw.bend.is_some() && answer.spots[0].sweeps.is_none());
 }
 
+/// A register that nobody has looked at throws the same here and where it is worked by itself.
+#[test]
+fn a_place_throws_what_the_register_throws_by_itself() {
+    for place in Place::ALL {
+        let answer = solve(&room(14, 12, 90, &[spot("", *place, 0, 6, Aim::W2)])).unwrap();
+        let alone = register_throw::solve(&register_throw::Input {
+            outlet: place.outlet(),
+            know: register_throw::Know::Measured,
+            cfm: Measure::whole(&CFM, 90),
+            ..register_throw::Input::blank()
+        });
+        assert_eq!(answer.spots[0].throw.throws, alone.unwrap().throws, "{place:?}");
+    }
+}
+
 #[test]
 fn glass_left_alone_and_a_thermostat_in_the_stream_are_told() {
     let answer = solve(&Input {

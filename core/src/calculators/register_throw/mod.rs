@@ -20,7 +20,7 @@ use crate::rules::air::jets::{
 use crate::say;
 use crate::sheet::{Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
-pub use input::{Input, Know, Maker, Temperature};
+pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;
 
 /// The calculator.
@@ -137,7 +137,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     }
     let jet = Jet::new([k, flows[1], area, input.difference, input.room]);
     let cold = input.temperature == Temperature::Cold;
-    let attached = input.along == Surface::Attached;
+    let attached = input.surface() == Surface::Attached;
     let mut answer = Answer {
         air: flows,
         k,

@@ -3,7 +3,7 @@
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Answer, Input, Temperature, air, to_inch};
+use super::{Along, Answer, Input, Temperature, air, to_inch};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure, Rounding};
 use crate::rules::air::clearances::ALARM;
@@ -21,8 +21,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut cautions = vec![caution(&w::ESTIMATE, None)];
     cautions.extend([caution(ALARM.says, Some(&ALARM)), caution(&w::SHUT_DOWN, None)]);
     cautions.push(caution(&w::OLD, None));
+    let name = match (input.outlet.blows(), input.surface()) {
+        (Blows::Up, _) => &w::THROW_50,
+        (_, Surface::Attached) => &w::THROW_50_ALONG,
+        (_, Surface::Free) => &w::THROW_50_FREE,
+    };
     Sheet {
-        headline: figure("throw-50", (&w::THROW_50).into(), answer.told()),
+        headline: figure("throw-50", name.into(), answer.told()),
         lead: None,
         next: Some(next(answer)),
         figures: figures(input, answer),
@@ -129,7 +134,7 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     all.add("core", size, air::core(input), None);
     all.add("area", &w::AREA, air::area(input), Some(&THROW));
     let surface =
-        (input.along == Surface::Attached || input.maker.throw.is_some()).then_some(&SURFACE);
+        (input.surface() == Surface::Attached || input.maker.throw.is_some()).then_some(&SURFACE);
     all.add("k", &w::K, air::k(input), surface.or(Some(&THROW)));
     all.add("leaves", &w::LEAVES, velocity(middle, answer.area), Some(&SOUND));
     let names = [&w::FORMULA_50, &w::THROW_100, &w::THROW_150];
@@ -197,7 +202,10 @@ fn behaves(input: &Input, answer: &Answer) -> Part {
     let mut rows = vec![read((&w::SOUND).into(), sound(answer.leaves[1]))];
     if input.outlet.blows() != Blows::Up {
         let cold = input.temperature == Temperature::Cold;
-        let along = match (input.along, answer.off_ceiling) {
+        if input.along == Along::Usual {
+            rows.push(read((&w::ALONG).into(), say!(w::TAKEN, input.surface().label())));
+        }
+        let along = match (input.surface(), answer.off_ceiling) {
             (Surface::Free, _) => (&w::NOT_ALONG).into(),
             (_, Some(at)) => say!(w::LEAVES_AT, at),
             _ if !cold => (&w::HOLDS_WARM).into(),

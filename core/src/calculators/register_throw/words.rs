@@ -19,7 +19,9 @@ words! {
     NECK_HINT = "The round collar it hangs on.";
     VANES = "Vanes";
     ALONG = "The jet runs along";
-    ALONG_HINT = "Ceiling registers mostly run along the ceiling. A beam, a light or a soffit in the way: free.";
+    ALONG_HINT = "A beam, a light or a soffit in the way, or its top over 1 ft below the ceiling: free.";
+    USUAL = "As this register mostly does";
+    TAKEN = "{0}, as it mostly does: look";
     KNOW = "How the air is known";
     KNOW_HINT = "A flow hood is best. The rest leave a range, and the answer has it too.";
     GUESS = "A guess";
@@ -79,6 +81,8 @@ words! {
 
     // What is answered.
     THROW_50 = "Throw to 50 fpm";
+    THROW_50_ALONG = "Throw to 50 fpm, along the ceiling";
+    THROW_50_FREE = "Throw to 50 fpm, free in the room";
     THROW_50_LEAST = "Throw to 50 fpm, at the least air";
     THROW_50_MOST = "Throw to 50 fpm, at the most air";
     THROW_100 = "Throw to 100 fpm";
