@@ -162,7 +162,7 @@ fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
         let [least, most] = bend.by;
         rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));
     }
-    rows.push(read((&w::ROW_SOUND).into(), sound(throw.leaves[1])));
+    rows.push(read((&w::ROW_SOUND).into(), sound(throw.speeds()[1])));
     Part { key: KEYS[at], title: name(input, at), note: None, rows }
 }
 

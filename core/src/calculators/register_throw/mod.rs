@@ -50,7 +50,7 @@ pub struct Answer {
     pub bend: Option<Bend>,
     /// Where it leaves the ceiling, cold.
     pub off_ceiling: Option<Length>,
-    /// Face, then throw by either rule.
+    /// Its speed, its throw by either rule, its sound.
     pub checks: Vec<Check>,
 }
 
@@ -70,6 +70,12 @@ impl Answer {
     /// The throw to 50 fpm at the middle of the air.
     pub fn throw(&self) -> Length {
         self.throws[0][1].unwrap_or_default()
+    }
+
+    /// How fast it leaves the tighter of its two areas, at the least, the middle and the most air:
+    /// what is heard, and what a limit is held against.
+    pub fn speeds(&self) -> [Measure; 3] {
+        [0, 1, 2].map(|at| self.leaves[at].max(self.face[at]))
     }
 
     /// The same as it is told.

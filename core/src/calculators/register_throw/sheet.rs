@@ -90,7 +90,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     for (key, name, measure) in [
         ("air", &w::AIR, Some(answer.air[1])),
         ("leaves", &w::LEAVES, Some(answer.leaves[1])),
-        ("face", &w::FACE_SPEED, Some(answer.face[1])),
+        ("speed", &w::SPEED, Some(answer.speeds()[1])),
         ("area", &w::AREA, Some(answer.area)),
         ("carried", &w::CARRIED, answer.carried),
         ("up-change", &w::UP_CHANGE, up_change(input)),
@@ -199,7 +199,7 @@ fn reach(answer: &Answer) -> Part {
 }
 
 fn behaves(input: &Input, answer: &Answer) -> Part {
-    let mut rows = vec![read((&w::SOUND).into(), sound(answer.leaves[1]))];
+    let mut rows = vec![read((&w::SOUND).into(), sound(answer.speeds()[1]))];
     if input.outlet.blows() != Blows::Up {
         let cold = input.temperature == Temperature::Cold;
         if input.along == Along::Usual {

@@ -88,8 +88,9 @@ words! {
     THROW_100 = "Throw to 100 fpm";
     THROW_150 = "Throw to 150 fpm";
     AIR = "Air";
-    LEAVES = "It leaves at";
-    FACE_SPEED = "At its face";
+    LEAVES = "It leaves that area at";
+    SPEED = "It leaves at, through the tighter area";
+    FACE_SPEED = "It leaves its face at";
     AREA = "Open area, for throw";
     FACE_AREA = "Open area, at its face";
     CARRIED = "Carried along at 100 fpm, times its own air";
@@ -105,7 +106,9 @@ words! {
     NEXT_RANGE = "With {0} to {1} it is {2} to {3}. Measure the air to narrow it. The maker's own throw figures beat this.";
     NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}. Measure the air. The maker's own throw figures beat this.";
 
-    CHECK_FACE = "Speed at its face";
+    CHECK_FACE = "Speed out of it";
+    CHECK_SOUND = "Speed for NC 30, bedrooms and living rooms";
+    LOUD = "Louder than bedrooms and living rooms like. A larger register is quieter.";
     FACE_NOTE = "Heard in many houses from 700 fpm on. A larger register is quieter and throws less.";
     CHECK_COMMON = "Throw for the way, by the habit in houses";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
@@ -126,7 +129,7 @@ words! {
     NO_REACH = "none: it leaves at {0}";
     BEHAVES = "How its air behaves";
     SOUND = "Sound, at the opening";
-    SOUND_NOTE = "NC 30 suits bedrooms. A stamped face is louder; so is a damper shut at the register and not back at the take-off.";
+    SOUND_NOTE = "By the tighter of two areas: the one that its throw goes by, and what is open at its face. A stamped face is louder; so is a damper shut at the register and not back at the take-off.";
     CEILING = "Along the ceiling";
     STAYS = "holds on; where cold air leaves it is not known without the pressure";
     STAYS_WALL = "holds on; no formula for a grille says where cold air leaves it";
