@@ -103,8 +103,6 @@ pub struct Answer {
     pub order: Vec<usize>,
     /// From the return to the open flue, level, so that the way in the air is no shorter.
     pub return_to_flue: Option<Length>,
-    /// What doesn't fit in the room.
-    pub doubts: Vec<Text>,
 }
 
 impl Answer {
@@ -145,11 +143,15 @@ impl Calculator for RegisterSpots {
 /// - Streams: a jet reaches as far as its throw to 50 fpm and spreads by 22°; all round, a circle.
 ///
 /// # Errors
-/// No place at all; air that throws nothing.
+/// No place at all; what stands outside the room, or high on no wall; air that throws nothing.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     if input.spots.is_empty() {
         let (path, label) = ("spots".to_owned(), &w::SPOTS);
         return Err(vec![Fault { path, label, given: String::new(), says: say!(w::NO_SPOTS) }]);
+    }
+    let misplaced = misplaced(input);
+    if !misplaced.is_empty() {
+        return Err(misplaced);
     }
     let room = Room::of(input);
     let mut spots = Vec::new();
@@ -161,7 +163,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         let before = order.iter().take_while(|other| rank(&spots[**other]) <= rank(spot)).count();
         order.insert(before, at);
     }
-    Ok(Answer { spots, order, return_to_flue: room.return_to_flue(), doubts: doubts(input) })
+    Ok(Answer { spots, order, return_to_flue: room.return_to_flue() })
 }
 
 /// The more and the worse speaks against it, the larger.
@@ -170,23 +172,46 @@ fn rank(spot: &Worked) -> u8 {
     spot.against.iter().map(of).fold(0, |sum, one| sum | one)
 }
 
-fn doubts(input: &Input) -> Vec<Text> {
+/// What stands outside the room, or hangs high on no wall: each at its field.
+fn misplaced(input: &Input) -> Faults {
     let mut all = Vec::new();
-    let mut look = |x: Length, y: Length, name: Text| {
-        if x > input.long || y > input.wide {
-            all.push(say!(w::PAST_ROOM, name));
+    let mut look = |path: &str, [x, y]: [Length; 2]| {
+        let sides = [(".x", &w::FROM_4, x, input.long), (".y", &w::FROM_1, y, input.wide)];
+        for (key, label, at, most) in sides {
+            if at > most {
+                let path = [path, key].concat();
+                all.push(Fault { path, label, given: at.exact(), says: say!(w::PAST_ROOM, most) });
+            }
         }
     };
     for (at, spot) in input.spots.iter().enumerate() {
-        look(spot.x, spot.y, name(input, at));
+        look(&["spots.", &at.to_string()].concat(), [spot.x, spot.y]);
     }
-    for (at, label, _) in place::others(input) {
+    for (key, (at, ..)) in OTHERS.into_iter().zip(place::others(input)) {
         if at.there {
-            look(at.x, at.y, label.into());
+            look(key, [at.x, at.y]);
+        }
+    }
+    if all.is_empty() {
+        for (at, spot) in input.spots.iter().enumerate() {
+            if spot.place == Place::HighWall && place::to_wall(input, spot) > AT_WALL {
+                all.push(Fault {
+                    path: ["spots.", &at.to_string(), ".place"].concat(),
+                    label: &w::PLACE,
+                    given: String::new(),
+                    says: say!(w::NOT_AT_WALL, place::to_wall(input, spot)),
+                });
+            }
         }
     }
     all
 }
+
+/// As they are put in, in the order of [`place::others`].
+const OTHERS: [&str; 5] = ["back", "alarm", "window", "flue", "thermostat"];
+/// How far off a wall a register may be measured and still hang on it: a tape's slip, a furred-out
+/// piece.
+const AT_WALL: Length = Length::inches(6, 1);
 
 /// What a place is called.
 fn name(input: &Input, at: usize) -> Text {

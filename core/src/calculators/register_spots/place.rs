@@ -48,7 +48,7 @@ pub(super) struct Room<'a> {
 impl<'a> Room<'a> {
     pub(super) fn of(input: &'a Input) -> Self {
         let [back, alarm, window, flue, thermostat] =
-            others(input).map(|(at, ..)| at.there.then(|| within(input, at.x, at.y)));
+            others(input).map(|(at, ..)| at.there.then_some([at.x, at.y]));
         Self { input, back, alarm, window, flue, thermostat }
     }
 
@@ -59,7 +59,7 @@ impl<'a> Room<'a> {
 
     pub(super) fn work(&self, spot: &Spot) -> Result<Worked, Faults> {
         let input = self.input;
-        let at = within(input, spot.x, spot.y);
+        let at = [spot.x, spot.y];
         let way = way(input, spot, at);
         let throw = self.throw(spot, way)?;
         let reach = throw.throw();
@@ -156,8 +156,10 @@ fn is_speed(check: &Check) -> bool {
     check.key == "face" || check.key == "sound"
 }
 
-fn within(input: &Input, x: Length, y: Length) -> Spots {
-    [x.min(input.long), y.min(input.wide)]
+/// How far a place is from the nearest wall.
+pub(super) fn to_wall(input: &Input, spot: &Spot) -> Length {
+    let (right, down) = (input.long.minus(spot.x), input.wide.minus(spot.y));
+    spot.x.min(spot.y).min(right).min(down)
 }
 
 /// The room's length along a jet.
@@ -169,7 +171,7 @@ fn way(input: &Input, spot: &Spot, [x, y]: Spots) -> Length {
     let (right, down) = (input.long.minus(x), input.wide.minus(y));
     match (spot.place, spot.aim) {
         (Place::Floor, _) => input.high,
-        (Place::Round, _) => x.min(y).min(right).min(down),
+        (Place::Round, _) => to_wall(input, spot),
         (_, Aim::W1) => y,
         (_, Aim::W2) => right,
         (_, Aim::W3) => down,

@@ -52,10 +52,7 @@ fn next(input: &Input, answer: &Answer) -> Text {
         Some(to) if !is_at_least(to, FROM_FLAME) => {
             say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value)
         }
-        _ => {
-            let best = say!(w::BEST, name(input, at), reason(first));
-            answer.doubts.first().cloned().unwrap_or(best)
-        }
+        _ => say!(w::BEST, name(input, at), reason(first)),
     }
 }
 

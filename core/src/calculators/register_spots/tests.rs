@@ -213,20 +213,29 @@ fn glass_left_alone_and_a_thermostat_in_the_stream_are_told() {
 }
 
 #[test]
-fn what_stands_outside_the_room_is_doubted_and_told_first() {
-    let input =
-        Input { alarm: at(15, 6), ..room(14, 12, 80, &[spot("", Place::Round, 7, 13, Aim::W1)]) };
-    let answer = solve(&input).unwrap();
-    let said: Vec<_> = answer.doubts.iter().map(|text| Voice::default().say(text)).collect();
-    assert!(
-        said[0].starts_with("1 stands outside") && said[1].starts_with("Smoke alarm"),
-        "{said:?}"
-    );
-    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
-    assert_eq!(sheet.next, Some(answer.doubts[0].clone()));
-    assert_eq!(solve(&room(14, 12, 80, &[])).unwrap_err()[0].path, "spots");
-    let slow = solve(&room(14, 12, 9, &[spot("", Place::HighWall, 0, 6, Aim::W2)]));
-    assert_eq!(slow.unwrap_err()[0].path, "cfm");
+fn what_stands_outside_the_room_or_hangs_on_no_wall_is_a_fault_at_its_field() {
+    let path = |input: &Input| solve(input).unwrap_err()[0].path.clone();
+    let low = room(14, 12, 80, &[spot("", Place::Round, 7, 13, Aim::W1)]);
+    assert_eq!(path(&low), "spots.0.y");
+    let fine = room(14, 12, 80, &[spot("", Place::Round, 7, 6, Aim::W1)]);
+    assert!(solve(&fine).is_ok());
+    for (input, want) in [
+        (Input { back: at(15, 6), ..fine.clone() }, "back.x"),
+        (Input { alarm: at(7, 13), ..fine.clone() }, "alarm.y"),
+        (Input { window: at(15, 6), ..fine.clone() }, "window.x"),
+        (Input { flue: at(15, 6), ..fine.clone() }, "flue.x"),
+        (Input { thermostat: at(7, 13), ..fine.clone() }, "thermostat.y"),
+        (Input { spots: Vec::new(), ..fine.clone() }, "spots"),
+        (room(14, 12, 9, &[spot("", Place::HighWall, 0, 6, Aim::W2)]), "cfm"),
+    ] {
+        assert_eq!(path(&input), want);
+    }
+    let high = |x: i64| {
+        let spot = Spot { x: Length::inches(x, 1), ..spot("", Place::HighWall, 0, 6, Aim::W2) };
+        solve(&room(14, 12, 80, &[spot])).map_err(|faults| faults[0].path.clone())
+    };
+    assert!(high(0).is_ok() && high(6).is_ok());
+    assert_eq!(high(7).unwrap_err(), "spots.0.place");
 }
 
 proptest! {
@@ -238,7 +247,8 @@ proptest! {
         cfm in 70_i64..400, guess in any::<bool>(),
     ) {
         let spots: Vec<_> = places.iter().map(|&(place, aim, x, y)| {
-            spot("", Place::ALL[place], x, y, Aim::ALL[aim])
+            let place = Place::ALL[place];
+            spot("", place, x, if place == Place::HighWall { 0 } else { y }, Aim::ALL[aim])
         }).collect();
         let [back, alarm, window, thermostat, flue] =
             others.map(|other| other.map_or(At::blank(), |(x, y)| at(x, y)));

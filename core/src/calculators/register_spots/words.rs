@@ -52,7 +52,8 @@ words! {
     IS_THERE = "There is one here";
 
     NO_SPOTS = "Put in one place at least: today's.";
-    PAST_ROOM = "{0} stands outside the room, and is taken at its wall. Measure again.";
+    PAST_ROOM = "That is outside the room, {0} at most. Measure again.";
+    NOT_AT_WALL = "It is {0} from the nearest wall, and hangs on one. Put 0 from wall 4 or 1, or all the way across.";
 
     FIRST = "First: {0}. Throw to 50 fpm";
     NUMBERED = "{0}";
