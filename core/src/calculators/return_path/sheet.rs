@@ -9,7 +9,7 @@ use crate::rules::air::grilles::{RETURN_NET, RETURNS, TRANSFER};
 use crate::rules::air::placing::{FLUE, FROM, FROM_FLAME};
 use crate::rules::air::standard_air::PASCALS;
 use crate::rules::air::working::{inches, near};
-use crate::rules::compare::{ask, at_least, at_most};
+use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Arg, Phrase, Text};
@@ -25,8 +25,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         (Flame::Unknown, None) => Some((&s::NEXT_LOOK).into()),
         (Flame::No, None) => None,
     };
+    let headline = match answer.pressure {
+        Some(pressure) => figure("room-pressure", &s::PRESSURE, near(&PASCAL, pressure).into()),
+        None => figure("needed-area", &s::NEEDED, near(&NET_IN2, answer.needed).into()),
+    };
     Sheet {
-        headline: figure("room-pressure", &s::PRESSURE, near(&PASCAL, answer.pressure).into()),
+        headline,
         lead: Some(0),
         next,
         figures: figures(answer, add.as_ref()),
@@ -68,11 +72,13 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
 fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut show = |key, name, unit, value| all.push(figure(key, name, near(unit, value).into()));
-    show("pressure-wc", &s::PRESSURE_WC, &IN_WC, answer.pressure / PASCALS);
+    if let Some(pressure) = answer.pressure {
+        show("pressure-wc", &s::PRESSURE_WC, &IN_WC, pressure / PASCALS);
+        show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
+    }
     show("air-back", &s::BACK, &CFM, answer.back);
     show("net-area", &s::TOTAL, &NET_IN2, answer.total);
     show("undercut-area", &s::UNDERCUT, &NET_IN2, answer.undercut);
-    show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
     show("passes", &s::PASSES, &CFM, answer.passes);
     show("missing-area", &s::MISSING, &NET_IN2, answer.missing);
     if let Some(grille) = &answer.grille {
@@ -89,8 +95,20 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    let pressure = near(&PASCAL, answer.pressure);
-    let mut all = vec![at_most("pressure", (&s::CHECK).into(), pressure, answer.limit)];
+    let mut all = vec![match answer.pressure {
+        Some(pressure) => {
+            at_most("pressure", (&s::CHECK).into(), near(&PASCAL, pressure), answer.limit)
+        }
+        None => {
+            let limit = Limit { value: near(&NET_IN2, answer.needed), source: answer.limit.source };
+            at_least("shut", (&s::CHECK_SHUT).into(), near(&NET_IN2, answer.total), limit)
+        }
+    }];
+    if let (Some(own), Some(value)) = (input.own, input.flow) {
+        let check = at_most("own", (&s::CHECK_OWN).into(), own, Limit { value, source: &FROM });
+        let more = check.verdict == Verdict::Over;
+        all.push(if more { ask(check, &s::OWN_MORE) } else { check });
+    }
     let mut habit = |key, name: &'static Phrase, fpm, limit| {
         let check = at_most(key, name.into(), fpm, limit);
         let loud = check.verdict == Verdict::Over;
@@ -153,7 +171,9 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     };
     let pascal = || Expr::measure(Measure::whole(&PASCAL, 1));
     let pressure = share().times(share()).times(pascal());
-    step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
+    if answer.pressure.is_some() && answer.total > 0.0 {
+        step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
+    }
     let root = Expr::Root(2, Box::new(Expr::measure(answer.limit.value).over(pascal())));
     let needed = Expr::measure(near(&CFM, answer.back))
         .over(one().times(root))

@@ -18,6 +18,9 @@ words! {
     WAY = "Way {0}, net";
 
     CHECK = "Room pressure";
+    CHECK_SHUT = "As good as shut: net open area";
+    CHECK_OWN = "Air its own return takes";
+    OWN_MORE = "It takes more than the room gets: with the door shut it pulls the room low, and a flue in it backward. Ask the HVAC sub.";
     CHECK_SPEED = "Air through a transfer grille's face";
     CHECK_RETURN_SPEED = "Air through the return grille";
     CHECK_FLAME = "Open flame to the return";
