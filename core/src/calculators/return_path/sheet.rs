@@ -20,7 +20,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         (Flame::Yes, _) => Some((&s::NEXT_STOP).into()),
         (_, Some(add)) => {
             let missing = near(&NET_IN2, answer.missing);
-            Some(say!(s::NEXT_SHORT, missing, add.face, add.gap.minus(answer.gap)))
+            Some(say!(s::NEXT_SHORT, missing, add.face, add.cut))
         }
         (Flame::Unknown, None) => Some((&s::NEXT_LOOK).into()),
         (Flame::No, None) => None,
@@ -49,6 +49,7 @@ struct Adds {
     each: Measure,
     jump: Length,
     gap: Length,
+    cut: Length,
 }
 
 fn adds(input: &Input, answer: &Answer) -> Option<Adds> {
@@ -56,11 +57,15 @@ fn adds(input: &Input, answer: &Answer) -> Option<Adds> {
     (missing > 0.0).then(|| {
         let face = missing / (NET_SHARE.number() / 100.0);
         let door = crate::rules::air::run::inches(input.door.unwrap_or_default()).max(1.0);
+        let gap = answer.gap.plus(inches(missing / door));
+        // A floor higher than the gap is cut for too.
+        let there = input.gap.unwrap_or_default().minus(input.floor.unwrap_or_default());
         Adds {
             face: near(&NET_IN2, face),
             each: near(&NET_IN2, face * std::f64::consts::SQRT_2),
             jump: inches(libm::sqrt(missing / std::f64::consts::FRAC_PI_4)),
-            gap: answer.gap.plus(inches(missing / door)),
+            gap,
+            cut: gap.minus(there),
         }
     })
 }

@@ -140,6 +140,9 @@ fn a_floor_still_to_come_closes_the_gap() {
     let sheet = ReturnPath::sheet(&shut, &answer, Basis::default());
     assert_eq!((sheet.headline.key, sheet.verdict()), ("needed-area", Verdict::Over));
     assert!(sheet.next.is_some() && sheet.parts.iter().any(|part| part.key == "add"));
+    // 32.38 sq in ÷ 30 in, and 1 in that the floor is higher than the gap.
+    let next = crate::words::Voice::default().say(sheet.next.as_ref().unwrap());
+    assert!(next.contains("cut ≈ 2-1/16 in higher"), "{next}");
     let bare = Input { gap: Some(Length::ZERO), floor: None, ..shut };
     assert_eq!(solve(&bare).unwrap().pressure, None);
 }
