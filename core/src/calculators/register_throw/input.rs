@@ -134,7 +134,7 @@ form! {
         /// The duct that feeds it.
         duct: Duct, row(&w::DUCT_SIZE, &w::NOTHING, Kind::Choice(Duct::PICKS)).when(When::Is("know", &["duct"]));
         /// The way in front of it.
-        way: Option<Length>, row(&w::WAY, &w::WAY_HINT, length(12, 720, &w::WHY_WAY, true)).aside();
+        way: Option<Length>, row(&w::WAY, &w::WAY_HINT, length(36, 720, &w::WHY_WAY, true)).aside();
         /// Its air against the room's.
         temperature: Temperature, row(&w::TEMPERATURE, &w::NOTHING, Kind::Choice(Temperature::PICKS));
         /// How far apart the two are.

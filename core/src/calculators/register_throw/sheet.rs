@@ -3,13 +3,15 @@
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Along, Answer, Input, Temperature, air, to_inch};
+use super::{Along, Answer, Input, Know, Temperature, air, to_inch};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure, Rounding};
 use crate::rules::air::clearances::ALARM;
+use crate::rules::air::comfort_index::COMMON;
 use crate::rules::air::flow_guess::{DUCTS, GUESSES};
 use crate::rules::air::jets::{
-    Blows, CARRIED, DROP, ENDS, LEAVES, SURFACE, Surface, THROW, UPWARD, throw, velocity,
+    Blows, CARRIED, DROP, ENDS, LEAVES, SURFACE, Surface, THROW, UPPER_HALF, UPWARD, measured,
+    throw, velocity,
 };
 use crate::rules::air::noise::{SOUND, sound};
 use crate::rules::air::register_sizes::OPEN;
@@ -29,7 +31,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: figure("throw-50", name.into(), answer.told()),
         lead: None,
-        next: Some(next(answer)),
+        next: next(input, answer),
         figures: figures(input, answer),
         checks: answer.checks.clone(),
         working: working(input, answer),
@@ -48,16 +50,34 @@ fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
     Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
 }
 
-fn next(answer: &Answer) -> Text {
+/// How much of the way it is, what the range of its air makes of it, and what would tell more.
+fn next(input: &Input, answer: &Answer) -> Option<Text> {
+    let mut all = Vec::new();
+    let covers = |way| measured(share(answer.throw(), way));
+    if let Some(covers) = input.way.and_then(covers) {
+        let [least, most] = COMMON;
+        all.push(if input.outlet.blows() == Blows::Up {
+            say!(w::COVERS_UP, covers, UPPER_HALF.value)
+        } else {
+            say!(w::COVERS, covers, least.value, most.value)
+        });
+    }
     let [low, _, high] = answer.throws[0].map(|throw| throw.map(to_inch));
     let [least, _, most] = answer.air;
     match (low, high) {
         (Some(low), Some(high)) if answer.is_range() => {
-            say!(w::NEXT_RANGE, least, most, low, high)
+            all.push(say!(w::NEXT_RANGE, least, most, low, high));
         }
-        (None, Some(high)) => say!(w::NEXT_LOW, least, most, high),
-        _ => (&w::NEXT).into(),
+        (None, Some(high)) => all.push(say!(w::NEXT_LOW, least, most, high)),
+        _ => {}
     }
+    if matches!(input.know, Know::Guess | Know::Tons | Know::Duct) {
+        all.push((&w::NEXT_MEASURE).into());
+    }
+    if input.maker.throw.is_none() {
+        all.push((&w::NEXT).into());
+    }
+    all.into_iter().reduce(|sum, one| say!(w::BOTH, sum, one))
 }
 
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
@@ -128,7 +148,7 @@ impl Steps {
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Steps(Vec::new());
     let middle = answer.air[1];
-    let guessed = if input.know == super::Know::Duct { &DUCTS } else { &GUESSES };
+    let guessed = if input.know == Know::Duct { &DUCTS } else { &GUESSES };
     all.add("air", &w::AIR, air::middle(input), answer.is_range().then_some(guessed));
     let size = if input.outlet.has_neck() { &w::NECK_AREA } else { &w::CORE };
     all.add("core", size, air::core(input), None);

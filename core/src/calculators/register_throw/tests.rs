@@ -74,7 +74,12 @@ fn the_sample_is_a_guess_and_carries_its_range() {
     let sheet = RegisterThrow::sheet(&sample, &answer, Basis::default());
     let voice = Voice::default();
     let next = voice.say(&sheet.next.unwrap());
-    assert!(next.starts_with("With 60 cfm to 100 cfm it is 8 ft 4 in to 13 ft 10 in."), "{next}");
+    for part in [
+        "of the way; 75 % to 120 % passes. With 60 cfm to 100 cfm it is 8 ft 4 in to 13 ft 10 in.",
+        "Measure the air to narrow it. The maker's own throw figures beat this.",
+    ] {
+        assert!(next.contains(part), "{next}");
+    }
     let keys: Vec<_> = answer.checks.iter().map(|check| (&*check.key, check.verdict)).collect();
     assert_eq!(
         keys,
@@ -130,6 +135,27 @@ fn speed_and_sound_go_by_the_tighter_area() {
     use Verdict::{Ask, Over, Within};
     assert_eq!([59, 60].map(|cfm| of(cfm, "sound")), [Within, Ask]);
     assert_eq!([80, 98, 111, 112].map(|cfm| of(cfm, "face")), [Within, Ask, Ask, Over]);
+}
+
+/// What is told to be done is what hasn't been.
+#[test]
+fn what_was_measured_or_put_in_is_not_asked_for() {
+    let next = |input: &Input| {
+        let answer = solve(input).unwrap();
+        RegisterThrow::sheet(input, &answer, Basis::default()).next
+    };
+    let of = |know| Voice::default().say(&next(&Input { know, ..Input::sample() }).unwrap());
+    for know in Know::ALL {
+        let guessed = matches!(know, Know::Guess | Know::Tons | Know::Duct);
+        assert_eq!(of(*know).contains("Measure the air"), guessed, "{know:?}");
+        assert!(of(*know).contains("The maker's own"), "{know:?}");
+    }
+    let throw = Some(Length::inches(240, 1));
+    let maker = Maker { throw, cfm: Some(Measure::whole(&CFM, 100)), ..Maker::blank() };
+    let input = Input { know: Know::Measured, maker, ..Input::sample() };
+    let says = Voice::default().say(&next(&input).unwrap());
+    assert!(says.ends_with("120 % passes."), "{says}");
+    assert_eq!(next(&Input { way: None, ..input }), None);
 }
 
 /// Worked by hand, each way to know the air: 55 gal in 5.0 s, 400 fpm × 39 sq in, 2 tons over 10

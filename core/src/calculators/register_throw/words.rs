@@ -69,7 +69,7 @@ words! {
     MAKER = "From its maker";
     MAKER_HINT = "It goes before every formula here.";
     MAKER_AREA = "Area factor or free area";
-    MAKER_AREA_HINT = "Makers give it in sq ft: times 144.";
+    MAKER_AREA_HINT = "Makers give it in sq ft, or sq m: times 144 for sq in, or 10,000 for cm².";
     MAKER_THROW = "Throw to 50 fpm";
     MAKER_THROW_HINT = "Made of the table's row for your vanes.";
     MAKER_CFM = "At this air";
@@ -103,8 +103,12 @@ words! {
     OFF_CEILING = "Cold air leaves the ceiling at";
     UP_CHANGE = "Throw to 75 fpm changes by about";
     NEXT = "The maker's own throw figures beat this.";
-    NEXT_RANGE = "With {0} to {1} it is {2} to {3}. Measure the air to narrow it. The maker's own throw figures beat this.";
-    NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}. Measure the air. The maker's own throw figures beat this.";
+    NEXT_RANGE = "With {0} to {1} it is {2} to {3}.";
+    NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}.";
+    NEXT_MEASURE = "Measure the air to narrow it.";
+    COVERS = "{0} of the way; {1} to {2} passes.";
+    COVERS_UP = "{0} of the way up; {1} passes.";
+    BOTH = "{0} {1}";
 
     CHECK_FACE = "Speed out of it";
     CHECK_SOUND = "Speed for NC 30, bedrooms and living rooms";
@@ -113,7 +117,7 @@ words! {
     CHECK_COMMON = "Throw for the way, by the habit in houses";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
     CHECK_UP = "Throw up the wall";
-    SPREAD = "The range of the air changes this. Measure the air.";
+    SPREAD = "An end of the air's range says otherwise.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.";
 
     CORE = "Its size";
