@@ -51,8 +51,10 @@ pub struct Worked {
 pub enum Against {
     /// The return is too near the open flue, wherever the register goes.
     Flue,
-    /// The smoke alarm.
+    /// Within 36 in of the smoke alarm.
     Alarm,
+    /// Its air meets the smoke alarm.
+    Stream,
     /// The return takes its air back.
     Return,
     /// It blows at the thermostat.
@@ -69,9 +71,10 @@ pub enum Against {
 
 impl Against {
     /// All of them, worst first.
-    const ALL: [Self; 8] = [
+    const ALL: [Self; 9] = [
         Self::Flue,
         Self::Alarm,
+        Self::Stream,
         Self::Return,
         Self::Thermostat,
         Self::Throw,
@@ -84,6 +87,7 @@ impl Against {
         match self {
             Self::Flue => &w::BY_FLUE,
             Self::Alarm => &w::BY_ALARM,
+            Self::Stream => &w::BY_STREAM,
             Self::Return => &w::BY_RETURN,
             Self::Thermostat => &w::BY_THERMOSTAT,
             Self::Throw => &w::BY_THROW,
@@ -167,8 +171,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
 }
 
 /// The more and the worse speaks against it, the larger.
-fn rank(spot: &Worked) -> u8 {
-    let of = |against: &Against| 128 >> *against as u8;
+fn rank(spot: &Worked) -> u16 {
+    let of = |against: &Against| 256 >> *against as u16;
     spot.against.iter().map(of).fold(0, |sum, one| sum | one)
 }
 

@@ -77,9 +77,8 @@ impl<'a> Room<'a> {
         let served = to_window.is_none_or(|to| is_at_most(to, NEAR_GLASS)) || meets(self.window);
         let against = Against::ALL.into_iter().filter(|against| match against {
             Against::Flue => near_flue,
-            Against::Alarm => {
-                meets_alarm || to_alarm.is_some_and(|to| !is_at_least(to, FROM_ALARM))
-            }
+            Against::Alarm => to_alarm.is_some_and(|to| !is_at_least(to, FROM_ALARM)),
+            Against::Stream => meets_alarm,
             Against::Return => {
                 meets(self.back) || to_return.is_some_and(|to| !is_at_least(to, FROM_RETURN))
             }

@@ -48,7 +48,7 @@ fn fit(answer: &Answer, want: &[f64]) {
     }
 }
 
-use Against::{Alarm, Ask, Glass, Return, Thermostat, Throw};
+use Against::{Alarm, Ask, Glass, Return, Stream, Thermostat, Throw};
 
 /// By hand: along the ceiling 80 cfm throw 11.06 × √2 = 15.64 ft from a 10 × 6 register, 2.79 ft
 /// from a 6-in neck. Over 14 ft that is 1.12 and fits both rules, over 12 ft 1.30 and fits one, over
@@ -96,7 +96,7 @@ fn a_bedroom_whose_register_blows_at_its_alarm() {
     assert_eq!(answer.spots[0].to_alarm, Some(Length::inches(21, 1)));
     close(answer.spots[1].to_alarm.unwrap(), 6.325 - 5.0 / 12.0);
     close(answer.spots[1].throw.throw(), 13.68);
-    assert_eq!(answer.spots[0].against, [Alarm, Throw]);
+    assert_eq!(answer.spots[0].against, [Alarm, Stream, Throw]);
     assert_eq!((answer.spots[1].against.len(), &*answer.order), (0, &[1, 0][..]));
     let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
     let keys: Vec<_> = sheet.checks.iter().map(|check| (&*check.key, check.verdict)).collect();
@@ -274,7 +274,8 @@ proptest! {
         for spot in &answer.spots {
             prop_assert!(spot.sweeps.is_none_or(|share| share.number() <= 100.0 && share.number() >= 0.0));
             let on = spot.against.contains(&Alarm);
-            prop_assert_eq!(on, spot.meets_alarm || spot.to_alarm.is_some_and(|to| to < feet(3)));
+            prop_assert_eq!(on, spot.to_alarm.is_some_and(|to| to < feet(3)));
+            prop_assert_eq!(spot.against.contains(&Stream), spot.meets_alarm);
         }
     }
 }

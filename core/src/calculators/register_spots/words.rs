@@ -70,7 +70,8 @@ words! {
     BOTH = "{0}; {1}";
     CLEAR = "nothing here speaks against it";
     BY_FLUE = "the return is too near the open flue";
-    BY_ALARM = "its air meets the smoke alarm, or it is within 36 in";
+    BY_ALARM = "it is within 36 in of the smoke alarm";
+    BY_STREAM = "its air meets the smoke alarm";
     BY_RETURN = "the return takes its air straight back";
     BY_THERMOSTAT = "it blows at the thermostat";
     BY_THROW = "its throw fits neither rule";
