@@ -3,16 +3,16 @@
 use crate::words;
 
 words! {
-    FLOW_AFTER = "Air after, pressure held";
-    FLOW_HELD = "Air after, system's air held";
+    FLOW_AFTER = "Air after, at the same pressure";
+    FLOW_HELD = "Air after, with the system's air the same";
     FLOW_NOW = "Air now";
     OTHER_EACH = "Each other branch then";
-    LOST = "Air lost, pressure held";
-    GAINED = "Air gained, pressure held";
-    SHARE = "Air kept, pressure held";
+    LOST = "Air lost, at the same pressure";
+    GAINED = "Air gained, at the same pressure";
+    SHARE = "Air kept, at the same pressure";
     LOSS = "Pressure it loses now";
     LOSS_AFTER = "Pressure the same air would take";
-    LOSS_HELD = "Pressure after, system's air held";
+    LOSS_HELD = "Pressure after, with the system's air the same";
     RATE = "Friction rate now";
     RATE_AFTER = "Friction rate of the run after";
     VELOCITY = "Velocity now";
@@ -25,15 +25,15 @@ words! {
     RUN_SLACK = "Slack of the run";
     PIECE_SLACK = "Slack of the piece";
 
-    NEXT = "Which of the two: a blower of fixed speed comes near pressure held, one that holds its air near the other, and works harder for it.";
-    NEXT_ALONE = "Pressure held is the largest change there can be. Say all the system's air to see the smallest.";
+    NEXT = "Which of the two: a blower of fixed speed comes near the same pressure, one that keeps its air near the other, and works harder for it.";
+    NEXT_ALONE = "At the same pressure is the largest change there can be. Say all the system's air to see the smallest.";
     NEXT_NONE = "Nothing is changed yet: say what is added.";
 
     STEP_VELOCITY = "{0}: velocity";
     STEP_FACTOR = "{0}: friction factor at Re {1}";
     STEP_LOSS = "{0}: loss";
     STEP_CLOSES = "All after: loss, as now";
-    STEP_HELD = "At {0}, system's air held: loss, as of each other";
+    STEP_HELD = "At {0}, with the system's air the same: loss, as of each other";
     STEP_CORRECTION = "{0}: times so much for its slack";
     RUN_NOW = "Now";
     RUN_AFTER = "Run after";
@@ -44,7 +44,7 @@ words! {
     HOW = "Re {0}, {1}";
     GUESS_PART = "If the air now is a guess";
     GUESS_ROW = "{0} now";
-    GUESS = "{0} after, pressure held";
+    GUESS = "{0} after, at the same pressure";
     FITTINGS_PART = "What each fitting costs";
     FITTING = "{0} × {1}";
     COST_C = "C {0}, as {1} of this duct";

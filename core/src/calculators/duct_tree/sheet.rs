@@ -5,10 +5,11 @@ use super::shown as s;
 use super::{Answer, Held, Input, Placed};
 use crate::measure::Rounding;
 use crate::measure::unit::{BILLIONTH, CFM, FACTOR, FPM, IN_WC};
+use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::BLOCKED;
 use crate::rules::air::friction::{FRICTION, Regime};
+use crate::rules::air::velocity;
 use crate::rules::air::working::{loss, near};
-use crate::rules::air::{blower, velocity};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Step};
 use crate::words::{Amount, Arg, Phrase, Text};
@@ -33,9 +34,15 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: [&s::DOWN, &s::OLD, &s::DAMPER, &s::LICENSED]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: [
+            (&s::DOWN, None),
+            (&s::OLD, None),
+            (&s::DAMPER, None),
+            (&s::LICENSED, None),
+            (NAMEPLATE.says, Some(&NAMEPLATE)),
+        ]
+        .map(|(phrase, source)| Caution { text: phrase.into(), source })
+        .into(),
         drawing: Some(drawing(input, answer)),
     }
 }
@@ -112,8 +119,6 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    let pressure = near(&IN_WC, answer.flows.pressure);
-    let mut all = vec![blower::check("pressure", (&s::CHECK_PRESSURE).into(), pressure)];
     // Of all branches the one with the least to spare.
     let mut tightest: Option<Check> = None;
     for at in 0..answer.ways.len() {
@@ -127,8 +132,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             tightest = Some(check);
         }
     }
-    all.extend(tightest);
-    all
+    tightest.into_iter().collect()
 }
 
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {

@@ -14,7 +14,6 @@ words! {
     OPEN_TOTAL = "Air in all, all open";
 
     CHECK_VELOCITY = "{0}: velocity";
-    CHECK_PRESSURE = "Pressure at the start";
 
     NEXT_TOTAL = "{0} loses {1}; the others get it, and the blower works against {2}. A blower of fixed speed comes near the other end, below.";
     NEXT_PRESSURE = "{0} loses {1}; the others keep theirs or gain a little.";

@@ -4,14 +4,14 @@ mod drawing;
 mod sheet;
 mod words;
 
-use super::register_throw::{self, Know, Temperature};
+use super::register_throw::{self, Along, Know, Temperature};
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::fields::{Kind, Row, Span, row};
 use crate::form;
 use crate::measure::unit::{BTUH, CFM, DEGREES, PER_HOUR};
 use crate::measure::{Area, Length, Measure, Unit, Volume};
-use crate::rules::air::jets::{NEAR, Surface, Vanes, measured};
+use crate::rules::air::jets::{NEAR, Vanes, measured};
 use crate::rules::air::register_sizes::Size;
 use crate::rules::air::room_heat::Wall;
 use crate::rules::compare::is_at_most;
@@ -164,7 +164,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         register_throw::solve(&register_throw::Input {
             size: input.size,
             vanes: input.vanes,
-            along: if attached { Surface::Attached } else { Surface::Free },
+            along: if attached { Along::Attached } else { Along::Free },
             know: if input.guess { Know::Guess } else { Know::Measured },
             cfm: input.cfm,
             way: input.way,

@@ -10,7 +10,7 @@ mod words;
 use super::register_throw;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::{Length, Measure};
+use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::air::jets::measured;
 use crate::say;
 use crate::sheet::{Expr, Fault, Faults, Sheet};
@@ -49,8 +49,12 @@ pub struct Worked {
 /// What speaks against a place, worst first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Against {
-    /// The smoke alarm.
+    /// The return is too near the open flue, wherever the register goes.
+    Flue,
+    /// Within 36 in of the smoke alarm.
     Alarm,
+    /// Its air meets the smoke alarm.
+    Stream,
     /// The return takes its air back.
     Return,
     /// It blows at the thermostat.
@@ -59,22 +63,36 @@ pub enum Against {
     Throw,
     /// Its throw fits one rule, or one end of the range.
     Ask,
+    /// It leaves fast: loud, or faster than is usual.
+    Fast,
     /// The window is left alone.
     Glass,
 }
 
 impl Against {
     /// All of them, worst first.
-    const ALL: [Self; 6] =
-        [Self::Alarm, Self::Return, Self::Thermostat, Self::Throw, Self::Ask, Self::Glass];
+    const ALL: [Self; 9] = [
+        Self::Flue,
+        Self::Alarm,
+        Self::Stream,
+        Self::Return,
+        Self::Thermostat,
+        Self::Throw,
+        Self::Ask,
+        Self::Fast,
+        Self::Glass,
+    ];
 
     fn words(self) -> &'static Phrase {
         match self {
+            Self::Flue => &w::BY_FLUE,
             Self::Alarm => &w::BY_ALARM,
+            Self::Stream => &w::BY_STREAM,
             Self::Return => &w::BY_RETURN,
             Self::Thermostat => &w::BY_THERMOSTAT,
             Self::Throw => &w::BY_THROW,
             Self::Ask => &w::BY_ASK,
+            Self::Fast => &w::BY_FAST,
             Self::Glass => &w::BY_GLASS,
         }
     }
@@ -89,8 +107,6 @@ pub struct Answer {
     pub order: Vec<usize>,
     /// From the return to the open flue, level, so that the way in the air is no shorter.
     pub return_to_flue: Option<Length>,
-    /// What doesn't fit in the room.
-    pub doubts: Vec<Text>,
 }
 
 impl Answer {
@@ -131,11 +147,15 @@ impl Calculator for RegisterSpots {
 /// - Streams: a jet reaches as far as its throw to 50 fpm and spreads by 22°; all round, a circle.
 ///
 /// # Errors
-/// No place at all; air that throws nothing.
+/// No place at all; what stands outside the room, or high on no wall; air that throws nothing.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     if input.spots.is_empty() {
         let (path, label) = ("spots".to_owned(), &w::SPOTS);
         return Err(vec![Fault { path, label, given: String::new(), says: say!(w::NO_SPOTS) }]);
+    }
+    let misplaced = misplaced(input);
+    if !misplaced.is_empty() {
+        return Err(misplaced);
     }
     let room = Room::of(input);
     let mut spots = Vec::new();
@@ -147,36 +167,55 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         let before = order.iter().take_while(|other| rank(&spots[**other]) <= rank(spot)).count();
         order.insert(before, at);
     }
-    let return_to_flue = match (room.back, room.flue) {
-        (Some(back), Some(flue)) => Some(place::apart(back, flue)),
-        _ => None,
-    };
-    Ok(Answer { spots, order, return_to_flue, doubts: doubts(input) })
+    Ok(Answer { spots, order, return_to_flue: room.return_to_flue() })
 }
 
 /// The more and the worse speaks against it, the larger.
-fn rank(spot: &Worked) -> u8 {
-    let of = |against: &Against| 32 >> *against as u8;
+fn rank(spot: &Worked) -> u16 {
+    let of = |against: &Against| 256 >> *against as u16;
     spot.against.iter().map(of).fold(0, |sum, one| sum | one)
 }
 
-fn doubts(input: &Input) -> Vec<Text> {
+/// What stands outside the room, or hangs high on no wall: each at its field.
+fn misplaced(input: &Input) -> Faults {
     let mut all = Vec::new();
-    let mut look = |x: Length, y: Length, name: Text| {
-        if x > input.long || y > input.wide {
-            all.push(say!(w::PAST_ROOM, name));
+    let mut look = |path: &str, [x, y]: [Length; 2]| {
+        let sides = [(".x", &w::FROM_4, x, input.long), (".y", &w::FROM_1, y, input.wide)];
+        for (key, label, at, most) in sides {
+            if at > most {
+                let path = [path, key].concat();
+                all.push(Fault { path, label, given: at.exact(), says: say!(w::PAST_ROOM, most) });
+            }
         }
     };
     for (at, spot) in input.spots.iter().enumerate() {
-        look(spot.x, spot.y, name(input, at));
+        look(&["spots.", &at.to_string()].concat(), [spot.x, spot.y]);
     }
-    for (at, label, _) in place::others(input) {
+    for (key, (at, ..)) in OTHERS.into_iter().zip(place::others(input)) {
         if at.there {
-            look(at.x, at.y, label.into());
+            look(key, [at.x, at.y]);
+        }
+    }
+    if all.is_empty() {
+        for (at, spot) in input.spots.iter().enumerate() {
+            if spot.place == Place::HighWall && place::to_wall(input, spot) > AT_WALL {
+                all.push(Fault {
+                    path: ["spots.", &at.to_string(), ".place"].concat(),
+                    label: &w::PLACE,
+                    given: String::new(),
+                    says: say!(w::NOT_AT_WALL, place::to_wall(input, spot)),
+                });
+            }
         }
     }
     all
 }
+
+/// As they are put in, in the order of [`place::others`].
+const OTHERS: [&str; 5] = ["back", "alarm", "window", "flue", "thermostat"];
+/// How far off a wall a register may be measured and still hang on it: a tape's slip, a furred-out
+/// piece.
+const AT_WALL: Length = Length::inches(6, 1);
 
 /// What a place is called.
 fn name(input: &Input, at: usize) -> Text {
@@ -191,6 +230,13 @@ fn name(input: &Input, at: usize) -> Text {
 fn share(part: Length, whole: Length) -> Option<Measure> {
     let of = Expr::length(part).over(Expr::length(whole));
     measured(of.told_in(&crate::measure::unit::PERCENT))
+}
+
+/// Down to the inch: what is kept away from is never told farther than it is.
+fn down_to_inch(length: Length) -> Length {
+    let inch = Length::inches(1, 1);
+    let count = divide(length.nanometres().into(), inch.nanometres().into(), Rounding::Down);
+    inch.times(count as i64)
 }
 
 #[cfg(test)]

@@ -2,12 +2,13 @@
 
 use super::words as w;
 use super::{Against, Aim, At, Input, Place, Spot, Worked, share};
-use crate::calculators::register_throw::{self, Know, Temperature};
+use crate::calculators::register_throw::{self, Along, Know, Temperature};
 use crate::measure::Length;
 use crate::rules::air::clearances::{FROM_ALARM, FROM_RETURN, NEAR_GLASS};
-use crate::rules::air::jets::{HALF_SPREAD, NEAR, Surface};
+use crate::rules::air::jets::{HALF_SPREAD, NEAR};
+use crate::rules::air::placing::FROM_FLAME;
 use crate::rules::compare::{is_at_least, is_at_most};
-use crate::sheet::{Faults, Verdict};
+use crate::sheet::{Check, Faults, Verdict};
 use crate::words::Phrase;
 
 /// From wall 4 and from wall 1.
@@ -47,13 +48,18 @@ pub(super) struct Room<'a> {
 impl<'a> Room<'a> {
     pub(super) fn of(input: &'a Input) -> Self {
         let [back, alarm, window, flue, thermostat] =
-            others(input).map(|(at, ..)| at.there.then(|| within(input, at.x, at.y)));
+            others(input).map(|(at, ..)| at.there.then_some([at.x, at.y]));
         Self { input, back, alarm, window, flue, thermostat }
+    }
+
+    /// Level, so that the way in the air is no shorter.
+    pub(super) fn return_to_flue(&self) -> Option<Length> {
+        Some(apart(self.back?, self.flue?))
     }
 
     pub(super) fn work(&self, spot: &Spot) -> Result<Worked, Faults> {
         let input = self.input;
-        let at = within(input, spot.x, spot.y);
+        let at = [spot.x, spot.y];
         let way = way(input, spot, at);
         let throw = self.throw(spot, way)?;
         let reach = throw.throw();
@@ -64,20 +70,25 @@ impl<'a> Room<'a> {
         let to_alarm = to_alarm.map(|to| to.minus(edge).max(Length::ZERO));
         let meets_alarm = meets(self.alarm);
         let throw_is = |verdict| {
-            let mut checks = throw.checks.iter().filter(|check| check.key != "face");
+            let mut checks = throw.checks.iter().filter(|check| !is_speed(check));
             checks.any(|check| check.verdict == verdict)
         };
+        let near_flue = self.return_to_flue().is_some_and(|to| !is_at_least(to, FROM_FLAME));
         let served = to_window.is_none_or(|to| is_at_most(to, NEAR_GLASS)) || meets(self.window);
         let against = Against::ALL.into_iter().filter(|against| match against {
-            Against::Alarm => {
-                meets_alarm || to_alarm.is_some_and(|to| !is_at_least(to, FROM_ALARM))
-            }
+            Against::Flue => near_flue,
+            Against::Alarm => to_alarm.is_some_and(|to| !is_at_least(to, FROM_ALARM)),
+            Against::Stream => meets_alarm,
             Against::Return => {
                 meets(self.back) || to_return.is_some_and(|to| !is_at_least(to, FROM_RETURN))
             }
             Against::Thermostat => meets(self.thermostat),
             Against::Throw => throw_is(Verdict::Over),
             Against::Ask => throw_is(Verdict::Ask),
+            Against::Fast => {
+                let mut speeds = throw.checks.iter().filter(|check| is_speed(check));
+                speeds.any(|check| check.verdict != Verdict::Within)
+            }
             Against::Glass => !served,
         });
         let against = against.collect();
@@ -101,7 +112,7 @@ impl<'a> Room<'a> {
             size: input.size,
             neck: input.neck,
             vanes: input.vanes,
-            along: if attached { Surface::Attached } else { Surface::Free },
+            along: if attached { Along::Attached } else { Along::Free },
             know: if input.guess { Know::Guess } else { Know::Measured },
             cfm: input.cfm,
             way: Some(way),
@@ -139,8 +150,15 @@ pub(super) fn spread() -> f64 {
     libm::tan(HALF_SPREAD.to_radians())
 }
 
-fn within(input: &Input, x: Length, y: Length) -> Spots {
-    [x.min(input.long), y.min(input.wide)]
+/// Whether it is about how fast the air leaves, not how far it gets.
+fn is_speed(check: &Check) -> bool {
+    check.key == "face" || check.key == "sound"
+}
+
+/// How far a place is from the nearest wall.
+pub(super) fn to_wall(input: &Input, spot: &Spot) -> Length {
+    let (right, down) = (input.long.minus(spot.x), input.wide.minus(spot.y));
+    spot.x.min(spot.y).min(right).min(down)
 }
 
 /// The room's length along a jet.
@@ -152,7 +170,7 @@ fn way(input: &Input, spot: &Spot, [x, y]: Spots) -> Length {
     let (right, down) = (input.long.minus(x), input.wide.minus(y));
     match (spot.place, spot.aim) {
         (Place::Floor, _) => input.high,
-        (Place::Round, _) => x.min(y).min(right).min(down),
+        (Place::Round, _) => to_wall(input, spot),
         (_, Aim::W1) => y,
         (_, Aim::W2) => right,
         (_, Aim::W3) => down,

@@ -2,14 +2,14 @@
 
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Input, Place, Worked, name, share};
+use super::{Answer, Input, Place, Worked, down_to_inch, name, share};
 use crate::calculators::register_throw::to_inch;
 use crate::measure::{Length, Rounding};
 use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS};
 use crate::rules::air::jets::{LAST, THROW, throw};
 use crate::rules::air::noise::sound;
-use crate::rules::air::placing::{FLAME, FROM_FLAME};
-use crate::rules::compare::{ask, at_least};
+use crate::rules::air::placing::{FLAME, FLUE, FROM_FLAME};
+use crate::rules::compare::{ask, at_least, is_at_least};
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
@@ -31,28 +31,41 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures.push(figure(THROW_KEYS[at], name(input, at), spot.throw.told()));
         parts.push(handed_over(input, at, spot));
     }
-    parts.push(questions());
-    let next = say!(w::BEST, name(input, at), reason(first));
+    parts.push(questions(input));
     Sheet {
         headline: figure("throw-50", say!(w::FIRST, name(input, at)), first.throw.told()),
         lead: None,
-        next: Some(answer.doubts.first().cloned().unwrap_or(next)),
+        next: Some(next(input, answer)),
         figures,
         checks: checks(answer, first),
         working: working(input, answer),
         parts,
         materials: Vec::new(),
-        cautions: cautions(),
+        cautions: cautions(input),
         drawing: Some(drawing(input, answer)),
     }
 }
 
-fn cautions() -> Vec<Caution> {
+fn next(input: &Input, answer: &Answer) -> Text {
+    let (at, first) = answer.first();
+    match answer.return_to_flue {
+        Some(to) if !is_at_least(to, FROM_FLAME) => {
+            say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value)
+        }
+        _ => say!(w::BEST, name(input, at), reason(first)),
+    }
+}
+
+fn cautions(input: &Input) -> Vec<Caution> {
     let of = |text: &'static Phrase, source: Option<&'static Source>| Caution {
         text: text.into(),
         source,
     };
-    vec![
+    let mut all = Vec::new();
+    if input.flue.there {
+        all.push(of(&FLUE, Some(&FLAME)));
+    }
+    all.extend([
         of(&w::ESTIMATE, None),
         of(ALARM.says, Some(&ALARM)),
         of(FLAME.says, Some(&FLAME)),
@@ -60,18 +73,19 @@ fn cautions() -> Vec<Caution> {
         of(&w::OLD_HOLE, None),
         of(&w::SHUT_DOWN, None),
         of(&w::OLD, None),
-    ]
+    ]);
+    all
 }
 
 fn checks(answer: &Answer, first: &Worked) -> Vec<Check> {
     let mut all = Vec::new();
     if let Some(to) = first.to_alarm {
-        let check = at_least("alarm", (&w::CHECK_ALARM).into(), to, FROM_ALARM);
+        let check = at_least("alarm", (&w::CHECK_ALARM).into(), down_to_inch(to), FROM_ALARM);
         let stream = first.meets_alarm && check.verdict == Verdict::Within;
         all.push(if stream { ask(check, &w::IN_STREAM) } else { check });
     }
     if let Some(to) = answer.return_to_flue {
-        all.push(at_least("flue", (&w::CHECK_FLUE).into(), to, FROM_FLAME));
+        all.push(at_least("flue", (&w::CHECK_FLUE).into(), down_to_inch(to), FROM_FLAME));
     }
     all.extend(first.throw.checks.iter().cloned());
     all
@@ -145,18 +159,20 @@ fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
         let [least, most] = bend.by;
         rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));
     }
-    rows.push(read((&w::ROW_SOUND).into(), sound(throw.leaves[1])));
+    rows.push(read((&w::ROW_SOUND).into(), sound(throw.speeds()[1])));
     Part { key: KEYS[at], title: name(input, at), note: None, rows }
 }
 
-fn questions() -> Part {
+fn questions(input: &Input) -> Part {
     let rows = [
+        (&w::ASK_FLUE, &w::ASK_FLUE_2),
         (&w::ASK_LOAD, &w::ASK_LOAD_2),
         (&w::ASK_PRESSURE, &w::ASK_PRESSURE_2),
         (&w::ASK_DUCT, &w::ASK_DUCT_2),
         (&w::ASK_DAMPER, &w::ASK_DAMPER_2),
         (&w::ASK_RETURN, &w::ASK_RETURN_2),
     ];
-    let rows = rows.map(|(name, value)| read(name.into(), value.into())).into();
+    let rows = &rows[usize::from(!input.flue.there)..];
+    let rows = rows.iter().map(|(name, value)| read((*name).into(), (*value).into())).collect();
     Part { key: "ask", title: (&w::ASK).into(), note: None, rows }
 }

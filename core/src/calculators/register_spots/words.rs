@@ -52,7 +52,8 @@ words! {
     IS_THERE = "There is one here";
 
     NO_SPOTS = "Put in one place at least: today's.";
-    PAST_ROOM = "{0} stands outside the room, and is taken at its wall. Measure again.";
+    PAST_ROOM = "That is outside the room, {0} at most. Measure again.";
+    NOT_AT_WALL = "It is {0} from the nearest wall, and hangs on one. Put 0 from wall 4 or 1, or all the way across.";
 
     FIRST = "First: {0}. Throw to 50 fpm";
     NUMBERED = "{0}";
@@ -62,15 +63,20 @@ words! {
     IN_STREAM = "Far enough, but in its stream: move one of the two.";
     BEST = "{0}: {1}. An order to talk about, no verdict: the HVAC sub decides.";
 
+    NEXT_FLUE = "Carbon monoxide kills: the return is {0} from the open flue, and the least is {1}. Before anything moves, have a licensed sub test it under worst-case depressurization.";
+
     ORDER = "In order, with the reason";
-    ORDER_NOTE = "Alarms count most, then returns, thermostats, throw, glass. As good as another: the one put in first.";
+    ORDER_NOTE = "Alarms count most, then returns, thermostats, throw, speed, glass. As good as another: the one put in first.";
     BOTH = "{0}; {1}";
     CLEAR = "nothing here speaks against it";
-    BY_ALARM = "its air meets the smoke alarm, or it is within 36 in";
+    BY_FLUE = "the return is too near the open flue";
+    BY_ALARM = "it is within 36 in of the smoke alarm";
+    BY_STREAM = "its air meets the smoke alarm";
     BY_RETURN = "the return takes its air straight back";
     BY_THERMOSTAT = "it blows at the thermostat";
     BY_THROW = "its throw fits neither rule";
     BY_ASK = "its throw is a question: the rules or the range of the air disagree";
+    BY_FAST = "its air leaves fast, and may be heard";
     BY_GLASS = "it leaves the window alone";
 
     ROW_REGISTER = "Register";
@@ -92,6 +98,8 @@ words! {
     NECKED = "{0}, neck {1}";
 
     ASK = "Questions for the HVAC sub";
+    ASK_FLUE = "Open flue";
+    ASK_FLUE_2 = "Does it still draw under worst-case depressurization, every fan on and doors shut? May the return stay where it is?";
     ASK_LOAD = "Load";
     ASK_LOAD_2 = "What does this room lose and take in, by a room-by-room calculation?";
     ASK_PRESSURE = "Static pressure";

@@ -52,14 +52,14 @@ pub(super) fn face_area(input: &Input) -> Expr {
 pub(super) fn k(input: &Input) -> Expr {
     let maker = &input.maker;
     let (Some(throw), Some(cfm)) = (maker.throw, maker.cfm) else {
-        let (k, root) = input.outlet.k(input.vanes, input.along);
+        let (k, root) = input.outlet.k(input.vanes, input.surface());
         let k = Expr::measure(k);
         return if root == 0 { k } else { rooted(k, root).told_in(&FACTOR) };
     };
     let root = Expr::Root(2, Box::new(area(input)));
     let whole = Expr::length(throw).times(Expr::measure(LAST)).times(root);
     let k = whole.over(Expr::measure(DYING).times(Expr::measure(cfm)));
-    let root = match (input.outlet.blows(), maker.along, input.along) {
+    let root = match (input.outlet.blows(), maker.along, input.surface()) {
         (Blows::Up, ..) => 0,
         (_, Surface::Free, Surface::Attached) => 1,
         (_, Surface::Attached, Surface::Free) => -1,

@@ -6,7 +6,7 @@ use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
 use crate::rules::air::comfort_index::{COMMON, Range, index};
 use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
-use crate::rules::air::noise::{FASTEST, USUAL};
+use crate::rules::air::noise::{FASTEST, QUIET, USUAL};
 use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
 use crate::sheet::{Check, Expr, Verdict};
 use crate::words::Phrase;
@@ -42,10 +42,25 @@ fn over_range(values: [Option<Measure>; 3], judge: &dyn Fn(Measure) -> Check) ->
     Some(if same { check } else { ask(check, &w::SPREAD) })
 }
 
+/// A living room's, since nobody is asked which room it is.
+fn quiet(speed: Measure) -> Check {
+    let check = at_most("sound", (&w::CHECK_SOUND).into(), speed, QUIET);
+    if check.verdict == Verdict::Over { ask(check, &w::LOUD) } else { check }
+}
+
 pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
-    all.extend(over_range(answer.face.map(Some), &face));
-    let Some(way) = input.way else { return all };
+    let speeds = answer.speeds().map(Some);
+    all.extend(over_range(speeds, &face));
+    if let Some(way) = input.way {
+        reach(input, answer, way, &mut all);
+    }
+    all.extend(over_range(speeds, &quiet));
+    all
+}
+
+/// By how much of the way it covers.
+fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     let shares = |throws: [Option<Length>; 3]| {
         throws.map(|throw| throw.and_then(|throw| measured(share(throw, way))))
     };
@@ -53,7 +68,7 @@ pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     if input.outlet.blows() == Blows::Up {
         let judge = |value| at_least("way", (&w::CHECK_UP).into(), value, UPPER_HALF);
         all.extend(over_range(by_50, &judge));
-        return all;
+        return;
     }
     let habit = over_range(by_50, &|value| within("way", &w::CHECK_COMMON, value, COMMON));
     let wanted = index(input.outlet, input.load);
@@ -70,5 +85,4 @@ pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         let over = check.verdict == Verdict::Over;
         all.push(if disagree && over { ask(check, &w::DIFFER) } else { check });
     }
-    all
 }

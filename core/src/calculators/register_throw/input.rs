@@ -6,7 +6,7 @@ use crate::measure::unit::{CFM, DEGREES, FAHRENHEIT, FPM, GALLON, IN_WC, NET_IN2
 use crate::measure::{Length, Measure, Unit};
 use crate::rules::air::comfort_index::Load;
 use crate::rules::air::flow_guess::Duct;
-use crate::rules::air::jets::{Outlet, Surface, Vanes};
+use crate::rules::air::jets::{ATTACHED, Blows, FREE, Outlet, Surface, Vanes};
 use crate::rules::air::register_sizes::Size;
 use crate::words::Phrase;
 use crate::{choice, form};
@@ -38,6 +38,18 @@ choice! {
         Cold = "cold", w::COLD;
         /// Heating.
         Warm = "warm", w::WARM;
+    }
+}
+
+choice! {
+    /// What the jet runs along, as far as anybody has looked.
+    pub enum Along {
+        /// As its outlet mostly does.
+        Usual = "usual", w::USUAL;
+        /// Nothing.
+        Free = "free", FREE;
+        /// The ceiling.
+        Attached = "attached", ATTACHED;
     }
 }
 
@@ -104,7 +116,7 @@ form! {
         /// How its vanes stand.
         vanes: Vanes, row(&w::VANES, &w::NOTHING, Kind::Choice(Vanes::PICKS)).when(When::Is("outlet", WITH_VANES));
         /// What its jet runs along.
-        along: Surface, row(&w::ALONG, &w::ALONG_HINT, Kind::Choice(Surface::PICKS)).when(When::IsNot("outlet", UP));
+        along: Along, row(&w::ALONG, &w::ALONG_HINT, Kind::Choice(Along::PICKS)).when(When::IsNot("outlet", UP));
         /// How its air is known.
         know: Know, row(&w::KNOW, &w::KNOW_HINT, Kind::Choice(Know::PICKS));
         /// Its air.
@@ -122,7 +134,7 @@ form! {
         /// The duct that feeds it.
         duct: Duct, row(&w::DUCT_SIZE, &w::NOTHING, Kind::Choice(Duct::PICKS)).when(When::Is("know", &["duct"]));
         /// The way in front of it.
-        way: Option<Length>, row(&w::WAY, &w::WAY_HINT, length(12, 720, &w::WHY_WAY, true)).aside();
+        way: Option<Length>, row(&w::WAY, &w::WAY_HINT, length(36, 720, &w::WHY_WAY, true)).aside();
         /// Its air against the room's.
         temperature: Temperature, row(&w::TEMPERATURE, &w::NOTHING, Kind::Choice(Temperature::PICKS));
         /// How far apart the two are.
@@ -141,5 +153,16 @@ form! {
     sample {
         way: Some(Length::inches(156, 1)),
         temperature: Temperature::Cold,
+    }
+}
+
+impl Input {
+    /// What its jet is taken to run along: from a ceiling or high on a wall, the ceiling.
+    pub fn surface(&self) -> Surface {
+        match self.along {
+            Along::Usual if self.outlet.blows() == Blows::Up => Surface::Free,
+            Along::Free => Surface::Free,
+            Along::Usual | Along::Attached => Surface::Attached,
+        }
     }
 }

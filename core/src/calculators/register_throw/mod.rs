@@ -20,7 +20,7 @@ use crate::rules::air::jets::{
 use crate::say;
 use crate::sheet::{Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
-pub use input::{Input, Know, Maker, Temperature};
+pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;
 
 /// The calculator.
@@ -50,7 +50,7 @@ pub struct Answer {
     pub bend: Option<Bend>,
     /// Where it leaves the ceiling, cold.
     pub off_ceiling: Option<Length>,
-    /// Face, then throw by either rule.
+    /// Its speed, its throw by either rule, its sound.
     pub checks: Vec<Check>,
 }
 
@@ -70,6 +70,12 @@ impl Answer {
     /// The throw to 50 fpm at the middle of the air.
     pub fn throw(&self) -> Length {
         self.throws[0][1].unwrap_or_default()
+    }
+
+    /// How fast it leaves the tighter of its two areas, at the least, the middle and the most air:
+    /// what is heard, and what a limit is held against.
+    pub fn speeds(&self) -> [Measure; 3] {
+        [0, 1, 2].map(|at| self.leaves[at].max(self.face[at]))
     }
 
     /// The same as it is told.
@@ -137,7 +143,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     }
     let jet = Jet::new([k, flows[1], area, input.difference, input.room]);
     let cold = input.temperature == Temperature::Cold;
-    let attached = input.along == Surface::Attached;
+    let attached = input.surface() == Surface::Attached;
     let mut answer = Answer {
         air: flows,
         k,

@@ -3,13 +3,15 @@
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Answer, Input, Temperature, air, to_inch};
+use super::{Along, Answer, Input, Know, Temperature, air, to_inch};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure, Rounding};
 use crate::rules::air::clearances::ALARM;
+use crate::rules::air::comfort_index::COMMON;
 use crate::rules::air::flow_guess::{DUCTS, GUESSES};
 use crate::rules::air::jets::{
-    Blows, CARRIED, DROP, ENDS, LEAVES, SURFACE, Surface, THROW, UPWARD, throw, velocity,
+    Blows, CARRIED, DROP, ENDS, LEAVES, SURFACE, Surface, THROW, UPPER_HALF, UPWARD, measured,
+    throw, velocity,
 };
 use crate::rules::air::noise::{SOUND, sound};
 use crate::rules::air::register_sizes::OPEN;
@@ -21,10 +23,15 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut cautions = vec![caution(&w::ESTIMATE, None)];
     cautions.extend([caution(ALARM.says, Some(&ALARM)), caution(&w::SHUT_DOWN, None)]);
     cautions.push(caution(&w::OLD, None));
+    let name = match (input.outlet.blows(), input.surface()) {
+        (Blows::Up, _) => &w::THROW_50,
+        (_, Surface::Attached) => &w::THROW_50_ALONG,
+        (_, Surface::Free) => &w::THROW_50_FREE,
+    };
     Sheet {
-        headline: figure("throw-50", (&w::THROW_50).into(), answer.told()),
+        headline: figure("throw-50", name.into(), answer.told()),
         lead: None,
-        next: Some(next(answer)),
+        next: next(input, answer),
         figures: figures(input, answer),
         checks: answer.checks.clone(),
         working: working(input, answer),
@@ -43,16 +50,34 @@ fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
     Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
 }
 
-fn next(answer: &Answer) -> Text {
+/// How much of the way it is, what the range of its air makes of it, and what would tell more.
+fn next(input: &Input, answer: &Answer) -> Option<Text> {
+    let mut all = Vec::new();
+    let covers = |way| measured(share(answer.throw(), way));
+    if let Some(covers) = input.way.and_then(covers) {
+        let [least, most] = COMMON;
+        all.push(if input.outlet.blows() == Blows::Up {
+            say!(w::COVERS_UP, covers, UPPER_HALF.value)
+        } else {
+            say!(w::COVERS, covers, least.value, most.value)
+        });
+    }
     let [low, _, high] = answer.throws[0].map(|throw| throw.map(to_inch));
     let [least, _, most] = answer.air;
     match (low, high) {
         (Some(low), Some(high)) if answer.is_range() => {
-            say!(w::NEXT_RANGE, least, most, low, high)
+            all.push(say!(w::NEXT_RANGE, least, most, low, high));
         }
-        (None, Some(high)) => say!(w::NEXT_LOW, least, most, high),
-        _ => (&w::NEXT).into(),
+        (None, Some(high)) => all.push(say!(w::NEXT_LOW, least, most, high)),
+        _ => {}
     }
+    if matches!(input.know, Know::Guess | Know::Tons | Know::Duct) {
+        all.push((&w::NEXT_MEASURE).into());
+    }
+    if input.maker.throw.is_none() {
+        all.push((&w::NEXT).into());
+    }
+    all.into_iter().reduce(|sum, one| say!(w::BOTH, sum, one))
 }
 
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
@@ -85,7 +110,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     for (key, name, measure) in [
         ("air", &w::AIR, Some(answer.air[1])),
         ("leaves", &w::LEAVES, Some(answer.leaves[1])),
-        ("face", &w::FACE_SPEED, Some(answer.face[1])),
+        ("speed", &w::SPEED, Some(answer.speeds()[1])),
         ("area", &w::AREA, Some(answer.area)),
         ("carried", &w::CARRIED, answer.carried),
         ("up-change", &w::UP_CHANGE, up_change(input)),
@@ -123,13 +148,13 @@ impl Steps {
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Steps(Vec::new());
     let middle = answer.air[1];
-    let guessed = if input.know == super::Know::Duct { &DUCTS } else { &GUESSES };
+    let guessed = if input.know == Know::Duct { &DUCTS } else { &GUESSES };
     all.add("air", &w::AIR, air::middle(input), answer.is_range().then_some(guessed));
     let size = if input.outlet.has_neck() { &w::NECK_AREA } else { &w::CORE };
     all.add("core", size, air::core(input), None);
     all.add("area", &w::AREA, air::area(input), Some(&THROW));
     let surface =
-        (input.along == Surface::Attached || input.maker.throw.is_some()).then_some(&SURFACE);
+        (input.surface() == Surface::Attached || input.maker.throw.is_some()).then_some(&SURFACE);
     all.add("k", &w::K, air::k(input), surface.or(Some(&THROW)));
     all.add("leaves", &w::LEAVES, velocity(middle, answer.area), Some(&SOUND));
     let names = [&w::FORMULA_50, &w::THROW_100, &w::THROW_150];
@@ -194,10 +219,13 @@ fn reach(answer: &Answer) -> Part {
 }
 
 fn behaves(input: &Input, answer: &Answer) -> Part {
-    let mut rows = vec![read((&w::SOUND).into(), sound(answer.leaves[1]))];
+    let mut rows = vec![read((&w::SOUND).into(), sound(answer.speeds()[1]))];
     if input.outlet.blows() != Blows::Up {
         let cold = input.temperature == Temperature::Cold;
-        let along = match (input.along, answer.off_ceiling) {
+        if input.along == Along::Usual {
+            rows.push(read((&w::ALONG).into(), say!(w::TAKEN, input.surface().label())));
+        }
+        let along = match (input.surface(), answer.off_ceiling) {
             (Surface::Free, _) => (&w::NOT_ALONG).into(),
             (_, Some(at)) => say!(w::LEAVES_AT, at),
             _ if !cold => (&w::HOLDS_WARM).into(),

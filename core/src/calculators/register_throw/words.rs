@@ -19,7 +19,9 @@ words! {
     NECK_HINT = "The round collar it hangs on.";
     VANES = "Vanes";
     ALONG = "The jet runs along";
-    ALONG_HINT = "Ceiling registers mostly run along the ceiling. A beam, a light or a soffit in the way: free.";
+    ALONG_HINT = "A beam, a light or a soffit in the way, or its top over 1 ft below the ceiling: free.";
+    USUAL = "As this register mostly does";
+    TAKEN = "{0}, as it mostly does: look";
     KNOW = "How the air is known";
     KNOW_HINT = "A flow hood is best. The rest leave a range, and the answer has it too.";
     GUESS = "A guess";
@@ -67,7 +69,7 @@ words! {
     MAKER = "From its maker";
     MAKER_HINT = "It goes before every formula here.";
     MAKER_AREA = "Area factor or free area";
-    MAKER_AREA_HINT = "Makers give it in sq ft: times 144.";
+    MAKER_AREA_HINT = "Makers give it in sq ft, or sq m: times 144 for sq in, or 10,000 for cm².";
     MAKER_THROW = "Throw to 50 fpm";
     MAKER_THROW_HINT = "Made of the table's row for your vanes.";
     MAKER_CFM = "At this air";
@@ -79,13 +81,16 @@ words! {
 
     // What is answered.
     THROW_50 = "Throw to 50 fpm";
+    THROW_50_ALONG = "Throw to 50 fpm, along the ceiling";
+    THROW_50_FREE = "Throw to 50 fpm, free in the room";
     THROW_50_LEAST = "Throw to 50 fpm, at the least air";
     THROW_50_MOST = "Throw to 50 fpm, at the most air";
     THROW_100 = "Throw to 100 fpm";
     THROW_150 = "Throw to 150 fpm";
     AIR = "Air";
-    LEAVES = "It leaves at";
-    FACE_SPEED = "At its face";
+    LEAVES = "It leaves that area at";
+    SPEED = "It leaves at, through the tighter area";
+    FACE_SPEED = "It leaves its face at";
     AREA = "Open area, for throw";
     FACE_AREA = "Open area, at its face";
     CARRIED = "Carried along at 100 fpm, times its own air";
@@ -98,15 +103,21 @@ words! {
     OFF_CEILING = "Cold air leaves the ceiling at";
     UP_CHANGE = "Throw to 75 fpm changes by about";
     NEXT = "The maker's own throw figures beat this.";
-    NEXT_RANGE = "With {0} to {1} it is {2} to {3}. Measure the air to narrow it. The maker's own throw figures beat this.";
-    NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}. Measure the air. The maker's own throw figures beat this.";
+    NEXT_RANGE = "With {0} to {1} it is {2} to {3}.";
+    NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}.";
+    NEXT_MEASURE = "Measure the air to narrow it.";
+    COVERS = "{0} of the way; {1} to {2} passes.";
+    COVERS_UP = "{0} of the way up; {1} passes.";
+    BOTH = "{0} {1}";
 
-    CHECK_FACE = "Speed at its face";
+    CHECK_FACE = "Speed out of it";
+    CHECK_SOUND = "Speed for NC 30, bedrooms and living rooms";
+    LOUD = "Louder than bedrooms and living rooms like. A larger register is quieter.";
     FACE_NOTE = "Heard in many houses from 700 fpm on. A larger register is quieter and throws less.";
     CHECK_COMMON = "Throw for the way, by the habit in houses";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
     CHECK_UP = "Throw up the wall";
-    SPREAD = "The range of the air changes this. Measure the air.";
+    SPREAD = "An end of the air's range says otherwise.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.";
 
     CORE = "Its size";
@@ -122,7 +133,7 @@ words! {
     NO_REACH = "none: it leaves at {0}";
     BEHAVES = "How its air behaves";
     SOUND = "Sound, at the opening";
-    SOUND_NOTE = "NC 30 suits bedrooms. A stamped face is louder; so is a damper shut at the register and not back at the take-off.";
+    SOUND_NOTE = "By the tighter of two areas: the one that its throw goes by, and what is open at its face. A stamped face is louder; so is a damper shut at the register and not back at the take-off.";
     CEILING = "Along the ceiling";
     STAYS = "holds on; where cold air leaves it is not known without the pressure";
     STAYS_WALL = "holds on; no formula for a grille says where cold air leaves it";

@@ -193,7 +193,7 @@ form! {
         /// A grille to size besides.
         central: Central, row(&w::CENTRAL, &w::NOTHING, Kind::Choice(Central::PICKS));
         /// Its air.
-        central_flow: Option<Measure>, cfm(&w::CENTRAL_FLOW, &w::NOTHING, 5000, false)
+        central_flow: Option<Measure>, cfm(&w::CENTRAL_FLOW, &w::CENTRAL_FLOW_HINT, 5000, true).aside()
             .when(When::IsNot("central", &["none"]));
         /// How fast.
         central_speed: Option<Measure>, row(&w::CENTRAL_SPEED, &w::CENTRAL_SPEED_HINT, measure(

@@ -8,16 +8,13 @@ mod words;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::unit::NET_IN2;
 use crate::measure::{Length, Measure};
 use crate::rules::air::doors::{self, Rule};
 use crate::rules::air::grilles::{FILTER, RETURN, RETURN_NET};
 use crate::rules::air::run::inches;
-use crate::rules::air::working::near;
 use crate::rules::compare::Limit;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Faults, Sheet};
 use crate::words::Phrase;
 pub use input::{Central, Cut, Flame, Input, Way, WayKind};
 use words as w;
@@ -63,8 +60,8 @@ pub struct Answer {
     pub ways: Vec<Opening>,
     /// All of it.
     pub total: f64,
-    /// Room against house.
-    pub pressure: f64,
+    /// Room against house; none where the room is as good as shut.
+    pub pressure: Option<f64>,
     /// The most of it.
     pub limit: Limit<Measure>,
     /// What the limit needs.
@@ -114,20 +111,12 @@ const LEAST: f64 = 1.0;
 ///   `1 ÷ A² = sum of 1 ÷ Aᵢ²`. Leaks of the room are not counted, so the pressure is a cautious one.
 ///
 /// # Errors
-/// A return that takes all that the room gets; no way out at all, with the area that is needed.
+/// None: a room that is as good as shut has no pressure but an area that is missing, and one whose own
+/// return takes all that it gets has none to build up.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let number = |of: Option<Measure>| of.map_or(0.0, Measure::number);
     let flow = input.flow.unwrap_or(Measure::whole(&crate::measure::unit::CFM, 0));
-    let back = flow.number() - number(input.own);
-    if back <= 0.0 {
-        let given = input.own.map_or_else(String::new, Measure::exact);
-        return Err(vec![Fault {
-            path: "own".to_owned(),
-            label: &w::OWN,
-            given,
-            says: say!(w::TAKES_MORE, flow),
-        }]);
-    }
+    let back = (flow.number() - number(input.own)).max(0.0);
     let gap = input.gap.unwrap_or_default().minus(input.floor.unwrap_or_default());
     let gap = gap.max(Length::ZERO);
     let undercut = inches(input.door.unwrap_or_default()) * inches(gap);
@@ -135,23 +124,23 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let total = ways.iter().fold(undercut, |sum, way| sum + way.net);
     let limit = input.rule.most(flow);
     let needed = doors::area(back, limit.value.number());
-    if total < LEAST {
-        return Err(vec![Fault {
-            path: "gap".to_owned(),
-            label: &w::GAP,
-            given: input.gap.map_or_else(String::new, Length::exact),
-            says: say!(w::NO_WAY, limit.value, near(&NET_IN2, needed)),
-        }]);
-    }
+    let missing = (needed - total).max(0.0);
+    let pressure = if back == 0.0 {
+        Some(0.0)
+    } else if total < LEAST && missing > 0.0 {
+        None
+    } else {
+        Some(doors::pressure(back, total))
+    };
     Ok(Answer {
         back,
         gap,
         undercut,
         total,
-        pressure: doors::pressure(back, total),
+        pressure,
         limit,
         needed,
-        missing: (needed - total).max(0.0),
+        missing,
         passes: doors::flow(total, limit.value.number()),
         grille: grille(input),
         ways,
@@ -184,7 +173,7 @@ fn grille(input: &Input) -> Option<Grille> {
         Central::Filter => FILTER,
     };
     let speed = input.central_speed.unwrap_or(limit.value);
-    let area = input.central_flow.map_or(0.0, Measure::number) / speed.number() * 144.0;
+    let area = input.central_flow?.number() / speed.number() * 144.0;
     let open = input.central == Central::Return;
     let face = if open { area / (RETURN_NET.number() / 100.0) } else { area };
     Some(Grille { speed, limit, net: open.then_some(area), face })

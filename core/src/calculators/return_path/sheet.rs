@@ -6,10 +6,10 @@ use crate::measure::unit::{CFM, FACTOR, FPM, IN_WC, NET_IN2, PASCAL};
 use crate::measure::{Length, Measure, Rounding};
 use crate::rules::air::doors::{self, NET_SHARE, ORIFICE, PASSES};
 use crate::rules::air::grilles::{RETURN_NET, RETURNS, TRANSFER};
-use crate::rules::air::placing::{FROM, FROM_FLAME};
+use crate::rules::air::placing::{FLUE, FROM, FROM_FLAME};
 use crate::rules::air::standard_air::PASCALS;
 use crate::rules::air::working::{inches, near};
-use crate::rules::compare::{ask, at_least, at_most};
+use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Arg, Phrase, Text};
@@ -20,13 +20,17 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         (Flame::Yes, _) => Some((&s::NEXT_STOP).into()),
         (_, Some(add)) => {
             let missing = near(&NET_IN2, answer.missing);
-            Some(say!(s::NEXT_SHORT, missing, add.face, add.gap.minus(answer.gap)))
+            Some(say!(s::NEXT_SHORT, missing, add.face, add.cut))
         }
         (Flame::Unknown, None) => Some((&s::NEXT_LOOK).into()),
         (Flame::No, None) => None,
     };
+    let headline = match answer.pressure {
+        Some(pressure) => figure("room-pressure", &s::PRESSURE, near(&PASCAL, pressure).into()),
+        None => figure("needed-area", &s::NEEDED, near(&NET_IN2, answer.needed).into()),
+    };
     Sheet {
-        headline: figure("room-pressure", &s::PRESSURE, near(&PASCAL, answer.pressure).into()),
+        headline,
         lead: Some(0),
         next,
         figures: figures(answer, add.as_ref()),
@@ -45,6 +49,7 @@ struct Adds {
     each: Measure,
     jump: Length,
     gap: Length,
+    cut: Length,
 }
 
 fn adds(input: &Input, answer: &Answer) -> Option<Adds> {
@@ -52,11 +57,15 @@ fn adds(input: &Input, answer: &Answer) -> Option<Adds> {
     (missing > 0.0).then(|| {
         let face = missing / (NET_SHARE.number() / 100.0);
         let door = crate::rules::air::run::inches(input.door.unwrap_or_default()).max(1.0);
+        let gap = answer.gap.plus(inches(missing / door));
+        // A floor higher than the gap is cut for too.
+        let there = input.gap.unwrap_or_default().minus(input.floor.unwrap_or_default());
         Adds {
             face: near(&NET_IN2, face),
             each: near(&NET_IN2, face * std::f64::consts::SQRT_2),
             jump: inches(libm::sqrt(missing / std::f64::consts::FRAC_PI_4)),
-            gap: answer.gap.plus(inches(missing / door)),
+            gap,
+            cut: gap.minus(there),
         }
     })
 }
@@ -68,11 +77,13 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
 fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut show = |key, name, unit, value| all.push(figure(key, name, near(unit, value).into()));
-    show("pressure-wc", &s::PRESSURE_WC, &IN_WC, answer.pressure / PASCALS);
+    if let Some(pressure) = answer.pressure {
+        show("pressure-wc", &s::PRESSURE_WC, &IN_WC, pressure / PASCALS);
+        show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
+    }
     show("air-back", &s::BACK, &CFM, answer.back);
     show("net-area", &s::TOTAL, &NET_IN2, answer.total);
     show("undercut-area", &s::UNDERCUT, &NET_IN2, answer.undercut);
-    show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
     show("passes", &s::PASSES, &CFM, answer.passes);
     show("missing-area", &s::MISSING, &NET_IN2, answer.missing);
     if let Some(grille) = &answer.grille {
@@ -89,8 +100,20 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    let pressure = near(&PASCAL, answer.pressure);
-    let mut all = vec![at_most("pressure", (&s::CHECK).into(), pressure, answer.limit)];
+    let mut all = vec![match answer.pressure {
+        Some(pressure) => {
+            at_most("pressure", (&s::CHECK).into(), near(&PASCAL, pressure), answer.limit)
+        }
+        None => {
+            let limit = Limit { value: near(&NET_IN2, answer.needed), source: answer.limit.source };
+            at_least("shut", (&s::CHECK_SHUT).into(), near(&NET_IN2, answer.total), limit)
+        }
+    }];
+    if let (Some(own), Some(value)) = (input.own, input.flow) {
+        let check = at_most("own", (&s::CHECK_OWN).into(), own, Limit { value, source: &FROM });
+        let more = check.verdict == Verdict::Over;
+        all.push(if more { ask(check, &s::OWN_MORE) } else { check });
+    }
     let mut habit = |key, name: &'static Phrase, fpm, limit| {
         let check = at_most(key, name.into(), fpm, limit);
         let loud = check.verdict == Verdict::Over;
@@ -153,7 +176,9 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     };
     let pascal = || Expr::measure(Measure::whole(&PASCAL, 1));
     let pressure = share().times(share()).times(pascal());
-    step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
+    if answer.pressure.is_some() && answer.total > 0.0 {
+        step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
+    }
     let root = Expr::Root(2, Box::new(Expr::measure(answer.limit.value).over(pascal())));
     let needed = Expr::measure(near(&CFM, answer.back))
         .over(one().times(root))
@@ -227,7 +252,7 @@ fn cautions(input: &Input) -> Vec<Caution> {
         all.push(Caution { text: phrase.into(), source });
     };
     if input.flame != Flame::No {
-        add(&s::FLUE, Some(FROM_FLAME.source));
+        add(&FLUE, Some(FROM_FLAME.source));
     }
     add(&s::CARPET, None);
     add(&s::DOWN, None);

@@ -18,6 +18,9 @@ words! {
     WAY = "Way {0}, net";
 
     CHECK = "Room pressure";
+    CHECK_SHUT = "As good as shut: net open area";
+    CHECK_OWN = "Air its own return takes";
+    OWN_MORE = "It takes more than the room gets: with the door shut it pulls the room low, and a flue in it backward. Ask the HVAC sub.";
     CHECK_SPEED = "Air through a transfer grille's face";
     CHECK_RETURN_SPEED = "Air through the return grille";
     CHECK_FLAME = "Open flame to the return";
@@ -40,7 +43,6 @@ words! {
     FLORIDA_TIMES = "1.5 × the supply duct's area";
 
     CARPET = "Carpet and pad close the gap: count what is left over the finished floor.";
-    FLUE = "A changed return, or one that draws on a space with an open-flue appliance, can pull its smoke back into the house. Carbon monoxide kills: have a licensed sub test it under worst-case depressurization.";
     DOWN = "Shut the air handler down and lock it out before you open a duct.";
     OLD = "Old tape, wrap and boots can hold asbestos, old doors and trim lead paint. Leave them whole until they are tested.";
     FIRE = "Don't cut a transfer opening into a rated wall, or a garage's. Local code decides.";

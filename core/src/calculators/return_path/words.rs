@@ -51,6 +51,7 @@ words! {
     CENTRAL_RETURN = "Return grille, no filter";
     CENTRAL_FILTER = "Filter grille";
     CENTRAL_FLOW = "Its air";
+    CENTRAL_FLOW_HINT = "Blank: no grille is sized.";
     CENTRAL_SPEED = "Air through it";
     CENTRAL_SPEED_HINT = "Blank for 500 fpm through what is open, or 300 fpm of a filter grille's face.";
     WHY_CFM = "that is more than goes through here in a house.";
@@ -59,7 +60,4 @@ words! {
     WHY_DOOR = "measure again.";
     WHY_GAP = "that is no undercut.";
     WHY_SPEED = "that roars.";
-
-    TAKES_MORE = "A return may take no more than the room gets, {0}. Where it takes as much, no other way back is needed.";
-    NO_WAY = "Hardly anything lets the air back. To stay within {0} it needs {1} net.";
 }

@@ -1,16 +1,12 @@
-//! How much pressure a house's blower is made for.
+//! How much pressure a house's blower is made for. No part of it alone can be held against that:
+//! the sheet that works ducts says so, and gives no verdict.
 
-use crate::measure::Measure;
-use crate::measure::unit::IN_WC;
-use crate::rules::compare::{Limit, ask, at_most};
-use crate::sheet::{Check, Confidence, Source, Verdict};
+use crate::sheet::{Confidence, Source};
 use crate::words;
-use crate::words::Text;
 
 words! {
-    SAYS = "What the ducts, coil and filter take together stays within the blower's nameplate, often 0.5 in wc.";
+    SAYS = "What the ducts, coil and filter take together stays within the blower's nameplate, often 0.5 in wc. Only a measured static pressure tells.";
     SEEN = "common practice; the nameplate says what holds";
-    ASK = "These ducts alone take more than many blowers are made for. Check sizes; ask the HVAC sub.";
 }
 
 /// Where the habit stands.
@@ -21,11 +17,3 @@ pub static NAMEPLATE: Source = Source {
     seen: &SEEN,
     confidence: Confidence::CommonPractice,
 };
-
-const OFTEN: Limit<Measure> = Limit { value: Measure::hundredths(&IN_WC, 50), source: &NAMEPLATE };
-
-/// A habit only asks.
-pub fn check(key: &str, name: Text, pressure: Measure) -> Check {
-    let check = at_most(key, name, pressure, OFTEN);
-    if check.verdict == Verdict::Over { ask(check, &ASK) } else { check }
-}

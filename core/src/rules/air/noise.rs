@@ -39,6 +39,9 @@ pub const FASTEST: Limit<Measure> = Limit { value: Measure::whole(&FPM, 800), so
 /// Where it begins to be much.
 pub const USUAL: Limit<Measure> = Limit { value: Measure::whole(&FPM, 700), source: &FACE };
 
+/// The fastest through an opening that is still NC 30.
+pub const QUIET: Limit<Measure> = Limit { value: Measure::whole(&FPM, 425), source: &SOUND };
+
 /// Up to so many fpm each step of five, from NC 15.
 const STEPS: [i64; 7] = [250, 300, 350, 425, 500, 575, 650];
 

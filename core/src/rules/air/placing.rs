@@ -8,6 +8,8 @@ use crate::words;
 words! {
     FLAME_SAYS = "A return opening is 10 ft or more from an open combustion chamber or draft hood of another appliance in the same space.";
     FLAME_SEEN = "read in a public copy of the section; M1602.2 of the residential code, 2015 on, is from memory";
+    /// What a return near an open flue can do; said wherever one may be moved.
+    FLUE = "A changed return, or one that draws on a space with an open-flue appliance, can pull its smoke back into the house. Carbon monoxide kills: have a licensed sub test it under worst-case depressurization.";
     FROM_SAYS = "No return from a bath, toilet room, kitchen, garage, closet, furnace room or unconditioned attic, and no more air taken from a room than is given to it.";
     FROM_SEEN = "read in a public copy of the section; newer editions allow some of these under conditions";
 }
