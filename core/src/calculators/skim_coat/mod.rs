@@ -13,7 +13,7 @@ use crate::measure::{Area, Length, Measure};
 use crate::rules::finish::compound::{PAIL, READY_WEIGHS, WATER, WEIGHTS};
 use crate::rules::finish::labor::{LABOR, SAND, SKIM as SKIMMED};
 use crate::rules::finish::old_surface::OldSurface;
-use crate::rules::finish::skim::{GEOMETRY, Ground, SKIM};
+use crate::rules::finish::skim::{BLADES, GEOMETRY, Ground, SKIM};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
 use crate::sheet::{Expr, Fault, Faults, Sheet, Steps};
@@ -55,7 +55,7 @@ form! {
         /// How many.
         coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS });
         /// Its width.
-        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, skim::BLADES));
+        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, BLADES));
         /// Each lane over the last.
         overlap: Length = Length::inches(2, 1), row(&w::OVERLAP, &w::NOTHING, length([0, 12], &w::WHY_OVERLAP, &[]));
         /// Laid on, then wiped.

@@ -1,7 +1,7 @@
 //! Skim coats: how thick they go on, and what is lost.
 
-use crate::measure::Measure;
 use crate::measure::unit::MIL;
+use crate::measure::{Length, Measure};
 use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
