@@ -63,7 +63,7 @@ form! {
         /// Whether that is a guess.
         guess: bool = true, row(&w::GUESS, &w::GUESS_HINT, Kind::Flag);
         /// To the facing wall.
-        way: Option<Length>, row(&w::WAY, &w::NOTHING, length([12, 720], &w::WHY_WAY, true)).aside();
+        way: Option<Length>, row(&w::WAY, &w::NOTHING, length([36, 720], &w::WHY_WAY, true)).aside();
         /// Its floor.
         floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(2500), why: &w::WHY_FLOOR, common: &[], optional: false,

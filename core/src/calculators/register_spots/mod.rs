@@ -198,13 +198,14 @@ fn misplaced(input: &Input) -> Faults {
     }
     if all.is_empty() {
         for (at, spot) in input.spots.iter().enumerate() {
-            if spot.place == Place::HighWall && place::to_wall(input, spot) > AT_WALL {
-                all.push(Fault {
-                    path: ["spots.", &at.to_string(), ".place"].concat(),
-                    label: &w::PLACE,
-                    given: String::new(),
-                    says: say!(w::NOT_AT_WALL, place::to_wall(input, spot)),
-                });
+            let off = place::to_wall(input, spot);
+            if spot.place == Place::HighWall && off > AT_WALL {
+                let by_x = off == spot.x || off == input.long.minus(spot.x);
+                let (key, label, given) =
+                    if by_x { (".x", &w::FROM_4, spot.x) } else { (".y", &w::FROM_1, spot.y) };
+                let path = ["spots.", &at.to_string(), key].concat();
+                let (given, says) = (given.exact(), say!(w::NOT_AT_WALL, off));
+                all.push(Fault { path, label, given, says });
             }
         }
     }

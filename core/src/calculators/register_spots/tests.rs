@@ -235,7 +235,7 @@ fn what_stands_outside_the_room_or_hangs_on_no_wall_is_a_fault_at_its_field() {
         solve(&room(14, 12, 80, &[spot])).map_err(|faults| faults[0].path.clone())
     };
     assert!(high(0).is_ok() && high(6).is_ok());
-    assert_eq!(high(7).unwrap_err(), "spots.0.place");
+    assert_eq!(high(7).unwrap_err(), "spots.0.x");
 }
 
 proptest! {
