@@ -163,4 +163,6 @@ fn dead(input: &Input, depth: Length, steps: &mut Steps) -> Option<Measure> {
 }
 
 #[cfg(test)]
+mod published_cells;
+#[cfg(test)]
 mod tests;
