@@ -45,7 +45,7 @@ fn loads_are_never_within_anything() {
 fn a_tie_that_moves_is_never_within() {
     let answered = each("under-a-gable", |input, worked| {
         let up = input.get("up").and_then(Node::leaf).unwrap_or_default();
-        if up != "0 in" {
+        if !up.is_empty() && up != "0 in" {
             assert_ne!(worked.verdict(), Verdict::Within, "{input:?}");
         }
         assert!(worked.sheet.next.is_some(), "whose work it is comes first");
