@@ -47,7 +47,7 @@ async fn compound_by_joints_stands_beside_the_published_rule() {
         page.enter(field("screws"), "210").await;
         page.enter(field("waste"), "0").await;
         page.reads(ANSWER, "≈ 3.06 gal").await;
-        page.choose(field("by"), "Its area").await;
+        page.tap(saying("Its area")).await;
         page.reads(ANSWER, "≈ 1.8 gal").await;
         page.misses(field("ends")).await;
         page.screenshot("compound-by-area").await;

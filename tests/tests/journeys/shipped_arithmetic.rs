@@ -2,7 +2,7 @@
 
 use ledgerboard_core::catalog::answer_line;
 
-use crate::harness::{Device, Journey, Server, journey};
+use crate::harness::{Device, Journey, Server, journey, saying};
 
 #[tokio::test]
 async fn the_shipped_file_answers_every_vector_byte_for_byte() {
@@ -22,6 +22,8 @@ async fn the_shipped_file_answers_every_vector_byte_for_byte() {
     assert!(questions.len() > 400, "{}", questions.len());
     journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
         page.goto("").await;
+        // It can be asked once it has started.
+        page.sees(saying("Box fill")).await;
         page.sees("h1").await;
         let list = serde_json::to_string(&questions).expect("text is JSON");
         // The same module that runs the page: its script is imported once, whoever asks.
