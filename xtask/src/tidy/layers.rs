@@ -132,7 +132,13 @@ fn circles(calls: &[(&str, &str)]) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::super::source::Source;
-    use super::*;
+    use super::Sources;
+    use super::{check_with, circles};
+
+    /// With no calculator, and so no calls.
+    fn check(core: &Sources) -> Vec<String> {
+        check_with(core, &[])
+    }
 
     fn core(files: &[(&str, &str)]) -> Sources {
         let parse = |(name, text): &(&str, &str)| Source::parse(name, name, text).unwrap();
