@@ -43,7 +43,8 @@ async fn back_up(page: &Page, to: &Path) -> PathBuf {
     page.tap(saying("Back up all jobs")).await;
     let file = page.downloaded(to).await;
     page.tap(saying("It is there")).await;
-    page.sees(saying("Noted. Keep it somewhere else than on this phone, too.")).await;
+    // It takes the focus, a moment later: what comes next must not lose its own to it.
+    page.has_focus(saying("Noted. Keep it somewhere else than on this phone, too.")).await;
     file
 }
 
