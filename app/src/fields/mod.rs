@@ -161,12 +161,20 @@ fn text_input(question: Question, place: &Place) -> El {
         .on("input", move |event| question.put(&path, Node::Text(event_target_value(&event))))
 }
 
+thread_local! {
+    /// The figure's field that was in last.
+    static LAST: std::cell::RefCell<String> = const { std::cell::RefCell::new(String::new()) };
+}
+
 /// A figure's field: what is typed next takes the place of what stands there; another tap puts the
-/// cursor in it.
+/// cursor in it. Not where a person comes back to the page with half a figure typed: the browser
+/// then gives the same field its focus again.
 fn figure_input(question: Question, place: &Place) -> El {
-    text_input(question, place).on("focus", |event| {
+    let path = place.path.clone();
+    text_input(question, place).on("focus", move |event| {
         let field = event.target().and_then(|it| it.dyn_into::<HtmlInputElement>().ok());
-        if let Some(field) = field {
+        let came = LAST.replace(path.clone()) != path;
+        if let Some(field) = field.filter(|_| came) {
             field.select();
         }
     })
