@@ -8,6 +8,7 @@
 macro_rules! source {
     ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $sure:ident) => {
         $(#[$doc])*
+        #[doc = concat!("Published as: ", $clause, ".")]
         pub static $name: $crate::sheet::Source = $crate::sheet::Source {
             key: $key,
             clause: $clause,

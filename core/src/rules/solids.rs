@@ -1,7 +1,7 @@
 //! Slants, areas and volumes of tray and vaulted ceilings.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Expr, Source, Value};
+use crate::sheet::{Expr, Value};
 use crate::words;
 use crate::words::Amount;
 
@@ -10,14 +10,10 @@ words! {
     SOLIDS_SEEN = "worked out; tests compare both with slices added up";
 }
 
-/// What they are worked by.
-pub static SOLIDS: Source = Source {
-    key: "mensuration",
-    clause: "Mensuration: right triangle and prismoid",
-    says: &SOLIDS_SAYS,
-    seen: &SOLIDS_SEEN,
-    confidence: Confidence::Derived,
-};
+source!(
+    /// What they are worked by.
+    SOLIDS, "mensuration", "Mensuration: right triangle and prismoid", SOLIDS_SAYS, SOLIDS_SEEN, Derived
+);
 
 /// The slant over a run and a rise, as it is written out.
 pub fn slant(run: Length, rise: Length) -> Expr {

@@ -1,6 +1,5 @@
 //! How far a four-cornered room is out of square, from its two diagonals.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -8,11 +7,7 @@ words! {
     SEEN = "worked out from the law of cosines; comparing diagonals is common practice";
 }
 
-/// What the shift stands on.
-pub static DIAGONALS: Source = Source {
-    key: "two-diagonals",
-    clause: "Law of cosines, both diagonals of a parallelogram",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Derived,
-};
+source!(
+    /// What the shift stands on.
+    DIAGONALS, "two-diagonals", "Law of cosines, both diagonals of a parallelogram", SAYS, SEEN, Derived
+);

@@ -1,7 +1,6 @@
 //! How much pressure a house's blower is made for. No part of it alone can be held against that:
 //! the sheet that works ducts says so, and gives no verdict.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -9,11 +8,7 @@ words! {
     SEEN = "common practice; the nameplate says what holds";
 }
 
-/// Where the habit stands.
-pub static NAMEPLATE: Source = Source {
-    key: "blower-nameplate",
-    clause: "Equipment nameplate, external static pressure",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// Where the habit stands.
+    NAMEPLATE, "blower-nameplate", "Equipment nameplate, external static pressure", SAYS, SEEN, CommonPractice
+);

@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -12,22 +11,14 @@ words! {
     GLASS_SEEN = "common practice";
 }
 
-/// Where the smoke alarm's distance is published.
-pub static ALARM: Source = Source {
-    key: "nfpa-72-supply",
-    clause: "NFPA 72, household smoke alarms, supply registers",
-    says: &ALARM_SAYS,
-    seen: &ALARM_SEEN,
-    confidence: Confidence::Read,
-};
-/// What crews do.
-pub static GLASS: Source = Source {
-    key: "register-placing",
-    clause: "Placing supply registers, habit",
-    says: &GLASS_SAYS,
-    seen: &GLASS_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// Where the smoke alarm's distance is published.
+    ALARM, "nfpa-72-supply", "NFPA 72, household smoke alarms, supply registers", ALARM_SAYS, ALARM_SEEN, Read
+);
+source!(
+    /// What crews do.
+    GLASS, "register-placing", "Placing supply registers, habit", GLASS_SAYS, GLASS_SEEN, CommonPractice
+);
 
 /// The least to a smoke alarm, along a horizontal path.
 pub const FROM_ALARM: Limit<Length> = Limit { value: Length::inches(36, 1), source: &ALARM };

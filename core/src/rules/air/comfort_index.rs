@@ -4,7 +4,7 @@ use super::jets::{Blows, Outlet};
 use crate::measure::Measure;
 use crate::measure::unit::PERCENT;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
+use crate::sheet::Source;
 use crate::{choice, words};
 
 words! {
@@ -18,22 +18,14 @@ words! {
     L80 = "80: all glass";
 }
 
-/// The habit of the trade.
-pub static HABIT: Source = Source {
-    key: "throw-habit",
-    clause: "Throw against the way in front of it, habit in houses",
-    says: &HABIT_SAYS,
-    seen: &HABIT_SEEN,
-    confidence: Confidence::CommonPractice,
-};
-/// The index's table.
-pub static INDEX: Source = Source {
-    key: "throw-index",
-    clause: "ASHRAE, air diffusion performance index, selection table",
-    says: &INDEX_SAYS,
-    seen: &INDEX_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// The habit of the trade.
+    HABIT, "throw-habit", "Throw against the way in front of it, habit in houses", HABIT_SAYS, HABIT_SEEN, CommonPractice
+);
+source!(
+    /// The index's table.
+    INDEX, "throw-index", "ASHRAE, air diffusion performance index, selection table", INDEX_SAYS, INDEX_SEEN, Memory
+);
 
 choice! {
     /// How much heat a room takes in, when it is cooled.

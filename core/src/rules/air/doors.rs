@@ -22,14 +22,10 @@ words! {
     FLORIDA = "2.5 Pa, Florida code";
 }
 
-/// Where the flow through an opening is published.
-pub static ORIFICE: Source = Source {
-    key: "transfer-orifice",
-    clause: "Building Science Corp. RR-0005, Transfer Grille Sizing",
-    says: &ORIFICE_SAYS,
-    seen: &ORIFICE_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the flow through an opening is published.
+    ORIFICE, "transfer-orifice", "Building Science Corp. RR-0005, Transfer Grille Sizing", ORIFICE_SAYS, ORIFICE_SEEN, Read
+);
 static THREE_PA: Source = Source {
     key: "room-3-pa",
     clause: "NREL Standard Work Specification 6.6201.2",
@@ -44,14 +40,10 @@ static FIVE_PA: Source = Source {
     seen: &FIVE_SEEN,
     confidence: Confidence::Read,
 };
-/// The code with a number of its own.
-pub static FLORIDA_CODE: Source = Source {
-    key: "room-2.5-pa",
-    clause: "Florida Building Code, Mechanical 601.4, Residential M1602.4",
-    says: &FLORIDA_SAYS,
-    seen: &FLORIDA_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// The code with a number of its own.
+    FLORIDA_CODE, "room-2.5-pa", "Florida Building Code, Mechanical 601.4, Residential M1602.4", FLORIDA_SAYS, FLORIDA_SEEN, Read
+);
 
 choice! {
     /// Which rule a room's pressure is held to.

@@ -1,7 +1,7 @@
 //! What elbows, boots, take-offs and half-shut openings lose.
 
 use crate::choice;
-use crate::sheet::{Confidence, Source};
+use crate::sheet::Source;
 use crate::words;
 
 words! {
@@ -32,38 +32,22 @@ words! {
     A30 = "30°";
 }
 
-/// Where elbows stand.
-pub static ELBOWS: Source = Source {
-    key: "duct-elbows",
-    clause: "ASHRAE Duct Fitting Database, round elbows",
-    says: &ELBOW_SAYS,
-    seen: &ELBOW_SEEN,
-    confidence: Confidence::Memory,
-};
-/// Where boots stand.
-pub static BOOTS: Source = Source {
-    key: "duct-boots",
-    clause: "Register boots, habit",
-    says: &BOOT_SAYS,
-    seen: &BOOT_SEEN,
-    confidence: Confidence::CommonPractice,
-};
-/// Where take-offs stand.
-pub static TAKEOFFS: Source = Source {
-    key: "duct-takeoffs",
-    clause: "ACCA Manual D, Appendix 3",
-    says: &TAKEOFF_SAYS,
-    seen: &TAKEOFF_SEEN,
-    confidence: Confidence::Memory,
-};
-/// Where openings that are partly shut stand.
-pub static BLOCKED: Source = Source {
-    key: "duct-blocked",
-    clause: "Handbook of Hydraulic Resistance, 3rd ed., thin orifice in a pipe",
-    says: &BLOCKED_SAYS,
-    seen: &BLOCKED_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where elbows stand.
+    ELBOWS, "duct-elbows", "ASHRAE Duct Fitting Database, round elbows", ELBOW_SAYS, ELBOW_SEEN, Memory
+);
+source!(
+    /// Where boots stand.
+    BOOTS, "duct-boots", "Register boots, habit", BOOT_SAYS, BOOT_SEEN, CommonPractice
+);
+source!(
+    /// Where take-offs stand.
+    TAKEOFFS, "duct-takeoffs", "ACCA Manual D, Appendix 3", TAKEOFF_SAYS, TAKEOFF_SEEN, Memory
+);
+source!(
+    /// Where openings that are partly shut stand.
+    BLOCKED, "duct-blocked", "Handbook of Hydraulic Resistance, 3rd ed., thin orifice in a pipe", BLOCKED_SAYS, BLOCKED_SEEN, Memory
+);
 
 choice! {
     /// What air has to get through on its way.

@@ -3,7 +3,7 @@
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
 use crate::rules::compare::{Limit, ask, at_most};
-use crate::sheet::{Check, Confidence, Source, Verdict};
+use crate::sheet::{Check, Verdict};
 use crate::words;
 use crate::words::Text;
 
@@ -17,32 +17,20 @@ words! {
     BEND_SEEN = "from memory of the flexible duct makers' standard";
 }
 
-/// Where the loss of slack duct is published.
-pub static SLACK: Source = Source {
-    key: "flex-slack",
-    clause: "ASHRAE Fundamentals 2021, ch. 21, flexible duct correction",
-    says: &SLACK_SAYS,
-    seen: &SLACK_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the loss of slack duct is published.
+    SLACK, "flex-slack", "ASHRAE Fundamentals 2021, ch. 21, flexible duct correction", SLACK_SAYS, SLACK_SEEN, Read
+);
 
-/// How it is hung.
-pub static HANG: Source = Source {
-    key: "flex-hung",
-    clause: "Flexible duct installation standard; SMACNA HVAC Duct Construction Standards S3.36",
-    says: &HANG_SAYS,
-    seen: &HANG_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// How it is hung.
+    HANG, "flex-hung", "Flexible duct installation standard; SMACNA HVAC Duct Construction Standards S3.36", HANG_SAYS, HANG_SEEN, Read
+);
 
-/// How it is bent.
-pub static BEND: Source = Source {
-    key: "flex-bent",
-    clause: "Flexible duct installation standard, bends",
-    says: &BEND_SAYS,
-    seen: &BEND_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// How it is bent.
+    BEND, "flex-bent", "Flexible duct installation standard, bends", BEND_SAYS, BEND_SEEN, Memory
+);
 
 /// Shortest share that was tested: past it nothing is known.
 pub const TESTED: Limit<Measure> = Limit { value: Measure::whole(&PERCENT, 30), source: &SLACK };

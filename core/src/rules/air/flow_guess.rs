@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::CFM;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -20,22 +19,14 @@ words! {
     D12 = "12 in";
 }
 
-/// Where the spreads stand.
-pub static GUESSES: Source = Source {
-    key: "air-guesses",
-    clause: "Estimating a register's air, habit",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::CommonPractice,
-};
-/// Where a duct's air stands.
-pub static DUCTS: Source = Source {
-    key: "air-by-duct",
-    clause: "ASHRAE Fundamentals 2021, ch. 21, friction and flexible duct",
-    says: &DUCT_SAYS,
-    seen: &DUCT_SEEN,
-    confidence: Confidence::Derived,
-};
+source!(
+    /// Where the spreads stand.
+    GUESSES, "air-guesses", "Estimating a register's air, habit", SAYS, SEEN, CommonPractice
+);
+source!(
+    /// Where a duct's air stands.
+    DUCTS, "air-by-duct", "ASHRAE Fundamentals 2021, ch. 21, friction and flexible duct", DUCT_SAYS, DUCT_SEEN, Derived
+);
 
 /// Least and most of a guess, in thousandths of it.
 pub type Spread = [i64; 2];

@@ -1,6 +1,5 @@
 //! Friction along a straight duct: laminar, turbulent, and between the two a blend.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 use crate::words::Phrase;
 
@@ -12,14 +11,10 @@ words! {
     TURBULENT = "turbulent";
 }
 
-/// Where the friction equation and roughnesses are published.
-pub static FRICTION: Source = Source {
-    key: "duct-friction",
-    clause: "ASHRAE Fundamentals 2021, ch. 21, duct friction and Table 1",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the friction equation and roughnesses are published.
+    FRICTION, "duct-friction", "ASHRAE Fundamentals 2021, ch. 21, duct friction and Table 1", SAYS, SEEN, Read
+);
 
 /// Roughness in feet of galvanized sheet, as the trade's friction chart has it.
 pub const GALVANIZED: f64 = 0.0003;

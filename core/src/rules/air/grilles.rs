@@ -13,14 +13,10 @@ words! {
     TRANSFER_SEEN = "read in Home Energy, 2006, and a wholesaler's tech tip";
 }
 
-/// Where return grilles stand.
-pub static RETURNS: Source = Source {
-    key: "return-grille-velocity",
-    clause: "Register makers' engineering data, return grilles",
-    says: &RETURN_SAYS,
-    seen: &RETURN_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where return grilles stand.
+    RETURNS, "return-grille-velocity", "Register makers' engineering data, return grilles", RETURN_SAYS, RETURN_SEEN, Read
+);
 static TRANSFERS: Source = Source {
     key: "transfer-grille-velocity",
     clause: "Home Energy, Jan/Feb 2006, transfer grilles",

@@ -3,7 +3,7 @@
 use crate::measure::unit::{FACTOR, FPM, NET_IN2, PERCENT};
 use crate::measure::{Length, Measure};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Expr, Source, Value};
+use crate::sheet::{Expr, Value};
 use crate::words::Amount;
 use crate::{choice, words};
 
@@ -40,18 +40,6 @@ words! {
     ATTACHED = "The ceiling, within 1 ft of it";
 }
 
-macro_rules! source {
-    ($name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $confidence:ident) => {
-        /// Where it is published.
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$confidence,
-        };
-    };
-}
 source!(
     THROW,
     "jet-throw",

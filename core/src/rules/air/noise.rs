@@ -3,7 +3,6 @@
 use crate::measure::Measure;
 use crate::measure::unit::FPM;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words::Text;
 use crate::{say, words};
 
@@ -17,22 +16,14 @@ words! {
     NC_SEEN = "read in an acoustics text and a grille maker's guide. Stamped faces are louder than fixed bars";
 }
 
-/// How fast out of a face.
-pub static FACE: Source = Source {
-    key: "register-face-velocity",
-    clause: "Sizing supply registers, trade note and habit",
-    says: &FACE_SAYS,
-    seen: &FACE_SEEN,
-    confidence: Confidence::Read,
-};
-/// How loud.
-pub static SOUND: Source = Source {
-    key: "register-sound",
-    clause: "Noise criteria by opening velocity, acoustics text",
-    says: &NC_SAYS,
-    seen: &NC_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// How fast out of a face.
+    FACE, "register-face-velocity", "Sizing supply registers, trade note and habit", FACE_SAYS, FACE_SEEN, Read
+);
+source!(
+    /// How loud.
+    SOUND, "register-sound", "Noise criteria by opening velocity, acoustics text", NC_SAYS, NC_SEEN, Read
+);
 
 /// The most.
 pub const FASTEST: Limit<Measure> = Limit { value: Measure::whole(&FPM, 800), source: &FACE };

@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -14,21 +13,13 @@ words! {
     FROM_SEEN = "read in a public copy of the section; newer editions allow some of these under conditions";
 }
 
-/// How far from a flame.
-pub static FLAME: Source = Source {
-    key: "imc-601.5-1",
-    clause: "IMC 601.5 item 1",
-    says: &FLAME_SAYS,
-    seen: &FLAME_SEEN,
-    confidence: Confidence::Read,
-};
-/// From which rooms not.
-pub static FROM: Source = Source {
-    key: "imc-601.5",
-    clause: "IMC 601.5",
-    says: &FROM_SAYS,
-    seen: &FROM_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// How far from a flame.
+    FLAME, "imc-601.5-1", "IMC 601.5 item 1", FLAME_SAYS, FLAME_SEEN, Read
+);
+source!(
+    /// From which rooms not.
+    FROM, "imc-601.5", "IMC 601.5", FROM_SAYS, FROM_SEEN, Read
+);
 /// The least from an open flame to a return.
 pub const FROM_FLAME: Limit<Length> = Limit { value: Length::inches(120, 1), source: &FLAME };

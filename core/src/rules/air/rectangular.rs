@@ -1,6 +1,5 @@
 //! The round duct that loses as much as a rectangular one at the same flow.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -8,14 +7,10 @@ words! {
     SEEN = "read in the 2021 handbook, SI text and its Table 3";
 }
 
-/// Where the equivalent diameter is published.
-pub static EQUIVALENT: Source = Source {
-    key: "duct-equivalent-diameter",
-    clause: "ASHRAE Fundamentals 2021, ch. 21, rectangular ducts",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the equivalent diameter is published.
+    EQUIVALENT, "duct-equivalent-diameter", "ASHRAE Fundamentals 2021, ch. 21, rectangular ducts", SAYS, SEEN, Read
+);
 
 /// Equivalent diameter, in the unit of the sides.
 pub fn diameter(a: f64, b: f64) -> f64 {

@@ -3,7 +3,6 @@
 use crate::choice;
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -27,14 +26,10 @@ words! {
     S12X12 = "12 × 12";
 }
 
-/// Where the share stands.
-pub static OPEN: Source = Source {
-    key: "register-open-share",
-    clause: "Stamped registers, habit",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// Where the share stands.
+    OPEN, "register-open-share", "Stamped registers, habit", SAYS, SEEN, CommonPractice
+);
 /// What is open of a stamped face.
 pub const OPEN_SHARE: Measure = Measure::whole(&PERCENT, 65);
 

@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, NUMBER, PERCENT, U_VALUE};
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -23,18 +22,6 @@ words! {
     DOUBLE = "Double: U 0.5";
 }
 
-macro_rules! source {
-    ($name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $confidence:ident) => {
-        /// Where it is published.
-        pub static $name: Source = Source {
-            key: $key,
-            clause: $clause,
-            says: &$says,
-            seen: &$seen,
-            confidence: Confidence::$confidence,
-        };
-    };
-}
 source!(
     SENSIBLE,
     "air-sensible",

@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::FPM;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     SEEN = "from memory of the handbook's US form; worked out again to 0.1 %. Thinner air, as at 5,000 ft, loses about a sixth less";
 }
 
-/// Standard air.
-pub static STANDARD_AIR: Source = Source {
-    key: "standard-air",
-    clause: "ASHRAE Fundamentals 2021, ch. 21, standard air",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Standard air.
+    STANDARD_AIR, "standard-air", "ASHRAE Fundamentals 2021, ch. 21, standard air", SAYS, SEEN, Memory
+);
 
 /// The velocity at which the velocity pressure is 1 in of water.
 pub const ONE_INCH: Measure = Measure::whole(&FPM, 4005);

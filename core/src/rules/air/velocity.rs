@@ -4,7 +4,7 @@ use super::run::DuctKind;
 use crate::measure::Measure;
 use crate::measure::unit::FPM;
 use crate::rules::compare::{Limit, ask, at_most};
-use crate::sheet::{Check, Confidence, Source, Verdict};
+use crate::sheet::{Check, Verdict};
 use crate::words;
 use crate::words::Text;
 
@@ -14,14 +14,10 @@ words! {
     ASK = "Fast enough to be heard in many houses. Ask the HVAC sub.";
 }
 
-/// Where the habit stands.
-pub static QUIET: Source = Source {
-    key: "duct-velocity",
-    clause: "ACCA Manual D, velocities for residential duct",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where the habit stands.
+    QUIET, "duct-velocity", "ACCA Manual D, velocities for residential duct", SAYS, SEEN, Memory
+);
 
 /// The fastest in a supply branch.
 pub const fn branch(kind: DuctKind) -> Limit<Measure> {

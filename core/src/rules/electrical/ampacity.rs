@@ -5,7 +5,6 @@ use crate::edition::Electrical;
 use crate::measure::Measure;
 use crate::measure::unit::AMPERE;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -17,32 +16,20 @@ words! {
     NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)";
 }
 
-/// Where ampacities are published.
-pub static AMPACITY: Source = Source {
-    key: "nec-310.16",
-    clause: "NEC Table 310.16, once 310.15(B)(16)",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where ampacities are published.
+    AMPACITY, "nec-310.16", "NEC Table 310.16, once 310.15(B)(16)", SAYS, SEEN, Memory
+);
 
-/// Where the largest breakers are published.
-pub static SMALL_CONDUCTORS: Source = Source {
-    key: "nec-240.4(D)",
-    clause: "NEC 240.4(D)",
-    says: &BREAKER_SAYS,
-    seen: &BREAKER_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the largest breakers are published.
+    SMALL_CONDUCTORS, "nec-240.4(D)", "NEC 240.4(D)", BREAKER_SAYS, BREAKER_SEEN, Read
+);
 
-/// Where the next larger breaker is published.
-pub static NEXT_BREAKER: Source = Source {
-    key: "nec-240.4(B)",
-    clause: "NEC 240.4(B)",
-    says: &NEXT_SAYS,
-    seen: &NEXT_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where the next larger breaker is published.
+    NEXT_BREAKER, "nec-240.4(B)", "NEC 240.4(B)", NEXT_SAYS, NEXT_SEEN, Memory
+);
 
 /// What a size carries, and its breakers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,6 @@
 use super::conductor_volume::Awg;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -13,23 +12,15 @@ words! {
     LARGE_SEEN = "from memory";
 }
 
-/// Where it is published.
-pub static DEPTH: Source = Source {
-    key: "nec-314.24",
-    clause: "NEC 314.24",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    DEPTH, "nec-314.24", "NEC 314.24", SAYS, SEEN, Read
+);
 
-/// The part for large conductors, from memory.
-pub static DEPTH_LARGE: Source = Source {
-    key: "nec-314.24(B)(3)",
-    clause: "NEC 314.24(B)(3)",
-    says: &LARGE_SAYS,
-    seen: &LARGE_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// The part for large conductors, from memory.
+    DEPTH_LARGE, "nec-314.24(B)(3)", "NEC 314.24(B)(3)", LARGE_SAYS, LARGE_SEEN, Memory
+);
 
 const ANY: Length = Length::inches(1, 2);
 const FLUSH: Length = Length::inches(15, 16);

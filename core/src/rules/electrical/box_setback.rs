@@ -3,7 +3,6 @@
 use crate::choice;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -13,14 +12,10 @@ words! {
     SEEN = "read in a continuing-education page on the clause and a trade magazine on panelling";
 }
 
-/// Where it is published.
-pub static SETBACK: Source = Source {
-    key: "nec-314.20",
-    clause: "NEC 314.20",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    SETBACK, "nec-314.20", "NEC 314.20", SAYS, SEEN, Read
+);
 
 choice! {
     /// What the surface round a box is of.

@@ -4,7 +4,6 @@ use crate::edition::Electrical;
 use crate::measure::Measure;
 use crate::measure::unit::{NUMBER, PERCENT};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -25,32 +24,20 @@ words! {
     W70 = "To 158 °F (70 °C)";
 }
 
-/// Where sealed holes are published.
-pub static SEALED: Source = Source {
-    key: "nec-334.80",
-    clause: "NEC 334.80",
-    says: &SEALED_SAYS,
-    seen: &SEALED_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where sealed holes are published.
+    SEALED, "nec-334.80", "NEC 334.80", SEALED_SAYS, SEALED_SEEN, Read
+);
 
-/// Where the adjustment is published.
-pub static ADJUSTMENT: Source = Source {
-    key: "nec-310.15(C)(1)",
-    clause: "NEC Table 310.15(C)(1), once 310.15(B)(3)(a)",
-    says: &ADJUST_SAYS,
-    seen: &ADJUST_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where the adjustment is published.
+    ADJUSTMENT, "nec-310.15(C)(1)", "NEC Table 310.15(C)(1), once 310.15(B)(3)(a)", ADJUST_SAYS, ADJUST_SEEN, Memory
+);
 
-/// Where the correction for heat is published.
-pub static WARMTH: Source = Source {
-    key: "nec-310.15(B)(1)",
-    clause: "NEC Table 310.15(B)(1), once 310.15(B)(2)(a)",
-    says: &WARM_SAYS,
-    seen: &WARM_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the correction for heat is published.
+    WARMTH, "nec-310.15(B)(1)", "NEC Table 310.15(B)(1), once 310.15(B)(2)(a)", WARM_SAYS, WARM_SEEN, Read
+);
 
 /// The most cables in a sealed hole that are not adjusted. 2026: not verified.
 pub const fn in_sealed_hole(edition: Electrical) -> Option<Limit<i64>> {

@@ -4,7 +4,6 @@ use crate::choice;
 use crate::edition::Electrical;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -16,23 +15,15 @@ words! {
     SINGLE_SEEN = "read in a municipal code that reprints the rule; its letter moved between editions";
 }
 
-/// Where spacing is published.
-pub static SPACING: Source = Source {
-    key: "nec-334.30",
-    clause: "NEC 334.30",
-    says: &SPACING_SAYS,
-    seen: &SPACING_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where spacing is published.
+    SPACING, "nec-334.30", "NEC 334.30", SPACING_SAYS, SPACING_SEEN, Read
+);
 
-/// Where the shorter distance at a box without clamps is published.
-pub static AT_SINGLE: Source = Source {
-    key: "nec-314.17",
-    clause: "NEC 314.17",
-    says: &SINGLE_SAYS,
-    seen: &SINGLE_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the shorter distance at a box without clamps is published.
+    AT_SINGLE, "nec-314.17", "NEC 314.17", SINGLE_SAYS, SINGLE_SEEN, Read
+);
 
 choice! {
     /// What a cable ends in.

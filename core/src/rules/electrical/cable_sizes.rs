@@ -1,10 +1,9 @@
-//! How large nonmetallic-sheathed cables are from outside.
+//! Nonmetallic-sheathed cables: what is in them, and how large they are from outside.
 
 use super::conductor_volume::Awg;
 use crate::measure::unit::{PERCENT, SQUARE_INCH};
 use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -26,23 +25,15 @@ words! {
     C6_3 = "6-3";
 }
 
-/// Where sizes are published.
-pub static SIZES: Source = Source {
-    key: "nm-b-sizes",
-    clause: "A maker's data sheet for type NM-B, weights and measurements",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where sizes are published.
+    SIZES, "nm-b-sizes", "A maker's data sheet for type NM-B, weights and measurements", SAYS, SEEN, Read
+);
 
-/// How much of a hole is taken.
-pub static HALF_FREE: Source = Source {
-    key: "half-a-hole",
-    clause: "Cables in a bored hole",
-    says: &HALF_SAYS,
-    seen: &HALF_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// How much of a hole is taken.
+    HALF_FREE, "half-a-hole", "Cables in a bored hole", HALF_SAYS, HALF_SEEN, CommonPractice
+);
 
 /// The most of a hole that cables take.
 pub const MOST_TAKEN: Limit<Measure> =

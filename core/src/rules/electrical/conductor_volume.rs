@@ -2,7 +2,6 @@
 
 use crate::choice;
 use crate::measure::Volume;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -26,14 +25,10 @@ words! {
     SEEN = "read in an independent box sizing guide that reprints the table";
 }
 
-/// Where the allowances are published.
-pub static ALLOWANCE: Source = Source {
-    key: "nec-314.16(B)-table",
-    clause: "NEC Table 314.16(B)",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the allowances are published.
+    ALLOWANCE, "nec-314.16(B)-table", "NEC Table 314.16(B)", SAYS, SEEN, Read
+);
 
 choice! {
     /// A conductor's size, in the order of a person's likely choice.

@@ -1,6 +1,5 @@
 //! 314.27(C): what a ceiling fan hangs from.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -8,11 +7,7 @@ words! {
     SEEN = "written down from memory";
 }
 
-/// Where it is published.
-pub static FAN_BOXES: Source = Source {
-    key: "nec-314.27(c)",
-    clause: "NEC 314.27(C)",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where it is published.
+    FAN_BOXES, "nec-314.27(c)", "NEC 314.27(C)", SAYS, SEEN, Memory
+);

@@ -1,7 +1,6 @@
 //! 300.14: how much free conductor is left at a box.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -9,14 +8,10 @@ words! {
     SEEN = "read in trade magazine and question pages that quote the 2020 and 2023 text";
 }
 
-/// Where it is published.
-pub static FREE_CONDUCTOR: Source = Source {
-    key: "nec-300.14",
-    clause: "NEC 300.14",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    FREE_CONDUCTOR, "nec-300.14", "NEC 300.14", SAYS, SEEN, Read
+);
 
 /// From where the conductor leaves its sheath or raceway.
 pub const FROM_SHEATH: Length = Length::inches(6, 1);

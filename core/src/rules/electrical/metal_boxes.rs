@@ -2,7 +2,7 @@
 //! divided by each size's allowance, rounded down, so only the volume is held.
 
 use crate::measure::{Length, Volume};
-use crate::sheet::{Confidence, Source};
+use crate::sheet::Source;
 use crate::words;
 use crate::words::Phrase;
 
@@ -36,23 +36,15 @@ words! {
     SEEN_MEMORY = "this row is from memory; the counts it gives agree with the table's arithmetic";
 }
 
-/// Rows that were read.
-pub static READ: Source = Source {
-    key: "nec-314.16(A)-table",
-    clause: "NEC Table 314.16(A)",
-    says: &SAYS,
-    seen: &SEEN_READ,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Rows that were read.
+    READ, "nec-314.16(A)-table", "NEC Table 314.16(A)", SAYS, SEEN_READ, Read
+);
 
-/// Rows from memory.
-pub static MEMORY: Source = Source {
-    key: "nec-314.16(A)-table-memory",
-    clause: "NEC Table 314.16(A)",
-    says: &SAYS,
-    seen: &SEEN_MEMORY,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Rows from memory.
+    MEMORY, "nec-314.16(A)-table-memory", "NEC Table 314.16(A)", SAYS, SEEN_MEMORY, Memory
+);
 
 /// Boxes that take each other's rings and covers, or gang together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -3,7 +3,6 @@
 use crate::edition::Electrical;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -11,14 +10,10 @@ words! {
     SEEN = "read in a trade magazine's code answers; that listed plates may be thinner is from memory. The 2026 edition moves it to 300.6 and could not be verified";
 }
 
-/// Where it is published.
-pub static CABLES: Source = Source {
-    key: "nec-300.4(A)",
-    clause: "NEC 300.4(A)",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    CABLES, "nec-300.4(A)", "NEC 300.4(A)", SAYS, SEEN, Read
+);
 
 /// The least wood beside a hole that takes no plate. 2026: not verified.
 pub const fn clear(edition: Electrical) -> Option<Limit<Length>> {

@@ -5,7 +5,7 @@ use super::vapor::saturated;
 use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PERCENT};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Expr, Source};
+use crate::sheet::Expr;
 use crate::words;
 
 words! {
@@ -31,14 +31,10 @@ source!(
     /// How warm a room is kept.
     WARM, "finishing-temperature", "Makers' sheets, room temperature", COLD_SAYS, COLD_SEEN, Read
 );
-/// The clock of setting compound.
-pub static SETTING: Source = Source {
-    key: "setting-times",
-    clause: "Makers' sheets, setting compound",
-    says: &SETTING_SAYS,
-    seen: &SETTING_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// The clock of setting compound.
+    SETTING, "setting-times", "Makers' sheets, setting compound", SETTING_SAYS, SETTING_SEEN, Memory
+);
 
 /// The columns of [`TABLE`], °F.
 pub const TEMPERATURES: [i64; 7] = [32, 40, 50, 60, 70, 80, 100];

@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::SQUARE_FOOT_AN_HOUR;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     SEEN = "common practice; put your own beside it";
 }
 
-/// Where the rates come from.
-pub static LABOR: Source = Source {
-    key: "finishing-labor",
-    clause: "Finishing rates, habit",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// Where the rates come from.
+    LABOR, "finishing-labor", "Finishing rates, habit", SAYS, SEEN, CommonPractice
+);
 
 const fn rates(low: i64, likely: i64, high: i64) -> [Measure; 3] {
     [

@@ -1,6 +1,5 @@
 //! Levels of finish: what each asks for at joints, corners, screws and over the whole surface.
 
-use crate::sheet::{Confidence, Source};
 use crate::words::Phrase;
 use crate::{choice, words};
 
@@ -21,14 +20,10 @@ words! {
     DO_5 = "Level 4, then a thin skim over all of it. For gloss, or light along the surface.";
 }
 
-/// Where the levels are published.
-pub static LEVELS: Source = Source {
-    key: "finish-levels",
-    clause: "GA-214, ASTM C840, levels of finish",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the levels are published.
+    LEVELS, "finish-levels", "GA-214, ASTM C840, levels of finish", SAYS, SEEN, Read
+);
 
 choice! {
     /// How far a surface is finished.

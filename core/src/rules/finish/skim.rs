@@ -2,7 +2,6 @@
 
 use crate::measure::unit::MIL;
 use crate::measure::{Length, Measure};
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -21,14 +20,10 @@ source!(
     /// How thick.
     SKIM, "skim-thickness", "Skim coats, habit", SAYS, SEEN, CommonPractice
 );
-/// What that comes to.
-pub static GEOMETRY: Source = Source {
-    key: "skim-volume",
-    clause: "Area times thickness",
-    says: &VOLUME_SAYS,
-    seen: &VOLUME_SEEN,
-    confidence: Confidence::Derived,
-};
+source!(
+    /// What that comes to.
+    GEOMETRY, "skim-volume", "Area times thickness", VOLUME_SAYS, VOLUME_SEEN, Derived
+);
 
 choice! {
     /// What is skimmed.

@@ -2,7 +2,6 @@
 
 use crate::measure::unit::PSI;
 use crate::measure::{Length, Measure};
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -18,23 +17,15 @@ words! {
     MASONRY = "Masonry or concrete";
 }
 
-/// What wood is published to stand.
-pub static ACROSS_GRAIN: Source = Source {
-    key: "fc-perpendicular",
-    clause: "NDS Supplement, compression perpendicular to grain",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// What wood is published to stand.
+    ACROSS_GRAIN, "fc-perpendicular", "NDS Supplement, compression perpendicular to grain", SAYS, SEEN, Read
+);
 
-/// How much rests.
-pub static LEAST_BEARING: Source = Source {
-    key: "irc-r502.6",
-    clause: "IRC R502.6, R802.6, bearing",
-    says: &LEAST_SAYS,
-    seen: &LEAST_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// How much rests.
+    LEAST_BEARING, "irc-r502.6", "IRC R502.6, R802.6, bearing", LEAST_SAYS, LEAST_SEEN, Read
+);
 
 choice! {
     /// What it rests on.

@@ -1,7 +1,6 @@
 //! Gypsum board as it is sold.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -9,14 +8,10 @@ words! {
     SHEETS_SEEN = "read in a builders' guide to gypsum board";
 }
 
-/// Where the widths are named.
-pub static SHEETS: Source = Source {
-    key: "board-sheets",
-    clause: "Gypsum board sheet sizes",
-    says: &SHEETS_SAYS,
-    seen: &SHEETS_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the widths are named.
+    SHEETS, "board-sheets", "Gypsum board sheet sizes", SHEETS_SAYS, SHEETS_SEEN, Read
+);
 
 /// From narrow to wide. Source: [`SHEETS`].
 pub const WIDTHS: [Length; 2] = [Length::inches(48, 1), Length::inches(54, 1)];

@@ -2,7 +2,6 @@
 
 use crate::measure::Measure;
 use crate::measure::unit::{PCF, PSF};
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -23,32 +22,20 @@ words! {
     OTHER = "Other";
 }
 
-/// What ceilings weigh.
-pub static CEILINGS: Source = Source {
-    key: "ceiling-weights",
-    clause: "ASCE 7 dead loads, and handbooks",
-    says: &BOARD_SAYS,
-    seen: &BOARD_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// What ceilings weigh.
+    CEILINGS, "ceiling-weights", "ASCE 7 dead loads, and handbooks", BOARD_SAYS, BOARD_SEEN, Memory
+);
 
-/// What loose insulation weighs.
-pub static FILLS: Source = Source {
-    key: "loose-fill-weights",
-    clause: "US DOE, densities of loose fill",
-    says: &FILL_SAYS,
-    seen: &FILL_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// What loose insulation weighs.
+    FILLS, "loose-fill-weights", "US DOE, densities of loose fill", FILL_SAYS, FILL_SEEN, Read
+);
 
-/// What wood weighs.
-pub static WOOD: Source = Source {
-    key: "lumber-weight",
-    clause: "Weight of framing lumber",
-    says: &WOOD_SAYS,
-    seen: &WOOD_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// What wood weighs.
+    WOOD, "lumber-weight", "Weight of framing lumber", WOOD_SAYS, WOOD_SEEN, CommonPractice
+);
 
 /// The weight of [`WOOD`].
 pub const LUMBER: Measure = Measure::whole(&PCF, 35);

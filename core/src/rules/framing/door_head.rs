@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     DOOR_HEAD_SEEN = "common practice; go by the door you hang";
 }
 
-/// What carpenters do.
-pub static DOOR_HEAD: Source = Source {
-    key: "practice-door-head",
-    clause: "Common practice, door headers",
-    says: &DOOR_HEAD_SAYS,
-    seen: &DOOR_HEAD_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// What carpenters do.
+    DOOR_HEAD, "practice-door-head", "Common practice, door headers", DOOR_HEAD_SAYS, DOOR_HEAD_SEEN, CommonPractice
+);
 
 /// The bottom of the header, over the subfloor.
 pub const HEADER: Limit<Length> = Limit { value: Length::inches(165, 2), source: &DOOR_HEAD };

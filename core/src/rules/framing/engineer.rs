@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     SEEN = "from memory: each state has such a law, and they differ. The building department tells";
 }
 
-/// Whose work it is.
-pub static ENGINEER: Source = Source {
-    key: "engineers-work",
-    clause: "State licensing law, and the building department",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Whose work it is.
+    ENGINEER, "engineers-work", "State licensing law, and the building department", SAYS, SEEN, Memory
+);
 
 /// How far ties may be moved by anybody else: not at all.
 pub const MOVED: Limit<Length> = Limit { value: Length::ZERO, source: &ENGINEER };

@@ -1,7 +1,6 @@
 //! What a hole through a plate opens: a fireblock, and the house's air barrier. There is no number
 //! in either, only what to do.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -11,20 +10,12 @@ words! {
     AIR_SEEN = "from memory; that plates and what goes through them are sealed was read in a building science guide";
 }
 
-/// Where fireblocking of openings is published.
-pub static FIREBLOCK: Source = Source {
-    key: "irc-r302.11",
-    clause: "IRC R302.11",
-    says: &FIRE_SAYS,
-    seen: &FIRE_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where fireblocking of openings is published.
+    FIREBLOCK, "irc-r302.11", "IRC R302.11", FIRE_SAYS, FIRE_SEEN, Read
+);
 
-/// Where the air barrier is published.
-pub static AIR_BARRIER: Source = Source {
-    key: "irc-n1102.4.1.1",
-    clause: "IRC N1102.4.1.1, IECC R402.4.1.1",
-    says: &AIR_SAYS,
-    seen: &AIR_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where the air barrier is published.
+    AIR_BARRIER, "irc-n1102.4.1.1", "IRC N1102.4.1.1, IECC R402.4.1.1", AIR_SAYS, AIR_SEEN, Memory
+);

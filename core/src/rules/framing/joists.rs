@@ -4,7 +4,6 @@
 use super::share::Share;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -14,23 +13,15 @@ words! {
     PAPER_SEEN = "read in a guide that quotes R802.7.2; R502.8.2 and R502.11.3 from memory";
 }
 
-/// Where the limits are published.
-pub static JOISTS: Source = Source {
-    key: "irc-r502.8.1",
-    clause: "IRC R502.8.1, R802.7.1",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the limits are published.
+    JOISTS, "irc-r502.8.1", "IRC R502.8.1, R802.7.1", SAYS, SEEN, Read
+);
 
-/// Where engineered members are left to their makers.
-pub static PAPER: Source = Source {
-    key: "irc-r502.8.2",
-    clause: "IRC R502.8.2, R802.7.2",
-    says: &PAPER_SAYS,
-    seen: &PAPER_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where engineered members are left to their makers.
+    PAPER, "irc-r502.8.2", "IRC R502.8.2, R802.7.2", PAPER_SAYS, PAPER_SEEN, Read
+);
 
 const fn share(over: i64, under: i64) -> Share {
     Share { over, under, source: &JOISTS }

@@ -1,7 +1,6 @@
 //! What a nominal size measures.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -16,14 +15,10 @@ words! {
     MEASURED = "Measured";
 }
 
-/// Where dressed sizes are published.
-pub static DRESSED: Source = Source {
-    key: "ps-20",
-    clause: "PS 20, American Softwood Lumber Standard, dry dressed sizes",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where dressed sizes are published.
+    DRESSED, "ps-20", "PS 20, American Softwood Lumber Standard, dry dressed sizes", SAYS, SEEN, Read
+);
 
 /// The dressed thickness of what is called 2, and of one plate.
 pub const THICK: Length = Length::inches(3, 2);

@@ -1,7 +1,6 @@
 //! How far a bit ends up off its mark: no rule counts it, a careful hand does.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -9,14 +8,10 @@ words! {
     SEEN = "no publication; the code's limits are for the hole as it is in the end";
 }
 
-/// What crews reckon with.
-pub static OFF_MARK: Source = Source {
-    key: "bit-off-its-mark",
-    clause: "A bit off its mark",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// What crews reckon with.
+    OFF_MARK, "bit-off-its-mark", "A bit off its mark", SAYS, SEEN, CommonPractice
+);
 
 /// How far, if nobody says.
 pub const WANDER: Length = Length::inches(1, 16);

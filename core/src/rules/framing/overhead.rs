@@ -4,7 +4,6 @@ use crate::measure::Length;
 use crate::rules::compare::Limit;
 use crate::rules::framing::engineer::MOVED;
 use crate::rules::framing::gable_ties::LOWER_THIRD;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -16,14 +15,10 @@ words! {
     STORY = "A floor";
 }
 
-/// Where trusses are kept whole.
-pub static TRUSS_CHORDS: Source = Source {
-    key: "irc-r802.10.4",
-    clause: "IRC R802.10.4, trusses",
-    says: &TRUSS_CHORDS_SAYS,
-    seen: &TRUSS_CHORDS_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where trusses are kept whole.
+    TRUSS_CHORDS, "irc-r802.10.4", "IRC R802.10.4, trusses", TRUSS_CHORDS_SAYS, TRUSS_CHORDS_SEEN, Read
+);
 
 choice! {
     /// What is over the ceiling.

@@ -1,7 +1,6 @@
 //! Studs as they are sold, cut to length at the mill.
 
 use crate::measure::Length;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -9,14 +8,10 @@ words! {
     PRECUT_SEEN = "the stud lengths read in two trade magazines; the heights are added up from them";
 }
 
-/// Where the lengths are named.
-pub static PRECUT: Source = Source {
-    key: "precut-studs",
-    clause: "Precut stud lengths",
-    says: &PRECUT_SAYS,
-    seen: &PRECUT_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the lengths are named.
+    PRECUT, "precut-studs", "Precut stud lengths", PRECUT_SAYS, PRECUT_SEEN, Read
+);
 
 /// From short to long. Source: [`PRECUT`].
 pub const LENGTHS: [Length; 3] =

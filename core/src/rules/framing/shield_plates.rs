@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     SEEN = "from memory: 1-1/4 in since 2015; 1-1/2 in before, and the gauge, read in forum quotations";
 }
 
-/// Where it is published.
-pub static PIPES: Source = Source {
-    key: "irc-p2603.2.1",
-    clause: "IRC P2603.2.1",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where it is published.
+    PIPES, "irc-p2603.2.1", "IRC P2603.2.1", SAYS, SEEN, Memory
+);
 
 /// The least wood beside a hole that takes no plate.
 pub const CLEAR: Limit<Length> = Limit { value: Length::inches(5, 4), source: &PIPES };

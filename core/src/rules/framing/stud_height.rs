@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -12,23 +11,15 @@ words! {
     PARTITION_STUDS_SEEN = "written down from memory";
 }
 
-/// Where the height of a bearing stud is published.
-pub static BEARING_STUDS: Source = Source {
-    key: "irc-r602.3(5)",
-    clause: "IRC Table R602.3(5), bearing studs",
-    says: &BEARING_STUDS_SAYS,
-    seen: &BEARING_STUDS_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the height of a bearing stud is published.
+    BEARING_STUDS, "irc-r602.3(5)", "IRC Table R602.3(5), bearing studs", BEARING_STUDS_SAYS, BEARING_STUDS_SEEN, Read
+);
 
-/// Where that of a partition is published.
-pub static PARTITION_STUDS: Source = Source {
-    key: "irc-r602.3(5)-nonbearing",
-    clause: "IRC Table R602.3(5), nonbearing studs",
-    says: &PARTITION_STUDS_SAYS,
-    seen: &PARTITION_STUDS_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where that of a partition is published.
+    PARTITION_STUDS, "irc-r602.3(5)-nonbearing", "IRC Table R602.3(5), nonbearing studs", PARTITION_STUDS_SAYS, PARTITION_STUDS_SEEN, Memory
+);
 
 /// A bearing or outside wall.
 pub const BEARING: Limit<Length> = Limit { value: Length::inches(120, 1), source: &BEARING_STUDS };

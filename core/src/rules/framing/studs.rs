@@ -3,7 +3,6 @@
 use super::share::Share;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -13,23 +12,15 @@ words! {
     APART_SEEN = "no publication";
 }
 
-/// Where all of it is published.
-pub static STUDS: Source = Source {
-    key: "irc-r602.6",
-    clause: "IRC R602.6",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where all of it is published.
+    STUDS, "irc-r602.6", "IRC R602.6", SAYS, SEEN, Read
+);
 
-/// How far apart holes are kept, without a rule.
-pub static HOLES_APART: Source = Source {
-    key: "holes-up-a-stud",
-    clause: "Holes up a stud",
-    says: &APART_SAYS,
-    seen: &APART_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// How far apart holes are kept, without a rule.
+    HOLES_APART, "holes-up-a-stud", "Holes up a stud", APART_SAYS, APART_SEEN, CommonPractice
+);
 
 const fn limit<T>(value: T) -> Limit<T> {
     Limit { value, source: &STUDS }

@@ -3,7 +3,6 @@
 use super::share::Share;
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -13,26 +12,18 @@ words! {
     SOLE_SEEN = "no publication";
 }
 
-/// Where it is published.
-pub static TOP_PLATES: Source = Source {
-    key: "irc-r602.6.1",
-    clause: "IRC R602.6.1",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    TOP_PLATES, "irc-r602.6.1", "IRC R602.6.1", SAYS, SEEN, Read
+);
 
 /// The widest cut that needs no tie.
 pub const UNTIED: Share = Share { over: 1, under: 2, source: &TOP_PLATES };
 
-/// What is said of sole plates, without a rule.
-pub static SOLE_PLATES: Source = Source {
-    key: "sole-plates",
-    clause: "Sole plates",
-    says: &SOLE_SAYS,
-    seen: &SOLE_SEEN,
-    confidence: Confidence::CommonPractice,
-};
+source!(
+    /// What is said of sole plates, without a rule.
+    SOLE_PLATES, "sole-plates", "Sole plates", SOLE_SAYS, SOLE_SEEN, CommonPractice
+);
 
 /// The widest cut in a sole plate that nobody asks about.
 pub const SOLE: Share = Share { over: 1, under: 2, source: &SOLE_PLATES };

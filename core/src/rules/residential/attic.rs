@@ -1,6 +1,5 @@
 //! What an attic keeps over and beside a ceiling that goes up into it.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -8,11 +7,7 @@ words! {
     SEEN = "the wall read in a building-science guide; the inch of air and the sections from memory";
 }
 
-/// Where it is published.
-pub static ATTIC: Source = Source {
-    key: "irc-n1102.4-attic",
-    clause: "IRC R806.3 and N1102.4.1.1",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where it is published.
+    ATTIC, "irc-n1102.4-attic", "IRC R806.3 and N1102.4.1.1", SAYS, SEEN, Memory
+);

@@ -2,7 +2,6 @@
 
 use crate::measure::{Measure, unit};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::{choice, words};
 
 words! {
@@ -19,23 +18,15 @@ words! {
     FIVE_EIGHTHS = "5/8 in, joists 24 in or less";
 }
 
-/// Where R and weight are told.
-pub static BLOWN: Source = Source {
-    key: "blown-insulation",
-    clause: "Blown insulation, R and weight",
-    says: &BLOWN_SAYS,
-    seen: &BLOWN_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where R and weight are told.
+    BLOWN, "blown-insulation", "Blown insulation, R and weight", BLOWN_SAYS, BLOWN_SEEN, Read
+);
 
-/// Where it is told what board bears.
-pub static SAG: Source = Source {
-    key: "board-sag",
-    clause: "Ceiling board makers, weight of insulation",
-    says: &SAG_SAYS,
-    seen: &SAG_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is told what board bears.
+    SAG, "board-sag", "Ceiling board makers, weight of insulation", SAG_SAYS, SAG_SEEN, Read
+);
 
 choice! {
     /// What is blown in.

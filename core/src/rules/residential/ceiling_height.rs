@@ -2,7 +2,6 @@
 
 use crate::measure::{Area, Length};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -14,14 +13,10 @@ words! {
     BEAM_SEEN = "written down from memory";
 }
 
-/// Where both heights are published.
-pub static CEILING_HEIGHT: Source = Source {
-    key: "irc-r305.1",
-    clause: "IRC 2018, 2021 R305.1, ceiling height",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where both heights are published.
+    CEILING_HEIGHT, "irc-r305.1", "IRC 2018, 2021 R305.1, ceiling height", SAYS, SEEN, Read
+);
 
 /// The least for rooms that people live in, and halls.
 pub const LIVED_IN: Limit<Length> = Limit { value: Length::inches(84, 1), source: &CEILING_HEIGHT };
@@ -29,23 +24,15 @@ pub const LIVED_IN: Limit<Length> = Limit { value: Length::inches(84, 1), source
 /// The least for any room at all: a bath, a toilet room or a laundry.
 pub const ANY_ROOM: Limit<Length> = Limit { value: Length::inches(80, 1), source: &CEILING_HEIGHT };
 
-/// Where sloped ceilings are published.
-pub static SLOPED: Source = Source {
-    key: "irc-r305.1-sloped",
-    clause: "IRC 2018, 2021 R305.1 and R304, sloped ceilings",
-    says: &SLOPED_SAYS,
-    seen: &SLOPED_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where sloped ceilings are published.
+    SLOPED, "irc-r305.1-sloped", "IRC 2018, 2021 R305.1 and R304, sloped ceilings", SLOPED_SAYS, SLOPED_SEEN, Read
+);
 
-/// Where beams are published.
-pub static BEAMS: Source = Source {
-    key: "irc-r305.1-beams",
-    clause: "IRC 2018, 2021 R305.1, beams",
-    says: &BEAM_SAYS,
-    seen: &BEAM_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where beams are published.
+    BEAMS, "irc-r305.1-beams", "IRC 2018, 2021 R305.1, beams", BEAM_SAYS, BEAM_SEEN, Memory
+);
 
 /// Floor under less than this doesn't count. Source: [`SLOPED`].
 pub const COUNTED_FROM: Length = Length::inches(60, 1);

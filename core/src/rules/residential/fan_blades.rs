@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     FAN_BLADES_SEEN = "read in a home inspector's pages; read your fan's own sheet";
 }
 
-/// Where it is said.
-pub static FAN_BLADES: Source = Source {
-    key: "maker-fan-blades",
-    clause: "Fan makers' instructions",
-    says: &FAN_BLADES_SAYS,
-    seen: &FAN_BLADES_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is said.
+    FAN_BLADES, "maker-fan-blades", "Fan makers' instructions", FAN_BLADES_SAYS, FAN_BLADES_SEEN, Read
+);
 
 /// Blades over the floor.
 pub const BLADES: Limit<Length> = Limit { value: Length::inches(84, 1), source: &FAN_BLADES };

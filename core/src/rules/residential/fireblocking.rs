@@ -2,7 +2,6 @@
 
 use crate::measure::Length;
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -10,14 +9,10 @@ words! {
     CEILING_LINE_SEEN = "read in a fireblocking guide and a county's list of common defects, where tray ceilings stand";
 }
 
-/// Where it is published.
-pub static CEILING_LINE: Source = Source {
-    key: "irc-r302.11-ceiling-line",
-    clause: "IRC R302.11, fireblocking",
-    says: &CEILING_LINE_SAYS,
-    seen: &CEILING_LINE_SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where it is published.
+    CEILING_LINE, "irc-r302.11-ceiling-line", "IRC R302.11, fireblocking", CEILING_LINE_SAYS, CEILING_LINE_SEEN, Read
+);
 
 /// A bay, from block to block.
 pub const BAY: Limit<Length> = Limit { value: Length::inches(120, 1), source: &CEILING_LINE };

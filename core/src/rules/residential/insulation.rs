@@ -3,7 +3,6 @@
 use crate::choice;
 use crate::measure::{Measure, unit};
 use crate::rules::compare::Limit;
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -20,23 +19,15 @@ words! {
     Z7 = "7 or 8";
 }
 
-/// Where the values of 2018 and 2021 are published.
-pub static INSULATION: Source = Source {
-    key: "irc-n1102.1",
-    clause: "IRC 2018, 2021 N1102.1, insulation by climate zone",
-    says: &SAYS,
-    seen: &SEEN,
-    confidence: Confidence::Read,
-};
+source!(
+    /// Where the values of 2018 and 2021 are published.
+    INSULATION, "irc-n1102.1", "IRC 2018, 2021 N1102.1, insulation by climate zone", SAYS, SEEN, Read
+);
 
-/// The same of 2024.
-pub static INSULATION_2024: Source = Source {
-    key: "irc-n1102.1-2024",
-    clause: "IRC 2024 N1102.1, insulation by climate zone",
-    says: &SAYS,
-    seen: &NEW_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// The same of 2024.
+    INSULATION_2024, "irc-n1102.1-2024", "IRC 2024 N1102.1, insulation by climate zone", SAYS, NEW_SEEN, Memory
+);
 
 choice! {
     /// A climate zone.

@@ -1,6 +1,5 @@
 //! R314: smoke alarms where permitted work is done.
 
-use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
@@ -8,11 +7,7 @@ words! {
     SMOKE_ALARMS_SEEN = "written down from memory";
 }
 
-/// Where it is published.
-pub static SMOKE_ALARMS: Source = Source {
-    key: "irc-r314",
-    clause: "IRC R314, smoke alarms; NFPA 72",
-    says: &SMOKE_ALARMS_SAYS,
-    seen: &SMOKE_ALARMS_SEEN,
-    confidence: Confidence::Memory,
-};
+source!(
+    /// Where it is published.
+    SMOKE_ALARMS, "irc-r314", "IRC R314, smoke alarms; NFPA 72", SMOKE_ALARMS_SAYS, SMOKE_ALARMS_SEEN, Memory
+);
