@@ -84,6 +84,20 @@ pub struct Figure {
     pub rounding: Rounding,
 }
 
+impl Figure {
+    /// One that is rounded to the nearest when shown, as nearly all are. Not generic: the page
+    /// carries it once.
+    #[inline(never)]
+    pub fn new(key: &'static str, name: Text, amount: Amount) -> Self {
+        Self { key, name, amount, rounding: Rounding::Nearest }
+    }
+
+    /// The same, by a phrase that takes no values.
+    pub fn plain(key: &'static str, name: &'static Phrase, amount: Amount) -> Self {
+        Self::new(key, name.into(), amount)
+    }
+}
+
 /// A change to the inputs that one tap makes: where, and what to put there.
 pub type Put = (String, Node);
 

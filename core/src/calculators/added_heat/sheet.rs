@@ -2,7 +2,7 @@
 
 use super::words as w;
 use super::{Answer, Depth, Input, Season, deep, season, weight};
-use crate::measure::{Measure, Rounding};
+use crate::measure::Measure;
 use crate::rules::compare::{ask, at_least, at_most};
 use crate::rules::residential::blown::BLOWN;
 use crate::rules::residential::heat::{AIR, THROUGH};
@@ -36,7 +36,7 @@ const COOLING: Names = [
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let ((key, name), total) = whole(HEATING, &answer.heating);
     Sheet {
-        headline: figure(key, name, total.into()),
+        headline: Figure::plain(key, name, total.into()),
         lead: None,
         next: None,
         figures: figures(answer),
@@ -51,10 +51,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 /// What all comes to, more or less, by its name and without a sign.
 fn whole(names: Names, it: &Season) -> ((&'static str, &'static Phrase), Measure) {
     let less = it.total.millionths() < 0;
@@ -64,7 +60,7 @@ fn whole(names: Names, it: &Season) -> ((&'static str, &'static Phrase), Measure
 fn figures(answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, amount: Option<Amount>| {
-        all.extend(amount.map(|amount| figure(key, name, amount)));
+        all.extend(amount.map(|amount| Figure::plain(key, name, amount)));
     };
     for (names, season) in [(HEATING, Some(answer.heating)), (COOLING, answer.cooling)] {
         let Some(season) = season else { continue };

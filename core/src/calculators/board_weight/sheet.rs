@@ -2,26 +2,20 @@
 
 use super::words as w;
 use super::{Answer, Input};
-use crate::measure::Rounding;
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::finish::board_weights::{ONE_LIFTS, Panel};
 use crate::rules::residential::blown::Board;
 use crate::sheet::{Caution, Check, Figure, Sheet, Verdict};
-use crate::words::{Amount, Phrase};
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = vec![
-        figure("each", &w::EACH, answer.each.into()),
-        figure("all", &w::ALL, answer.all.into()),
-        figure("pail", &w::PAIL, answer.pail.into()),
+        Figure::plain("each", &w::EACH, answer.each.into()),
+        Figure::plain("all", &w::ALL, answer.all.into()),
+        Figure::plain("pail", &w::PAIL, answer.pail.into()),
     ];
-    figures.extend(answer.load.map(|load| figure("load", &w::LOAD, load.into())));
+    figures.extend(answer.load.map(|load| Figure::plain("load", &w::LOAD, load.into())));
     Sheet {
-        headline: figure("sheet", &w::SHEET, answer.sheet.into()),
+        headline: Figure::plain("sheet", &w::SHEET, answer.sheet.into()),
         lead: Some(0),
         next: Some((&w::NEXT).into()),
         figures,

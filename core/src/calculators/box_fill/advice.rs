@@ -1,7 +1,7 @@
 //! What else would fit, which boxes would hold it, and what mends a box that is over. Each is
 //! tried by working the box again, never by a formula of its own.
 
-use super::choices::{AddKind, CableKind, CutInto};
+use super::choices::{AddKind, CutInto};
 use super::enclosure::{Enclosure, Ring, Volumes, volumes};
 use super::fill::{Side, sides, tightest};
 use super::fit::is_deep_enough;
@@ -11,6 +11,7 @@ use crate::edition::Electrical;
 use crate::fields::{Field, Form};
 use crate::measure::{Rounding, Volume, divide};
 use crate::rules::electrical::box_fill::LARGEST_BOX;
+use crate::rules::electrical::cable_sizes::Sheathed;
 use crate::rules::electrical::metal_boxes::{Family, Metal, TABLE};
 use crate::say;
 use crate::sheet::Put;
@@ -21,7 +22,7 @@ use crate::words::Text;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Room {
     /// More cables of each kind.
-    pub cables: Vec<(CableKind, i64)>,
+    pub cables: Vec<(Sheathed, i64)>,
     /// One more device, one gang wide, on the largest wire there.
     pub device: bool,
 }
@@ -88,12 +89,12 @@ fn holds(input: &Input, edition: Electrical) -> Option<(Volume, Volume)> {
 
 pub(super) fn room(input: &Input, edition: Electrical, now: &[Side]) -> Vec<Room> {
     let kinds = [
-        CableKind::Nm14x2,
-        CableKind::Nm14x3,
-        CableKind::Nm12x2,
-        CableKind::Nm12x3,
-        CableKind::Nm10x2,
-        CableKind::Nm10x3,
+        Sheathed::Nm14x2,
+        Sheathed::Nm14x3,
+        Sheathed::Nm12x2,
+        Sheathed::Nm12x3,
+        Sheathed::Nm10x2,
+        Sheathed::Nm10x3,
     ];
     let each = (1..).zip(now).map(|(number, _)| {
         let fits = |changed: &Input| {

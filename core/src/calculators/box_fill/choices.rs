@@ -28,56 +28,6 @@ choice! {
 }
 
 choice! {
-    /// Nonmetallic-sheathed cable by its size and insulated conductors.
-    pub enum CableKind {
-        /// 14 AWG, two.
-        Nm14x2 = "14-2", w::C14_2;
-        /// 14 AWG, three.
-        Nm14x3 = "14-3", w::C14_3;
-        /// 14 AWG, four.
-        Nm14x4 = "14-2-2", w::C14_4;
-        /// 12 AWG, two.
-        Nm12x2 = "12-2", w::C12_2;
-        /// 12 AWG, three.
-        Nm12x3 = "12-3", w::C12_3;
-        /// 12 AWG, four.
-        Nm12x4 = "12-2-2", w::C12_4;
-        /// 10 AWG, two.
-        Nm10x2 = "10-2", w::C10_2;
-        /// 10 AWG, three.
-        Nm10x3 = "10-3", w::C10_3;
-        /// 8 AWG, two.
-        Nm8x2 = "8-2", w::C8_2;
-        /// 8 AWG, three: ranges.
-        Nm8x3 = "8-3", w::C8_3;
-        /// 6 AWG, two.
-        Nm6x2 = "6-2", w::C6_2;
-        /// 6 AWG, three: ranges.
-        Nm6x3 = "6-3", w::C6_3;
-    }
-}
-
-impl CableKind {
-    /// Size and number of its insulated conductors.
-    pub const fn conductors(self) -> (Awg, i64) {
-        match self {
-            Self::Nm14x2 => (Awg::Awg14, 2),
-            Self::Nm14x3 => (Awg::Awg14, 3),
-            Self::Nm14x4 => (Awg::Awg14, 4),
-            Self::Nm12x2 => (Awg::Awg12, 2),
-            Self::Nm12x3 => (Awg::Awg12, 3),
-            Self::Nm12x4 => (Awg::Awg12, 4),
-            Self::Nm10x2 => (Awg::Awg10, 2),
-            Self::Nm10x3 => (Awg::Awg10, 3),
-            Self::Nm8x2 => (Awg::Awg8, 2),
-            Self::Nm8x3 => (Awg::Awg8, 3),
-            Self::Nm6x2 => (Awg::Awg6, 2),
-            Self::Nm6x3 => (Awg::Awg6, 3),
-        }
-    }
-}
-
-choice! {
     /// The ground that a cable brings.
     pub enum CableGround {
         /// As today's cable has it: of the size of its conductors up to 10 AWG, and of 10 AWG in

@@ -1,8 +1,7 @@
 //! What is put in: the box, what deepens or splits it, and all that goes into it.
 
 use super::choices::{
-    AddKind, BarrierKind, CableGround, CableKind, Clamps, CutInto, DeviceKind, DeviceSize, How,
-    SupportKind,
+    AddKind, BarrierKind, CableGround, Clamps, CutInto, DeviceKind, DeviceSize, How, SupportKind,
 };
 use super::enclosure::{Enclosure, Ring};
 use super::sizes::are_mixed;
@@ -12,6 +11,7 @@ use crate::form;
 use crate::measure::{Length, Volume};
 use crate::rules::electrical::box_fill::LARGEST_BOX;
 use crate::rules::electrical::box_setback::Surface;
+use crate::rules::electrical::cable_sizes::{self, Sheathed};
 use crate::rules::electrical::conductor_volume::Awg;
 use crate::wire::Node;
 use crate::words::Phrase;
@@ -78,7 +78,7 @@ form! {
     /// Cables of one kind.
     pub struct Cable {
         /// The kind.
-        cable: CableKind, row(&w::CABLE, &w::NOTHING, Kind::Choice(CableKind::PICKS));
+        cable: Sheathed, row(&w::CABLE, &w::NOTHING, Kind::Choice(Sheathed::PICKS));
         /// How many come in.
         count: i64 = 1, COUNT;
         /// Its ground.
@@ -177,7 +177,7 @@ fn has_mixed_sizes(root: &Node) -> bool {
     let leaf = |node: &Node, key| node.get(key).and_then(Node::leaf).unwrap_or_default();
     let cables = root.items("cables").iter().filter_map(|cable| {
         let key = leaf(cable, "cable");
-        let kind = CableKind::ALL.iter().find(|kind| kind.key() == key)?;
+        let kind = Sheathed::ALL.iter().find(|kind| kind.key() == key)?;
         Some((kind.conductors().0, true))
     });
     let wires = root.items("wires").iter().filter_map(|wire| {
@@ -210,18 +210,18 @@ item!(BARRIERS, Barrier, w::BARRIER, 3, [
     w::BARRIER_PLASTIC, &[("kind", "plastic")];
 ]);
 item!(CABLES, Cable, w::CABLE, 20, [
-    w::C14_2, &[("cable", "14-2")];
-    w::C14_3, &[("cable", "14-3")];
-    w::C12_2, &[("cable", "12-2")];
-    w::C12_3, &[("cable", "12-3")];
-    w::C10_2, &[("cable", "10-2")];
-    w::C10_3, &[("cable", "10-3")];
-    w::C14_4, &[("cable", "14-2-2")];
-    w::C12_4, &[("cable", "12-2-2")];
-    w::C8_3, &[("cable", "8-3")];
-    w::C6_3, &[("cable", "6-3")];
-    w::C8_2, &[("cable", "8-2")];
-    w::C6_2, &[("cable", "6-2")];
+    cable_sizes::C14_2, &[("cable", "14-2")];
+    cable_sizes::C14_3, &[("cable", "14-3")];
+    cable_sizes::C12_2, &[("cable", "12-2")];
+    cable_sizes::C12_3, &[("cable", "12-3")];
+    cable_sizes::C10_2, &[("cable", "10-2")];
+    cable_sizes::C10_3, &[("cable", "10-3")];
+    cable_sizes::C14_4, &[("cable", "14-2-2")];
+    cable_sizes::C12_4, &[("cable", "12-2-2")];
+    cable_sizes::C8_3, &[("cable", "8-3")];
+    cable_sizes::C6_3, &[("cable", "6-3")];
+    cable_sizes::C8_2, &[("cable", "8-2")];
+    cable_sizes::C6_2, &[("cable", "6-2")];
 ]);
 item!(WIRES, Wire, w::WIRE, 20, [
     w::HOW_ENDED, &[("how", "ended")];

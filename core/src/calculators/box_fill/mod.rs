@@ -18,8 +18,7 @@ mod words;
 
 pub use advice::{Mend, Room, Suits, Wall};
 pub use choices::{
-    AddKind, BarrierKind, CableGround, CableKind, Clamps, CutInto, DeviceKind, DeviceSize, How,
-    SupportKind,
+    AddKind, BarrierKind, CableGround, Clamps, CutInto, DeviceKind, DeviceSize, How, SupportKind,
 };
 pub use enclosure::{Enclosure, Ring};
 pub use fill::{Kind, Share, Side};

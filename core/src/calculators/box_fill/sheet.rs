@@ -6,7 +6,7 @@ use super::input::{Device, Input};
 use super::section;
 use super::shown as s;
 use super::{Answer, Room, Wall};
-use crate::measure::{Length, Rounding, Volume};
+use crate::measure::{Length, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
 use crate::rules::old_finish::OLD_FINISH;
@@ -55,7 +55,7 @@ fn fill_name(answer: &Answer, at: usize) -> Text {
 }
 
 fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
-    Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
+    Figure::new(key, name, amount.into())
 }
 
 fn figures(answer: &Answer, side: &Side) -> Vec<Figure> {

@@ -4,6 +4,7 @@
 use super::*;
 use crate::fields::{Form, Reader};
 use crate::measure::{Length, Units};
+use crate::rules::electrical::cable_sizes::Sheathed;
 use crate::rules::electrical::conductor_volume::Awg;
 use crate::rules::electrical::metal_boxes::TABLE;
 use crate::sheet::{Value, Verdict};
@@ -372,7 +373,7 @@ fn what_else_fits_is_the_most_that_does() {
     };
     let answer = solve(&input(r#"{"marked":"30.3","cables":[{"cable":"14-2"}]}"#), E2023).unwrap();
     let (_, most) =
-        answer.room[0].cables.iter().find(|(kind, _)| *kind == CableKind::Nm12x2).unwrap();
+        answer.room[0].cables.iter().find(|(kind, _)| *kind == Sheathed::Nm12x2).unwrap();
     assert_eq!(work(&json(*most), E2023).2, Verdict::Within);
     assert_eq!(work(&json(*most + 1), E2023).2, Verdict::Over);
 }

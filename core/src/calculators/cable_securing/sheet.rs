@@ -3,7 +3,7 @@
 use super::words as w;
 use super::{Answer, Input};
 use crate::edition::Electrical;
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::rules::compare::{Limit, at_most, unverified};
 use crate::rules::electrical::cable_securing::{from_box, spacing};
 use crate::say;
@@ -13,19 +13,9 @@ use crate::sheet::{
 use crate::words::{Amount, Phrase};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let figure = |key, name: &'static Phrase, length: Length| Figure {
-        key,
-        name: name.into(),
-        amount: length.into(),
-        rounding: Rounding::Nearest,
-    };
+    let figure = |key, name, length: Length| Figure::plain(key, name, length.into());
     Sheet {
-        headline: Figure {
-            key: "staples",
-            name: (&w::STAPLES).into(),
-            amount: Amount::Count(answer.staples),
-            rounding: Rounding::Nearest,
-        },
+        headline: Figure::plain("staples", &w::STAPLES, Amount::Count(answer.staples)),
         lead: Some(0),
         next: None,
         figures: vec![

@@ -7,8 +7,8 @@ use super::shown as s;
 use super::words as w;
 use super::{Answer, Hole, Made, Notch, bare, bore, drawing};
 use crate::edition::Basis;
+use crate::measure::Length;
 use crate::measure::unit::PERCENT;
-use crate::measure::{Length, Rounding};
 use crate::rules::compare::is_at_most;
 use crate::rules::framing::fireblock::{AIR_BARRIER, FIREBLOCK};
 use crate::rules::framing::{joists, top_plates};
@@ -22,9 +22,9 @@ use crate::words::{Amount, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer, basis: Basis) -> Sheet {
     let checks = checks(input, answer, basis);
     let headline = match &answer.made {
-        Made::OnPaper => figure("papers", &s::PAPERS, Amount::Count(joists::PAPERS.value)),
-        Made::Hole(hole) => figure("hole", &s::HOLE, hole.bit.into()),
-        Made::Notch(notch) => figure("notch", &s::NOTCH, notch.depth.into()),
+        Made::OnPaper => Figure::plain("papers", &s::PAPERS, Amount::Count(joists::PAPERS.value)),
+        Made::Hole(hole) => Figure::plain("hole", &s::HOLE, hole.bit.into()),
+        Made::Notch(notch) => Figure::plain("notch", &s::NOTCH, notch.depth.into()),
     };
     let leads = match &answer.made {
         Made::OnPaper => false,
@@ -44,10 +44,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer, basis: Basis) -> Sheet {
         drawing: drawing::drawing(input, answer),
         checks,
     }
-}
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
 /// The one thing to do: for the structure first, then the tie, then what is to be asked, then the
@@ -104,7 +100,7 @@ pub(super) fn next(input: &Input, answer: &Answer, checks: &[Check]) -> Option<T
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, length: Option<Length>| {
-        all.extend(length.map(|length| figure(key, name, length.into())));
+        all.extend(length.map(|length| Figure::plain(key, name, length.into())));
     };
     match &answer.made {
         Made::OnPaper => {}
@@ -125,7 +121,10 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     }
     add("tie-least", &s::TIE_LEAST, tie_least(answer));
     all.extend(
-        share(answer).value().and_then(Value::amount).map(|it| figure("share", &s::SHARE, it)),
+        share(answer)
+            .value()
+            .and_then(Value::amount)
+            .map(|it| Figure::plain("share", &s::SHARE, it)),
     );
     all
 }

@@ -2,8 +2,8 @@
 
 use super::words as w;
 use super::{Answer, Flue, Input, Way};
+use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
-use crate::measure::{Measure, Rounding};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::finish::drying::{
     CLOCKS, LEAST_WARM, SETTING, TABLE, TABLE_SOURCE, TEMPERATURES,
@@ -11,15 +11,11 @@ use crate::rules::finish::drying::{
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Verdict};
-use crate::words::{Amount, Arg, Phrase, Text};
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
+use crate::words::{Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let fresh = figure("hours", &w::TO_DRY, answer.hours.into());
-    let left = figure("left", &w::LEFT, answer.left.into());
+    let fresh = Figure::plain("hours", &w::TO_DRY, answer.hours.into());
+    let left = Figure::plain("left", &w::LEFT, answer.left.into());
     let (headline, other) =
         if input.spells.is_empty() { (fresh, None) } else { (left, Some(fresh)) };
     let mut figures = figures(input, answer);
@@ -58,7 +54,7 @@ fn next(input: &Input, answer: &Answer) -> Text {
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, measure: Option<Measure>| {
-        all.extend(measure.map(|measure| figure(key, name, measure.into())));
+        all.extend(measure.map(|measure| Figure::plain(key, name, measure.into())));
     };
     let [low, high] = answer.range;
     let spells = !input.spells.is_empty();

@@ -15,7 +15,7 @@ use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let headline = figure("flow-after", &s::FLOW_AFTER, near(&CFM, answer.after).into());
+    let headline = Figure::plain("flow-after", &s::FLOW_AFTER, near(&CFM, answer.after).into());
     let is_changed = answer.piece.is_some() || answer.run != answer.now;
     let next = match (is_changed, answer.held) {
         (false, _) => &s::NEXT_NONE,
@@ -36,14 +36,10 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 fn figures(answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, unit, value: f64| {
-        all.push(figure(key, name, near(unit, value).into()));
+        all.push(Figure::plain(key, name, near(unit, value).into()));
     };
     let Answer { now, run, flow, loss, after, .. } = answer;
     add("flow-now", &s::FLOW_NOW, &CFM, *flow);
@@ -70,8 +66,8 @@ fn figures(answer: &Answer) -> Vec<Figure> {
         add("slack-costs", &s::SLACK_COST, &CFM, tight - after);
     }
     if let Some(Size::Inches(size)) = answer.size {
-        all.push(figure("size-back", &s::SIZE_BACK, inches(size).into()));
-        all.push(figure("trade-size", &s::TRADE_SIZE, whole(size).into()));
+        all.push(Figure::plain("size-back", &s::SIZE_BACK, inches(size).into()));
+        all.push(Figure::plain("trade-size", &s::TRADE_SIZE, whole(size).into()));
     }
     all
 }

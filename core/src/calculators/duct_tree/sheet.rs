@@ -3,7 +3,6 @@
 use super::drawing::drawing;
 use super::shown as s;
 use super::{Answer, Held, Input, Placed};
-use crate::measure::Rounding;
 use crate::measure::unit::{BILLIONTH, CFM, FACTOR, FPM, IN_WC};
 use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::BLOCKED;
@@ -12,7 +11,7 @@ use crate::rules::air::velocity;
 use crate::rules::air::working::{loss, near};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Step};
-use crate::words::{Amount, Arg, Phrase, Text};
+use crate::words::{Arg, Phrase, Text};
 
 /// The keys of the branches' flows.
 const KEYS: [&str; 8] =
@@ -26,7 +25,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let least = near(&CFM, answer.flows.ends[worst]);
     let name = branch(input, answer, worst);
     Sheet {
-        headline: figure("least-flow", say!(s::FLOW, name.clone()), least.into()),
+        headline: Figure::new("least-flow", say!(s::FLOW, name.clone()), least.into()),
         lead: None,
         next: Some(next(input, answer, name)),
         figures: figures(input, answer),
@@ -72,10 +71,6 @@ pub(super) fn own(answer: &Answer, at: usize) -> &Placed {
     &answer.ducts[last]
 }
 
-fn figure(key: &'static str, name: Text, amount: Amount) -> Figure {
-    Figure { key, name, amount, rounding: Rounding::Nearest }
-}
-
 fn next(input: &Input, answer: &Answer, name: Text) -> Text {
     let worst = answer.worst;
     match (&answer.all_open, input.held) {
@@ -96,7 +91,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let total = |flows: &super::Flows| flows.ends.iter().sum::<f64>();
     let mut add =
-        |key, name: Text, unit, value| all.push(figure(key, name, near(unit, value).into()));
+        |key, name: Text, unit, value| all.push(Figure::new(key, name, near(unit, value).into()));
     add("pressure", (&s::PRESSURE).into(), &IN_WC, answer.flows.pressure);
     add("total", (&s::TOTAL).into(), &CFM, total(&answer.flows));
     for (at, flow) in answer.flows.ends.iter().enumerate() {

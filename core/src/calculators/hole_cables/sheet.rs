@@ -2,7 +2,6 @@
 
 use super::words as w;
 use super::{Answer, Load, here, taken};
-use crate::measure::Rounding;
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
 use crate::rules::electrical::ampacity::{AMPACITY, NEXT_BREAKER, next_breaker};
 use crate::rules::electrical::bundling::{ADJUSTMENT, SEALED, WARMTH};
@@ -33,16 +32,16 @@ pub(super) fn sheet(answer: &Answer) -> Sheet {
         apart.then(|| say!(w::NEXT_APART))
     };
     let mut figures = vec![
-        figure("smallest", &w::SMALLEST, answer.smallest.into()),
-        figure("cables", &w::AREA_CABLES, answer.cables.into()),
-        figure("hole", &w::AREA_HOLE, answer.hole.into()),
-        figure("carrying", &w::CARRYING, Amount::Count(answer.carrying)),
+        Figure::plain("smallest", &w::SMALLEST, answer.smallest.into()),
+        Figure::plain("cables", &w::AREA_CABLES, answer.cables.into()),
+        Figure::plain("hole", &w::AREA_HOLE, answer.hole.into()),
+        Figure::plain("carrying", &w::CARRYING, Amount::Count(answer.carrying)),
     ];
     if let Some(together) = answer.together {
-        figures.push(figure("together", &w::TOGETHER, together.into()));
+        figures.push(Figure::plain("together", &w::TOGETHER, together.into()));
     }
     Sheet {
-        headline: figure("taken", &w::TAKEN, answer.taken.into()),
+        headline: Figure::plain("taken", &w::TAKEN, answer.taken.into()),
         lead: Some(0),
         next: next.filter(|_| known),
         figures,
@@ -55,10 +54,6 @@ pub(super) fn sheet(answer: &Answer) -> Sheet {
         drawing: None,
         checks,
     }
-}
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
 fn fits(answer: &Answer) -> Vec<Check> {

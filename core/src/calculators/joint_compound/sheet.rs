@@ -3,7 +3,7 @@
 use super::amounts::tape_by_area;
 use super::words as w;
 use super::{Answer, By, Input};
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::rules::finish::compound::{Feather, Package, RULE, TAPERED};
 use crate::rules::finish::levels::{LEVELS, Level};
 use crate::say;
@@ -11,14 +11,10 @@ use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet, Source};
 use crate::wire::Node;
 use crate::words::{Amount, Arg, Phrase, Text};
 
-fn figure(key: &'static str, name: Text, amount: Amount) -> Figure {
-    Figure { key, name, amount, rounding: Rounding::Nearest }
-}
-
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let flat = input.level.flat();
     Sheet {
-        headline: figure("wet", (&w::WET).into(), answer.wet.into()),
+        headline: Figure::new("wet", (&w::WET).into(), answer.wet.into()),
         lead: None,
         next: (flat > 0).then(|| say!(w::NEXT, input.level.key(), Amount::Count(flat))),
         figures: figures(input, answer),
@@ -34,7 +30,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name: Text, amount: Option<Amount>| {
-        all.extend(amount.map(|amount| figure(key, name, amount)));
+        all.extend(amount.map(|amount| Figure::new(key, name, amount)));
     };
     let [low, high] = answer.range;
     add("low", (&w::LOW).into(), Some(low.into()));

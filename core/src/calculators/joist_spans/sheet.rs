@@ -2,24 +2,23 @@
 
 use super::words as w;
 use super::{Answer, Input};
-use crate::measure::Rounding;
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::framing::ceiling_joists::{SCOPE, row};
 use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::words::Text;
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
-    let there = figure("span", &w::THERE, input.span.into());
+    let there = Figure::plain("span", &w::THERE, input.span.into());
     let headline = match answer.table {
         Some(table) => {
             figures.push(there);
-            figure("table", &w::TABLE, table.into())
+            Figure::plain("table", &w::TABLE, table.into())
         }
         None => there,
     };
     if let Some(dead) = answer.dead {
-        figures.push(figure("dead", &w::DEAD, dead.into()));
+        figures.push(Figure::plain("dead", &w::DEAD, dead.into()));
     }
     Sheet {
         headline,
@@ -35,10 +34,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             .into(),
         drawing: None,
     }
-}
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {

@@ -3,7 +3,6 @@
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
-use crate::measure::Rounding;
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::framing::bearing::LEAST_BEARING;
 use crate::rules::framing::design_loads::RUN_THROUGH;
@@ -22,7 +21,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions.push(Caution { text: LEAST_BEARING.says.into(), source });
     }
     Sheet {
-        headline: figure("line", &w::LINE, answer.line.into()),
+        headline: Figure::plain("line", &w::LINE, answer.line.into()),
         lead: None,
         next: Some((&w::FIRST).into()),
         figures: figures(answer),
@@ -35,15 +34,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 fn figures(answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, amount: Option<Amount>| {
         if let Some(amount) = amount {
-            all.push(figure(key, name, amount));
+            all.push(Figure::plain(key, name, amount));
         }
     };
     let [dead, live, roof] = answer.lines;

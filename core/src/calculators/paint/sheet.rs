@@ -2,22 +2,17 @@
 
 use super::words as w;
 use super::{Answer, FINISH_NAMES, Input, PRIMER_NAMES, Product};
-use crate::measure::Rounding;
 use crate::rules::finish::paint::LABELS;
 use crate::rules::old_finish::OLD_FINISH;
 use crate::say;
 use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
-use crate::words::{Amount, Phrase};
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
+use crate::words::Amount;
 
 pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
     let mut materials = Vec::new();
     let mut ranges = Vec::new();
-    let mut headline = figure("net", &w::NET, answer.net.into());
+    let mut headline = Figure::plain("net", &w::NET, answer.net.into());
     // Paint is the headline, or primer where there is no paint.
     for (names, name, product) in
         [(PRIMER_NAMES, &w::M_PRIMER, answer.primer), (FINISH_NAMES, &w::M_PAINT, answer.finish)]
@@ -27,11 +22,11 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
             [spread.into(), wet.into(), gallons.into(), cans.into(), quarts.into()];
         for ((key, name), amount) in names.into_iter().zip(values) {
             if amount.raw() > 0 {
-                figures.push(figure(key, name, amount));
+                figures.push(Figure::plain(key, name, amount));
             }
         }
         let (key, gallons_name) = names[2];
-        headline = figure(key, gallons_name, gallons.into());
+        headline = Figure::plain(key, gallons_name, gallons.into());
         if let Some([far, near]) = usual {
             let value = say!(w::RANGE, far, near);
             ranges.push(PartRow { name: name.into(), value, puts: Vec::new() });
@@ -39,7 +34,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
         materials.push(Material { key: key.to_owned(), name: name.into(), amount: gallons.into() });
     }
     figures.retain(|figure| figure.key != headline.key);
-    figures.push(figure("net", &w::NET, answer.net.into()));
+    figures.push(Figure::plain("net", &w::NET, answer.net.into()));
     let mut cautions = Vec::new();
     for (text, source) in [
         (&w::LEAD, Some(&OLD_FINISH)),

@@ -5,7 +5,7 @@ use super::words as w;
 use super::{Answer, Input};
 use crate::calculators::register_throw::to_inch;
 use crate::measure::unit::{BTUH, CFM, PER_HOUR};
-use crate::measure::{Length, Measure, Rounding, Volume};
+use crate::measure::{Length, Measure, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
 use crate::rules::air::room_heat::{CARRIES, LOSS, SENSIBLE};
 use crate::say;
@@ -43,7 +43,7 @@ pub(super) fn extra(input: &Input, heat: Measure) -> Expr {
 }
 
 fn figure(key: &'static str, name: &'static Phrase, amount: impl Into<Amount>) -> Figure {
-    Figure { key, name: name.into(), amount: amount.into(), rounding: Rounding::Nearest }
+    Figure::plain(key, name, amount.into())
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {

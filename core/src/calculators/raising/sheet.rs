@@ -5,7 +5,7 @@ use super::shown as s;
 use super::walls::ceiling;
 use super::working::working;
 use super::{Answer, Carries, Input, Made, Room, Vault, Walls, is_stopped};
-use crate::measure::{Area, Length, Rounding};
+use crate::measure::{Area, Length};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::electrical::fan_boxes::FAN_BOXES;
 use crate::rules::framing::board_sheets::WIDTHS;
@@ -28,12 +28,12 @@ use crate::words::{Amount, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let stopped = is_stopped(input);
     let headline = match &answer.made {
-        _ if stopped => figure("height-change", &s::HIGHER, answer.higher.into()),
+        _ if stopped => Figure::plain("height-change", &s::HIGHER, answer.higher.into()),
         Made::Flat(Walls { cripple: Some(cripple), .. }) => {
-            figure("cripple", &s::CRIPPLE, (*cripple).into())
+            Figure::plain("cripple", &s::CRIPPLE, (*cripple).into())
         }
-        Made::Flat(walls) => figure("stud", &s::STUD, walls.stud.into()),
-        _ => figure("ceiling-board", &s::BOARD, answer.board.into()),
+        Made::Flat(walls) => Figure::plain("stud", &s::STUD, walls.stud.into()),
+        _ => Figure::plain("ceiling-board", &s::BOARD, answer.board.into()),
     };
     let next = match input.overhead {
         Overhead::Trusses => Some((&s::STOP_TRUSSES).into()),
@@ -54,16 +54,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 /// The figures as they come together: one way in, so that the page carries it once.
 struct Figures(Vec<Figure>);
 
 impl Figures {
     fn add(&mut self, key: &'static str, name: &'static Phrase, amount: Amount) {
-        self.0.push(figure(key, name, amount));
+        self.0.push(Figure::plain(key, name, amount));
     }
 
     fn length(&mut self, key: &'static str, name: &'static Phrase, length: Length) {

@@ -4,7 +4,7 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, Place, Worked, down_to_inch, name, share};
 use crate::calculators::register_throw::to_inch;
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS};
 use crate::rules::air::jets::{LAST, THROW, throw};
 use crate::rules::air::noise::sound;
@@ -19,12 +19,7 @@ const THROW_KEYS: [&str; 4] = ["throw-1", "throw-2", "throw-3", "throw-4"];
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let (at, first) = answer.first();
-    let figure = |key, name, length: Length| Figure {
-        key,
-        name,
-        amount: Amount::Length(length),
-        rounding: Rounding::Nearest,
-    };
+    let figure = |key, name, length: Length| Figure::new(key, name, length.into());
     let mut figures = Vec::new();
     let mut parts = vec![order(input, answer)];
     for (at, spot) in answer.spots.iter().enumerate() {

@@ -5,7 +5,7 @@ use super::fit::share;
 use super::words as w;
 use super::{Along, Answer, Input, Know, Temperature, air, to_inch};
 use crate::measure::unit::PERCENT;
-use crate::measure::{Length, Measure, Rounding};
+use crate::measure::{Length, Measure};
 use crate::rules::air::clearances::ALARM;
 use crate::rules::air::comfort_index::COMMON;
 use crate::rules::air::flow_guess::{DUCTS, GUESSES};
@@ -47,7 +47,7 @@ fn caution(text: &'static Phrase, source: Option<&'static Source>) -> Caution {
 }
 
 fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
-    Figure { key, name, amount: amount.into(), rounding: Rounding::Nearest }
+    Figure::new(key, name, amount.into())
 }
 
 /// How much of the way it is, what the range of its air makes of it, and what would tell more.

@@ -2,7 +2,7 @@
 
 use super::words as w;
 use super::{Answer, INCH, Input, Known, Leg, Place, SIXTEENTH};
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::cable_securing::SPACING;
 use crate::rules::electrical::free_conductor::{FREE_CONDUCTOR, FROM_SHEATH, PAST_OPENING};
@@ -17,7 +17,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         _ => say!(w::NEXT, splice.short, splice.piece),
     });
     Sheet {
-        headline: figure("have", &w::HAVE, answer.have.into()),
+        headline: Figure::plain("have", &w::HAVE, answer.have.into()),
         lead: Some(0),
         next,
         figures: figures(input, answer),
@@ -30,13 +30,9 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
-    let mut add = |key, name, amount| all.push(figure(key, name, amount));
+    let mut add = |key, name, amount| all.push(Figure::plain(key, name, amount));
     add("need", &w::NEED, answer.need.into());
     add("run", &w::RUN, answer.run.into());
     add("allowance", &w::OVERAGE, answer.allowance.into());

@@ -26,8 +26,10 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         (Flame::No, None) => None,
     };
     let headline = match answer.pressure {
-        Some(pressure) => figure("room-pressure", &s::PRESSURE, near(&PASCAL, pressure).into()),
-        None => figure("needed-area", &s::NEEDED, near(&NET_IN2, answer.needed).into()),
+        Some(pressure) => {
+            Figure::plain("room-pressure", &s::PRESSURE, near(&PASCAL, pressure).into())
+        }
+        None => Figure::plain("needed-area", &s::NEEDED, near(&NET_IN2, answer.needed).into()),
     };
     Sheet {
         headline,
@@ -70,13 +72,10 @@ fn adds(input: &Input, answer: &Answer) -> Option<Adds> {
     })
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
     let mut all = Vec::new();
-    let mut show = |key, name, unit, value| all.push(figure(key, name, near(unit, value).into()));
+    let mut show =
+        |key, name, unit, value| all.push(Figure::plain(key, name, near(unit, value).into()));
     if let Some(pressure) = answer.pressure {
         show("pressure-wc", &s::PRESSURE_WC, &IN_WC, pressure / PASCALS);
         show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
@@ -93,8 +92,8 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
         show("return-face", &s::RETURN_FACE, &NET_IN2, grille.face);
     }
     if let Some(add) = add {
-        all.push(figure("face", &s::FACE, add.face.into()));
-        all.push(figure("jump-duct", &s::JUMP, add.jump.into()));
+        all.push(Figure::plain("face", &s::FACE, add.face.into()));
+        all.push(Figure::plain("jump-duct", &s::JUMP, add.jump.into()));
     }
     all
 }

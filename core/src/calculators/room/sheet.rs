@@ -4,7 +4,7 @@ use super::drawing::drawing;
 use super::shown as s;
 use super::working::working;
 use super::{Answer, Input, Tall};
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::plan::Corner;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::residential::ceiling_height::{ANY_ROOM, LIVED_IN};
@@ -20,7 +20,7 @@ pub(super) const WALL_KEYS: [&str; super::choices::MOST_WALLS] = [
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
-        headline: figure("floor-area", (&s::FLOOR).into(), answer.floor.into()),
+        headline: Figure::new("floor-area", (&s::FLOOR).into(), answer.floor.into()),
         lead: None,
         next: answer.doubts.first().cloned(),
         figures: figures(input, answer),
@@ -40,7 +40,7 @@ struct Figures(Vec<Figure>);
 
 impl Figures {
     fn add(&mut self, key: &'static str, name: &'static Phrase, amount: Amount) {
-        self.0.push(figure(key, name.into(), amount));
+        self.0.push(Figure::new(key, name.into(), amount));
     }
 
     fn length(&mut self, key: &'static str, name: &'static Phrase, length: Length) {
@@ -55,10 +55,6 @@ impl Figures {
     }
 }
 
-fn figure(key: &'static str, name: Text, amount: Amount) -> Figure {
-    Figure { key, name, amount, rounding: Rounding::Nearest }
-}
-
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let Answer { plan, now, .. } = answer;
     let mut all = Figures(Vec::new());
@@ -66,7 +62,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     for ((at, side), key) in plan.sides().iter().enumerate().zip(WALL_KEYS) {
         let phrase = if side.worked_out { &s::WALL_WORKED_OUT } else { &s::WALL };
         let name = Text { phrase, args: vec![(at as i64 + 1).into()] };
-        all.0.push(figure(key, name, side.length.into()));
+        all.0.push(Figure::new(key, name, side.length.into()));
     }
     let (low, high) = plan.bounds();
     all.add("ceiling-area", &s::CEILING, Amount::Area(answer.floor));

@@ -2,8 +2,8 @@
 
 use super::words as w;
 use super::{Answer, By, Input};
+use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
-use crate::measure::{Measure, Rounding};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
@@ -33,10 +33,6 @@ pub(super) fn given(heat: Measure, house: Measure, system: Measure) -> Expr {
     Expr::measure(system).times(share).told_in(&CFM)
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
     for (key, name, measure) in [
@@ -47,13 +43,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         ("given", &w::GIVEN, answer.given),
     ] {
         if let Some(measure) = measure {
-            figures.push(figure(key, name, measure.into()));
+            figures.push(Figure::plain(key, name, measure.into()));
         }
     }
-    figures.push(figure("volume", &w::VOLUME, Amount::Room(answer.volume)));
+    figures.push(Figure::plain("volume", &w::VOLUME, Amount::Room(answer.volume)));
     let next = if input.by == By::Rough { &w::NEXT_ROUGH } else { &w::NEXT };
     Sheet {
-        headline: figure("air", &w::AIR, answer.air.into()),
+        headline: Figure::plain("air", &w::AIR, answer.air.into()),
         lead: None,
         next: Some(next.into()),
         figures,

@@ -2,19 +2,14 @@
 
 use super::words as w;
 use super::{Answer, Input, drawing};
-use crate::measure::Rounding;
 use crate::rules::finish::labor::LABOR;
 use crate::say;
 use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
-use crate::words::{Amount, Phrase};
-
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
+use crate::words::Amount;
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
-    let mut add = |key, name, amount: Amount| figures.push(figure(key, name, amount));
+    let mut add = |key, name, amount: Amount| figures.push(Figure::plain(key, name, amount));
     if let Some([low, high]) = answer.range {
         add("low", &w::LOW, low.into());
         add("high", &w::HIGH, high.into());
@@ -40,7 +35,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
     cautions.push(Caution { text: LABOR.says.into(), source: Some(&LABOR) });
     Sheet {
-        headline: figure("gallons", &w::GALLONS, answer.gallons.into()),
+        headline: Figure::plain("gallons", &w::GALLONS, answer.gallons.into()),
         lead: None,
         next: Some((&w::NEXT).into()),
         figures,

@@ -3,7 +3,7 @@
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, Roof, flat_name};
-use crate::measure::{Length, Rounding};
+use crate::measure::Length;
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
 use crate::rules::framing::engineer::MOVED;
 use crate::rules::framing::gable_ties::{
@@ -16,8 +16,8 @@ use crate::words::{Amount, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let trusses = input.roof == Roof::Trusses;
     let headline = match answer.flat {
-        Some(flat) => figure("flat-width", flat_name(input), flat.into()),
-        None => figure("rise", &w::RISE, answer.rise.into()),
+        Some(flat) => Figure::plain("flat-width", flat_name(input), flat.into()),
+        None => Figure::plain("rise", &w::RISE, answer.rise.into()),
     };
     Sheet {
         headline,
@@ -35,15 +35,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Nearest }
-}
-
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut all = Vec::new();
     let mut add = |key, name, amount: Option<Amount>| {
         if let Some(amount) = amount {
-            all.push(figure(key, name, amount));
+            all.push(Figure::plain(key, name, amount));
         }
     };
     if answer.flat.is_some() {
