@@ -1,6 +1,6 @@
 //! Jobs and their marks: made, filled, moved, taken away and brought back.
 
-use crate::harness::{Device, Journey, Server, journey, saying};
+use crate::harness::{Device, Journey, Page, Server, journey, saying};
 
 #[tokio::test]
 async fn the_invented_job_is_marked_and_gone_in_one_tap() {
@@ -158,17 +158,22 @@ async fn what_is_written_about_a_number_is_not_taken_from_under_the_thumb() {
     .await;
 }
 
+/// An invented job with one number in it, which is open.
+async fn a_job_with_a_switch(page: &Page) {
+    page.goto("#/jobs").await;
+    page.enter("#job-name", "12 Alder St").await;
+    page.tap(saying("Make this job")).await;
+    page.goto("#/box-fill").await;
+    page.tap(saying("Save to job")).await;
+    page.enter("#mark-title", "Kitchen switch").await;
+    page.tap(saying("Done")).await;
+}
+
 /// From a job's page another number begins, whatever was typed over a saved one before.
 #[tokio::test]
 async fn another_number_for_a_job_stands_for_none_that_is_saved() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        page.goto("#/jobs").await;
-        page.enter("#job-name", "12 Alder St").await;
-        page.tap(saying("Make this job")).await;
-        page.goto("#/box-fill").await;
-        page.tap(saying("Save to job")).await;
-        page.enter("#mark-title", "Kitchen switch").await;
-        page.tap(saying("Done")).await;
+        a_job_with_a_switch(page).await;
         // Typed over and not saved, it says so under its name.
         page.tap(saying("Add 14-3")).await;
         page.reads(".head .place", "Kitchen switch Not saved. 12 Alder St").await;
@@ -194,13 +199,7 @@ async fn another_number_for_a_job_stands_for_none_that_is_saved() {
 #[tokio::test]
 async fn a_new_number_goes_to_the_job_of_the_one_that_is_open() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        page.goto("#/jobs").await;
-        page.enter("#job-name", "12 Alder St").await;
-        page.tap(saying("Make this job")).await;
-        page.goto("#/box-fill").await;
-        page.tap(saying("Save to job")).await;
-        page.enter("#mark-title", "Kitchen switch").await;
-        page.tap(saying("Done")).await;
+        a_job_with_a_switch(page).await;
         page.choose(".switch", "Loose notes").await;
         page.goto("#/jobs").await;
         page.tap(saying("12 Alder St")).await;
