@@ -71,9 +71,10 @@ fn prints(worked: &Worked, units: Units) -> Prints {
     }
     for check in &sheet.checks {
         prints.shown(check.value, check.value_rounding(), units);
-        // A limit is shown to its own side: like other figures only where that is exact.
+        // A length's limit that is passed is shown to its own side: only where that is exact does
+        // it read like other figures.
         let limit = check.limit.show(units, check.limit_rounding());
-        if !limit.rounded {
+        if check.limit_rounding() == Rounding::Nearest || !limit.rounded {
             prints.add(check.limit, limit.figure);
         }
         prints.shown(check.margin(), check.margin_rounding(), units);
