@@ -76,8 +76,11 @@ pub struct Search {
 }
 
 impl Search {
-    /// None where a run can't be broken by the rules.
+    /// None where there is no run, or one can't be broken by the rules.
     pub fn new(rows: &Rows) -> Option<Self> {
+        if rows.runs.is_empty() {
+            return None;
+        }
         let (mut lengths, mut ways) = (Vec::new(), Vec::new());
         let mut ends: Vec<(i64, i64)> = Vec::new();
         let mut spots = Vec::new();

@@ -222,6 +222,7 @@ proptest! {
             }
             boards += usize::from(left < stock);
         }
+        prop_assume!(!runs.is_empty());
         let rows = Rows { runs, stops: Vec::new(), stock, least: 20 };
         let mut search = Search::new(&rows).unwrap();
         while !search.step(u32::MAX) {}
