@@ -161,6 +161,29 @@ fn every_sample_is_answered_under_every_edition() {
     }
 }
 
+/// What may hurt is told before there is an answer. What a sample's sheet says first is among it,
+/// or the sheet adds to it by its answer: then the second is.
+#[test]
+fn what_can_hurt_is_told_while_a_needed_field_waits() {
+    for entry in catalog::ALL {
+        let waiting = (entry.cautions)();
+        assert!(!waiting.is_empty(), "{}: nothing told", entry.id);
+        for (at, one) in waiting.iter().enumerate() {
+            let says = Voice::default().say(&one.text);
+            assert!(!says.is_empty() && !says.contains('{'), "{}: {says}", entry.id);
+            assert!(!waiting[at + 1..].contains(one), "{}: {says}, twice", entry.id);
+        }
+        let worked = entry.work(&entry.sample(), Units::Customary, Basis::default()).unwrap();
+        let told = worked.sheet.cautions.iter().take(2).any(|one| waiting.contains(one));
+        assert!(told, "{}: waits with other words than it answers with", entry.id);
+    }
+    for id in ["return-path", "register-spots"] {
+        let first = &(catalog::find(id).unwrap().cautions)()[0];
+        let says = Voice::default().say(&first.text);
+        assert!(says.contains("Carbon monoxide kills"), "{id}: {says}");
+    }
+}
+
 #[test]
 fn any_fitting_input_is_answered_or_refused_at_a_field() {
     for entry in catalog::ALL {

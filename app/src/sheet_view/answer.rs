@@ -27,14 +27,16 @@ pub(crate) fn answer(question: Question) -> Piece {
         Origin::Own => None,
     };
     let tag = live(move || tag().map(|tag| el("span").class("sample").say(tag)));
-    // What can hurt somebody stays said while a field is half typed.
+    // What can hurt somebody stays said while a field is half typed, or empty from the start.
     let caution = Memo::new(move |before: Option<&String>| {
         let voice = question.voice();
         question
             .worked
             .with(|worked| match worked {
                 Ok(worked) => worked.sheet.cautions.first().map(|it| voice.say(&it.text)),
-                Err(_) => before.cloned(),
+                Err(_) => before
+                    .cloned()
+                    .or_else(|| (question.entry.cautions)().first().map(|it| voice.say(&it.text))),
             })
             .unwrap_or_default()
     });

@@ -145,6 +145,14 @@ pub struct Caution {
     pub source: Option<&'static Source>,
 }
 
+impl Caution {
+    /// Words with their source, or none. Not inlined: the page carries it once.
+    #[inline(never)]
+    pub fn all(told: &[(&'static Phrase, Option<&'static Source>)]) -> Vec<Self> {
+        told.iter().map(|(text, source)| Self { text: (*text).into(), source: *source }).collect()
+    }
+}
+
 /// What a calculator shows.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Sheet {

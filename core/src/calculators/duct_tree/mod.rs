@@ -11,10 +11,11 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::Measure;
+use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::{Cost, blocked};
 use crate::rules::air::run::Duct;
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 pub use input::{From, Held, Input, Piece, What};
 pub use network::Flows;
@@ -74,6 +75,16 @@ impl Calculator for DuctTree {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::DOWN, None),
+            (&shown::OLD, None),
+            (&shown::DAMPER, None),
+            (&shown::LICENSED, None),
+            (NAMEPLATE.says, Some(&NAMEPLATE)),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

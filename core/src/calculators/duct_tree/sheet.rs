@@ -1,16 +1,16 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::{Answer, Held, Input, Placed};
 use crate::measure::unit::{BILLIONTH, CFM, FACTOR, FPM, IN_WC};
-use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::BLOCKED;
 use crate::rules::air::friction::{FRICTION, Regime};
 use crate::rules::air::velocity;
 use crate::rules::air::working::{loss, near};
 use crate::say;
-use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Step};
+use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Step};
 use crate::words::{Arg, Phrase, Text};
 
 /// The keys of the branches' flows.
@@ -33,15 +33,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: [
-            (&s::DOWN, None),
-            (&s::OLD, None),
-            (&s::DAMPER, None),
-            (&s::LICENSED, None),
-            (NAMEPLATE.says, Some(&NAMEPLATE)),
-        ]
-        .map(|(phrase, source)| Caution { text: phrase.into(), source })
-        .into(),
+        cautions: super::DuctTree::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }

@@ -16,7 +16,7 @@ use crate::rules::air::register_sizes::Size;
 use crate::rules::air::room_heat::Wall;
 use crate::rules::compare::is_at_most;
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -133,6 +133,10 @@ impl Calculator for RaisedRegister {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::ESTIMATE, None), (&w::TIES, None), (&w::OLD, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

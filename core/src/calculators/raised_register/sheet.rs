@@ -1,5 +1,6 @@
 //! The answer as it is shown, and its working.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
@@ -9,7 +10,7 @@ use crate::measure::{Length, Measure, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
 use crate::rules::air::room_heat::{CARRIES, LOSS, SENSIBLE};
 use crate::say;
-use crate::sheet::{Caution, Expr, Figure, Part, PartRow, Sheet, Source, Step};
+use crate::sheet::{Expr, Figure, Part, PartRow, Sheet, Source, Step};
 use crate::words::{Amount, Phrase};
 
 /// How far the ceiling goes up.
@@ -78,9 +79,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: vec![both(input, answer, [now, to_be])],
         materials: Vec::new(),
-        cautions: [&w::ESTIMATE, &w::TIES, &w::OLD]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::RaisedRegister::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }

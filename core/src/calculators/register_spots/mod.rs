@@ -13,7 +13,7 @@ use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::air::jets::measured;
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 pub use input::{Aim, At, Input, Place, Spot};
 use place::Room;
@@ -133,6 +133,10 @@ impl Calculator for RegisterSpots {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -11,7 +11,7 @@ use crate::rules::air::noise::sound;
 use crate::rules::air::placing::{FLAME, FLUE, FROM_FLAME};
 use crate::rules::compare::{ask, at_least, is_at_least};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
+use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 const KEYS: [&str; 4] = ["place-1", "place-2", "place-3", "place-4"];
@@ -36,7 +36,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts,
         materials: Vec::new(),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: Some(drawing(input, answer)),
     }
 }
@@ -51,24 +51,20 @@ fn next(input: &Input, answer: &Answer) -> Text {
     }
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
-    let of = |text: &'static Phrase, source: Option<&'static Source>| Caution {
-        text: text.into(),
-        source,
-    };
-    let mut all = Vec::new();
-    if input.flue.there {
-        all.push(of(&FLUE, Some(&FLAME)));
-    }
-    all.extend([
-        of(&w::ESTIMATE, None),
-        of(ALARM.says, Some(&ALARM)),
-        of(FLAME.says, Some(&FLAME)),
-        of(GLASS.says, Some(&GLASS)),
-        of(&w::OLD_HOLE, None),
-        of(&w::SHUT_DOWN, None),
-        of(&w::OLD, None),
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
+    let mut all = Caution::all(&[
+        (&FLUE, Some(&FLAME)),
+        (&w::ESTIMATE, None),
+        (ALARM.says, Some(&ALARM)),
+        (FLAME.says, Some(&FLAME)),
+        (GLASS.says, Some(&GLASS)),
+        (&w::OLD_HOLE, None),
+        (&w::SHUT_DOWN, None),
+        (&w::OLD, None),
     ]);
+    if input.is_some_and(|it| !it.flue.there) {
+        all.remove(0);
+    }
     all
 }
 

@@ -14,11 +14,12 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
+use crate::rules::air::clearances::ALARM;
 use crate::rules::air::jets::{
     BAND, Blows, ENDS, Jet, OCCUPIED, Surface, measured, thrown, velocity,
 };
 use crate::say;
-use crate::sheet::{Check, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
 pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;
@@ -105,6 +106,15 @@ impl Calculator for RegisterThrow {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::ESTIMATE, None),
+            (ALARM.says, Some(&ALARM)),
+            (&w::SHUT_DOWN, None),
+            (&w::OLD, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -14,7 +14,7 @@ use crate::rules::air::grilles::{FILTER, RETURN, RETURN_NET};
 use crate::rules::air::run::inches;
 use crate::rules::compare::Limit;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Faults, Sheet};
+use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 pub use input::{Central, Cut, Flame, Input, Way, WayKind};
 use words as w;
@@ -90,6 +90,10 @@ impl Calculator for ReturnPath {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -40,7 +40,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer, add.as_ref()),
         materials: Vec::new(),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: None,
     }
 }
@@ -245,12 +245,12 @@ fn parts(input: &Input, answer: &Answer, add: Option<&Adds>) -> Vec<Part> {
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
     let mut add = |phrase: &'static Phrase, source: Option<&'static Source>| {
         all.push(Caution { text: phrase.into(), source });
     };
-    if input.flame != Flame::No {
+    if input.is_none_or(|it| it.flame != Flame::No) {
         add(&FLUE, Some(FROM_FLAME.source));
     }
     add(&s::CARPET, None);

@@ -14,7 +14,7 @@ use crate::measure::{Area, Length, Measure, Unit, Volume};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{Glass, Wall, thinned};
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::Phrase;
 use crate::{choice, form};
 use words as w;
@@ -139,6 +139,10 @@ impl Calculator for RoomAir {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::NO_SIZING, None), (&w::STARVE, None), (&w::FLUE, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

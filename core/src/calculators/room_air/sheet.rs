@@ -1,5 +1,6 @@
 //! The answer as it is shown, and its working.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, By, Input};
 use crate::measure::Measure;
@@ -7,7 +8,7 @@ use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::sheet::{Caution, Check, Expr, Figure, Sheet, Source, Step, Verdict};
+use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase};
 
 /// What 1 cfm carries in air so dense.
@@ -57,9 +58,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: Vec::new(),
         materials: Vec::new(),
-        cautions: [&w::NO_SIZING, &w::STARVE, &w::FLUE]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::RoomAir::cautions(None),
         drawing: None,
     }
 }
