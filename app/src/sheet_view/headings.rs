@@ -10,7 +10,7 @@ use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Caution, Source};
-use ledgerboard_core::words::{Arg, Phrase, Text, Voice};
+use ledgerboard_core::words::{Phrase, Voice};
 
 /// Checks, the calculator's own, working, materials, cautions, sources.
 pub(crate) fn headings(question: Question) -> Piece {
@@ -63,11 +63,11 @@ pub(super) fn row(name: &str, value: &str) -> El {
 }
 
 fn figures(worked: &Worked, voice: Voice) -> El {
-    let rows = worked.sheet.figures.iter().map(|figure| {
-        let amount = Arg::Amount(figure.amount, figure.rounding);
-        let amount = Text { phrase: &w::FIGURE, args: vec![amount] };
-        row(&voice.say(&figure.name), &voice.say(&amount))
-    });
+    let rows = worked
+        .sheet
+        .figures
+        .iter()
+        .map(|figure| row(&voice.say(&figure.name), &voice.say(&figure.value())));
     el("ul").class("rows").with_all(rows)
 }
 

@@ -41,7 +41,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 }
 
 fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Up }
+    Figure { rounding: Rounding::Up, ..Figure::plain(key, name, amount) }
 }
 
 fn samples_name(input: &Input) -> &'static Phrase {

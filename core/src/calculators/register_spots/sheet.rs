@@ -1,17 +1,17 @@
 //! The answer as it is shown: the order with its reasons, a page for each place, and what to ask.
 
 use super::drawing::drawing;
+use super::place::is_speed;
 use super::words as w;
-use super::{Answer, Input, Place, Worked, down_to_inch, name, share};
+use super::{Against, Answer, Input, Place, Worked, down_to_inch, name};
 use crate::calculators::register_throw::to_inch;
-use crate::measure::Length;
-use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS};
+use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS, HEATS, NEAR_GLASS};
 use crate::rules::air::jets::{LAST, THROW, throw};
 use crate::rules::air::noise::sound;
 use crate::rules::air::placing::{FLAME, FLUE, FROM_FLAME};
-use crate::rules::compare::{ask, at_least, is_at_least};
+use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Step, Verdict};
+use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sense, Sheet, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 const KEYS: [&str; 4] = ["place-1", "place-2", "place-3", "place-4"];
@@ -19,20 +19,21 @@ const THROW_KEYS: [&str; 4] = ["throw-1", "throw-2", "throw-3", "throw-4"];
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let (at, first) = answer.first();
-    let figure = |key, name, length: Length| Figure::new(key, name, length.into());
     let mut figures = Vec::new();
     let mut parts = vec![order(input, answer)];
     for (at, spot) in answer.spots.iter().enumerate() {
-        figures.push(figure(THROW_KEYS[at], name(input, at), spot.throw.told()));
+        let name = say!(w::THROW_OF, name(input, at));
+        figures.push(Figure::new(THROW_KEYS[at], name, spot.throw.told().into()));
         parts.push(handed_over(input, at, spot));
     }
     parts.push(questions(input));
+    let headline = Figure::plain("place", &w::FIRST, Amount::Count(at as i64 + 1));
     Sheet {
-        headline: figure("throw-50", say!(w::FIRST, name(input, at)), first.throw.told()),
+        headline: Figure { said: Some(name(input, at)), ..headline },
         lead: None,
         next: Some(next(input, answer)),
         figures,
-        checks: checks(answer, first),
+        checks: checks(input, answer, at, first),
         working: working(input, answer),
         parts,
         materials: Vec::new(),
@@ -41,14 +42,27 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
+/// The places as they were put in, with what speaks against each; a return near a flue before all.
 fn next(input: &Input, answer: &Answer) -> Text {
-    let (at, first) = answer.first();
-    match answer.return_to_flue {
-        Some(to) if !is_at_least(to, FROM_FLAME) => {
-            say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value)
-        }
-        _ => say!(w::BEST, name(input, at), reason(first)),
+    if let Some(to) = answer.return_to_flue.filter(|to| !is_at_least(*to, FROM_FLAME)) {
+        return say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value);
     }
+    let (best, _) = answer.first();
+    let mut all: Option<Text> = None;
+    for (at, spot) in answer.spots.iter().enumerate() {
+        let (throw, way) = (spot.throw.told(), to_inch(spot.way));
+        let said = match input.spots[at].place {
+            Place::Floor => say!(w::UP_OF, throw, way, reason(spot)),
+            _ => say!(w::ACROSS_OF, throw, way, reason(spot)),
+        };
+        let name = name(input, at);
+        let said = if at == best { say!(w::BEST, name, said) } else { say!(w::OTHER, name, said) };
+        all = Some(match all {
+            None => said,
+            Some(before) => say!(w::TWO, before, said),
+        });
+    }
+    say!(w::TWO, all.unwrap_or_else(|| (&w::NO_SPOTS).into()), &w::NO_VERDICT)
 }
 
 pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
@@ -68,7 +82,7 @@ pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     all
 }
 
-fn checks(answer: &Answer, first: &Worked) -> Vec<Check> {
+fn checks(input: &Input, answer: &Answer, at: usize, first: &Worked) -> Vec<Check> {
     let mut all = Vec::new();
     if let Some(to) = first.to_alarm {
         let check = at_least("alarm", (&w::CHECK_ALARM).into(), down_to_inch(to), FROM_ALARM);
@@ -78,8 +92,25 @@ fn checks(answer: &Answer, first: &Worked) -> Vec<Check> {
     if let Some(to) = answer.return_to_flue {
         all.push(at_least("flue", (&w::CHECK_FLUE).into(), down_to_inch(to), FROM_FLAME));
     }
+    if first.against.contains(&Against::Heat) {
+        // Nothing is compared: what is moved off the glass is told as that.
+        let from_glass = input.spots[0].place == Place::Floor
+            && at != 0
+            && answer.spots[0].to_window.is_some_and(|to| is_at_most(to, NEAR_GLASS));
+        let why = if from_glass { &w::HEAT_MOVED } else { &w::HEAT_ABOVE };
+        all.push(ask(at_most("heating", (&w::CHECK_HEAT).into(), 0_i64, HEATS), why));
+    }
     all.extend(first.throw.checks.iter().cloned());
     all
+}
+
+/// Each rule that its throw is judged by, with what that says: they may disagree.
+fn judged(spot: &Worked, rows: &mut Vec<PartRow>) {
+    for check in spot.throw.checks.iter().filter(|check| !is_speed(check)) {
+        let phrase = if check.sense == Sense::AtMost { &w::JUDGED_MOST } else { &w::JUDGED_LEAST };
+        let args = vec![check.value.into(), check.limit.into(), Text::from(check.word()).into()];
+        rows.push(read(check.name.clone(), Text { phrase, args }));
+    }
 }
 
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
@@ -105,8 +136,12 @@ fn read(name: Text, value: Text) -> PartRow {
 }
 
 fn order(input: &Input, answer: &Answer) -> Part {
-    let row = |at: &usize| read(name(input, *at), reason(&answer.spots[*at]));
-    let rows = answer.order.iter().map(row).collect();
+    let mut rows = Vec::new();
+    for (at, spot) in answer.spots.iter().enumerate() {
+        let rank = 1 + answer.order.iter().take_while(|other| **other != at).count();
+        let value = say!(w::RANKED, rank as i64, answer.order.len() as i64, reason(spot));
+        rows.push(read(name(input, at), value));
+    }
     Part { key: "order", title: (&w::ORDER).into(), note: Some((&w::ORDER_NOTE).into()), rows }
 }
 
@@ -141,11 +176,11 @@ fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
         }
     };
     some(&w::ROW_WAY, Some(Amount::Length(to_inch(spot.way))));
-    some(&w::ROW_FIT, share(throw.throw(), spot.way).map(Amount::Measure));
     some(&w::ROW_SWEEP, spot.sweeps.map(Amount::Measure));
     some(&w::ROW_ALARM, spot.to_alarm.map(|to| Amount::Length(to_inch(to))));
     some(&w::ROW_RETURN, spot.to_return.map(|to| Amount::Length(to_inch(to))));
     some(&w::ROW_GLASS, spot.to_window.map(|to| Amount::Length(to_inch(to))));
+    judged(spot, &mut rows);
     if let Some(bend) = throw.bend {
         let [least, most] = bend.by;
         rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));

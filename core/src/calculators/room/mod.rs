@@ -7,6 +7,7 @@ mod choices;
 mod drawing;
 mod input;
 mod outline;
+pub(in crate::calculators) mod rows;
 mod sheet;
 mod shown;
 mod words;
