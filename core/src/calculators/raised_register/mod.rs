@@ -89,6 +89,8 @@ form! {
 pub struct Answer {
     /// As it throws now, and as it will.
     pub throws: [register_throw::Answer; 2],
+    /// Where its cold air will come down on people.
+    pub heads: Option<Text>,
     /// Whether it blows along the ceiling, now and to be.
     pub attached: [bool; 2],
     /// Air in the room, now and to be.
@@ -108,12 +110,15 @@ pub struct Answer {
 impl Answer {
     /// What becomes of its jet.
     fn turns(&self) -> Text {
-        match self.attached {
+        let turns = match self.attached {
             [true, false] => &w::LEAVES_CEILING,
             [true, true] => &w::STAYS_ON,
             _ => &w::WAS_FREE,
+        };
+        match &self.heads {
+            Some(heads) => say!(w::AND, turns, heads.clone()),
+            None => turns.into(),
         }
-        .into()
     }
 }
 
@@ -164,27 +169,28 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let middle = input.now.minus(input.gap).minus(high.part(2));
     let near = |ceiling: Length| is_at_most(ceiling.minus(input.now).plus(input.gap), NEAR);
     let attached = [near(input.now), near(input.to_be)];
-    let throw = |attached: bool| {
-        register_throw::solve(&register_throw::Input {
-            size: input.size,
-            vanes: input.vanes,
-            along: if attached { Along::Attached } else { Along::Free },
-            know: if input.guess { Know::Guess } else { Know::Measured },
-            cfm: input.cfm,
-            way: input.way,
-            temperature: Temperature::Cold,
-            difference: input.cool,
-            height: Some(middle),
-            ..register_throw::Input::sample()
-        })
+    let register = |attached: bool| register_throw::Input {
+        size: input.size,
+        vanes: input.vanes,
+        along: if attached { Along::Attached } else { Along::Free },
+        know: if input.guess { Know::Guess } else { Know::Measured },
+        cfm: input.cfm,
+        way: input.way,
+        temperature: Temperature::Cold,
+        difference: input.cool,
+        height: Some(middle),
+        ..register_throw::Input::sample()
     };
+    let [now, to_be] = attached.map(register);
+    let throws = [register_throw::solve(&now)?, register_throw::solve(&to_be)?];
     let of = |unit, expr| measured(expr).unwrap_or(Measure::whole(unit, 0));
     let volumes = [input.now, input.to_be].map(|height| Volume::over(input.floor, height));
     let cfm = Expr::measure(input.cfm);
     let heats = [sheet::wall_heat(input), sheet::leak_heat(input)].map(|heat| of(&BTUH, heat));
     let heat = heats[0].of_same(heats[0].millionths().saturating_add(heats[1].millionths()));
     Ok(Answer {
-        throws: [throw(attached[0])?, throw(attached[1])?],
+        heads: register_throw::at_heads(&to_be, &throws[1]),
+        throws,
         attached,
         volumes,
         changes: volumes.map(|volume| of(&PER_HOUR, sheet::changes(cfm.clone(), volume))),

@@ -1,12 +1,14 @@
 //! What a register throws: how far, how its air falls or rises, how loud, and how that fits the way
 //! in front of it.
 //!
-//! `input` holds the fields, `air` how much comes out of what, `fit` the checks, `drawing`, `sheet`
+//! `input` holds the fields, `air` how much comes out of what, `fit` the checks, `heads` where it
+//! comes down on people, `drawing`, `sheet`
 //! and `words` how it is shown.
 
 mod air;
 mod drawing;
 mod fit;
+mod heads;
 mod input;
 mod sheet;
 mod words;
@@ -21,6 +23,7 @@ use crate::rules::air::jets::{
 use crate::say;
 use crate::sheet::{Caution, Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
+pub use heads::at_heads;
 pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;
 

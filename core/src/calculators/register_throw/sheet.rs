@@ -4,7 +4,7 @@ use super::Calculator;
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Along, Answer, Input, Know, Temperature, air, to_inch};
+use super::{Along, Answer, Input, Know, Temperature, air, at_heads, to_inch};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
 use crate::rules::air::comfort_index::COMMON;
@@ -46,6 +46,7 @@ fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
 /// How much of the way it is, what the range of its air makes of it, and what would tell more.
 fn next(input: &Input, answer: &Answer) -> Option<Text> {
     let mut all = Vec::new();
+    all.extend(at_heads(input, answer));
     let covers = |way| measured(share(answer.throw(), way));
     if let Some(covers) = input.way.and_then(covers) {
         let [least, most] = COMMON;
