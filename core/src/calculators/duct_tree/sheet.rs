@@ -133,6 +133,9 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         let is_end = answer.ways.iter().any(|way| way.last() == Some(&at));
         let unnamed = if is_end { &s::UNNAMED } else { &s::PLAIN_TRUNK };
         let name = called(input, placed.at, unnamed);
+        if placed.flow <= 0.0 {
+            continue;
+        }
         if placed.open < 1.0 {
             let c = Expr::measure(near(&FACTOR, placed.duct.c));
             step(["open-", &number], say!(s::STEP_BLOCKED, name.clone()), c, Some(&BLOCKED));
@@ -141,8 +144,8 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         step(["loss-", &number], name, loss(&placed.duct, placed.flow), Some(&FRICTION));
     }
     for (at, way) in answer.ways.iter().enumerate() {
-        // A branch straight at the start is its way by itself.
-        if way.len() == 1 {
+        // A branch straight at the start is its way by itself, and one that is shut is none.
+        if way.len() == 1 || own(answer, at).flow <= 0.0 {
             continue;
         }
         let number = (at + 1).to_string();
