@@ -283,6 +283,28 @@ fn a_figure_that_is_taken_stands_in_the_input_as_it_was_said() {
     assert!(seen > 40, "{seen}");
 }
 
+/// A row that takes a figure of a room by one tap names one that a room has, of its own kind.
+#[test]
+fn what_is_taken_of_a_whole_room_is_a_figure_of_it() {
+    let room = catalog::ALL.iter().find(|entry| entry.is_room).unwrap();
+    let mut input = room.sample();
+    input.put("height_to_be", Node::text("9 ft"));
+    input.put("outside", Node::List(vec![Node::Tree(vec![("wall".into(), Node::text("1"))])]));
+    let sheet = room.work(&input, Units::Customary, Basis::default()).unwrap().sheet;
+    let figures: Vec<_> = std::iter::once(&sheet.headline).chain(&sheet.figures).collect();
+    let mut seen = 0;
+    for entry in catalog::ALL {
+        for row in entry.rows.iter().filter(|row| !row.room.is_empty()) {
+            let figure = figures.iter().find(|figure| figure.key == row.room);
+            let figure = figure.unwrap_or_else(|| panic!("{}: no {}", entry.id, row.room));
+            let like = row.kind.zero().expect("a quantity");
+            assert!(figure.amount.is_like(like), "{}: {}", entry.id, row.key);
+            seen += 1;
+        }
+    }
+    assert!(seen > 8, "{seen}");
+}
+
 fn bounds(kind: Kind) -> Option<(i128, i128)> {
     let of = |least: Amount, most: Amount| Some((least.raw(), most.raw()));
     match kind {

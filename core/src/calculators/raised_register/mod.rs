@@ -49,9 +49,9 @@ form! {
     /// A high wall register, and the ceiling over it.
     pub struct Input {
         /// Floor to ceiling now.
-        now: Length = Length::inches(96, 1), row(&w::NOW, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false));
+        now: Length = Length::inches(96, 1), row(&w::NOW, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false)).of_room("ceiling-height");
         /// Floor to ceiling to be.
-        to_be: Length = Length::inches(114, 1), row(&w::TO_BE, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false));
+        to_be: Length = Length::inches(114, 1), row(&w::TO_BE, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false)).of_room("ceiling-height-to-be");
         /// Its top below the ceiling now.
         gap: Length = Length::inches(6, 1), row(&w::GAP, &w::GAP_HINT, length([0, 48], &w::WHY_GAP, false));
         /// Its nominal size.
@@ -67,9 +67,9 @@ form! {
         /// Its floor.
         floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(2500), why: &w::WHY_FLOOR, common: &[], optional: false,
-        }));
+        })).of_room("floor-area");
         /// Outside walls, end to end.
-        run: Length, row(&w::RUN, &w::NOTHING, length([0, 2400], &w::WHY_RUN, false));
+        run: Length, row(&w::RUN, &w::NOTHING, length([0, 2400], &w::WHY_RUN, false)).of_room("outside-walls");
         /// What they are.
         wall: Wall, row(&w::WALL, &w::NOTHING, Kind::Choice(Wall::PICKS));
         /// Room against outdoors.

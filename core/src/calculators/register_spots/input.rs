@@ -134,9 +134,9 @@ form! {
         /// How its outline is put in, as a room's is.
         shape: Shape, rows::SHAPE;
         /// Along wall 1.
-        long: Option<Length>, rows::LONG;
+        long: Option<Length>, rows::LONG.of_room("longest");
         /// Square to it.
-        wide: Option<Length>, rows::WIDE;
+        wide: Option<Length>, rows::WIDE.of_room("widest");
         /// An L's notch, along wall 1.
         notch_long: Option<Length>, rows::NOTCH_LONG;
         /// An L's notch, across.
@@ -156,7 +156,7 @@ form! {
         /// Wall by wall.
         walls: Vec<Walked>, rows::WALKED;
         /// Floor to ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM));
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM)).of_room("ceiling-height");
         /// Its places; the first is today's.
         spots: Vec<Spot>, row(&w::SPOTS, &w::SPOTS_HINT, Kind::List(&SPOTS));
         /// Its nominal size, on a wall, in the floor or as a slot.

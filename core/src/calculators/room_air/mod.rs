@@ -55,6 +55,8 @@ const fn area(least: i64, why: &'static Phrase) -> Kind {
     Kind::Area(Span { least, most, why, common: &[], optional: false })
 }
 
+/// A cubic foot.
+const FOOT: Volume = Volume::hundredths(172_800);
 const ROUGH: When = When::Is("by", &["rough"]);
 
 const fn rough(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
@@ -72,16 +74,20 @@ form! {
         difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false));
         /// Above the sea.
         altitude: Measure = Measure::whole(&ALTITUDE, 0), row(&w::ALTITUDE, &w::NOTHING, measure(&ALTITUDE, [-50_000, 1_200_000], &w::WHY_ALTITUDE, false));
-                /// Its floor.
-        floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, area(1, &w::WHY_FLOOR));
+        /// Its floor.
+        floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, area(1, &w::WHY_FLOOR)).of_room("floor-area");
         /// Floor to ceiling.
         height: Length = Length::inches(96, 1), row(&w::HEIGHT, &w::NOTHING, Kind::Length(Span {
             least: Length::inches(36, 1), most: Length::inches(480, 1), why: &w::WHY_HEIGHT, common: &[], optional: false,
-        }));
+        })).of_room("ceiling-height");
+        /// What it holds, where that isn't floor times height.
+        volume: Option<Volume>, row(&w::VOLUME, &w::VOLUME_HINT, Kind::Room(Span {
+            least: FOOT, most: FOOT.times(100_000), why: &w::WHY_FLOOR, common: &[], optional: true,
+        })).of_room("volume");
         /// Room against outdoors.
         outside: Measure = Measure::whole(&DEGREES, 60), rough(&w::OUTSIDE, &w::OUTSIDE_HINT, measure(&DEGREES, [100, 15_000], &w::WHY_OUTSIDE, false));
         /// Outside walls, end to end.
-        run: Length, rough(&w::RUN, &w::NOTHING, length(2400, &w::WHY_RUN));
+        run: Length, rough(&w::RUN, &w::NOTHING, length(2400, &w::WHY_RUN)).of_room("outside-walls");
         /// What they are.
         wall: Wall, rough(&w::WALL, &w::NOTHING, Kind::Choice(Wall::PICKS));
         /// Windows in them.
@@ -174,7 +180,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let of = |unit, expr| measured(expr).unwrap_or(none(unit));
     let density = thinned(input.altitude).unwrap_or(Measure::whole(&PERCENT, 100));
     let carries = of(&AIR_HEAT, sheet::carries(density));
-    let volume = Volume::over(input.floor, input.height);
+    let volume = input.volume.unwrap_or_else(|| Volume::over(input.floor, input.height));
     let mut losses = Vec::new();
     if input.by == By::Rough {
         let walls = Area::of(input.run, input.height);

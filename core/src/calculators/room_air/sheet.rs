@@ -8,6 +8,7 @@ use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::say;
 use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase};
 
@@ -52,7 +53,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure::plain("air", &w::AIR, answer.air.into()),
         lead: None,
-        next: Some(next.into()),
+        next: Some(say!(w::CHANGES_SAID, answer.changes, next)),
         figures,
         checks: checks(answer),
         working: working(input, answer),
