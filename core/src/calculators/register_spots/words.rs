@@ -4,7 +4,7 @@ use crate::words;
 
 words! {
     NAME = "Where to put the register";
-    ABOUT = "Up to four places side by side: throw, what it sweeps, returns, alarms and glass";
+    ABOUT = "Up to four places side by side: how far each throws, returns, alarms and glass";
     NOTHING = "";
 
     HIGH = "Ceiling height";
@@ -102,7 +102,7 @@ words! {
     ROW_WAY = "Way in front";
     JUDGED_MOST = "{0}, at most {1}: {2}";
     JUDGED_LEAST = "{0}, at least {1}: {2}";
-    ROW_SWEEP = "Reaches over that much of the floor";
+    ROW_SWEEP = "Of the floor's length it reaches";
     ROW_DROP = "Cold drop at its throw to {0}";
     ROW_SOUND = "Sound, at the opening";
     ROW_ALARM = "Its edge to the smoke alarm";
