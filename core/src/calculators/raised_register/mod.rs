@@ -166,30 +166,17 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     if input.gap.plus(high) >= input.now {
         return Err(fault("gap", &w::GAP, input.gap, say!(w::TOO_LOW, input.now)));
     }
-    let middle = input.now.minus(input.gap).minus(high.part(2));
     let near = |ceiling: Length| is_at_most(ceiling.minus(input.now).plus(input.gap), NEAR);
     let attached = [near(input.now), near(input.to_be)];
-    let register = |attached: bool| register_throw::Input {
-        size: input.size,
-        vanes: input.vanes,
-        along: if attached { Along::Attached } else { Along::Free },
-        know: if input.guess { Know::Guess } else { Know::Measured },
-        cfm: input.cfm,
-        way: input.way,
-        temperature: Temperature::Cold,
-        difference: input.cool,
-        height: Some(middle),
-        ..register_throw::Input::sample()
-    };
-    let [now, to_be] = attached.map(register);
-    let throws = [register_throw::solve(&now)?, register_throw::solve(&to_be)?];
+    let registers = attached.map(|attached| register(input, attached));
+    let throws = [register_throw::solve(&registers[0])?, register_throw::solve(&registers[1])?];
     let of = |unit, expr| measured(expr).unwrap_or(Measure::whole(unit, 0));
     let volumes = [input.now, input.to_be].map(|height| Volume::over(input.floor, height));
     let cfm = Expr::measure(input.cfm);
     let heats = [sheet::wall_heat(input), sheet::leak_heat(input)].map(|heat| of(&BTUH, heat));
     let heat = heats[0].of_same(heats[0].millionths().saturating_add(heats[1].millionths()));
     Ok(Answer {
-        heads: register_throw::at_heads(&to_be, &throws[1]),
+        heads: register_throw::at_heads(&registers[1], &throws[1]),
         throws,
         attached,
         volumes,
@@ -199,6 +186,23 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         heat,
         extra: of(&CFM, sheet::extra(input, heat)),
     })
+}
+
+/// The register as it is worked, along a ceiling or free of it.
+fn register(input: &Input, attached: bool) -> register_throw::Input {
+    let half = input.size.sides()[1].part(2);
+    register_throw::Input {
+        size: input.size,
+        vanes: input.vanes,
+        along: if attached { Along::Attached } else { Along::Free },
+        know: if input.guess { Know::Guess } else { Know::Measured },
+        cfm: input.cfm,
+        way: input.way,
+        temperature: Temperature::Cold,
+        difference: input.cool,
+        height: Some(input.now.minus(input.gap).minus(half)),
+        ..register_throw::Input::sample()
+    }
 }
 
 fn fault(path: &str, label: &'static Phrase, given: Length, says: Text) -> Faults {

@@ -3,8 +3,8 @@
 use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Input};
-use crate::calculators::register_throw::to_inch;
+use super::{Answer, Input, register};
+use crate::calculators::register_throw::{handed_over, questions, to_inch};
 use crate::measure::unit::{BTUH, CFM, PER_HOUR};
 use crate::measure::{Length, Measure, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
@@ -77,11 +77,23 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures,
         checks: answer.throws[1].checks.clone(),
         working: working(input, answer),
-        parts: vec![both(input, answer, [now, to_be])],
+        parts: vec![both(input, answer, [now, to_be]), handed(input, answer), questions(false)],
         materials: Vec::new(),
         cautions: super::RaisedRegister::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
+}
+
+/// As it will be.
+fn handed(input: &Input, answer: &Answer) -> Part {
+    let gap = input.to_be.minus(input.now).plus(input.gap);
+    let near = [
+        (&w::GAP_TO_BE, Some(gap.into())),
+        (&w::WAY, input.way.map(Amount::Length)),
+        (&w::EXTRA, Some(answer.extra.into())),
+    ];
+    let register = register(input, answer.attached[1]);
+    handed_over("handed", None, &register, &answer.throws[1], &near)
 }
 
 fn both(input: &Input, answer: &Answer, throws: [Length; 2]) -> Part {

@@ -30,6 +30,8 @@ pub struct RegisterSpots;
 pub struct Worked {
     /// Where it is, within the room.
     pub at: [Length; 2],
+    /// What is put there.
+    pub register: register_throw::Input,
     /// What it throws there.
     pub throw: register_throw::Answer,
     /// The way in front of it: to the wall it blows toward, the nearest, or the ceiling.

@@ -4,14 +4,14 @@
 
 use super::words as w;
 use super::{AT_WALL, Against, Aim, At, Input, Place, Season, Spot, Worked, share};
-use crate::calculators::register_throw::{self, Along, Know, Temperature};
+use crate::calculators::register_throw::{self, Along, Know, Temperature, is_speed};
 use crate::measure::Length;
 use crate::plan::{Axis, Plan, Side, Spot as Point};
 use crate::rules::air::clearances::{FROM_ALARM, FROM_RETURN, NEAR_GLASS};
 use crate::rules::air::jets::{HALF_SPREAD, NEAR};
 use crate::rules::air::placing::FROM_FLAME;
 use crate::rules::compare::{is_at_least, is_at_most};
-use crate::sheet::{Check, Faults, Verdict};
+use crate::sheet::{Faults, Verdict};
 use crate::words::Phrase;
 
 /// From wall 4 and from wall 1.
@@ -69,7 +69,8 @@ impl<'a> Room<'a> {
         let input = self.input;
         let at = [spot.x, spot.y];
         let (way, along) = self.way(spot);
-        let throw = self.throw(spot, way)?;
+        let register = self.register(spot, way);
+        let throw = register_throw::solve(&register)?;
         let reach = throw.throw();
         let meets = |other: Option<Spots>| other.is_some_and(|it| self.meets(spot, at, reach, it));
         let to = |other: Option<Spots>| other.map(|other| apart(at, other));
@@ -109,6 +110,7 @@ impl<'a> Room<'a> {
         };
         Ok(Worked {
             at,
+            register,
             throw,
             way,
             along,
@@ -121,14 +123,14 @@ impl<'a> Room<'a> {
         })
     }
 
-    fn throw(&self, spot: &Spot, way: Length) -> Result<register_throw::Answer, Faults> {
+    fn register(&self, spot: &Spot, way: Length) -> register_throw::Input {
         let input = self.input;
         let heats = input.season == Season::Heating;
         let attached = match spot.place {
             Place::HighWall => is_at_most(input.gap, NEAR),
             place => place != Place::Floor,
         };
-        register_throw::solve(&register_throw::Input {
+        register_throw::Input {
             outlet: spot.place.outlet(),
             size: input.size,
             neck: input.neck,
@@ -140,7 +142,7 @@ impl<'a> Room<'a> {
             temperature: if heats { Temperature::Warm } else { Temperature::Cold },
             difference: if heats { input.warm } else { input.cool },
             ..register_throw::Input::sample()
-        })
+        }
     }
 
     /// The longer side of its register.
@@ -215,11 +217,6 @@ impl<'a> Room<'a> {
 /// How far a jet has spread to either side, of how far it has come.
 pub(super) fn spread() -> f64 {
     libm::tan(HALF_SPREAD.to_radians())
-}
-
-/// Whether it is about how fast the air leaves, not how far it gets.
-pub(super) fn is_speed(check: &Check) -> bool {
-    check.key == "face" || check.key == "sound"
 }
 
 /// As the plan has it, whose wall 1 starts at nothing.

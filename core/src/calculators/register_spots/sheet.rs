@@ -1,18 +1,17 @@
 //! The answer as it is shown: the order with its reasons, a page for each place, and what to ask.
 
 use super::drawing::drawing;
-use super::place::is_speed;
 use super::words as w;
 use super::{Against, Answer, Input, Place, Worked, down_to_inch, name};
-use crate::calculators::register_throw::to_inch;
+use crate::calculators::register_throw::{handed_over, questions, to_inch};
+use crate::measure::Length;
 use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS, HEATS, NEAR_GLASS};
 use crate::rules::air::jets::{LAST, THROW, throw};
-use crate::rules::air::noise::sound;
 use crate::rules::air::placing::{FLAME, FLUE, FROM_FLAME};
 use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sense, Sheet, Step, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Step, Verdict};
+use crate::words::{Amount, Text};
 
 const KEYS: [&str; 4] = ["place-1", "place-2", "place-3", "place-4"];
 const THROW_KEYS: [&str; 4] = ["throw-1", "throw-2", "throw-3", "throw-4"];
@@ -24,9 +23,9 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     for (at, spot) in answer.spots.iter().enumerate() {
         let name = say!(w::THROW_OF, name(input, at));
         figures.push(Figure::new(THROW_KEYS[at], name, spot.throw.told().into()));
-        parts.push(handed_over(input, at, spot));
+        parts.push(handed(input, at, spot));
     }
-    parts.push(questions(input));
+    parts.push(questions(input.flue.there));
     let headline = Figure::plain("place", &w::FIRST, Amount::Count(at as i64 + 1));
     Sheet {
         headline: Figure { said: Some(name(input, at)), ..headline },
@@ -104,15 +103,6 @@ fn checks(input: &Input, answer: &Answer, at: usize, first: &Worked) -> Vec<Chec
     all
 }
 
-/// Each rule that its throw is judged by, with what that says: they may disagree.
-fn judged(spot: &Worked, rows: &mut Vec<PartRow>) {
-    for check in spot.throw.checks.iter().filter(|check| !is_speed(check)) {
-        let phrase = if check.sense == Sense::AtMost { &w::JUDGED_MOST } else { &w::JUDGED_LEAST };
-        let args = vec![check.value.into(), check.limit.into(), Text::from(check.word()).into()];
-        rows.push(read(check.name.clone(), Text { phrase, args }));
-    }
-}
-
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let mut all = Vec::new();
     for (at, spot) in answer.spots.iter().enumerate() {
@@ -146,59 +136,17 @@ fn order(input: &Input, answer: &Answer) -> Part {
 }
 
 /// What the sub is given of a place.
-fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
-    let mut rows = Vec::new();
-    let place = input.spots[at].place;
-    let register = if place == Place::Round {
-        say!(w::NECKED, place.label(), input.neck)
-    } else {
-        say!(w::SIZED, place.label(), input.size.label())
-    };
-    rows.push(read((&w::ROW_REGISTER).into(), register));
-    let throw = &spot.throw;
-    let [low, middle, high] = throw.air;
-    let throws = throw.throws[0].map(|throw| throw.map(to_inch));
-    let (air, reach) = match throws {
-        _ if !throw.is_range() => (say!(w::ONE, middle), say!(w::ONE, throw.told())),
-        [Some(least), _, Some(most)] => {
-            (say!(w::RANGE, middle, low, high), say!(w::RANGE, throw.told(), least, most))
-        }
-        [_, _, most] => {
-            let most = most.unwrap_or_default();
-            (say!(w::RANGE, middle, low, high), say!(w::RANGE_LOW, throw.told(), most))
-        }
-    };
-    rows.push(read((&w::ROW_AIR).into(), air));
-    rows.push(read((&w::ROW_THROW).into(), reach));
-    let mut some = |name: &'static Phrase, amount: Option<Amount>| {
-        if let Some(amount) = amount {
-            rows.push(read(name.into(), say!(w::ONE, amount)));
-        }
-    };
-    some(&w::ROW_WAY, Some(Amount::Length(to_inch(spot.way))));
-    some(&w::ROW_SWEEP, spot.sweeps.map(Amount::Measure));
-    some(&w::ROW_ALARM, spot.to_alarm.map(|to| Amount::Length(to_inch(to))));
-    some(&w::ROW_RETURN, spot.to_return.map(|to| Amount::Length(to_inch(to))));
-    some(&w::ROW_GLASS, spot.to_window.map(|to| Amount::Length(to_inch(to))));
-    judged(spot, &mut rows);
-    if let Some(bend) = throw.bend {
-        let [least, most] = bend.by;
-        rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));
-    }
-    rows.push(read((&w::ROW_SOUND).into(), sound(throw.speeds()[1])));
-    Part { key: KEYS[at], title: name(input, at), note: None, rows }
-}
-
-fn questions(input: &Input) -> Part {
-    let rows = [
-        (&w::ASK_FLUE, &w::ASK_FLUE_2),
-        (&w::ASK_LOAD, &w::ASK_LOAD_2),
-        (&w::ASK_PRESSURE, &w::ASK_PRESSURE_2),
-        (&w::ASK_DUCT, &w::ASK_DUCT_2),
-        (&w::ASK_DAMPER, &w::ASK_DAMPER_2),
-        (&w::ASK_RETURN, &w::ASK_RETURN_2),
+fn handed(input: &Input, at: usize, spot: &Worked) -> Part {
+    let to = |length: Option<Length>| length.map(|length| Amount::Length(to_inch(length)));
+    let [x, y] = spot.at;
+    let near = [
+        (&w::FROM_LEFT, Some(x.into())),
+        (&w::FROM_TOP, Some(y.into())),
+        (&w::ROW_WAY, to(Some(spot.way))),
+        (&w::ROW_SWEEP, spot.sweeps.map(Amount::Measure)),
+        (&w::ROW_ALARM, to(spot.to_alarm)),
+        (&w::ROW_RETURN, to(spot.to_return)),
+        (&w::ROW_GLASS, to(spot.to_window)),
     ];
-    let rows = &rows[usize::from(!input.flue.there)..];
-    let rows = rows.iter().map(|(name, value)| read((*name).into(), (*value).into())).collect();
-    Part { key: "ask", title: (&w::ASK).into(), note: None, rows }
+    handed_over(KEYS[at], Some(name(input, at)), &spot.register, &spot.throw, &near)
 }

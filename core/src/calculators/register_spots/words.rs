@@ -96,38 +96,12 @@ words! {
     BY_FAST = "its air leaves fast, and may be heard";
     BY_GLASS = "it leaves the window alone";
 
-    ROW_REGISTER = "Register";
-    ROW_AIR = "Air";
-    ROW_THROW = "Throw to 50 fpm";
     ROW_WAY = "Way in front";
-    JUDGED_MOST = "{0}, at most {1}: {2}";
-    JUDGED_LEAST = "{0}, at least {1}: {2}";
     ROW_SWEEP = "Of the floor's length it reaches";
-    ROW_DROP = "Cold drop at its throw to {0}";
-    ROW_SOUND = "Sound, at the opening";
     ROW_ALARM = "Its edge to the smoke alarm";
     ROW_RETURN = "To the return";
     ROW_GLASS = "To the window";
-    ONE = "{0}";
-    RANGE = "{0}, from {1} to {2}";
-    BAND = "{0} to {1}";
-    RANGE_LOW = "{0}, from none to {1}";
-    SIZED = "{0}, {1}";
-    NECKED = "{0}, neck {1}";
 
-    ASK = "Questions for the HVAC sub";
-    ASK_FLUE = "Open flue";
-    ASK_FLUE_2 = "Does it still draw under worst-case depressurization, every fan on and doors shut? May the return stay where it is?";
-    ASK_LOAD = "Load";
-    ASK_LOAD_2 = "What does this room lose and take in, by a room-by-room calculation?";
-    ASK_PRESSURE = "Static pressure";
-    ASK_PRESSURE_2 = "Does the blower stay within its label with the new branch?";
-    ASK_DUCT = "Duct";
-    ASK_DUCT_2 = "What size, how long, and how is it hung, sealed and insulated?";
-    ASK_DAMPER = "Balancing damper";
-    ASK_DAMPER_2 = "Back at the take-off, and where is it reached once the board is up?";
-    ASK_RETURN = "Way back";
-    ASK_RETURN_2 = "How does the air get out with the door shut?";
 
     ESTIMATE = "An estimate to talk with. Its maker's throw figures, local code and the HVAC sub's design go first.";
     OLD_HOLE = "Disconnect the old run at the trunk and patch its hole: a capped stub leaks.";

@@ -2,12 +2,14 @@
 //! in front of it.
 //!
 //! `input` holds the fields, `air` how much comes out of what, `fit` the checks, `heads` where it
-//! comes down on people, `drawing`, `sheet`
+//! comes down on people,
+//! `handed` what the sub gets, `drawing`, `sheet`
 //! and `words` how it is shown.
 
 mod air;
 mod drawing;
 mod fit;
+mod handed;
 mod heads;
 mod input;
 mod sheet;
@@ -23,6 +25,8 @@ use crate::rules::air::jets::{
 use crate::say;
 use crate::sheet::{Caution, Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
+pub use fit::is_speed;
+pub use handed::{handed_over, questions};
 pub use heads::at_heads;
 pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;

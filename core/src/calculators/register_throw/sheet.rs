@@ -4,7 +4,9 @@ use super::Calculator;
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Along, Answer, Input, Know, Temperature, air, at_heads, to_inch};
+use super::{
+    Along, Answer, Input, Know, Temperature, air, at_heads, handed_over, questions, to_inch,
+};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
 use crate::rules::air::comfort_index::COMMON;
@@ -32,7 +34,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures: figures(input, answer),
         checks: answer.checks.clone(),
         working: working(input, answer),
-        parts: vec![reach(answer), behaves(input, answer)],
+        parts: vec![
+            reach(answer),
+            behaves(input, answer),
+            handed_over("handed", None, input, answer, &[(&w::WAY, input.way.map(Amount::Length))]),
+            questions(false),
+        ],
         materials: Vec::new(),
         cautions: super::RegisterThrow::cautions(None),
         drawing: Some(drawing(input, answer)),
