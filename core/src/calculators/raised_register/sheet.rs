@@ -5,10 +5,11 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, register};
 use crate::calculators::register_throw::{handed_over, questions, to_inch};
-use crate::measure::unit::{BTUH, CFM, PER_HOUR};
+use crate::measure::unit::PER_HOUR;
 use crate::measure::{Length, Measure, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
-use crate::rules::air::room_heat::{CARRIES, LOSS, SENSIBLE};
+use crate::rules::air::room_heat::{LOSS, SENSIBLE};
+use crate::rules::residential::heat::{CARRIES, air_for, through, with_air};
 use crate::say;
 use crate::sheet::{Expr, Figure, Part, PartRow, Sheet, Source, Step};
 use crate::words::{Amount, Phrase};
@@ -21,15 +22,13 @@ fn rise(input: &Input) -> Expr {
 /// More heat through the walls that grow.
 pub(super) fn wall_heat(input: &Input) -> Expr {
     let wall = Expr::length(input.run).times(rise(input));
-    let each = Expr::measure(input.wall.u()).times(wall);
-    each.times(Expr::measure(input.outside)).told_in(&BTUH)
+    through(input.wall.u(), wall, input.outside)
 }
 
 /// More heat by leaks.
 pub(super) fn leak_heat(input: &Input) -> Expr {
     let air = Expr::area(input.floor).times(rise(input));
-    let leaks = Expr::measure(input.leaks).times(air).times(Expr::measure(CARRIES));
-    leaks.times(Expr::measure(input.outside)).told_in(&BTUH)
+    with_air(input.leaks, air, CARRIES, input.outside)
 }
 
 /// How often so much air changes a room's.
@@ -39,8 +38,7 @@ pub(super) fn changes(cfm: Expr, volume: Volume) -> Expr {
 
 /// The air that so much heat asks for.
 pub(super) fn extra(input: &Input, heat: Measure) -> Expr {
-    let each = Expr::measure(CARRIES).times(Expr::measure(input.warm));
-    Expr::measure(heat).over(each).told_in(&CFM)
+    air_for(heat, CARRIES, input.warm)
 }
 
 fn figure(key: &'static str, name: &'static Phrase, amount: impl Into<Amount>) -> Figure {

@@ -13,6 +13,7 @@ use crate::measure::unit::{
 use crate::measure::{Area, Length, Measure, Unit, Volume};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{Glass, Wall, thinned};
+use crate::rules::residential::heat::{through, with_air};
 use crate::say;
 use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::Phrase;
@@ -156,17 +157,6 @@ impl Calculator for RoomAir {
     }
 }
 
-/// What a steady difference of temperatures drives through so much of something.
-fn through(u: Measure, area: Area, difference: Measure) -> Expr {
-    Expr::measure(u).times(Expr::area(area)).times(Expr::measure(difference)).told_in(&BTUH)
-}
-
-/// What leaks carry.
-fn by_leaks(changes: Measure, volume: Volume, carries: Measure, difference: Measure) -> Expr {
-    let air = Expr::measure(changes).times(Expr::Is(crate::words::Amount::Room(volume)));
-    air.times(Expr::measure(carries)).times(Expr::measure(difference)).told_in(&BTUH)
-}
-
 /// Works a room.
 ///
 /// - Air: `load ÷ (1.08 × density × °F)`, density by altitude.
@@ -189,15 +179,20 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             return Err(fault("windows", &w::GLASS_AREA, input.windows.exact(), says));
         }
         let walls = walls.minus(input.windows);
-        losses.push(("walls-lose", &w::WALLS_LOSE, through(input.wall.u(), walls, input.outside)));
-        let glass = through(input.glass.u(), input.windows, input.outside);
+        losses.push((
+            "walls-lose",
+            &w::WALLS_LOSE,
+            through(input.wall.u(), Expr::area(walls), input.outside),
+        ));
+        let glass = through(input.glass.u(), Expr::area(input.windows), input.outside);
         losses.push(("glass-loses", &w::GLASS_LOSES, glass));
         if let Some(r) = input.attic {
             let warm = Expr::area(input.floor).times(Expr::measure(input.outside));
             let ceiling = warm.over(Expr::measure(r)).told_in(&BTUH);
             losses.push(("ceiling-loses", &w::CEILING_LOSES, ceiling));
         }
-        let leaks = by_leaks(input.leaks, volume, carries, input.outside);
+        let air = Expr::Is(crate::words::Amount::Room(volume));
+        let leaks = with_air(input.leaks, air, carries, input.outside);
         losses.push(("leaks-lose", &w::LEAKS_LOSE, leaks));
     }
     let mut heat = if losses.is_empty() { input.load } else { none(&BTUH) };

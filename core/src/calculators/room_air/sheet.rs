@@ -6,8 +6,9 @@ use super::{Answer, By, Input};
 use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
-use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
+use crate::rules::air::room_heat::{A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::rules::residential::heat::{CARRIES, air_for};
 use crate::say;
 use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase};
@@ -19,8 +20,7 @@ pub(super) fn carries(density: Measure) -> Expr {
 
 /// The air that its heat asks for.
 pub(super) fn air(input: &Input, answer: &Answer) -> Expr {
-    let each = Expr::measure(answer.carries).times(Expr::measure(input.difference));
-    Expr::measure(answer.heat).over(each).told_in(&CFM)
+    air_for(answer.heat, answer.carries, input.difference)
 }
 
 /// How often that changes the room's.
