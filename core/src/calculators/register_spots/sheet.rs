@@ -52,6 +52,7 @@ fn next(input: &Input, answer: &Answer) -> Text {
         let (throw, way) = (spot.throw.told(), to_inch(spot.way));
         let said = match input.spots[at].place {
             Place::Floor => say!(w::UP_OF, throw, way, reason(spot)),
+            Place::Round => say!(w::ROUND_OF, throw, way, reason(spot)),
             _ => say!(w::ACROSS_OF, throw, way, reason(spot)),
         };
         let name = name(input, at);

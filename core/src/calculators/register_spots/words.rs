@@ -72,6 +72,7 @@ words! {
     HEAT_MOVED = "Today's floor register meets the cold air that falls off the glass. From above nothing does: ask the HVAC sub how the room stays warm.";
     HEAT_ABOVE = "Warm air from above stays up there. Ask the HVAC sub.";
     ACROSS_OF = "throws {0}, blows at a wall {1} off; {2}.";
+    ROUND_OF = "throws {0}, nearest wall {1} off; {2}.";
     UP_OF = "throws {0}, ceiling {1} up; {2}.";
     BEST = "{0} (best): {1}";
     OTHER = "{0}: {1}";
@@ -91,7 +92,7 @@ words! {
     BY_RETURN = "the return takes its air straight back";
     BY_THERMOSTAT = "it blows at the thermostat";
     BY_THROW = "its throw fits neither rule";
-    BY_HEAT = "from above it heats poorly";
+    BY_HEAT = "from above it heats less well";
     BY_ASK = "its throw is a question: the rules or the range of the air disagree";
     BY_FAST = "its air leaves fast, and may be heard";
     BY_GLASS = "it leaves the window alone";
