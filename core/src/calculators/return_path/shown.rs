@@ -61,8 +61,8 @@ words! {
     UNDER = "under the door {0}";
     OVER = "way {0}: {1}";
     TWIN_ROOM = "The room is at {0} at most against the house.";
-    TWIN_UNDER = "Under the door go {0}.";
-    TWIN_WAY = "Through way {0} go {1}.";
+    TWIN_UNDER = "Under the door: {0}.";
+    TWIN_WAY = "Way {0}: {1}.";
 
     CARPET = "Carpet and pad close the gap: count what is left over the finished floor.";
     DOWN = "Shut the air handler down and lock it out before you open a duct.";

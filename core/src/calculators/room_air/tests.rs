@@ -59,7 +59,7 @@ fn a_volume_of_the_room_itself_goes_before_floor_times_height() {
     assert!((answer.changes.number() - 4.167).abs() < 0.001, "{:?}", answer.changes);
     let sheet = RoomAir::sheet(&input, &answer, Basis::default());
     let next = crate::words::Voice::default().say(sheet.next.as_ref().unwrap());
-    assert!(next.starts_with("That changes the room's air ≈ 4.17"), "{next}");
+    assert!(next.starts_with("Changes of the room's air: ≈ 4.17 an hour."), "{next}");
 }
 
 /// Worked by hand: 3,000 of 24,000 Btu/h of 800 cfm is 100 cfm, where 3,000 at 20 °F needs 138.9.

@@ -51,7 +51,7 @@ words! {
     DENSITY = "Air, against sea level";
     VOLUME = "Air in the room";
     VOLUME_HINT = "Blank: floor times height. Under a slope, take it from the room.";
-    CHANGES_SAID = "That changes the room's air {0} times. {1}";
+    CHANGES_SAID = "Changes of the room's air: {0}. {1}";
     CHANGES = "Air changes";
     A_FOOT = "cfm for each sq ft";
     SHARE = "Its share of the house";
