@@ -9,7 +9,7 @@ mod words;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::unit::FPM;
+use crate::measure::unit::{FPM, PASCAL};
 use crate::measure::{Length, Measure};
 use crate::rules::air::doors::{self, Rule};
 use crate::rules::air::fittings::Fitting;
@@ -120,7 +120,7 @@ impl Calculator for ReturnPath {
 }
 
 /// Pascals.
-const LEAST_TOLD: f64 = 0.001;
+const LEAST_TOLD: f64 = 1e-5;
 /// Less than this, in square inches, is no way out: a keyhole.
 const LEAST: f64 = 1.0;
 
@@ -162,6 +162,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     };
     // Too little to be told is no pressure to tell flows at.
     let at = pressure.filter(|pascals| *pascals >= LEAST_TOLD).unwrap_or(most);
+    // As it is told, so that the working says the same.
+    let at = near(&PASCAL, at).number();
     for way in &mut ways {
         way.flow = way.passes(at);
         way.net = doors::area(way.flow, at);
