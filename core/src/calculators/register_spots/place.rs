@@ -139,6 +139,10 @@ impl<'a> Room<'a> {
             know: if input.guess { Know::Guess } else { Know::Measured },
             cfm: input.cfm,
             way: Some(way),
+            // Its middle, where it hangs on a wall.
+            height: (spot.place == Place::HighWall)
+                .then(|| input.high.minus(input.gap).minus(input.size.sides()[1].part(2)))
+                .filter(|height| *height > Length::ZERO),
             temperature: if heats { Temperature::Warm } else { Temperature::Cold },
             difference: if heats { input.warm } else { input.cool },
             ..register_throw::Input::sample()

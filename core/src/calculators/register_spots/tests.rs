@@ -186,6 +186,10 @@ fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
     assert_eq!(far.checks[0].verdict, Verdict::Within);
     assert!(!says(far.next.as_ref().unwrap()).contains("kills"));
     assert!(answer.spots[1].throw.bend.is_some() && answer.spots[0].sweeps.is_none());
+    // Free of the ceiling, its cold air comes down on people, and the sub is told.
+    let across = sheet.parts.iter().find(|part| part.key == "place-2").unwrap();
+    let heads = across.rows.iter().find(|row| says(&row.name) == "Cold air on people").unwrap();
+    assert!(says(&heads.value).contains("head height, 6 ft"), "{:?}", says(&heads.value));
 }
 
 /// A register that nobody has looked at throws the same here and where it is worked by itself.

@@ -2,7 +2,7 @@
 //! wherever a register is worked, it is handed over alike.
 
 use super::fit::is_speed;
-use super::{Answer, Input, to_inch};
+use super::{Answer, Input, at_heads, to_inch};
 use crate::rules::air::noise::sound;
 use crate::sheet::{Part, PartRow, Sense};
 use crate::words::{Amount, Phrase, Text};
@@ -17,6 +17,7 @@ words! {
     JUDGED_MOST = "{0}, at most {1}: {2}";
     JUDGED_LEAST = "{0}, at least {1}: {2}";
     ROW_DROP = "Cold drop at its throw to {0}";
+    ROW_HEADS = "Cold air on people";
     ROW_SOUND = "Sound, at the opening";
     RANGE = "{0}, from {1} to {2}";
     BAND = "{0} to {1}";
@@ -87,6 +88,9 @@ pub fn handed_over(
     if let Some(bend) = answer.bend {
         let [least, most] = bend.by;
         rows.push(read(say!(ROW_DROP, bend.end), say!(BAND, least, most)));
+    }
+    if let Some(says) = at_heads(input, answer) {
+        rows.push(read((&ROW_HEADS).into(), says));
     }
     rows.push(read((&ROW_SOUND).into(), sound(answer.speeds()[1])));
     Part { key, title: title.unwrap_or_else(|| (&HANDED).into()), note: None, rows }
