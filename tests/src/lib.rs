@@ -2,4 +2,5 @@
 
 pub mod any_bytes;
 pub mod from_rows;
+pub mod placed;
 pub mod rooms;
