@@ -10,7 +10,7 @@ pub use batch::{answer_line, describe, list};
 pub use link::{Link, LinkProblem};
 
 use crate::calculators::hold::Opened;
-use crate::calculators::{self, Calculator, Trade};
+use crate::calculators::{self, Calculator, Going, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row, restate};
 use crate::measure::{Day, Units};
@@ -46,6 +46,7 @@ pub struct Entry {
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
     solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
+    begin: fn(&Node, Units) -> Option<Box<dyn Looking>>,
     opens: fn(&Node, Units, Basis) -> Option<Opened>,
     disturbs: fn(&Node, Units) -> Option<Disturbs>,
 }
@@ -84,6 +85,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::duct_branch::DuctBranch>(),
     entry::<calculators::duct_tree::DuctTree>(),
     entry::<calculators::return_path::ReturnPath>(),
+    entry::<calculators::boards::Boards>(),
     entry::<calculators::board_weight::BoardWeight>(),
     entry::<calculators::joint_compound::JointCompound>(),
     entry::<calculators::skim_coat::SkimCoat>(),
@@ -91,7 +93,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::paint::Paint>(),
 ];
 
-const fn entry<C: Calculator>() -> Entry {
+const fn entry<C: Calculator + 'static>() -> Entry {
     Entry {
         id: C::ID,
         version: C::VERSION,
@@ -111,18 +113,17 @@ const fn entry<C: Calculator>() -> Entry {
         solve: |node, units, basis| {
             let (input, mut left_out) = Reader::form::<C::Input>(node, units)?;
             match C::solve(&input, basis) {
-                Ok(answer) => Ok(Solved {
-                    sheet: C::sheet(&input, &answer, basis),
-                    left_out,
-                    own: C::standing(&answer),
-                    disturbs: C::disturbs(&input),
-                    latest: C::OPENS.and_then(|opens| opens(answer)).map(|it| it.latest()),
-                }),
+                Ok(answer) => Ok(shown::<C>(&input, answer, left_out, basis)),
                 Err(mut faults) => {
                     faults.append(&mut left_out);
                     Err(faults)
                 }
             }
+        },
+        begin: |node, units| {
+            let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
+            let going = C::begin(&input).ok()??;
+            Some(Box::new(Begun::<C> { input, left_out, going }))
         },
         opens: match C::OPENS {
             None => |_, _, _| None,
@@ -134,6 +135,59 @@ const fn entry<C: Calculator>() -> Entry {
             },
         },
         disturbs: |node, units| C::disturbs(&Reader::form::<C::Input>(node, units).ok()?.0),
+    }
+}
+
+fn shown<C: Calculator>(
+    input: &C::Input,
+    answer: C::Answer,
+    left_out: Faults,
+    basis: Basis,
+) -> Solved {
+    Solved {
+        sheet: C::sheet(input, &answer, basis),
+        left_out,
+        own: C::standing(&answer),
+        disturbs: C::disturbs(input),
+        latest: C::OPENS.and_then(|opens| opens(answer)).map(|it| it.latest()),
+    }
+}
+
+/// Work that goes on step by step, as the page sees it. It never hangs on an edition.
+pub trait Looking {
+    /// Goes on for some milliseconds; true when it is done.
+    fn step(&mut self) -> bool;
+    /// What it has so far, behind a hold.
+    ///
+    /// # Errors
+    /// Nothing yet, or nothing at all.
+    fn worked(&self, hold: Option<&Opened>) -> Result<Worked, Faults>;
+}
+
+struct Begun<C: Calculator> {
+    input: C::Input,
+    left_out: Faults,
+    going: Box<dyn Going<C::Answer>>,
+}
+
+impl<C: Calculator> Looking for Begun<C> {
+    fn step(&mut self) -> bool {
+        self.going.step()
+    }
+
+    fn worked(&self, hold: Option<&Opened>) -> Result<Worked, Faults> {
+        let answer = self.going.answer()?;
+        let solved = shown::<C>(&self.input, answer, self.left_out.clone(), Basis::default());
+        Ok(solved.plainly(hold))
+    }
+}
+
+impl Solved {
+    /// As no edition changes it.
+    fn plainly(self, hold: Option<&Opened>) -> Worked {
+        let Self { sheet, left_out, own, disturbs, latest } = self;
+        let standing = standing::of(own, disturbs.as_ref(), hold);
+        Worked { sheet, edition: None, flips: Vec::new(), left_out, standing, latest }
     }
 }
 
@@ -236,6 +290,12 @@ impl Entry {
         (self.disturbs)(input, units)
     }
 
+    /// Begins what may take longer than a keystroke; `None` where working never does, or where it
+    /// can't be begun: working then says why.
+    pub fn begin(&self, input: &Node, units: Units) -> Option<Box<dyn Looking>> {
+        (self.begin)(input, units)
+    }
+
     /// Works an input with no hold open: all that disturbs an old surface is held. Bare numbers
     /// are in `units`.
     ///
@@ -258,11 +318,7 @@ impl Entry {
         hold: Option<&Opened>,
     ) -> Result<Worked, Faults> {
         if !self.electrical {
-            let Solved { sheet, left_out, own, disturbs, latest } =
-                (self.solve)(input, units, basis)?;
-            let standing = standing::of(own, disturbs.as_ref(), hold);
-            let (edition, flips) = (None, Vec::new());
-            return Ok(Worked { sheet, edition, flips, left_out, standing, latest });
+            return Ok((self.solve)(input, units, basis)?.plainly(hold));
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();

@@ -4,6 +4,7 @@
 
 mod keeping;
 mod links;
+mod looking;
 mod opening;
 mod page;
 
@@ -121,10 +122,14 @@ impl Question {
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
         let mark = RwSignal::new(mark);
+        let found = RwSignal::new(0);
         let worked = Memo::new(move |_| {
             let hold = links::hold(desk, mark, links);
-            let worked = draft
-                .with(|draft| entry.work_behind(draft, units.get(), basis.get(), hold.as_ref()));
+            let worked = draft.with(|draft| {
+                let (units, hold) = (units.get(), hold.as_ref());
+                looking::worked(entry, draft, units, hold, found)
+                    .unwrap_or_else(|| entry.work_behind(draft, units, basis.get(), hold))
+            });
             worked.map(|worked| worked.as_of(clock::now().day()))
         });
         let changed = Memo::new(move |_| {

@@ -5,6 +5,7 @@
 
 pub mod added_heat;
 pub mod board_weight;
+pub mod boards;
 pub mod box_fill;
 pub mod cable_securing;
 pub mod drilling;
@@ -92,6 +93,18 @@ impl Trade {
     }
 }
 
+/// Work that may take longer than a keystroke, gone on with step by step. However it is cut into
+/// steps, it ends with what [`Calculator::solve`] says.
+pub trait Going<Answer> {
+    /// Goes on for some milliseconds; true when it is done.
+    fn step(&mut self) -> bool;
+    /// What it has so far.
+    ///
+    /// # Errors
+    /// Nothing yet, or nothing at all.
+    fn answer(&self) -> Result<Answer, Faults>;
+}
+
 /// One calculator.
 pub trait Calculator {
     /// Its name in links, marks and the batch door. Never changes.
@@ -123,6 +136,13 @@ pub trait Calculator {
     /// What the fields can't see one by one: fields that don't fit each other, or a question
     /// that another rule answers.
     fn solve(input: &Self::Input, basis: Basis) -> Result<Self::Answer, Faults>;
+    /// Begins what may take longer than a keystroke; `None` where solving never does.
+    ///
+    /// # Errors
+    /// As [`Calculator::solve`].
+    fn begin(_: &Self::Input) -> Result<Option<Box<dyn Going<Self::Answer>>>, Faults> {
+        Ok(None)
+    }
     /// The answer as it is shown.
     fn sheet(input: &Self::Input, answer: &Self::Answer, basis: Basis) -> Sheet;
 

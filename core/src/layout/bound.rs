@@ -57,6 +57,11 @@ impl Cutting {
         Some(Self { on })
     }
 
+    /// Ways of cutting one piece more.
+    pub(super) fn cuts(&self) -> usize {
+        self.on.iter().map(Vec::len).sum()
+    }
+
     /// How many sums are looked at.
     #[cfg(test)]
     pub(super) fn sums(&self) -> usize {

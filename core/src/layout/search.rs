@@ -16,8 +16,14 @@ const STARTS: u64 = 6;
 /// Steps to better weights, and after how many the bound is worked again.
 const STEPS: u32 = 200;
 const LOOK: u32 = 10;
-/// What a step to better weights counts, in tries.
-const STEP: u32 = 30;
+/// Ways of cutting that a step to better weights may look at for what one try costs.
+const CUTS_A_TRY: usize = 150;
+/// Tries in all, for runs that come to no more than [`FULL`] stock boards of 12 ft; past that a
+/// few, so that a large surface still has an answer at once.
+const TOTAL: u32 = 700_000;
+const TOTAL_LARGE: u32 = 8_000;
+/// A room of 30 by 40 ft: ten rows of 40 ft.
+const FULL: i64 = 400 * 12 * 25_400_000;
 /// Numbers of joints for which the bound isn't met before the search ends.
 const MISSES: u32 = 4;
 
@@ -72,6 +78,9 @@ pub struct Search {
     best: Option<Best>,
     last: Option<Best>,
     misses: u32,
+    /// Tries that are left in all, and what a step to better weights counts.
+    left: u32,
+    step: u32,
     front: Vec<Found>,
 }
 
@@ -102,9 +111,13 @@ impl Search {
         let mut order: Vec<usize> = (0..lengths.len()).collect();
         order.sort_by_key(|it| -lengths[*it]);
         let ground = Ground { stock: rows.stock, lengths, order, ways, spots };
+        let cutting = Cutting::new(rows.stock, &ground.lengths);
+        let all: i64 = rows.runs.iter().map(|run| run.to - run.from).sum();
         let prices = Prices::new(rows.stock, &ground.lengths);
         Some(Self {
-            cutting: Cutting::new(rows.stock, &ground.lengths),
+            step: 1 + (cutting.cuts() / CUTS_A_TRY) as u32,
+            left: if all <= FULL { TOTAL } else { TOTAL_LARGE },
+            cutting,
             rows: rows.clone(),
             needed: needed(&ground),
             ground,
@@ -141,20 +154,21 @@ impl Search {
     pub fn step(&mut self, tries: u32) -> bool {
         let mut left = tries;
         while left > 0 {
+            let mut cost = 1;
             match self.stage {
                 Stage::Done => return true,
                 Stage::Price { .. } => {
                     self.price();
-                    left = left.saturating_sub(STEP);
+                    cost = self.step;
                 }
-                Stage::Climb { .. } => {
-                    self.climb();
-                    left -= 1;
-                }
-                Stage::Less { .. } => {
-                    self.less();
-                    left -= 1;
-                }
+                Stage::Climb { .. } => self.climb(),
+                Stage::Less { .. } => self.less(),
+            }
+            left = left.saturating_sub(cost);
+            self.left = self.left.saturating_sub(cost);
+            // One layout is looked for to the end, whatever it takes.
+            if self.left == 0 && !self.front.is_empty() {
+                self.stage = Stage::Done;
             }
         }
         matches!(self.stage, Stage::Done)

@@ -4,6 +4,7 @@ pub mod board_weights;
 pub mod compound;
 pub mod drying;
 pub mod labor;
+pub mod layout;
 pub mod levels;
 pub mod old_surface;
 pub mod paint;

@@ -1,0 +1,81 @@
+//! Work that takes longer than a keystroke, gone on with between keys: in slices that are short,
+//! on the page's own thread, until it is done or something else is asked.
+
+use crate::signal::RwSignal;
+use ledgerboard_core::calculators::hold::Opened;
+use ledgerboard_core::catalog::{Entry, Looking, Worked};
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::sheet::Faults;
+use ledgerboard_core::wire::Node;
+use leptos::prelude::set_timeout;
+use std::cell::RefCell;
+use std::time::Duration;
+
+/// Steps at once, before the first answer: a small room is done with them.
+const FIRST: u32 = 10;
+/// Steps of one slice.
+const SLICE: u32 = 2;
+/// Slices after which what was found so far is shown.
+const SHOWN: u32 = 20;
+
+struct Asked {
+    id: &'static str,
+    input: Node,
+    units: Units,
+    /// Tells one from the next.
+    number: u64,
+    work: Box<dyn Looking>,
+    slices: u32,
+}
+
+thread_local! {
+    /// Of the one question that is open.
+    static LOOKING: RefCell<Option<Asked>> = const { RefCell::new(None) };
+}
+
+/// What is found so far; none where there is nothing to look for step by step. `found` is told
+/// when there is more.
+pub(super) fn worked(
+    entry: &'static Entry,
+    input: &Node,
+    units: Units,
+    hold: Option<&Opened>,
+    found: RwSignal<u64>,
+) -> Option<Result<Worked, Faults>> {
+    found.track();
+    LOOKING.with_borrow_mut(|looking| {
+        let same = |it: &Asked| it.id == entry.id && it.units == units && it.input == *input;
+        if !looking.as_ref().is_some_and(same) {
+            let number = looking.as_ref().map_or(0, |it| it.number + 1);
+            // What is no longer asked is dropped.
+            *looking = None;
+            let mut work = entry.begin(input, units)?;
+            let done = (0..FIRST).any(|_| work.step());
+            let input = input.clone();
+            *looking = Some(Asked { id: entry.id, input, units, number, work, slices: 0 });
+            if !done {
+                set_timeout(move || go_on(number, found), Duration::ZERO);
+            }
+        }
+        looking.as_ref().map(|it| it.work.worked(hold))
+    })
+}
+
+fn go_on(number: u64, found: RwSignal<u64>) {
+    if found.is_disposed() {
+        return;
+    }
+    let more = LOOKING.with_borrow_mut(|looking| {
+        let asked = looking.as_mut().filter(|it| it.number == number)?;
+        let done = (0..SLICE).any(|_| asked.work.step());
+        asked.slices += 1;
+        Some((done, done || asked.slices % SHOWN == 0))
+    });
+    let Some((done, show)) = more else { return };
+    if !done {
+        set_timeout(move || go_on(number, found), Duration::ZERO);
+    }
+    if show {
+        found.set(number);
+    }
+}

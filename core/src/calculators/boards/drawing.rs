@@ -1,0 +1,77 @@
+//! The surface with every piece in its place and its board's number in it, boards from left to
+//! right. Numbers that find no room are told by the cut list.
+
+use super::input::{Input, Surface};
+use super::plans::{Answer, Plan};
+use super::surface::Part;
+use super::words as w;
+use crate::measure::Length;
+use crate::say;
+use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface as Fill};
+use crate::words::{Phrase, Text};
+
+/// The page of a phone 320 px wide, and what of it the surface takes.
+const PAGE: i64 = 288;
+const LEFT: i64 = 30;
+const LONG: i64 = 250;
+const TALL: i64 = 300;
+const TOP: i64 = 26;
+/// A number of two figures takes so much.
+const NUMBER: [i64; 2] = [20, 15];
+
+pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
+    let far = |at: usize| answer.ground.outline.iter().map(|it| it[at]).max().unwrap_or_default();
+    let (long, deep) = (far(0), far(1));
+    let unit = long.part(LONG).max(deep.part(TALL)).max(Length::from_nanometres(1));
+    let px = |count: i64| unit.times(count);
+    let place = |[x, y]: [Length; 2]| Point::new(px(LEFT).plus(x), px(TOP).plus(y));
+    let corners = |[along, across]: &Part| {
+        let [left, right] = *along;
+        let [top, bottom] = *across;
+        [[left, top], [right, top], [right, bottom], [left, bottom]].map(place).to_vec()
+    };
+    let mut ink = Vec::new();
+    let mut path = |line, points, closed, surface, means: &'static Phrase| {
+        ink.push(Ink::Path { line, points, closed, surface, means: Some(means.into()) });
+    };
+    for (number, piece) in plan.pieces.iter().enumerate() {
+        let means = if piece.lane > 0 { &w::MEANS_STRIP } else { &w::MEANS_PIECE };
+        let tone = Fill::Tone((number % 2) as u8);
+        path(Line::Seen, corners(&[piece.along, piece.run.across]), true, tone, means);
+    }
+    for at in &answer.ground.stops {
+        let line = [[*at, Length::ZERO], [*at, deep]].map(place).to_vec();
+        path(Line::Hidden, line, false, Fill::Open, &w::MEANS_FRAMING);
+    }
+    for hole in &answer.ground.holes {
+        path(Line::Cut, corners(hole), true, Fill::Open, &w::MEANS_HOLE);
+    }
+    let edge = answer.ground.outline.iter().map(|it| place(*it)).collect();
+    path(Line::Cut, edge, true, Fill::Open, &w::MEANS_EDGE);
+    for piece in &plan.pieces {
+        let ([left, right], [top, bottom]) = (piece.along, piece.run.across);
+        let number = piece.board as i64 + 1;
+        let [wide, high] = NUMBER.map(px);
+        if right.minus(left) >= wide && bottom.minus(top) >= high {
+            let at = place([left.plus(right).part(2), top.plus(bottom).part(2)]);
+            ink.push(Ink::Label { at, anchor: Anchor::Middle, text: say!(w::NUMBER, number) });
+        }
+    }
+    let level = px(TOP - 6);
+    ink.push(Ink::Dimension {
+        from: Point::new(px(LEFT), level),
+        to: Point::new(px(LEFT).plus(long), level),
+    });
+    let plumb = px(LEFT - 6);
+    if deep >= px(90) {
+        ink.push(Ink::Dimension {
+            from: Point::new(plumb, px(TOP)),
+            to: Point::new(plumb, px(TOP).plus(deep)),
+        });
+    }
+    let rows = plan.pieces.iter().map(|it| it.run.row + 1).max().unwrap_or(0) as i64;
+    let seen = if input.of == Surface::Wall { &w::TWIN_WALL } else { &w::TWIN_CEILING };
+    let twin: Vec<Text> = vec![say!(w::TWIN, plan.count(), rows), seen.into()];
+    let height = px(TOP + 8).plus(deep);
+    Drawing { title: (&w::DRAWING).into(), width: px(PAGE), height, ink, twin }
+}

@@ -1,0 +1,73 @@
+//! Boards: how many, how each is cut, and where it hangs.
+
+mod drawing;
+mod input;
+mod plans;
+mod sheet;
+mod surface;
+mod words;
+
+pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
+pub use plans::{Answer, Looking, Piece, Plan};
+pub use surface::{Ground, Part, Run};
+
+use super::{Calculator, Going, Trade};
+use crate::edition::Basis;
+use crate::sheet::{Caution, Faults, Sheet};
+use crate::words::Phrase;
+use words as w;
+
+/// The calculator.
+#[derive(Debug)]
+pub struct Boards;
+
+impl Calculator for Boards {
+    const ID: &'static str = "boards";
+    const VERSION: u16 = 1;
+    const TRADE: Trade = Trade::Finish;
+    const NAME: &'static Phrase = &w::NAME;
+    const ABOUT: &'static Phrase = &w::ABOUT;
+    const ELECTRICAL: bool = false;
+    type Input = Input;
+    type Answer = Answer;
+
+    fn sample() -> Input {
+        Input::sample()
+    }
+
+    fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
+        solve(input)
+    }
+
+    fn begin(input: &Input) -> Result<Option<Box<dyn Going<Answer>>>, Faults> {
+        Ok(Some(Box::new(Looking::new(input)?)))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions()
+    }
+
+    fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
+        sheet::sheet(input, answer)
+    }
+}
+
+/// Looks for layouts to the end.
+///
+/// - Model: rows across the surface from its first edge, the last as wide as what is left; boards
+///   end on framing, no two rows that touch share an end joint, no piece is shorter than the
+///   least, any offcut may hang in any run; two strips of half a width or less come from one board.
+///   A cut takes nothing.
+/// - Each length that the shop has is looked at by itself; see [`crate::layout`] for what is proven.
+///
+/// # Errors
+/// Walls that make no room; openings past the wall; no length; framing that no board reaches
+/// across.
+pub fn solve(input: &Input) -> Result<Answer, Faults> {
+    let mut looking = Looking::new(input)?;
+    while !looking.step() {}
+    looking.answer()
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,182 @@
+//! The answer as it is shown.
+
+use super::drawing;
+use super::input::{Input, Surface, Want};
+use super::plans::{Answer, Plan};
+use super::words as w;
+use crate::measure::unit::{PERCENT, WEIGHT};
+use crate::measure::{Area, Length, Measure};
+use crate::rules::compare::{Limit, ask, at_most};
+use crate::rules::finish::board_weights::{BOARDS, Panel, SPACING};
+use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
+use crate::say;
+use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
+use crate::wire::Node;
+use crate::words::{Phrase, Text};
+
+pub(super) fn cautions() -> Vec<Caution> {
+    let mut all = Vec::new();
+    for phrase in [&w::LIFT, &w::PLATFORM, &w::CUT_OUT, &w::DUST, &w::COVER] {
+        all.push(Caution { text: phrase.into(), source: None });
+    }
+    for source in [&JOINTS, &SCREWS] {
+        all.push(Caution { text: source.says.into(), source: Some(source) });
+    }
+    all
+}
+
+/// What one board of a length weighs.
+fn weighs(input: &Input, long: Length, steps: &mut Steps) -> Measure {
+    let area = Expr::area(Area::of(input.board.width(), long));
+    let weight = area.times(Expr::measure(input.panel.weighs()));
+    let weight = steps.measure("sheet", &w::STEP_SHEET, Some(&BOARDS), &WEIGHT, weight);
+    weight.unwrap_or(Measure::whole(&WEIGHT, 0))
+}
+
+fn longest(plan: &Plan) -> Length {
+    plan.boards.iter().copied().max().unwrap_or(plan.stock)
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let plan = answer.plan(input.want);
+    let mut working = Steps::default();
+    let area = answer.area();
+    let bought = Area::of(input.board.width(), plan.bought());
+    let expr = Expr::length(input.board.width()).times(Expr::length(plan.bought()));
+    working.amount("bought", &w::STEP_BOUGHT, None, expr);
+    let left = Expr::area(bought.minus(area)).over(Expr::area(bought));
+    let left = working.measure("left", &w::STEP_LEFT, None, &PERCENT, left);
+    let heaviest = weighs(input, longest(plan), &mut working);
+    let screws = plan.screws(&answer.ground, screws_apart(input.of == Surface::Ceiling));
+    let mut figures = Vec::new();
+    let mut add = |key, name, amount| figures.push(Figure::plain(key, name, amount));
+    add("joints", &w::JOINTS, (plan.joints as i64).into());
+    add("longest", &w::LONGEST_BOARD, longest(plan).into());
+    add("heaviest", &w::HEAVIEST, heaviest.into());
+    add("seams", &w::SEAMS, answer.seams().into());
+    add("ends", &w::ENDS, plan.ends().into());
+    if input.of == Surface::Ceiling {
+        add("corners", &w::CORNERS, answer.ground.perimeter.into());
+    }
+    add("screws", &w::SCREWS, screws.into());
+    add("surface", &w::AREA, area.into());
+    add("bought", &w::BOUGHT, bought.into());
+    if let Some(left) = left {
+        add("left", &w::LEFT, left.into());
+    }
+    Sheet {
+        headline: Figure::new("boards", say!(w::BOARDS, longest(plan)), plan.count().into()),
+        lead: None,
+        next: Some(proof(answer, plan)),
+        figures,
+        checks: checks(input),
+        working: working.0,
+        parts: vec![ways(input, answer), by_length(answer), cuts(input, plan)],
+        materials: materials(input, plan, screws),
+        cautions: cautions(),
+        drawing: Some(drawing::drawing(input, answer, plan)),
+    }
+}
+
+fn proof(answer: &Answer, plan: &Plan) -> Text {
+    if !answer.done {
+        return say!(w::LOOKING, plan.count());
+    }
+    let proven = plan.bound as i64 == plan.count();
+    match (proven, plan.fewest_joints) {
+        (true, true) => say!(w::PROVEN_BOTH, plan.stock),
+        (true, false) => say!(w::PROVEN_BOARDS, plan.stock),
+        _ => say!(w::NOT_PROVEN, plan.stock, plan.bound as i64),
+    }
+}
+
+fn checks(input: &Input) -> Vec<Check> {
+    if input.of == Surface::Wall || !input.members.is_empty() {
+        return Vec::new();
+    }
+    let name = || (&w::CHECK_SPACING).into();
+    vec![match input.panel.spacing(false) {
+        Some(limit) => at_most("spacing", name(), input.spacing, limit),
+        None => {
+            let value = input.spacing;
+            let limit = Limit { value, source: &SPACING };
+            ask(at_most("spacing", name(), value, limit), &w::NO_CEILING)
+        }
+    }]
+}
+
+fn ways(input: &Input, answer: &Answer) -> Part {
+    let mut rows = Vec::new();
+    for (pick, &want) in Want::PICKS.iter().zip(Want::ALL) {
+        let plan = answer.plan(want);
+        let weight = weighs(input, longest(plan), &mut Steps::default());
+        let value = say!(w::PLAN, plan.count(), longest(plan), plan.joints as i64, weight);
+        let put = ("want".to_owned(), Node::text(pick.key));
+        let puts = if want == input.want { Vec::new() } else { vec![put] };
+        rows.push(PartRow { name: pick.label.into(), value, puts });
+    }
+    let note = Some((&w::OTHER_NOTE).into());
+    Part { key: "ways", title: (&w::OTHER_WAYS).into(), note, rows }
+}
+
+fn by_length(answer: &Answer) -> Part {
+    let mut rows = Vec::new();
+    for (plan, fewest) in &answer.by_length {
+        let (boards, joints) = (plan.count(), plan.joints as i64);
+        let value =
+            if *fewest { say!(w::FEWEST, boards, joints) } else { say!(w::FOUND, boards, joints) };
+        rows.push(PartRow { name: say!(w::OF_LENGTH, plan.stock), value, puts: Vec::new() });
+    }
+    let note = Some((&w::LENGTHS_NOTE).into());
+    Part { key: "lengths", title: (&w::LENGTHS).into(), note, rows }
+}
+
+fn cuts(input: &Input, plan: &Plan) -> Part {
+    let mut rows = Vec::new();
+    for (board, long) in plan.boards.iter().enumerate() {
+        for piece in plan.pieces.iter().filter(|piece| piece.board == board) {
+            let [from, to] = piece.along;
+            let wide = piece.run.across[1].minus(piece.run.across[0]).min(input.board.width());
+            let (number, row) = (board as i64 + 1, piece.run.row as i64 + 1);
+            let length = to.minus(from);
+            let value = match piece.lane {
+                0 => say!(w::CUT_WHOLE, length, wide, from),
+                _ => say!(w::CUT_STRIP, length, wide, from),
+            };
+            rows.push(PartRow { name: say!(w::CUT, number, *long, row), value, puts: Vec::new() });
+        }
+    }
+    Part { key: "cuts", title: (&w::CUTS).into(), note: Some((&w::CUTS_NOTE).into()), rows }
+}
+
+const fn name(panel: Panel) -> &'static Phrase {
+    match panel {
+        Panel::Half => &w::M_BOARD_HALF,
+        Panel::HalfLight => &w::M_BOARD_LIGHT,
+        Panel::FiveEighths => &w::M_BOARD_FIVE,
+        Panel::ThreeEighths => &w::M_BOARD_THREE,
+        Panel::Quarter => &w::M_BOARD_QUARTER,
+    }
+}
+
+fn materials(input: &Input, plan: &Plan, screws: i64) -> Vec<Material> {
+    let mut all = Vec::new();
+    for long in input.stock.lengths() {
+        let count = plan.boards.iter().filter(|it| **it == long).count() as i64;
+        if count > 0 {
+            let board: Text = name(input.panel).into();
+            all.push(Material {
+                key: ["board", input.panel.key(), &input.board.width().exact(), &long.exact()]
+                    .join(" "),
+                name: say!(w::M_LONG, board, input.board.width(), long),
+                amount: count.into(),
+            });
+        }
+    }
+    all.push(Material {
+        key: "screws board".to_owned(),
+        name: (&w::M_SCREWS).into(),
+        amount: screws.into(),
+    });
+    all
+}

@@ -1,0 +1,249 @@
+//! The surface as rows of runs: which boards lie end to end, from where to where, and how high the
+//! part of each row is.
+
+use super::input::{Input, Run as Way, Surface};
+use super::words as w;
+use crate::calculators::room;
+use crate::fields::Form;
+use crate::layout::{self, Rows};
+use crate::measure::Length;
+use crate::plan::{Axis, Plan, Wall, shape};
+use crate::say;
+use crate::sheet::{Fault, Faults};
+
+/// A rectangle: along the boards, and across them, each from where to where.
+pub type Part = [[Length; 2]; 2];
+
+/// A run of boards.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Run {
+    /// Its row, from 0.
+    pub row: usize,
+    /// Along the boards, from here to here.
+    pub along: [Length; 2],
+    /// Across them.
+    pub across: [Length; 2],
+}
+
+/// What is boarded. Boards run along `x`; rows follow each other along `y`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Ground {
+    /// Its outline, with x along the boards.
+    pub outline: Vec<[Length; 2]>,
+    /// The runs, row by row.
+    pub runs: Vec<Run>,
+    /// Where framing stands, rising.
+    pub stops: Vec<Length>,
+    /// Holes that boards are cut out for.
+    pub holes: Vec<Part>,
+    /// All edges together: corners, of a ceiling.
+    pub perimeter: Length,
+}
+
+/// More framing than this no board plan is looked for over.
+const MOST_STOPS: usize = 60;
+
+impl Ground {
+    pub(super) fn new(input: &Input) -> Result<Self, Faults> {
+        let (plan, holes) = match input.of {
+            Surface::Ceiling => (ceiling(input)?, Vec::new()),
+            Surface::Wall => wall(input)?,
+        };
+        let axis = match input.run {
+            Way::Along => Axis::Along,
+            Way::Square => Axis::Across,
+        };
+        let turn = |[x, y]: [Length; 2]| if axis == Axis::Along { [x, y] } else { [y, x] };
+        let (low, high) = plan.bounds();
+        let [left, top] = turn([low.x, low.y]);
+        let [right, bottom] = turn([high.x, high.y]);
+        let shift = |at: [Length; 2]| {
+            let [x, y] = turn(at);
+            [x.minus(left), y.minus(top)]
+        };
+        let outline = plan.sides().iter().map(|side| shift([side.from.x, side.from.y])).collect();
+        let mut shifted = Vec::new();
+        for [along, across] in holes {
+            let [low, high] = [0, 1].map(|end| shift([along[end], across[end]]));
+            shifted.push([[low[0], high[0]], [low[1], high[1]]]);
+        }
+        let holes: Vec<Part> = shifted;
+        let parts = parts(&plan, axis, [left, top]);
+        let (long, deep) = (right.minus(left), bottom.minus(top));
+        let stops = stops(input, long)?;
+        let width = input.board.width();
+        let mut runs = Vec::new();
+        let mut from = Length::ZERO;
+        let mut row = 0;
+        while from < deep {
+            let to = from.plus(width).min(deep);
+            runs.extend(runs_of(&parts, &holes, row, [from, to]));
+            from = to;
+            row += 1;
+        }
+        Ok(Self { outline, runs, stops, holes, perimeter: plan.perimeter() })
+    }
+
+    /// The same for the search.
+    pub(super) fn rows(&self, input: &Input, stock: Length) -> Rows {
+        let run = |it: &Run| {
+            let thin = it.across[1].minus(it.across[0]).times(2) <= input.board.width();
+            let [from, to] = it.along.map(Length::nanometres);
+            layout::Run { row: it.row, from, to, thin }
+        };
+        Rows {
+            runs: self.runs.iter().map(run).collect(),
+            stops: self.stops.iter().map(|it| it.nanometres()).collect(),
+            stock: stock.nanometres(),
+            least: input.least.nanometres(),
+        }
+    }
+}
+
+fn ceiling(input: &Input) -> Result<Plan, Faults> {
+    let room = room::solve(&room::Input {
+        shape: input.shape,
+        long: input.long,
+        wide: input.wide,
+        notch_long: input.notch_long,
+        notch_wide: input.notch_wide,
+        leg_wide: input.leg_wide,
+        leg_long: input.leg_long,
+        leg_off: input.leg_off,
+        gap_long: input.gap_long,
+        gap_deep: input.gap_deep,
+        gap_off: input.gap_off,
+        walls: input.walls.clone(),
+        ..room::Input::blank()
+    })?;
+    Ok(room.plan)
+}
+
+/// A wall from the ceiling down, as boards are hung, and its holes.
+fn wall(input: &Input) -> Result<(Plan, Vec<Part>), Faults> {
+    let long = input.wall.unwrap_or_default();
+    let high = input.high.minus(input.gap);
+    let walls: Vec<Wall> = shape::rectangle(long, high);
+    let refused = |at: usize, key: &str, given: Length, most: Length| Fault {
+        path: format!("openings.{at}.{key}"),
+        label: &w::OPENING,
+        given: given.exact(),
+        says: say!(w::PAST_EDGE, most),
+    };
+    let mut faults = Faults::new();
+    let mut holes = Vec::new();
+    for (at, opening) in input.openings.iter().enumerate() {
+        let (right, top) = (opening.from.plus(opening.wide), opening.sill.plus(opening.high));
+        if right > long {
+            faults.push(refused(at, "wide", opening.wide, long.minus(opening.from)));
+        }
+        if top > input.high {
+            faults.push(refused(at, "high", opening.high, input.high.minus(opening.sill)));
+        }
+        let low = input.high.minus(opening.sill).min(high);
+        holes.push([[opening.from, right], [input.high.minus(top), low]]);
+    }
+    match Plan::close(&walls) {
+        Ok(plan) if faults.is_empty() => Ok((plan, holes)),
+        Ok(_) => Err(faults),
+        Err(_) => Err(vec![Fault {
+            path: "wall".to_owned(),
+            label: &w::WALL_LONG,
+            given: long.exact(),
+            says: (&w::WHY_LONG).into(),
+        }]),
+    }
+}
+
+/// Where framing stands along the boards, ends left out.
+fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
+    let mut all: Vec<Length> = Vec::new();
+    if input.members.is_empty() {
+        let mut at = input.first;
+        while at < long && all.len() <= MOST_STOPS {
+            if at > Length::ZERO {
+                all.push(at);
+            }
+            at = at.plus(input.spacing);
+        }
+    } else {
+        for member in &input.members {
+            let at = member.at.unwrap_or_default();
+            let place = all.iter().position(|other| *other >= at).unwrap_or(all.len());
+            if at > Length::ZERO && at < long && all.get(place) != Some(&at) {
+                all.insert(place, at);
+            }
+        }
+    }
+    if all.len() <= MOST_STOPS {
+        return Ok(all);
+    }
+    Err(vec![Fault {
+        path: "spacing".to_owned(),
+        label: &w::SPACING,
+        given: input.spacing.exact(),
+        says: say!(w::TOO_MANY, MOST_STOPS as i64),
+    }])
+}
+
+/// The surface as rectangles, cut along the boards at every corner.
+fn parts(plan: &Plan, axis: Axis, [left, top]: [Length; 2]) -> Vec<Part> {
+    let mut cuts: Vec<Length> = Vec::new();
+    for side in plan.sides() {
+        let at = if axis == Axis::Along { side.from.y } else { side.from.x };
+        let place = cuts.iter().position(|other| *other >= at).unwrap_or(cuts.len());
+        if cuts.get(place) != Some(&at) {
+            cuts.insert(place, at);
+        }
+    }
+    let mut all = Vec::new();
+    for (low, high) in cuts.iter().zip(cuts.iter().skip(1)) {
+        for (from, to) in plan.chords(axis, *low) {
+            let along = [from.minus(left), to.minus(left)];
+            all.push([along, [low.minus(top), high.minus(top)]]);
+        }
+    }
+    all
+}
+
+/// The runs of one row: what hangs together along it. Boards hang over a hole or a notch that
+/// takes a part of the row only, and are cut out.
+fn runs_of(parts: &[Part], holes: &[Part], row: usize, band: [Length; 2]) -> Vec<Run> {
+    let mut all: Vec<Run> = Vec::new();
+    let [top, bottom] = band;
+    for [along, [from, to]] in parts {
+        let across = [(*from).max(top), (*to).min(bottom)];
+        if across[0] >= across[1] {
+            continue;
+        }
+        let mut run = Run { row, along: *along, across };
+        // It joins what it touches.
+        while let Some(at) =
+            all.iter().position(|it| it.along[0] < run.along[1] && run.along[0] < it.along[1])
+        {
+            let other = all.remove(at);
+            run.along = [run.along[0].min(other.along[0]), run.along[1].max(other.along[1])];
+            run.across = [run.across[0].min(other.across[0]), run.across[1].max(other.across[1])];
+        }
+        let place = all.iter().position(|it| it.along[0] > run.along[0]).unwrap_or(all.len());
+        all.insert(place, run);
+    }
+    // What takes the whole row breaks the run.
+    for [[left, right], [above, below]] in holes {
+        let mut next = Vec::new();
+        for run in all {
+            let apart = *right <= run.along[0] || *left >= run.along[1];
+            if apart || *above > run.across[0] || *below < run.across[1] {
+                next.push(run);
+                continue;
+            }
+            for along in [[run.along[0], *left], [*right, run.along[1]]] {
+                if along[0] < along[1] {
+                    next.push(Run { along, ..run });
+                }
+            }
+        }
+        all = next;
+    }
+    all
+}

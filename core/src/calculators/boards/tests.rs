@@ -1,0 +1,250 @@
+//! Rooms worked by hand and by solvers, and every plan counted again from its pieces.
+
+use super::*;
+use crate::calculators::room::Shape;
+use crate::measure::{Area, Length};
+use proptest::prelude::*;
+
+fn inches(count: i64) -> Length {
+    Length::inches(count, 1)
+}
+
+fn only(feet: &[i64]) -> Stock {
+    let has = |length: i64| feet.contains(&length);
+    Stock { l8: has(8), l9: has(9), l10: has(10), l12: has(12), l14: has(14), l16: has(16) }
+}
+
+fn ceiling(long: i64, wide: i64, spacing: i64, feet: &[i64]) -> Input {
+    Input {
+        long: Some(inches(long)),
+        wide: Some(inches(wide)),
+        spacing: inches(spacing),
+        stock: only(feet),
+        ..Input::sample()
+    }
+}
+
+/// Counts a plan again from its pieces alone.
+fn check(input: &Input, answer: &Answer, plan: &Plan) {
+    let width = input.board.width();
+    let mut joints: Vec<(usize, Length)> = Vec::new();
+    let mut covered = Area::ZERO;
+    for run in &answer.ground.runs {
+        let mut at = run.along[0];
+        for piece in plan.pieces.iter().filter(|it| it.run == *run) {
+            assert_eq!(piece.along[0], at, "a gap or an overlap");
+            at = piece.along[1];
+            let long = at.minus(piece.along[0]);
+            assert!(long >= input.least.min(run.along[1].minus(run.along[0])));
+            if at != run.along[1] {
+                assert!(answer.ground.stops.contains(&at), "a joint off the framing");
+                joints.push((run.row, at));
+            }
+        }
+        assert_eq!(at, run.along[1], "a run is not covered");
+        let high = run.across[1].minus(run.across[0]);
+        assert!(high <= width);
+        covered = covered.plus(Area::of(at.minus(run.along[0]), high));
+    }
+    assert!(covered >= answer.area(), "less is covered than there is");
+    for (row, at) in &joints {
+        assert!(!joints.contains(&(row + 1, *at)), "joints in line");
+    }
+    assert_eq!(plan.joints, joints.len());
+    for (board, long) in plan.boards.iter().enumerate() {
+        let sum = |lane: usize| {
+            let cut = plan.pieces.iter().filter(|it| it.board == board && it.lane == lane);
+            cut.fold(Length::ZERO, |sum, it| sum.plus(it.along[1].minus(it.along[0])))
+        };
+        let used = sum(0).plus(sum(1).max(sum(2)));
+        assert!(used <= *long && used > Length::ZERO, "board {board} is cut too often");
+        assert!(input.stock.lengths().contains(long));
+        assert!(input.longest.is_none_or(|longest| *long <= longest));
+    }
+    let lanes = plan.pieces.iter().filter(|it| it.lane > 0);
+    for piece in lanes {
+        assert!(piece.run.across[1].minus(piece.run.across[0]).times(2) <= width);
+    }
+}
+
+fn worked(input: &Input) -> Answer {
+    let answer = solve(input).unwrap();
+    assert!(answer.done);
+    for plan in &answer.plans {
+        check(input, &answer, plan);
+    }
+    answer
+}
+
+/// Derived from the rules by hand, and the same by two integer-program solvers: see
+/// `tests/references/make_board_counts.py`.
+#[test]
+fn worked_rooms_come_out() {
+    #[rustfmt::skip]
+    let cases: &[([i64; 3], i64, Want, (i64, usize))] = &[
+        ([192, 144, 16], 8, Want::Boards, (6, 4)),
+        ([192, 144, 16], 12, Want::Boards, (4, 3)),
+        ([192, 144, 16], 16, Want::Boards, (3, 0)),
+        ([240, 168, 16], 12, Want::Boards, (6, 5)),
+        ([240, 168, 16], 12, Want::Joints, (7, 4)),
+        ([240, 168, 16], 12, Want::Near, (7, 4)),
+        ([216, 144, 24], 8, Want::Boards, (7, 6)),
+        ([208, 192, 16], 12, Want::Boards, (6, 4)),
+        ([264, 144, 16], 14, Want::Boards, (5, 4)),
+        ([264, 144, 16], 14, Want::Joints, (6, 3)),
+        ([180, 156, 24], 12, Want::Boards, (5, 4)),
+        ([180, 156, 24], 16, Want::Boards, (4, 0)),
+    ];
+    for ([long, wide, spacing], feet, want, expected) in cases {
+        let input = ceiling(*long, *wide, *spacing, &[*feet]);
+        let answer = worked(&input);
+        let plan = answer.plan(*want);
+        assert_eq!((plan.count(), plan.joints), *expected, "{long} {wide} {feet} {want:?}");
+        assert!(plan.bound as i64 == plan.count() && plan.fewest_joints);
+    }
+}
+
+/// The tape of the same rooms: seams, ends and corners. Derived: 32 ft of seams and 56 of corners,
+/// 16, 12 and 0 of ends.
+#[test]
+fn joints_have_their_lengths() {
+    for (feet, ends) in [(8, 16), (12, 12), (16, 0)] {
+        let answer = worked(&ceiling(192, 144, 16, &[feet]));
+        assert_eq!(answer.seams(), inches(32 * 12));
+        assert_eq!(answer.ground.perimeter, inches(56 * 12));
+        assert_eq!(answer.plan(Want::Boards).ends(), inches(ends * 12));
+        assert_eq!(answer.area(), Area::of(inches(192), inches(144)));
+    }
+    // A board of 12 ft over framing 16 in apart has 10 members, 5 screws on each; 4 ft has 4.
+    let answer = worked(&ceiling(192, 144, 16, &[12]));
+    assert_eq!(answer.plan(Want::Boards).screws(&answer.ground, inches(12)), 3 * (50 + 20));
+}
+
+#[test]
+fn plans_are_the_best_of_their_kind() {
+    let answer = worked(&Input::sample());
+    let [near, boards, joints, light, bought] =
+        [0, 1, 2, 3, 4].map(|at| answer.plans.get(at).unwrap());
+    for plan in &answer.plans {
+        assert!(boards.count() <= plan.count() && joints.joints <= plan.joints);
+        assert!(light.stock <= plan.stock && bought.bought() <= plan.bought());
+    }
+    assert!(near.count() <= boards.count() + 1);
+    assert_eq!(light.stock, inches(96));
+}
+
+#[test]
+fn a_way_in_bounds_the_boards() {
+    let input = Input { longest: Some(inches(130)), ..Input::sample() };
+    assert!(worked(&input).plans.iter().all(|plan| plan.stock <= inches(120)));
+    let none = Input { longest: Some(inches(90)), ..Input::sample() };
+    assert_eq!(solve(&none).unwrap_err()[0].path, "longest");
+    let none = Input { stock: only(&[]), ..Input::sample() };
+    assert_eq!(solve(&none).unwrap_err()[0].path, "stock");
+    let wide = Input {
+        members: vec![Member { at: Some(inches(20)) }],
+        stock: only(&[8]),
+        ..Input::sample()
+    };
+    assert_eq!(solve(&wide).unwrap_err()[0].path, "spacing");
+}
+
+/// A room with a notch: rows beside it are shorter, one that the notch cuts into hangs over it.
+#[test]
+fn an_l_is_laid_in_runs_of_its_own_lengths() {
+    let input = Input {
+        shape: Shape::Ell,
+        notch_long: Some(inches(96)),
+        notch_wide: Some(inches(60)),
+        ..Input::sample()
+    };
+    let answer = worked(&input);
+    let long = |row: usize| {
+        let run = answer.ground.runs.iter().find(|run| run.row == row).unwrap();
+        run.along[1].minus(run.along[0])
+    };
+    assert_eq!(answer.ground.runs.len(), 3);
+    assert_eq!([0, 1, 2].map(long).iter().filter(|it| **it == inches(96)).count(), 1);
+    assert_eq!(
+        answer.area(),
+        Area::of(inches(192), inches(144)).minus(Area::of(inches(96), inches(60)))
+    );
+    let turned = worked(&Input { run: Way::Square, ..input });
+    assert_eq!(turned.area(), answer.area());
+}
+
+/// A wall of 14 ft with a door that takes the whole lower row, and a window that doesn't.
+#[test]
+fn a_door_breaks_the_row_that_it_takes() {
+    let opening = |from, wide, sill, high| Opening {
+        from: inches(from),
+        wide: inches(wide),
+        sill: inches(sill),
+        high: inches(high),
+    };
+    let input = Input {
+        of: Surface::Wall,
+        wall: Some(inches(168)),
+        openings: vec![opening(40, 34, 0, 82), opening(110, 36, 32, 48)],
+        ..Input::sample()
+    };
+    let answer = worked(&input);
+    let lower: Vec<_> = answer.ground.runs.iter().filter(|run| run.row == 1).collect();
+    assert_eq!(lower.len(), 2, "left and right of the door");
+    assert_eq!(lower[0].along, [Length::ZERO, inches(40)]);
+    assert_eq!(lower[1].along, [inches(74), inches(168)]);
+    let past = Input { openings: vec![opening(150, 34, 0, 82)], ..input };
+    assert_eq!(solve(&past).unwrap_err()[0].path, "openings.0.wide");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(100))]
+    /// L, T and U rooms, seeded by the test's own name: all are laid by the rules.
+    #[test]
+    fn any_outline_is_laid_by_the_rules(
+        shape in prop::sample::select(vec![Shape::Ell, Shape::Tee, Shape::U]),
+        long in 120_i64..360, wide in 120_i64..300, part in 20_i64..90, deep in 20_i64..90,
+        space in prop::sample::select(vec![12_i64, 16, 24]), square in any::<bool>(), w54 in any::<bool>(),
+    ) {
+        let some = |count: i64| Some(inches(count));
+        let input = Input {
+            shape,
+            notch_long: some(part), notch_wide: some(deep),
+            leg_wide: some(part), leg_long: some(deep),
+            gap_long: some(part), gap_deep: some(deep),
+            run: if square { Way::Square } else { Way::Along },
+            board: if w54 { Wide::W54 } else { Wide::W48 },
+            ..ceiling(long, wide, space, &[12])
+        };
+        let answer = worked(&input);
+        for plan in &answer.plans {
+            let least = answer.area().square_nanometres();
+            let bought = Area::of(input.board.width(), plan.bought()).square_nanometres();
+            prop_assert!(bought >= least && plan.bound as i64 <= plan.count());
+        }
+    }
+
+    #[test]
+    fn any_wall_with_openings_is_laid_by_the_rules(
+        long in 60_i64..300, openings in prop::collection::vec((0_i64..200, 20_i64..80, 0_i64..60, 20_i64..90), 0..4),
+        upright in any::<bool>(),
+    ) {
+        let openings = openings.into_iter().filter(|it| it.0 + it.1 < long && it.2 + it.3 < 97);
+        let opening = |(from, wide, sill, high)| Opening {
+            from: inches(from), wide: inches(wide), sill: inches(sill), high: inches(high),
+        };
+        let input = Input {
+            of: Surface::Wall,
+            wall: Some(inches(long)),
+            openings: openings.map(opening).collect(),
+            run: if upright { Way::Square } else { Way::Along },
+            stock: only(&[8, 12]),
+            ..Input::sample()
+        };
+        if let Ok(answer) = solve(&input) {
+            for plan in &answer.plans {
+                check(&input, &answer, plan);
+            }
+        }
+    }
+}

@@ -1,0 +1,136 @@
+//! All that a person reads of boards and their cuts.
+
+use crate::words;
+
+words! {
+    NAME = "Boards and their cuts";
+    ABOUT = "How many boards, how each is cut, and where it hangs, on a ceiling or a wall";
+    NOTHING = "";
+
+    OF = "To board";
+    CEILING = "A ceiling";
+    WALL = "A wall";
+    WALL_LONG = "Wall, end to end";
+    HIGH = "Floor to ceiling";
+    HIGH_HINT = "To the board of the ceiling: ceilings go up first.";
+    GAP = "Left open at the floor";
+    GAP_HINT = "So that board stays off the floor and dry.";
+    WHY_GAP = "a baseboard doesn't cover that.";
+    WHY_LONG = "that is more than a room; work it in parts.";
+    OPENINGS = "Doors and windows";
+    OPENINGS_HINT = "As framed. Board hangs over what takes a part of a row, and is cut out.";
+    OPENING = "Opening";
+    DOOR = "Door";
+    WINDOW = "Window";
+    FROM_LEFT = "From the wall's left end";
+    OPENING_WIDE = "Wide";
+    SILL = "Its lower edge over the floor";
+    SILL_HINT = "Nothing for a door.";
+    OPENING_HIGH = "High";
+    PAST_EDGE = "Past the wall: no more than {0}.";
+    RUN = "Boards run";
+    RUN_HINT = "Across the joists or studs: wall 1's way, or on a wall level, is the first.";
+    RUN_ALONG = "Along wall 1, or level";
+    RUN_SQUARE = "Square to wall 1, or upright";
+    SPACING = "Framing under their ends, apart";
+    SPACING_HINT = "Center to center along the boards. Where boards run along the joists: the backing that you put in.";
+    WHY_SPACING = "no board spans that.";
+    FIRST = "The first one's center";
+    FIRST_HINT = "From where the boards start; nothing where it stands at the wall.";
+    MEMBERS = "Centers as measured";
+    MEMBERS_HINT = "Uneven framing: each center from where the boards start, in the place of both figures above.";
+    MEMBER = "Member";
+    CENTER = "Its center";
+    PANEL = "Board";
+    BOARD_WIDE = "Wide";
+    W48 = "48 in";
+    W54 = "54 in";
+    STOCK = "Lengths the shop has";
+    L8 = "8 ft";
+    L9 = "9 ft";
+    L10 = "10 ft";
+    L12 = "12 ft";
+    L14 = "14 ft";
+    L16 = "16 ft";
+    LONGEST = "The longest that gets in";
+    LONGEST_HINT = "Through the door, round the hall, up the stair. Blank: any.";
+    WHY_LONGEST = "no longer ones are made.";
+    LEAST = "No piece shorter than";
+    LEAST_HINT = "Unless its row is.";
+    WHY_LEAST = "that is a board.";
+    WANT = "What matters most";
+    WANT_NEAR = "Few end joints, one board more at most";
+    WANT_BOARDS = "Fewest boards";
+    WANT_JOINTS = "Fewest end joints";
+    WANT_LIGHT = "Lightest to lift";
+    WANT_BOUGHT = "Least board bought";
+
+    NO_LENGTH = "Tick a length that the shop has.";
+    NONE_GETS_IN = "No length that is ticked gets in: tick a shorter one.";
+    NONE_REACHES = "No board that is ticked reaches from one member to a next that is far enough off.";
+    NOTHING_YET = "Looking for a layout: a moment.";
+    NONE_FOUND = "No layout was found that keeps end joints on framing and out of line.";
+    TOO_MANY = "More than {0} members in one run: work the surface in parts.";
+
+    BOARDS = "Boards, {0} the longest";
+    LONGEST_BOARD = "Longest board";
+    JOINTS = "End joints";
+    SEAMS = "Factory edges, end to end";
+    ENDS = "End joints, end to end";
+    CORNERS = "Corners with walls";
+    SCREWS = "Screws";
+    AREA = "Surface";
+    BOUGHT = "Board bought";
+    LEFT = "Left over, of what is bought";
+    HEAVIEST = "Its weight, to carry and lift";
+
+    STEP_BOUGHT = "Board bought";
+    STEP_LEFT = "Left over";
+    STEP_SHEET = "The longest board weighs";
+
+    CHECK_SPACING = "Framing apart, for this board";
+    NO_CEILING = "Not to hang on framing alone so: ask its maker, or take thicker board.";
+
+    LOOKING = "{0} or fewer, still looking.";
+    PROVEN_BOTH = "Proven: no layout of {0} boards takes fewer boards with so few end joints, or fewer end joints with so few boards.";
+    PROVEN_BOARDS = "Proven: no layout of {0} boards takes fewer boards with so few end joints.";
+    NOT_PROVEN = "The best that was found of {0} boards; none takes fewer than {1}.";
+    OTHER_WAYS = "By what matters most";
+    OTHER_NOTE = "A tap draws that plan.";
+    PLAN = "{0} {0?board|boards}, {1} the longest; {2} end {2?joint|joints}; {3} the heaviest";
+    LENGTHS = "By length";
+    LENGTHS_NOTE = "Of one length only, the fewest boards.";
+    OF_LENGTH = "Boards of {0}";
+    FEWEST = "{0}, proven fewest; {1} end {1?joint|joints}";
+    FOUND = "{0}, perhaps fewer; {1} end {1?joint|joints}";
+    CUTS = "Cut list";
+    CUTS_NOTE = "Board by board, in the order to hang. Measure before you cut: walls are not square.";
+    CUT = "Board {0}, {1}: row {2}";
+    CUT_WHOLE = "{0} long, {1} wide, from {2}";
+    CUT_STRIP = "{0} long, {1} wide, from {2}; one of two strips, its factory edge to the seam";
+
+    M_BOARD_HALF = "Board, 1/2 in";
+    M_BOARD_LIGHT = "Board, 1/2 in lightweight";
+    M_BOARD_FIVE = "Board, 5/8 in";
+    M_BOARD_THREE = "Board, 3/8 in";
+    M_BOARD_QUARTER = "Board, 1/4 in";
+    M_LONG = "{0}, {1} by {2}";
+    M_SCREWS = "Board screws";
+
+    LIFT = "Board goes overhead with a panel lift or enough hands: one that falls breaks necks.";
+    PLATFORM = "Work from a platform, never from stilts or an upturned pail on debris.";
+    CUT_OUT = "Power off and tested before a blade or saw goes near a box; nothing is buried under board: every box, alarm and damper stays reachable.";
+    DUST = "Cutting and sawing make dust: score and snap, mask on.";
+    COVER = "What the inspector wants to see, he sees before it is covered.";
+
+    DRAWING = "Where each piece hangs";
+    MEANS_PIECE = "a piece of board";
+    MEANS_STRIP = "a ripped piece of board";
+    MEANS_EDGE = "the surface";
+    MEANS_FRAMING = "framing";
+    MEANS_HOLE = "an opening";
+    TWIN = "{0} {0?board|boards} in {1} {1?row|rows}, row 1 at the top; numbers are the boards that pieces are cut from.";
+    TWIN_WALL = "The wall from the room, ceiling at the top.";
+    TWIN_CEILING = "The ceiling seen from above, wall 1 at the top; boards run from left to right.";
+    NUMBER = "{0}";
+}

@@ -1,0 +1,25 @@
+//! How boards are laid and fastened.
+
+use crate::measure::Length;
+use crate::words;
+
+words! {
+    JOINTS_SAYS = "Ceilings before walls; boards across the framing, as few end joints as can be and away from the middle of the ceiling, ends and edges on framing, joints of rows that touch a member apart or more, factory edge to factory edge, no gap over 1/16 in.";
+    JOINTS_SEEN = "read in a school's specification after ASTM C840, ceilings first in a handbook, stagger in a builders' manual";
+    SCREWS_SAYS = "Screws 12 in apart at most on ceilings, 16 on walls, on each member and along its ends; 5/8 in or more into wood.";
+    SCREWS_SEEN = "5/8 in read in a repair column, spacing from memory: the label and ASTM C840 have it";
+}
+
+source!(
+    /// How boards are laid.
+    JOINTS, "board-layout", "ASTM C840, joints", JOINTS_SAYS, JOINTS_SEEN, Read
+);
+source!(
+    /// How they are fastened.
+    SCREWS, "board-screws", "Screw spacing, ASTM C840", SCREWS_SAYS, SCREWS_SEEN, Memory
+);
+
+/// Screws on one member are no farther apart. Source: [`SCREWS`].
+pub const fn screws_apart(ceiling: bool) -> Length {
+    Length::inches(if ceiling { 12 } else { 16 }, 1)
+}
