@@ -120,10 +120,13 @@ const fn entry<C: Calculator + 'static>() -> Entry {
                 }
             }
         },
-        begin: |node, units| {
-            let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
-            let going = C::begin(&input).ok()??;
-            Some(Box::new(Begun::<C> { input, left_out, going }))
+        begin: match C::BEGIN {
+            None => |_, _| None,
+            Some(_) => |node, units| {
+                let (input, left_out) = Reader::form::<C::Input>(node, units).ok()?;
+                let going = C::BEGIN.and_then(|begin| begin(&input).ok())?;
+                Some(Box::new(Begun::<C> { input, left_out, going }))
+            },
         },
         opens: match C::OPENS {
             None => |_, _, _| None,

@@ -105,6 +105,9 @@ pub trait Going<Answer> {
     fn answer(&self) -> Result<Answer, Faults>;
 }
 
+/// How such work begins.
+pub type Begin<Input, Answer> = fn(&Input) -> Result<Box<dyn Going<Answer>>, Faults>;
+
 /// One calculator.
 pub trait Calculator {
     /// Its name in links, marks and the batch door. Never changes.
@@ -123,6 +126,9 @@ pub trait Calculator {
     const IS_ROOM: bool = false;
     /// What an answer opens: for the hold alone. No method, so that the page ships it once.
     const OPENS: Option<fn(Self::Answer) -> Option<Opened>> = None;
+    /// Begins what may take longer than a keystroke; its errors are those of
+    /// [`Calculator::solve`]. No method, so that the page ships it for those alone that do.
+    const BEGIN: Option<Begin<Self::Input, Self::Answer>> = None;
     /// What is put in.
     type Input: Form;
     /// What comes out, geometry included.
@@ -136,13 +142,6 @@ pub trait Calculator {
     /// What the fields can't see one by one: fields that don't fit each other, or a question
     /// that another rule answers.
     fn solve(input: &Self::Input, basis: Basis) -> Result<Self::Answer, Faults>;
-    /// Begins what may take longer than a keystroke; `None` where solving never does.
-    ///
-    /// # Errors
-    /// As [`Calculator::solve`].
-    fn begin(_: &Self::Input) -> Result<Option<Box<dyn Going<Self::Answer>>>, Faults> {
-        Ok(None)
-    }
     /// The answer as it is shown.
     fn sheet(input: &Self::Input, answer: &Self::Answer, basis: Basis) -> Sheet;
 

@@ -3,13 +3,16 @@
 //! Any weights prove a bound: what all runs weigh at least, over what a board can hold at most.
 //! The weights that prove most are the prices of the linear program of cutting stock (Gilmore and
 //! Gomory, "A linear programming approach to the cutting-stock problem", Operations Research 9
-//! (1961), from memory). They are looked for in floats, step by step; the bound is then worked
-//! again in whole numbers, so that no rounding can prove what isn't so.
+//! (1961), from memory). They are looked for step by step; the bound is then worked again
+//! with whole weights small enough that floats add them exactly, so that no rounding can prove what
+//! isn't so.
 
 use super::ways::{LEVELS, Ways};
 
 /// Sums of lengths that one board's cutting is looked at by; beyond, lengths are rounded down.
 const MOST_SUMS: usize = 3000;
+/// A board weighs so much, in whole numbers.
+const WHOLE: f64 = 1_000_000_000.0;
 /// Parts of a board where they are rounded.
 const PARTS: i64 = 1024;
 
@@ -29,21 +32,25 @@ impl Cutting {
     }
 
     fn of(stock: i64, lengths: &[i64]) -> Option<Self> {
+        // Kept in order from the start; the longest that is left is looked at first.
         let mut all = vec![stock];
-        let mut at = 0;
-        while let Some(&left) = all.get(at) {
-            at += 1;
+        let mut at = 1_usize;
+        while let Some(next) = at.checked_sub(1) {
+            let left = all[next];
+            at = next;
             for length in lengths {
                 let next = left - length;
-                if next >= 0 && !all.contains(&next) {
-                    all.push(next);
+                if next >= 0
+                    && let Err(place) = all.binary_search(&next)
+                {
+                    all.insert(place, next);
+                    at += 1;
                 }
             }
             if all.len() > MOST_SUMS {
                 return None;
             }
         }
-        all.sort_unstable();
         let mut on = Vec::new();
         for left in &all {
             let mut cuts = Vec::new();
@@ -69,10 +76,10 @@ impl Cutting {
     }
 
     /// The most that can be got out of a board, and by which lengths.
-    fn most<W: super::ways::Weigh>(&self, weights: &[W]) -> (W, Vec<usize>) {
-        let mut most: Vec<(W, Option<(usize, usize)>)> = Vec::with_capacity(self.on.len());
+    fn most(&self, weights: &[f64]) -> (f64, Vec<usize>) {
+        let mut most: Vec<(f64, Option<(usize, usize)>)> = Vec::with_capacity(self.on.len());
         for cuts in &self.on {
-            let mut best = (W::default(), None);
+            let mut best = (0.0, None);
             for &(length, next) in cuts {
                 let sum = most[next].0 + weights[length];
                 if sum > best.0 {
@@ -87,7 +94,7 @@ impl Cutting {
             way.push(length);
             at = Some(next);
         }
-        (most.last().map_or(W::default(), |it| it.0), way)
+        (most.last().map_or(0.0, |it| it.0), way)
     }
 }
 
@@ -101,12 +108,7 @@ pub(super) struct Same<'a> {
 
 /// The least that all runs weigh with no more than so many pieces over the fewest, twice over: a
 /// thin run counts half. Beside it, how often each length is in it.
-fn least<W: super::ways::Weigh>(
-    same: &[Same<'_>],
-    weights: &[W],
-    over: usize,
-    counts: &mut Vec<f64>,
-) -> Option<W> {
+fn least(same: &[Same<'_>], weights: &[f64], over: usize, counts: &mut Vec<f64>) -> Option<f64> {
     // Each run is one step; steps are told apart by run and pieces over.
     let mut steps: Vec<(usize, bool)> = Vec::new();
     let all: Vec<_> = same.iter().map(|it| it.ways.least(weights)).collect();
@@ -115,10 +117,10 @@ fn least<W: super::ways::Weigh>(
         steps.extend((0..it.runs[1]).map(|_| (number, true)));
     }
     let over = over.min(steps.len() * (LEVELS - 1));
-    let mut now: Vec<Option<W>> = vec![Some(W::default()); over + 1];
+    let mut now: Vec<Option<f64>> = vec![Some(0.0); over + 1];
     let mut chosen: Vec<Vec<usize>> = Vec::new();
     for &(number, thin) in &steps {
-        let mut next: Vec<Option<W>> = vec![None; over + 1];
+        let mut next: Vec<Option<f64>> = vec![None; over + 1];
         let mut how = vec![0; over + 1];
         for at in 0..=over {
             for (more, least) in all[number].iter().enumerate().take(at + 1) {
@@ -205,10 +207,14 @@ impl Prices {
 
     /// Boards that are needed at least, proven in whole numbers.
     pub(super) fn bound(&self, same: &[Same<'_>], cutting: &Cutting, over: usize) -> usize {
-        let whole: Vec<i64> = self.best.iter().map(|it| (it * 1_000_000_000.0) as i64).collect();
+        // Sums stay far below 2^53.
+        let whole: Vec<f64> = self.best.iter().map(|it| (it * WHOLE).floor()).collect();
         let (most, _) = cutting.most(&whole);
         match least(same, &whole, over, &mut Vec::new()) {
-            Some(twice) if most > 0 => ((twice + 2 * most - 1) / (2 * most)) as usize,
+            Some(twice) if most > 0.0 => {
+                let (twice, most) = (twice as i64, 2 * most as i64);
+                ((twice + most - 1) / most) as usize
+            }
             _ => 0,
         }
     }

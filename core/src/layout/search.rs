@@ -108,8 +108,11 @@ impl Search {
             }
             spots.push(Spot { ways: number, thin: run.thin, beside });
         }
-        let mut order: Vec<usize> = (0..lengths.len()).collect();
-        order.sort_by_key(|it| -lengths[*it]);
+        let mut order: Vec<usize> = Vec::new();
+        for (number, length) in lengths.iter().enumerate() {
+            let shorter = order.iter().position(|it| lengths[*it] < *length);
+            order.insert(shorter.unwrap_or(order.len()), number);
+        }
         let ground = Ground { stock: rows.stock, lengths, order, ways, spots };
         let cutting = Cutting::new(rows.stock, &ground.lengths);
         let all: i64 = rows.runs.iter().map(|run| run.to - run.from).sum();

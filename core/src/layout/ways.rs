@@ -216,15 +216,15 @@ impl Ways {
 
     /// What a run weighs at least by its count of pieces over the fewest, the last for all beyond;
     /// `None` where there is no such way.
-    pub(super) fn least<W: Weigh>(&self, weights: &[W]) -> Vec<Option<(W, Vec<usize>)>> {
+    pub(super) fn least(&self, weights: &[f64]) -> Vec<Option<(f64, Vec<usize>)>> {
         let end = self.stops.len() - 1;
-        let mut now: Vec<Option<(W, usize, usize)>> = vec![None; end + 1];
-        now[end] = Some((W::default(), end, 0));
+        let mut now: Vec<Option<(f64, usize, usize)>> = vec![None; end + 1];
+        now[end] = Some((0.0, end, 0));
         let mut steps = Vec::new();
-        let mut all: Vec<Option<(W, Vec<usize>)>> = Vec::new();
+        let mut all: Vec<Option<(f64, Vec<usize>)>> = Vec::new();
         for pieces in 0..=end {
             if pieces > 0 {
-                let mut next: Vec<Option<(W, usize, usize)>> = vec![None; end + 1];
+                let mut next: Vec<Option<(f64, usize, usize)>> = vec![None; end + 1];
                 for (at, stop) in self.stops.iter().enumerate() {
                     for &(on, length) in &stop.on {
                         let Some((rest, ..)) = now[on] else { continue };
@@ -266,8 +266,3 @@ impl Ways {
         all
     }
 }
-
-/// What lengths are weighed in: whole numbers for a proof, floats to look for it.
-pub(super) trait Weigh: Copy + Default + PartialOrd + std::ops::Add<Output = Self> {}
-impl Weigh for i64 {}
-impl Weigh for f64 {}

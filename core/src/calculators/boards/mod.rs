@@ -11,7 +11,7 @@ pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
 pub use plans::{Answer, Looking, Piece, Plan};
 pub use surface::{Ground, Part, Run};
 
-use super::{Calculator, Going, Trade};
+use super::{Begin, Calculator, Going, Trade};
 use crate::edition::Basis;
 use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
@@ -28,6 +28,7 @@ impl Calculator for Boards {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const BEGIN: Option<Begin<Input, Answer>> = Some(|input| Ok(Box::new(Looking::new(input)?)));
     type Input = Input;
     type Answer = Answer;
 
@@ -37,10 +38,6 @@ impl Calculator for Boards {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
-    }
-
-    fn begin(input: &Input) -> Result<Option<Box<dyn Going<Answer>>>, Faults> {
-        Ok(Some(Box::new(Looking::new(input)?)))
     }
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
