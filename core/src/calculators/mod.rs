@@ -26,6 +26,7 @@ pub mod return_path;
 pub mod room;
 pub mod room_air;
 pub mod skim_coat;
+pub mod strip;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
@@ -43,6 +44,8 @@ pub enum Trade {
     First,
     /// The room itself, measured before anything in it is moved.
     Room,
+    /// Taking down, and stripping what is overhead.
+    Strip,
     /// Studs, plates, joists and what stands on them.
     Framing,
     /// Boxes and cables, made ready for the electrician.
@@ -56,6 +59,7 @@ pub enum Trade {
 words! {
     FIRST = "First of all";
     ROOM = "The room";
+    STRIP = "Taking down and stripping";
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
     AIR = "Air";
@@ -64,14 +68,22 @@ words! {
 
 impl Trade {
     /// All of them, in the order of a job.
-    pub const ALL: &'static [Self] =
-        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air, Self::Finish];
+    pub const ALL: &'static [Self] = &[
+        Self::First,
+        Self::Room,
+        Self::Strip,
+        Self::Framing,
+        Self::RoughIn,
+        Self::Air,
+        Self::Finish,
+    ];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
         match self {
             Self::First => "first",
             Self::Room => "room",
+            Self::Strip => "strip",
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
             Self::Air => "air",
@@ -84,6 +96,7 @@ impl Trade {
         match self {
             Self::First => &FIRST,
             Self::Room => &ROOM,
+            Self::Strip => &STRIP,
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
             Self::Air => &AIR,
@@ -128,6 +141,11 @@ pub trait Calculator {
 
     /// What the work does to an old surface. It is then held until a hold that covers it is open.
     fn disturbs(_: &Self::Input) -> Option<Disturbs> {
+        None
+    }
+    /// Whether the plan stays out of sight while it is held, and what was asked for prices: what a
+    /// bid needs then takes the sheet's place. See [`hold::instead`].
+    fn withholds(_: &Self::Input) -> Option<hold::Prices> {
         None
     }
     /// How the answer itself stands: for the hold alone, which is its own.

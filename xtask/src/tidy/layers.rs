@@ -25,6 +25,7 @@ const CALLS: &[(&str, &str)] = &[
     ("raised_register", "register_throw"),
     ("register_spots", "register_throw"),
     ("rerouted_cable", "cable_securing"),
+    ("strip", "hold"),
 ];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {

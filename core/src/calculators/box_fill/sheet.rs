@@ -9,7 +9,8 @@ use super::{Answer, Room, Wall};
 use crate::measure::{Length, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
-use crate::rules::old_finish::OLD_FINISH;
+use crate::rules::hazards::asbestos::PRESUMED;
+use crate::rules::hazards::lead::TARGET;
 use crate::say;
 use crate::sheet::{
     Caution, Check, Confidence, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step,
@@ -330,7 +331,8 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     let say = |phrase: &'static Phrase, source| Caution { text: phrase.into(), source };
     let mut all = vec![say(&s::DEAD, Some(&DEAD))];
     if answer.mends.iter().any(|mend| mend.wall != Wall::Kept) {
-        all.push(say(&s::OLD_WALL, Some(&OLD_FINISH)));
+        all.push(say(&s::OLD_WALL, Some(&PRESUMED)));
+        all.push(say(TARGET.says, Some(&TARGET)));
     }
     if input.cables.iter().any(|cable| cable.ground != CableGround::Same) {
         all.push(say(&s::OLD_WIRING, None));

@@ -25,14 +25,17 @@ mod sheet;
 mod words;
 
 pub use gates::{Gate, Reason, Settled};
-pub use input::{Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Window};
+pub use input::{
+    Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Who, Window,
+};
 pub use opening::{Miss, Opened, solve};
+pub use sheet::instead;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::rules::compare::Limit;
 use crate::say;
-use crate::sheet::{Faults, Sheet, Standing};
+use crate::sheet::{Faults, Sheet, Source, Standing};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -55,8 +58,10 @@ pub struct Answer {
     pub lab_cost: Option<i64>,
     /// Whether an agency is told ahead, should it hold more than one percent.
     pub notice: Notice,
-    /// The law presumes that it holds asbestos.
-    pub presumed: bool,
+    /// What presumes that it holds asbestos, if anything does.
+    pub presumed: Option<&'static Source>,
+    /// Whether the local limit on its area is reached; none where none is said.
+    pub local: Option<bool>,
     /// What opens it, once every gate is open.
     pub opened: Option<Opened>,
 }

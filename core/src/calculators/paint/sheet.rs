@@ -3,7 +3,7 @@
 use super::words as w;
 use super::{Answer, FINISH_NAMES, Input, PRIMER_NAMES, Product};
 use crate::rules::finish::paint::LABELS;
-use crate::rules::old_finish::OLD_FINISH;
+use crate::rules::hazards::lead::TARGET;
 use crate::say;
 use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
 use crate::words::Amount;
@@ -36,12 +36,9 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     figures.retain(|figure| figure.key != headline.key);
     figures.push(Figure::plain("net", &w::NET, answer.net.into()));
     let mut cautions = Vec::new();
-    for (text, source) in [
-        (&w::LEAD, Some(&OLD_FINISH)),
-        (&w::AIR, None),
-        (&w::RAGS, None),
-        (LABELS.says, Some(&LABELS)),
-    ] {
+    for (text, source) in
+        [(&w::LEAD, Some(&TARGET)), (&w::AIR, None), (&w::RAGS, None), (LABELS.says, Some(&LABELS))]
+    {
         cautions.push(Caution { text: text.into(), source });
     }
     let mut parts = Vec::new();

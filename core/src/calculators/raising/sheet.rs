@@ -13,7 +13,8 @@ use crate::rules::framing::door_head::HEADER;
 use crate::rules::framing::one_piece::JOINTS;
 use crate::rules::framing::overhead::Overhead;
 use crate::rules::framing::stud_height::{BEARING, PARTITION};
-use crate::rules::old_finish::OLD_FINISH;
+use crate::rules::hazards::asbestos::PRESUMED;
+use crate::rules::hazards::lead::TARGET;
 use crate::rules::residential::attic::ATTIC;
 use crate::rules::residential::ceiling_height::{
     ANY_ROOM, BEAM, HALF_REQUIRED, LIVED_IN, REQUIRED, half_counted,
@@ -340,8 +341,9 @@ fn materials(answer: &Answer) -> Vec<Material> {
 
 fn cautions() -> Vec<Caution> {
     let mut all = Vec::new();
-    let told: [(&'static Phrase, Option<&'static Source>); 6] = [
-        (&s::TEST, Some(&OLD_FINISH)),
+    let told: [(&'static Phrase, Option<&'static Source>); 7] = [
+        (&s::TEST, Some(&PRESUMED)),
+        (TARGET.says, Some(&TARGET)),
         (&s::LIVE, None),
         (&s::SHORE, None),
         (CEILING_LINE.says, Some(&CEILING_LINE)),

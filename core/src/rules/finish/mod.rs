@@ -3,9 +3,13 @@
 pub mod board_weights;
 pub mod compound;
 pub mod drying;
+pub mod dump;
 pub mod labor;
 pub mod levels;
 pub mod old_surface;
 pub mod paint;
+pub mod screws;
+pub mod sheeting;
 pub mod skim;
+pub mod texture;
 pub mod vapor;

@@ -1,0 +1,111 @@
+//! Stripping a textured ceiling: water, what comes down, bags, plastic and hours.
+//!
+//! It scrapes old texture whatever is put in, so that it is always held until a hold for that is
+//! open; till then its sheet has the area, the samples, what they cost and a price to get.
+
+mod amounts;
+mod input;
+mod plastic;
+mod sheet;
+mod words;
+
+pub use amounts::Amounts;
+pub use input::{Input, Painted, Spread};
+pub use plastic::{Laid, Plastic};
+
+use super::hold::Prices;
+use super::{Calculator, Trade};
+use crate::edition::Basis;
+use crate::measure::Area;
+use crate::rules::hazards::{Deed, Disturbs, Material};
+use crate::say;
+use crate::sheet::{Fault, Faults, Sheet, Steps};
+use crate::words::Phrase;
+use words as w;
+
+/// The calculator.
+#[derive(Debug)]
+pub struct Strip;
+
+/// What comes out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Answer {
+    /// What is scraped.
+    pub area: Area,
+    /// Low, likely, high.
+    pub ends: [Amounts; 3],
+    /// On the floor.
+    pub floor: Plastic,
+    /// On the walls.
+    pub walls: Option<Plastic>,
+    /// How.
+    pub working: Steps,
+}
+
+impl Calculator for Strip {
+    const ID: &'static str = "stripping";
+    const VERSION: u16 = 1;
+    const TRADE: Trade = Trade::Strip;
+    const NAME: &'static Phrase = &w::NAME;
+    const ABOUT: &'static Phrase = &w::ABOUT;
+    const ELECTRICAL: bool = false;
+    type Input = Input;
+    type Answer = Answer;
+
+    fn sample() -> Input {
+        Input::sample()
+    }
+
+    fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
+        solve(input)
+    }
+
+    fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
+        sheet::sheet(input, answer)
+    }
+
+    fn disturbs(input: &Input) -> Option<Disturbs> {
+        let area = Some(input.scraped());
+        let painted = match input.painted {
+            Painted::NotSaid => None,
+            Painted::No => Some(Area::ZERO),
+            Painted::Yes => area,
+        };
+        Some(Disturbs { material: Material::Texture, deed: Deed::Strip, area, painted })
+    }
+
+    fn withholds(input: &Input) -> Option<Prices> {
+        Some(input.prices.clone())
+    }
+}
+
+/// Works a ceiling that is scraped.
+///
+/// - Dry: area × thickness × density, or area × what a dried test square foot weighed.
+/// - Water: area ÷ 100 sq ft × gallons × passes. Wet: dry + water.
+/// - Bags: the more of heaped volume ÷ bag and wet ÷ what one carries, each rounded up.
+/// - Plastic: (long + 2 × turn-up) × (wide + 2 × turn-up), in the direction that takes less of a roll.
+/// - Hours: area ÷ rates to protect and to scrape.
+///
+/// # Errors
+/// A lap as wide as the roll.
+pub fn solve(input: &Input) -> Result<Answer, Faults> {
+    if input.lap >= input.roll {
+        let (path, given) = ("lap".to_owned(), input.lap.exact());
+        let says = say!(w::TOO_FAR_OVER, input.roll);
+        return Err(vec![Fault { path, label: &w::LAP, given, says }]);
+    }
+    let mut working = Steps::default();
+    let area = input.scraped();
+    // The likely end is written out; the others are worked aside.
+    let ends = [0, 1, 2].map(|end| {
+        let mut aside = Steps::default();
+        amounts::amounts(input, end, if end == 1 { &mut working } else { &mut aside })
+    });
+    let floor = plastic::floor(input, &mut working);
+    let walls = plastic::walls(input, &mut working);
+    Ok(Answer { area, ends, floor, walls, working })
+}
+
+#[cfg(test)]
+mod tests;
