@@ -67,7 +67,9 @@ struct Solved {
 pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
+    entry::<calculators::taken_down::TakenDown>(),
     entry::<calculators::strip::Strip>(),
+    entry::<calculators::floor_cover::FloorCover>(),
     entry::<calculators::raising::Raising>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
     entry::<calculators::drilling::Drilling>(),

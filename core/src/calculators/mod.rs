@@ -11,6 +11,7 @@ pub mod drilling;
 pub mod drying;
 pub mod duct_branch;
 pub mod duct_tree;
+pub mod floor_cover;
 pub mod hold;
 pub mod hole_cables;
 pub mod joint_compound;
@@ -27,6 +28,7 @@ pub mod room;
 pub mod room_air;
 pub mod skim_coat;
 pub mod strip;
+pub mod taken_down;
 pub mod under_a_gable;
 
 use crate::edition::Basis;

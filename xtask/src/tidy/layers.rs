@@ -26,6 +26,8 @@ const CALLS: &[(&str, &str)] = &[
     ("register_spots", "register_throw"),
     ("rerouted_cable", "cable_securing"),
     ("strip", "hold"),
+    ("floor_cover", "hold"),
+    ("floor_cover", "strip"),
 ];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {

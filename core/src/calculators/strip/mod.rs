@@ -65,18 +65,22 @@ impl Calculator for Strip {
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {
-        let area = Some(input.scraped());
-        let painted = match input.painted {
-            Painted::NotSaid => None,
-            Painted::No => Some(Area::ZERO),
-            Painted::Yes => area,
-        };
-        Some(Disturbs { material: Material::Texture, deed: Deed::Strip, area, painted })
+        Some(disturbs(Deed::Strip, input.scraped(), input.painted))
     }
 
     fn withholds(input: &Input) -> Option<Prices> {
         Some(input.prices.clone())
     }
+}
+
+/// What a deed does to so much old texture. Paint that nobody has looked at is not none.
+pub fn disturbs(deed: Deed, area: Area, painted: Painted) -> Disturbs {
+    let painted = match painted {
+        Painted::NotSaid => None,
+        Painted::No => Some(Area::ZERO),
+        Painted::Yes => Some(area),
+    };
+    Disturbs { material: Material::Texture, deed, area: Some(area), painted }
 }
 
 /// Works a ceiling that is scraped.
