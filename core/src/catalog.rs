@@ -70,6 +70,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::taken_down::TakenDown>(),
     entry::<calculators::strip::Strip>(),
     entry::<calculators::floor_cover::FloorCover>(),
+    entry::<calculators::three_ways::ThreeWays>(),
     entry::<calculators::raising::Raising>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
     entry::<calculators::drilling::Drilling>(),
@@ -120,7 +121,7 @@ const fn entry<C: Calculator>() -> Entry {
                     disturbs: C::disturbs(&input),
                     instead: C::disturbs(&input)
                         .zip(C::withholds(&input))
-                        .map(|(work, prices)| instead(&work, &prices)),
+                        .map(|(work, withheld)| instead(&work, withheld)),
                     latest: C::OPENS.and_then(|opens| opens(answer)).map(|it| it.latest()),
                 }),
                 Err(mut faults) => {

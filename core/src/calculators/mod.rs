@@ -29,12 +29,13 @@ pub mod room_air;
 pub mod skim_coat;
 pub mod strip;
 pub mod taken_down;
+pub mod three_ways;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::Disturbs;
-use crate::sheet::{Faults, Sheet, Standing};
+use crate::sheet::{Faults, Part, Sheet, Standing};
 use crate::words;
 use crate::words::Phrase;
 use hold::Opened;
@@ -107,6 +108,15 @@ impl Trade {
     }
 }
 
+/// What is told while a plan is held, beside the area and its samples.
+#[derive(Debug)]
+pub struct Withheld {
+    /// Prices that the user was given.
+    pub prices: hold::Prices,
+    /// What else there is to know, and nothing of the plan.
+    pub part: Option<Part>,
+}
+
 /// One calculator.
 pub trait Calculator {
     /// Its name in links, marks and the batch door. Never changes.
@@ -145,9 +155,9 @@ pub trait Calculator {
     fn disturbs(_: &Self::Input) -> Option<Disturbs> {
         None
     }
-    /// Whether the plan stays out of sight while it is held, and what was asked for prices: what a
-    /// bid needs then takes the sheet's place. See [`hold::instead`].
-    fn withholds(_: &Self::Input) -> Option<hold::Prices> {
+    /// Whether the plan stays out of sight while it is held: what a bid needs then takes the sheet's
+    /// place. See [`hold::instead`].
+    fn withholds(_: &Self::Input) -> Option<Withheld> {
         None
     }
     /// How the answer itself stands: for the hold alone, which is its own.

@@ -8,7 +8,7 @@ mod words;
 
 use super::hold::Prices;
 use super::strip::{self, Painted};
-use super::{Calculator, Trade};
+use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
 use crate::fields::{Kind, Row, Span, row};
 use crate::measure::unit::{HOUR, PERCENT, SQUARE_FOOT_AN_HOUR, WEIGHT};
@@ -140,8 +140,8 @@ impl Calculator for FloorCover {
         Some(strip::disturbs(Deed::Strip, Area::of(input.long, input.wide), input.painted))
     }
 
-    fn withholds(input: &Input) -> Option<Prices> {
-        Some(input.prices.clone())
+    fn withholds(input: &Input) -> Option<Withheld> {
+        Some(Withheld { prices: input.prices.clone(), part: None })
     }
 }
 

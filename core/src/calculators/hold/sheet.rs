@@ -1,8 +1,9 @@
 //! The hold as it is shown: its reasons, its gates, and what a bid needs meanwhile.
 
-use super::input::{Asbestos, Input, Lead, Prices, Who};
+use super::input::{Asbestos, Input, Lead, Who};
 use super::words as w;
 use super::{Answer, Gate, Notice, Settled, solve};
+use crate::calculators::Withheld;
 use crate::fields::Form;
 use crate::measure::Rounding;
 use crate::rules::compare::{ask, at_least};
@@ -44,12 +45,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 
 /// What stands in the place of a plan that is held: how much there is, samples, what they cost, the
 /// notice and a price to get. Nothing of how the work is done.
-pub fn instead(work: &Disturbs, prices: &Prices) -> Sheet {
+pub fn instead(work: &Disturbs, withheld: Withheld) -> Sheet {
     let input = Input {
         material: work.material,
         deed: work.deed,
         area: work.area,
-        prices: prices.clone(),
+        prices: withheld.prices,
         ..Input::blank()
     };
     let answer = solve(&input);
@@ -58,6 +59,7 @@ pub fn instead(work: &Disturbs, prices: &Prices) -> Sheet {
     figures.retain(|figure| figure.key != "area");
     let mut parts = parts(&input, &answer);
     parts.retain(|part| part.key == "bid");
+    parts.extend(withheld.part);
     Sheet {
         headline: figure("area", &w::FIGURE_AREA, area.into()),
         figures,

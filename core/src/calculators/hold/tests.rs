@@ -266,7 +266,7 @@ fn in_the_place_of_a_plan_stand_area_samples_cost_and_a_price_to_get() {
     let (material, deed) = (Material::Texture, Deed::Strip);
     let work = Disturbs { material, deed, area, painted: None };
     let prices = Prices { sample: Some(45), abatement: None };
-    let sheet = instead(&work, &prices);
+    let sheet = instead(&work, crate::calculators::Withheld { prices, part: None });
     let told = |key| sheet.figures.iter().find(|it| it.key == key).map(|it| it.amount.raw());
     assert_eq!((sheet.headline.key, told("samples"), told("lab")), ("area", Some(5), Some(225)));
     let rows: Vec<_> = sheet.parts.iter().flat_map(|part| &part.rows).collect();

@@ -13,8 +13,7 @@ pub use amounts::Amounts;
 pub use input::{Input, Painted, Spread};
 pub use plastic::{Laid, Plastic};
 
-use super::hold::Prices;
-use super::{Calculator, Trade};
+use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
 use crate::measure::Area;
 use crate::rules::hazards::{Deed, Disturbs, Material};
@@ -68,8 +67,8 @@ impl Calculator for Strip {
         Some(disturbs(Deed::Strip, input.scraped(), input.painted))
     }
 
-    fn withholds(input: &Input) -> Option<Prices> {
-        Some(input.prices.clone())
+    fn withholds(input: &Input) -> Option<Withheld> {
+        Some(Withheld { prices: input.prices.clone(), part: None })
     }
 }
 
