@@ -2,4 +2,5 @@
 
 pub mod any_bytes;
 pub mod from_rows;
+pub mod open_hold;
 pub mod rooms;
