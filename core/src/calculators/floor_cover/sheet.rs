@@ -3,9 +3,7 @@
 use super::words as w;
 use super::{Answer, Floor, Input};
 use crate::rules::compare::{Limit, ask, at_least};
-use crate::rules::finish::labor::STRIPPING;
 use crate::rules::finish::sheeting::SHEETING;
-use crate::rules::finish::texture::DEBRIS;
 use crate::rules::hazards::HOUSE;
 use crate::say;
 use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
@@ -27,9 +25,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut cautions = Vec::new();
     for text in [&w::SLIP, &w::SLURRY, &HOUSE, &w::PAN_ARM] {
         cautions.push(Caution { text: text.into(), source: None });
-    }
-    for source in [&DEBRIS, &STRIPPING] {
-        cautions.push(Caution { text: source.says.into(), source: Some(source) });
     }
     Sheet {
         headline: Figure::plain("plastic", &w::PLASTIC, answer.plastic.into()),

@@ -4,8 +4,7 @@ use super::amounts::{Drivers, drivers};
 use super::words as w;
 use super::{Amounts, Answer, Input, Laid, Painted, Plastic};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
-use crate::rules::finish::labor::STRIPPING;
-use crate::rules::finish::texture::{BENCH, HIGH, PAINTED, TEXTURE};
+use crate::rules::finish::texture::{AT_ONCE, BENCH, HIGH, PAINTED, SOAK};
 use crate::rules::hazards::HOUSE;
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Material, Part, PartRow, Sheet};
@@ -13,6 +12,7 @@ use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let next = match input.painted {
+        Painted::No if input.patch.is_some() => &w::NEXT_WEIGHED,
         Painted::No => &w::NEXT,
         Painted::NotSaid => &w::ASK_WATER,
         Painted::Yes => PAINTED.says,
@@ -76,6 +76,9 @@ fn checks(input: &Input) -> Vec<Check> {
     vec![water, high]
 }
 
+/// What a row is called, and where its value comes from.
+type Row<T> = (&'static Phrase, fn(&T) -> Amount);
+
 /// Three ends, or the one where they are the same.
 fn three([low, likely, high]: [Amount; 3]) -> Text {
     if low == high { say!(w::ONE, likely) } else { say!(w::THREE, low, likely, high) }
@@ -84,7 +87,7 @@ fn three([low, likely, high]: [Amount; 3]) -> Text {
 fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let row = |name: &'static Phrase, value| PartRow { name: name.into(), value, puts: Vec::new() };
     let ends = |of: fn(&Amounts) -> Amount| three([0, 1, 2].map(|end| of(&answer.ends[end])));
-    let ranges: [(&'static Phrase, fn(&Amounts) -> Amount); 6] = [
+    let ranges: [Row<Amounts>; 6] = [
         (&w::DRY, |it| it.dry.into()),
         (&w::SPRAYED, |it| it.water.into()),
         (&w::WET, |it| it.wet.into()),
@@ -92,7 +95,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         (&w::HOURS, |it| it.hours.into()),
         (&w::CREW, |it| it.crew.into()),
     ];
-    let drive: [(&'static Phrase, fn(&Drivers) -> Amount); 5] = [
+    let drive: [Row<Drivers>; 5] = [
         (&w::THICK, |it| it.thick.into()),
         (&w::DENSITY, |it| it.density.into()),
         (&w::WATER, |it| it.water.into()),
@@ -108,10 +111,12 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     };
     let rows = ranges.into_iter().map(|(name, of)| row(name, ends(of))).collect();
     add("ranges", &w::RANGES, Some(&w::RANGES_NOTE), rows);
-    let rows = drive
-        .into_iter()
-        .map(|(name, of)| row(name, three([0, 1, 2].map(|end| of(&by[end])))))
-        .collect();
+    let mut rows = Vec::new();
+    for (name, of) in drive {
+        rows.push(row(name, three([0, 1, 2].map(|end| of(&by[end])))));
+    }
+    rows.push(row(&w::SOAKS, (&SOAK).into()));
+    rows.push(row(&w::WETTED, three(AT_ONCE.map(Amount::from))));
     add("drivers", &w::DRIVERS, None, rows);
     let [first, other] = answer.floor.ways;
     let mut rows = vec![row(&w::ALONG_FIRST, laid(first)), row(&w::ALONG_OTHER, laid(other))];
@@ -124,12 +129,12 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
 
 fn cautions(input: &Input) -> Vec<Caution> {
     let mut all = Vec::new();
-    let high = is_at_most(input.height, BENCH).then_some(&HIGH);
     for text in [&w::POWER, &HOUSE, &w::SEAL, &w::MASK, &w::OTHER, &w::HEAT, &w::SAG] {
         all.push(Caution { text: text.into(), source: None });
     }
-    for source in [high, Some(&TEXTURE), Some(&STRIPPING)].into_iter().flatten() {
-        all.push(Caution { text: source.says.into(), source: Some(source) });
+    // Above it, it asks.
+    if is_at_most(input.height, BENCH) {
+        all.push(Caution { text: HIGH.says.into(), source: Some(&HIGH) });
     }
     all
 }

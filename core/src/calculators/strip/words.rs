@@ -64,6 +64,8 @@ words! {
     WAYS = "Which way the roll goes";
     RANGES = "Low, likely, high";
     RANGES_NOTE = "Habits, not rules: weigh and measure your own.";
+    SOAKS = "Each pass soaks";
+    WETTED = "Wetted at once";
     DRIVERS = "What drives them";
     THREE = "{0} · {1} · {2}";
     ONE = "{0}";
@@ -76,6 +78,7 @@ words! {
     M_BAGS = "Bags, heavy";
 
     NEXT = "Scrape and weigh a test square foot first.";
+    NEXT_WEIGHED = "Wet, soak, scrape, bag as you go.";
     POWER = "Power off at the ceiling's boxes, tested dead, boxes and holes taped: water runs into them.";
     SEAL = "Plastic over registers and doors; one way in, with a flap; out through it only bagged and wiped.";
     MASK = "A fit-tested N95 at least, goggles, hood. Where lead was found, half-mask P100. Wet it; never dry.";

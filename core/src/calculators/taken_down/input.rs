@@ -87,12 +87,17 @@ form! {
         /// In the order in which it comes down.
         items: Vec<Taken>, row(&w::ITEMS, &w::ITEMS_HINT, Kind::List(&ITEMS));
     }
-    sample {
-        items: vec![
+}
+
+impl Input {
+    /// What the screen opens with: invented.
+    pub fn sample() -> Self {
+        let items = vec![
             taken(What::Smoke, "Hall"),
             taken(What::Fan, "Den"),
             taken(What::Register, "Den, by the window"),
-        ],
+        ];
+        Self { items }
     }
 }
 

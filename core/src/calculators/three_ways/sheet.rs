@@ -5,9 +5,8 @@ use super::{Answer, Input, Way, Worked};
 use crate::measure::Length;
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::electrical::box_setback::{Surface, most};
-use crate::rules::finish::dump::LOOSE_BOARD;
-use crate::rules::finish::labor::STRIPPING;
 use crate::rules::framing::ceiling_joists::SCOPE;
+use crate::rules::hazards::local::UNSAID;
 use crate::rules::hazards::{Deed, Material};
 use crate::rules::residential::ceiling_height::{ANY_ROOM, LIVED_IN};
 use crate::say;
@@ -111,6 +110,10 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             all.push(if is_over { ask(check, &w::ASK_BOX) } else { check });
         }
     }
+    // What opened the texture says nothing of the board under it.
+    let board = Limit { value: 1, source: &UNSAID };
+    let board = at_least("board-hold", (&w::CHECK_BOARD).into(), 0, board);
+    all.push(ask(board, &w::ASK_BOARD));
     let limit = Limit { value: input.attic.dead(), source: &SCOPE };
     let check = at_most("joists", (&w::CHECK_JOISTS).into(), answer.ways[1].load, limit);
     all.push(if check.verdict == Verdict::Over { ask(check, &w::ASK_JOISTS) } else { check });
@@ -169,9 +172,6 @@ fn cautions() -> Vec<Caution> {
     let mut all = Vec::new();
     for text in [&w::HOLDS_NOTE, &w::ABOVE, &w::LIFT, &w::NEVER_BURY] {
         all.push(Caution { text: text.into(), source: None });
-    }
-    for source in [&LOOSE_BOARD, &STRIPPING] {
-        all.push(Caution { text: source.says.into(), source: Some(source) });
     }
     all
 }

@@ -99,6 +99,8 @@ fn framing_carries_both_boards() {
     let thick = Panel::FiveEighths;
     let heavy = Input { old: thick, over: thick, new: thick, ..Input::sample() };
     assert_eq!(verdict(&worked(&heavy).1, "joists"), Some(Verdict::Ask));
+    // The board under the texture asks, whatever else is so.
+    assert_eq!(verdict(&sheet, "board-hold"), Some(Verdict::Ask));
     // 2.75 + 2.2 is 4.95; 5 itself is within, by the rule for all limits.
     let both = Input { over: thick, texture: Length::ZERO, ..Input::sample() };
     assert_eq!(verdict(&worked(&both).1, "joists"), Some(Verdict::Within));

@@ -184,8 +184,8 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
             hours.unwrap_or(Measure::whole(&HOUR, 0))
         })
     };
-    let load = |key: &str, layers: Vec<Expr>, steps: &mut Steps| {
-        let load = steps.measure(key, &w::LOAD, Some(&CEILINGS), &PSF, Expr::Sum(layers));
+    let load = |key: &str, layers: Expr, steps: &mut Steps| {
+        let load = steps.measure(key, &w::LOAD, Some(&CEILINGS), &PSF, layers);
         load.unwrap_or(Measure::whole(&PSF, 0))
     };
     let none = Measure::whole(&WEIGHT, 0);
@@ -195,7 +195,7 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         height: input.height,
         behind: input.behind,
         screw: None,
-        load: load("strip-load", vec![reckoned(input.old)], &mut steps),
+        load: load("strip-load", reckoned(input.old), &mut steps),
         out: [0, 1, 2].map(|end| scraped.ends[end].wet),
         into: skimmed.weight,
         loads: [0, 1, 2].map(|end| {
@@ -231,7 +231,7 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         height: input.height.minus(thick),
         behind: input.behind.plus(thick),
         screw: screws[0],
-        load: load("over-load", layers, &mut steps),
+        load: load("over-load", Expr::Sum(layers), &mut steps),
         out: [none; 3],
         into,
         loads: [0; 3],
@@ -252,7 +252,7 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         height: input.height.plus(old).minus(new),
         behind: input.behind.plus(new).minus(old).max(Length::ZERO),
         screw: screws[1],
-        load: load("out-load", vec![reckoned(input.new)], &mut steps),
+        load: load("out-load", reckoned(input.new), &mut steps),
         out: out_weights,
         into,
         loads: [0, 1, 2].map(|end| {

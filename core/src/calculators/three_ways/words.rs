@@ -82,6 +82,8 @@ words! {
     ASK_LOW = "Too low for a room to live in; a bath or a laundry may be 6 ft 8 in. Ask.";
     CHECK_BOX = "{0}: boxes behind it";
     ASK_BOX = "A listed extender on each box, or the box moved.";
+    CHECK_BOARD = "Tear out: holds open for board and compound";
+    ASK_BOARD = "Board and its joint compound need a result and a hold of their own before they come out.";
     CHECK_JOISTS = "Board over: on the joists";
     ASK_JOISTS = "More than the joist table has for board, joists and insulation together: see ceiling joists, or an engineer.";
 

@@ -7,7 +7,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "Sprayed texture is 1/16 to 3/8 in thick on average, likely 1/8, and weighs 10 to 30 lb a cubic foot, likely 15: polystyrene is light, old mineral heavy. It takes 1 to 1-1/2 gal of water for 100 sq ft a pass, likely 1-1/4, in 1 to 3 passes, likely 2, each soaking 10 to 15 minutes. Wet 10 to 40 sq ft at once.";
+    SAYS = "Sprayed texture is 1/16 to 3/8 in thick on average, likely 1/8, and weighs 10 to 30 lb a cubic foot, likely 15: polystyrene is light, old mineral heavy. It takes 1 to 1-1/2 gal of water for 100 sq ft a pass, likely 1-1/4, in 1 to 3 passes, likely 2, each soaking 10 to 15 minutes. Wet 10 to 40 sq ft at once, likely 25.";
+    SOAK = "10 to 15 minutes";
     SEEN = "common practice; 10 and 25 sq ft read in how-to pages";
     BULK_SAYS = "Scrapings heap up 1.3 to 2 times, likely 1.5. A 42 gal bag holds 5.6 cu ft, but one person carries some 40 lb: weight fills it first.";
     BULK_SEEN = "common practice; the bag's volume worked out";
@@ -55,6 +56,9 @@ pub const PASS: [Measure; 3] = [
 pub const WETTED: Area = Area::square_feet(100);
 /// Source: [`TEXTURE`].
 pub const PASSES: [i64; 3] = [1, 2, 3];
+/// Source: [`TEXTURE`].
+pub const AT_ONCE: [Area; 3] =
+    [Area::square_feet(10), Area::square_feet(25), Area::square_feet(40)];
 /// How far scrapings heap up. Source: [`DEBRIS`].
 pub const BULKING: [Measure; 3] = [
     Measure::hundredths(&NUMBER, 130),
