@@ -155,7 +155,13 @@ pub(super) fn holds() -> Part {
     let (texture, board) = (Material::Texture.label(), Material::Board.label());
     let out = Deed::TearOut.label();
     let holds = [
-        say!(w::HELD_BY, texture, Deed::Strip.label()),
+        // Its skim coats are sanded.
+        say!(
+            w::HELD_BY_TWO,
+            say!(w::HELD_BY, texture, Deed::Strip.label()),
+            texture,
+            Deed::Sand.label()
+        ),
         say!(w::HELD_BY, texture, Deed::Cover.label()),
         say!(w::HELD_BY_TWO, say!(w::HELD_BY, texture, out), board, out),
     ];

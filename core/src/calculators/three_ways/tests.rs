@@ -61,6 +61,22 @@ fn a_box_under_new_board_may_be_a_quarter_inch_back() {
     assert_eq!(answer.ways[1].behind, inch(3, 8));
 }
 
+/// Each check stands on its own publication.
+#[test]
+fn each_check_names_its_rule() {
+    let (_, sheet) = worked(&Input::sample());
+    let rules: Vec<_> = sheet.checks.iter().map(|it| (&*it.key, it.source.clause)).collect();
+    assert_eq!(
+        rules,
+        [
+            ("over-height", "IRC 2018, 2021 R305.1, ceiling height"),
+            ("over-box", "NEC 314.20"),
+            ("board-hold", "Common practice"),
+            ("joists", "IRC 2018 Table R802.5.1, what it is for"),
+        ]
+    );
+}
+
 /// Worked by hand: 1/2 in over 1/2 in, texture gone, and 5/8 in into wood: 1-5/8 in exactly.
 #[test]
 fn screws_reach_through_both_boards() {
@@ -138,8 +154,13 @@ fn each_way_names_its_holds() {
     let holds = sheet.parts.iter().find(|part| part.key == "holds").unwrap();
     let says: Vec<_> =
         holds.rows.iter().map(|row| crate::words::Voice::default().say(&row.value)).collect();
-    assert!(says[0].ends_with("Scrape or strip") && says[1].ends_with("Cover over"));
-    assert!(says[2].contains("joint compound: Tear out, by themselves"), "{}", says[2]);
+    assert!(says[0].contains(": Scrape or strip;") && says[0].ends_with(": Sand"));
+    assert!(says[1].ends_with("Cover over"));
+    assert!(
+        says[2].ends_with("by itself Gypsum board with joint compound: Tear out"),
+        "{}",
+        says[2]
+    );
     assert_eq!(ThreeWays::disturbs(&Input::sample()).unwrap().deed, Deed::TearOut);
 }
 

@@ -74,9 +74,9 @@ words! {
     EXTENDERS = "Box extenders";
 
     HOLDS = "What each is held by";
-    HOLDS_NOTE = "Each way by itself, before anybody starts: this comparison opens none.";
+    HOLDS_NOTE = "Each way by itself, asbestos and paint, before anybody starts: this comparison opens none.";
     HELD_BY = "{0}: {1}";
-    HELD_BY_TWO = "{0}; and {1}: {2}, by themselves";
+    HELD_BY_TWO = "{0}; and by itself {1}: {2}";
 
     CHECK_HEIGHT = "{0}: ceiling, after";
     ASK_LOW = "Too low for a room to live in; a bath or a laundry may be 6 ft 8 in. Ask.";

@@ -229,6 +229,18 @@ mod tests {
         assert_eq!(is_left_out(None, true), Some(false));
     }
 
+    #[test]
+    fn each_limit_names_its_regulation() {
+        let of = |source: &Source| source.clause;
+        assert_eq!(of(CONTENT_PERCENT.source), "40 CFR 61 subpart M");
+        assert_eq!(of(PRESUMED_YEAR.source), "29 CFR 1926.1101(b)");
+        assert_eq!([THREE, FIVE].map(|it| of(it.source)), ["40 CFR 763.86(a)"; 2]);
+        let notice =
+            [NOTICE_AREA.source, NOTICE_PIPE.source, NOTICE_LOOSE.source, NOTICE_DAYS.source];
+        assert_eq!(notice.map(of), ["40 CFR 61.145"; 4]);
+        assert_eq!(of(EXEMPT_UNITS.source), "40 CFR 61.141, facility");
+    }
+
     /// Source: 40 CFR 61 subpart M: more than 1 percent, so that 1 percent itself is not.
     #[test]
     fn one_percent_is_not_more_than_one_percent() {
