@@ -44,12 +44,12 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/stripping").await;
         page.enter(field("height"), "9'").await;
-        shows_no_plan(&page).await;
+        shows_no_plan(page).await;
         page.sees(".shut").await;
         page.tap(saying("For the bid, meanwhile")).await;
         page.sees(saying("get a price for abatement")).await;
         page.screenshot("strip-held").await;
-        save_as(&page, "Den, scraped").await;
+        save_as(page, "Den, scraped").await;
         page.tap(".shut .door").await;
 
         // Its hold already knows what it is and what is done to it.
@@ -61,17 +61,17 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
         page.tap(saying("Save to job")).await;
         page.tap(saying("Done")).await;
 
-        open_mark(&page, "Den, scraped").await;
+        open_mark(page, "Den, scraped").await;
         page.choose("#behind", "Den ceiling").await;
-        shows_no_plan(&page).await;
-        save_over(&page).await;
+        shows_no_plan(page).await;
+        save_over(page).await;
         page.tap(".shut .door:not([href='#/hold'])").await;
         page.reads(".head strong", "Den ceiling").await;
-        fill_evidence(&page).await;
+        fill_evidence(page).await;
         page.reads(STANDS, "open").await;
-        save_over(&page).await;
+        save_over(page).await;
 
-        open_mark(&page, "Den, scraped").await;
+        open_mark(page, "Den, scraped").await;
         page.reads(STANDS, "within").await;
         page.reads(ANSWER, "≈ 70 lb").await;
         page.tap(saying("Which way the roll goes")).await;
@@ -81,26 +81,26 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
         // What opens scraping opens no comparison.
         page.goto("#/three-ways").await;
         page.enter(field("height"), "9'").await;
-        shows_no_plan(&page).await;
+        shows_no_plan(page).await;
         page.tap(saying("What each is held by")).await;
-        save_as(&page, "Den, three ways").await;
-        open_mark(&page, "Den, three ways").await;
+        save_as(page, "Den, three ways").await;
+        open_mark(page, "Den, three ways").await;
         page.choose("#behind", "Den ceiling").await;
-        shows_no_plan(&page).await;
-        save_over(&page).await;
+        shows_no_plan(page).await;
+        save_over(page).await;
 
-        open_mark(&page, "Den ceiling").await;
+        open_mark(page, "Den ceiling").await;
         page.choose(field("deed"), "Tear out").await;
         page.reads(STANDS, "open").await;
-        save_over(&page).await;
-        open_mark(&page, "Den, three ways").await;
+        save_over(page).await;
+        open_mark(page, "Den, three ways").await;
         page.reads(".answer-verdict .verdict.ask", "ask locally").await;
         page.tap(saying("Side by side")).await;
         page.sees(saying("≈ 70 lb · 0 lb · 337.2 lb")).await;
         page.screenshot("three-ways-open").await;
         // And the plan is shut again.
-        open_mark(&page, "Den, scraped").await;
-        shows_no_plan(&page).await;
+        open_mark(page, "Den, scraped").await;
+        shows_no_plan(page).await;
     })
     .await;
 }
@@ -110,9 +110,9 @@ async fn a_plan_stays_shut_on_the_page_and_on_paper() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         for place in ["#/stripping", "#/three-ways", "#/floor-cover"] {
             page.goto(place).await;
-            shows_no_plan(&page).await;
+            shows_no_plan(page).await;
             page.print_media(true).await;
-            shows_no_plan(&page).await;
+            shows_no_plan(page).await;
             page.print_media(false).await;
         }
         // A trace asks the authority and opens nothing.
@@ -133,7 +133,7 @@ async fn an_alarm_that_is_down_asks_on_the_page_and_in_the_job() {
         page.reads(".answer-verdict .verdict.ask", "ask locally").await;
         page.enter(field("items.0.place"), "Upper hall").await;
         page.tap(saying("Back in this order")).await;
-        save_as(&page, "Den, taken down").await;
+        save_as(page, "Den, taken down").await;
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
         page.reads(".mark .verdict", "ask locally").await;
