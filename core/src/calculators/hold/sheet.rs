@@ -60,13 +60,37 @@ pub fn instead(work: &Disturbs, withheld: Withheld) -> Sheet {
     let mut parts = parts(&input, &answer);
     parts.retain(|part| part.key == "bid");
     parts.extend(withheld.part);
+    let held = sheet(&input, &answer);
+    let mut cautions = held.cautions;
+    // How it is worked on belongs to what is open.
+    cautions.retain(|caution| {
+        let how = [&WORK, MOST.source, &SANDING, &TASKS];
+        caution.text.phrase != &HOUSE && caution.source.is_none_or(|it| !how.contains(&it))
+    });
+    // All of the material may be more than is worked on.
+    let mut working = held.working;
+    let least = || (&w::FIGURE_SAMPLES_LEAST).into();
+    for figure in &mut figures {
+        if figure.key == "samples" {
+            figure.name = least();
+        }
+    }
+    for step in &mut working {
+        if step.key == "samples" {
+            step.name = least();
+        }
+    }
     Sheet {
         headline: figure("area", &w::FIGURE_AREA, area.into()),
         figures,
         next: None,
         checks: Vec::new(),
         parts,
-        ..sheet(&input, &answer)
+        cautions,
+        working,
+        materials: Vec::new(),
+        lead: None,
+        drawing: None,
     }
 }
 
