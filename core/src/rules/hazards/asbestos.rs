@@ -15,7 +15,7 @@ words! {
     PRESUMED_SAYS = "Thermal insulation and sprayed or troweled surfacing in a building put up no later than 1980 is presumed to hold asbestos until samples show otherwise.";
     PRESUMED_SEEN = "read in a university's asbestos pages and an industrial hygiene article";
     AFTER_SAYS = "A later year is no proof: old stock was used up after 1980. Have it tested.";
-    AFTER_SEEN = "common practice";
+    AFTER_SEEN = "common practice; an OSHA letter of August 1, 1997 says so of flooring";
     SAMPLES_SAYS = "Samples of each homogeneous area: 3 up to 1000 sq ft, 5 up to 5000 sq ft, 7 above. Written for schools, and asked for elsewhere.";
     SAMPLES_SEEN = "read in the 2005 and 2024 texts of 40 CFR 763.86; that it is used elsewhere is from memory";
     ONE_IS_ENOUGH_SAYS = "One sample over 1 percent makes the whole area asbestos-containing.";
@@ -23,9 +23,9 @@ words! {
     VERMICULITE_SAYS = "Loose vermiculite is treated as asbestos: a few grains can't speak for the rest.";
     VERMICULITE_SEEN = "from memory of federal advice to homeowners";
     NOTICE_SAYS = "Renovation that strips at least 260 ft of pipe, 160 sq ft of other parts, or 35 cu ft where neither could be measured is told to the agency 10 working days ahead.";
-    NOTICE_SEEN = "read in a state air board's rule and its permit answers; that all areas of one job add up is from memory";
+    NOTICE_SEEN = "the amounts, all of one job together, read in the 2002 text of 40 CFR 61.145; the rest in a state air board's rule and its permit answers";
     FLOORING_SAYS = "Asphalt and vinyl flooring put down no later than 1980 is treated as asbestos-containing until samples show otherwise.";
-    FLOORING_SEEN = "from memory of 29 CFR 1926.1101(k)";
+    FLOORING_SEEN = "read in a training institute's summary of 29 CFR 1926.1101 and an OSHA letter of August 1, 1997";
     EXEMPT_SAYS = "A residential building of four or fewer dwelling units is left out, unless it is part of a larger installation or project.";
     EXEMPT_SEEN = "read in 60 FR 38725 (1995), a letter quoting 61.141 and a regional notification guide";
     ADVICE_SAYS = "Sound material is best left alone. Do not cut, sand, scrape, sweep or vacuum what may hold asbestos; find out before remodeling, and hire trained people.";
@@ -46,7 +46,7 @@ source!(
 );
 source!(
     /// Floors.
-    FLOORING, "cfr-29-1926.1101(k)", "29 CFR 1926.1101(k)", FLOORING_SAYS, FLOORING_SEEN, Memory
+    FLOORING, "cfr-29-1926.1101(k)", "29 CFR 1926.1101(k)", FLOORING_SAYS, FLOORING_SEEN, Read
 );
 source!(
     /// What a later year is worth.

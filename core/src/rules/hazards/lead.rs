@@ -18,7 +18,7 @@ words! {
     FIRM_SAYS = "More lead paint than is minor is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
     FIRM_SEEN = "from memory of 40 CFR 745 subpart E";
     OWNER_SAYS = "The lead rule binds who is paid, and who rents the house out. Lead in an owner's own house does the same harm: it is held all the same.";
-    OWNER_SEEN = "from memory of 40 CFR 745.82 and 745.83";
+    OWNER_SEEN = "that it is about paid work read in 75 FR 24802 (2010); who rents out, from memory";
 }
 
 source!(
