@@ -4,7 +4,7 @@ use super::amounts::{Drivers, drivers};
 use super::words as w;
 use super::{Amounts, Answer, Input, Laid, Painted, Plastic};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
-use crate::rules::finish::texture::{AT_ONCE, BENCH, HIGH, PAINTED, SOAK};
+use crate::rules::finish::texture::{AT_ONCE, BENCH, HEAT, HIGH, PAINTED, SOAK};
 use crate::rules::hazards::HOUSE;
 use crate::say;
 use crate::sheet::{Caution, Check, Figure, Material, Part, PartRow, Sheet};
@@ -129,9 +129,10 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
 
 fn cautions(input: &Input) -> Vec<Caution> {
     let mut all = Vec::new();
-    for text in [&w::POWER, &HOUSE, &w::SEAL, &w::MASK, &w::OTHER, &w::HEAT, &w::SAG] {
+    for text in [&w::POWER, &HOUSE, &w::SEAL, &w::MASK, &w::OTHER, &w::SAG] {
         all.push(Caution { text: text.into(), source: None });
     }
+    all.push(Caution { text: HEAT.says.into(), source: Some(&HEAT) });
     // Above it, it asks.
     if is_at_most(input.height, BENCH) {
         all.push(Caution { text: HIGH.says.into(), source: Some(&HIGH) });

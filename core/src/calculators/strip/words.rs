@@ -82,7 +82,6 @@ words! {
     POWER = "Power off at the ceiling's boxes, tested dead, boxes and holes taped: water runs into them.";
     SEAL = "Plastic over registers and doors; one way in, with a flap; out through it only bagged and wiped.";
     MASK = "A fit-tested N95 at least, goggles, hood. Where lead was found, half-mask P100. Wet it; never dry.";
-    HEAT = "Closed room, plastic, suit: water every 15 to 20 minutes, and rest. Careful from a heat index of 80 °F on, much more from 90.";
     SAG = "Too wet, board sags and tape lets go. Scrape as soon as it gives.";
     OTHER = "Another layer, color or joint compound under it is another material: stop, and have it sampled.";
 }

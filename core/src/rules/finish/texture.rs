@@ -18,6 +18,8 @@ words! {
     PAINTED_SEEN = "read in a county air agency's page on ceiling texture";
     HIGH_SAYS = "Up to some 10 ft a bench or a low platform will do. Above, a rolling scaffold, locked, with rails. Never stilts or a ladder on wet plastic.";
     HIGH_SEEN = "common practice; that scaffolds over 10 ft have rails is from memory of 29 CFR 1926.451(g)";
+    HEAT_SAYS = "Closed room, plastic, suit: water every 15 to 20 minutes, and rest. Careful from a heat index of 80 °F on, much more from 90.";
+    HEAT_SEEN = "from memory of OSHA's and NIOSH's advice";
 }
 
 source!(
@@ -39,6 +41,11 @@ source!(
 source!(
     /// Up high.
     HIGH, "overhead-reach", "Overhead work by height, habit", HIGH_SAYS, HIGH_SEEN, CommonPractice
+);
+
+source!(
+    /// Under plastic.
+    HEAT, "heat-index", "OSHA and NIOSH advice on heat", HEAT_SAYS, HEAT_SEEN, Memory
 );
 
 /// Low, likely and high. Source: [`TEXTURE`].
