@@ -91,6 +91,7 @@ words! {
     NO_EVIDENCE = "The link came with a result. Results are never taken from a link: read the report yourself and enter it.";
 
     // Links.
+    TAKE_ROOM = "Take the room: {0}";
     TAKE_FROM = "Take from the job";
     TAKE_FROM_OF = "Take {0} from another number of the job";
     TAKEN_FROM = "From {0}";

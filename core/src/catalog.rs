@@ -16,7 +16,7 @@ use crate::fields::{Form, Reader, Row, restate};
 use crate::measure::{Day, Units};
 use crate::rules::compare;
 use crate::rules::hazards::Disturbs;
-use crate::sheet::{Check, Faults, Sheet, Standing, Verdict};
+use crate::sheet::{Caution, Check, Faults, Sheet, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
@@ -41,6 +41,8 @@ pub struct Entry {
     pub is_room: bool,
     /// Its fields.
     pub rows: &'static [Row],
+    /// What can hurt somebody, before an input can be read.
+    pub cautions: fn() -> Vec<Caution>,
     sample: fn() -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
     solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
@@ -106,6 +108,7 @@ const fn entry<C: Calculator>() -> Entry {
         is_hold: C::OPENS.is_some(),
         is_room: C::IS_ROOM,
         rows: C::Input::ROWS,
+        cautions: || C::cautions(None),
         sample: || written(C::Input::ROWS, &C::sample().write_parts()),
         canonical: |node, units| {
             let (input, _) = Reader::form::<C::Input>(node, units)?;

@@ -3,4 +3,5 @@
 pub mod any_bytes;
 pub mod from_rows;
 pub mod open_hold;
+pub mod placed;
 pub mod rooms;

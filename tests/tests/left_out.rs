@@ -7,7 +7,7 @@ use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Amount;
-use ledgerboard_tests::from_rows::fitting;
+use ledgerboard_tests::placed::fitting_of;
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 
@@ -41,7 +41,7 @@ fn a_faulty_row_that_stands_aside_gives_the_sheet_of_an_empty_one_and_its_fault(
     for entry in catalog::ALL {
         let mut runner = TestRunner::new(Config::with_cases(300));
         let cases = (
-            fitting(entry.rows),
+            fitting_of(entry),
             prop::sample::select(bases.to_vec()),
             any::<prop::sample::Index>(),
             prop::sample::select(JUNK.to_vec()),

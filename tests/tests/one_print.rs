@@ -9,8 +9,8 @@ use ledgerboard_core::measure::{Rounding, Units};
 use ledgerboard_core::sheet::{Ink, Value, Verdict};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
-use ledgerboard_tests::from_rows::fitting;
 use ledgerboard_tests::open_hold::open_for;
+use ledgerboard_tests::placed::fitting_of;
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 
@@ -131,7 +131,7 @@ fn one_amount_prints_one_way_on_every_sheet() {
     for entry in catalog::ALL {
         let mut runner = TestRunner::new(Config::with_cases(400));
         runner
-            .run(&fitting(entry.rows), |input| {
+            .run(&fitting_of(entry), |input| {
                 let worked = entry.work(&input, Units::Customary, Basis::default());
                 let Ok(worked) = worked else { return Ok(()) };
                 check_prints(&worked);

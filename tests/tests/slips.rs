@@ -148,3 +148,25 @@ fn a_comma_is_a_decimal_mark_only_where_it_can_be_nothing_else() {
     let said = &faults(r#"{"marked":"1,250"}"#)[0].1;
     assert!(said.starts_with("The comma in “1,250” could mean tenths or thousands."), "{said}");
 }
+
+/// Of every measure: one that looks like a value that a person would write, not like 1002 cfm.
+#[test]
+fn the_example_of_a_measure_is_a_round_one() {
+    let mut seen = 0;
+    for row in all_rows() {
+        let Kind::Measure(span) = row.kind else { continue };
+        let said = says(row, "?");
+        let (_, example) = said.split_once("Write it like ").expect("how to write it");
+        let Ok(Some(Amount::Measure(like))) =
+            heard(row, example.trim_end_matches('.'), Units::Customary)
+        else {
+            panic!("{}: {example}", row.key)
+        };
+        let digits = like.millionths().to_string();
+        let is_round = digits.trim_end_matches('0').len() <= 1;
+        let narrow = span.most.millionths() < 2 * span.least.millionths();
+        assert!(is_round || narrow || span.common.contains(&like), "{}: {example}", row.key);
+        seen += 1;
+    }
+    assert!(seen > 30, "{seen}");
+}

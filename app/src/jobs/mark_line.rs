@@ -96,7 +96,10 @@ pub(super) fn mark_line(
     let is_count = matches!(Amount::from_exact(&kept.answer), Some(Amount::Count(_)));
     let named = match survey.worked(&mark.id) {
         Some(Ok(worked)) if is_count => {
-            say!(w::PAIR, worked.sheet.headline.name.clone(), answer.clone())
+            let headline = &worked.sheet.headline;
+            let as_kept = headline.amount.exact() == kept.answer;
+            let value = headline.said.clone().filter(|_| as_kept).unwrap_or_else(|| answer.clone());
+            say!(w::PAIR, headline.name.clone(), value)
         }
         _ => answer.clone(),
     };

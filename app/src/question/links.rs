@@ -8,6 +8,7 @@ use crate::speech;
 use crate::store::{Links, MarkPlace};
 use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
+use ledgerboard_core::catalog::find;
 use ledgerboard_core::fields::{heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::{Rounding, Units};
@@ -28,6 +29,8 @@ pub(crate) struct Source {
     pub(crate) amount: Amount,
     /// Room, title and figure, as a person reads it.
     pub(crate) name: String,
+    /// Room and title, of a room's.
+    pub(crate) room: Option<String>,
 }
 
 /// How the link of one input stands.
@@ -108,6 +111,9 @@ pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Sour
             key: offer.figure.key.to_string(),
             amount: offer.figure.amount,
             name: source_name(offer.mark, Some(&offer.figure)),
+            room: find(&offer.mark.calculator)
+                .filter(|it| it.is_room)
+                .map(|_| source_name(offer.mark, None)),
         })
         .collect()
 }
@@ -184,6 +190,42 @@ impl Question {
     pub(crate) fn sources(self, like: Amount) -> Vec<Source> {
         self.sources
             .with(|all| all.iter().filter(|source| source.amount.is_like(like)).cloned().collect())
+    }
+
+    /// The job's rooms that this question could take more than one figure of, by mark and name.
+    pub(crate) fn rooms(self) -> Vec<(String, String)> {
+        let mut all: Vec<(String, String)> = Vec::new();
+        self.sources.with(|sources| {
+            for source in sources {
+                let Some(name) = &source.room else { continue };
+                if all.iter().all(|(mark, _)| *mark != source.mark)
+                    && self.of_room(sources, &source.mark).len() > 1
+                {
+                    all.push((source.mark.clone(), name.clone()));
+                }
+            }
+        });
+        all
+    }
+
+    /// The fields that are a room's own figures, each with that figure.
+    fn of_room(self, sources: &[Source], mark: &str) -> Vec<(&'static str, Source)> {
+        let mut all = Vec::new();
+        for row in self.entry.rows {
+            let here = |it: &&Source| it.mark == mark && it.key == row.room;
+            if let Some(source) = sources.iter().find(here) {
+                all.push((row.key, source.clone()));
+            }
+        }
+        all
+    }
+
+    /// Takes all of a room that this question asks for.
+    pub(crate) fn take_room(self, mark: &str) {
+        let all = self.sources.with_untracked(|sources| self.of_room(sources, mark));
+        for (path, source) in all {
+            self.tie(path, &source);
+        }
     }
 
     /// How the link of an input stands; none where it has none.

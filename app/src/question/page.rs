@@ -7,6 +7,7 @@ use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
 use crate::wide::follow_width;
 use crate::{fields, keep, route, sheet_view, speech, words as w};
+use ledgerboard_core::say;
 use leptos::prelude::on_cleanup;
 
 /// The page of one open question. `address` tells whether the address should hold the question
@@ -46,6 +47,7 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
             el("div").class("row").with(el("h2").id("fields").say(&w::FIELDS)).with(over(question)),
         )
         .with(started_over(question))
+        .with(rooms(question))
         .with(fields::rows(question, question.entry.rows, ""))
         .with(sheet_view::settings(question));
     let drawn = el("div").class("drawn").with(sheet_view::drawing(question));
@@ -86,6 +88,18 @@ fn stands_for(desk: Desk, question: Question) -> Option<El> {
             .text(" ")
             .with(el("a").attr("href", &route::job(&job.id)).own_text(&heading)),
     )
+}
+
+/// One tap takes all that is asked of a room of the job.
+fn rooms(question: Question) -> Piece {
+    live(move || {
+        let one = |(mark, name): (String, String)| {
+            let says = speech::say(&say!(w::TAKE_ROOM, name));
+            let take = el("button").attr("type", "button").class("quiet").own_text(&says);
+            take.tap(move || question.take_room(&mark))
+        };
+        Piece::all(question.rooms().into_iter().map(one))
+    })
 }
 
 /// Puts the sample back.

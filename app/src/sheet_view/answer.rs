@@ -11,7 +11,7 @@ use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{is_missing, row_at};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Sheet, Standing, Verdict};
-use ledgerboard_core::words::{Amount, Arg, Text, Voice};
+use ledgerboard_core::words::{Amount, Arg, Voice};
 use leptos::prelude::document;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
@@ -27,14 +27,16 @@ pub(crate) fn answer(question: Question) -> Piece {
         Origin::Own => None,
     };
     let tag = live(move || tag().map(|tag| el("span").class("sample").say(tag)));
-    // What can hurt somebody stays said while a field is half typed.
+    // What can hurt somebody stays said while a field is half typed, or empty from the start.
     let caution = Memo::new(move |before: Option<&String>| {
         let voice = question.voice();
         question
             .worked
             .with(|worked| match worked {
                 Ok(worked) => worked.sheet.cautions.first().map(|it| voice.say(&it.text)),
-                Err(_) => before.cloned(),
+                Err(_) => before
+                    .cloned()
+                    .or_else(|| (question.entry.cautions)().first().map(|it| voice.say(&it.text))),
             })
             .unwrap_or_default()
     });
@@ -86,8 +88,6 @@ fn name(question: Question) -> String {
 fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     let sheet = &worked.sheet;
     let headline = &sheet.headline;
-    let amount =
-        Text { phrase: &w::FIGURE, args: vec![Arg::Amount(headline.amount, headline.rounding)] };
     let lead = sheet.lead().filter(|lead| lead.value == headline.amount);
     let limit = lead.map(|lead| match lead.sense {
         Sense::AtMost => say!(w::OF_AT_MOST, bare(lead, voice)),
@@ -102,7 +102,7 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
     let word = decisive.map_or_else(|| whole.words(), Check::word);
     let line = el("p")
         .class("answer-line")
-        .with(el("strong").class("figure").text(&voice.say(&amount)))
+        .with(el("strong").class("figure").text(&voice.say(&headline.value())))
         .text(" ")
         .with(limit.map(|limit| el("span").class("limit").text(&voice.say(&limit))));
     let reason = decisive.map(|check| match (lead, check.verdict) {

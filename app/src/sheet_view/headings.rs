@@ -2,15 +2,15 @@
 //! as they were left while what is under them changes; on a wide page they start open.
 
 use super::{checks, parts, shown, working};
-use crate::elements::{El, Piece, el, live_text, when};
+use crate::elements::{El, Piece, el, live, live_text, when};
 use crate::question::Question;
 use crate::signal::Memo;
 use crate::wide::is_wide;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::Source;
-use ledgerboard_core::words::{Arg, Phrase, Text, Voice};
+use ledgerboard_core::sheet::{Caution, Source};
+use ledgerboard_core::words::{Phrase, Voice};
 
 /// Checks, the calculator's own, working, materials, cautions, sources.
 pub(crate) fn headings(question: Question) -> Piece {
@@ -23,7 +23,7 @@ pub(crate) fn headings(question: Question) -> Piece {
         here(&w::WORKING, |it| !it.sheet.working.is_empty(), working::working),
         here(&w::FIGURES, |it| !it.sheet.figures.is_empty(), figures),
         here(&w::MATERIALS, |it| !it.sheet.materials.is_empty(), materials),
-        here(&w::CAUTIONS, |it| it.sheet.cautions.len() > 1, cautions),
+        cautions(question),
         here(&w::SOURCES, |it| !it.sheet.sources().is_empty(), sources),
     ])
 }
@@ -63,11 +63,11 @@ pub(super) fn row(name: &str, value: &str) -> El {
 }
 
 fn figures(worked: &Worked, voice: Voice) -> El {
-    let rows = worked.sheet.figures.iter().map(|figure| {
-        let amount = Arg::Amount(figure.amount, figure.rounding);
-        let amount = Text { phrase: &w::FIGURE, args: vec![amount] };
-        row(&voice.say(&figure.name), &voice.say(&amount))
-    });
+    let rows = worked
+        .sheet
+        .figures
+        .iter()
+        .map(|figure| row(&voice.say(&figure.name), &voice.say(&figure.value())));
     el("ul").class("rows").with_all(rows)
 }
 
@@ -78,9 +78,19 @@ fn materials(worked: &Worked, voice: Voice) -> El {
     el("ul").class("rows").with_all(rows)
 }
 
-fn cautions(worked: &Worked, voice: Voice) -> El {
-    let rest = worked.sheet.cautions.iter().skip(1);
-    el("ul").class("lines").with_all(rest.map(|it| el("li").text(&voice.say(&it.text))))
+/// All but the first, which stands under the answer. They never wait for it: while a fault stands,
+/// all that may hurt is told, since the first may be of the answer before.
+fn cautions(question: Question) -> Piece {
+    let lines = move || {
+        let voice = question.voice();
+        let all = question.worked.with(|worked| match worked {
+            Ok(worked) => worked.sheet.cautions.iter().skip(1).cloned().collect(),
+            Err(_) => (question.entry.cautions)(),
+        });
+        let line = |it: &Caution| el("li").text(&voice.say(&it.text));
+        el("ul").class("lines").with_all(all.iter().map(line))
+    };
+    titled(live_text(move || speech::phrase(&w::CAUTIONS)), live(lines)).into()
 }
 
 fn sources(worked: &Worked, voice: Voice) -> El {

@@ -35,7 +35,7 @@ pub mod under_a_gable;
 use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::Disturbs;
-use crate::sheet::{Faults, Part, Sheet, Standing};
+use crate::sheet::{Caution, Faults, Part, Sheet, Standing};
 use crate::words;
 use crate::words::Phrase;
 use hold::Opened;
@@ -151,6 +151,11 @@ pub trait Calculator {
     /// The answer as it is shown.
     fn sheet(input: &Self::Input, answer: &Self::Answer, basis: Basis) -> Sheet;
 
+    /// What can hurt somebody, the worst first: of an input, and before there is one that can be
+    /// read all that may. Its sheet may say more, by its answer.
+    fn cautions(_: Option<&Self::Input>) -> Vec<Caution> {
+        Vec::new()
+    }
     /// What the work does to an old surface. It is then held until a hold that covers it is open.
     fn disturbs(_: &Self::Input) -> Option<Disturbs> {
         None

@@ -193,7 +193,7 @@ fn figure(figure: &Figure, voice: Voice) -> Node {
         ("key", figure.key),
         ("name", &voice.say(&figure.name)),
         ("exact", &figure.amount.exact()),
-        ("shown", &figure.amount.show(voice.units, figure.rounding).text()),
+        ("shown", &voice.say(&figure.value())),
     ])
 }
 

@@ -93,6 +93,7 @@ mod tests {
                     name: (&MADE_UP).into(),
                     amount: Amount::Count(1),
                     rounding: crate::measure::Rounding::Nearest,
+                    said: None,
                 },
                 lead: None,
                 next: None,

@@ -273,13 +273,23 @@ impl Measured for Measure {
     fn span(kind: Kind) -> Option<Span<Self>> {
         if let Kind::Measure(span) = kind { Some(span) } else { None }
     }
-    /// One from the middle of what fits, to the whole unit where there is one.
+    /// One of its one-tap values, else one that looks like a real one: 1, 2 or 5 and noughts, as many
+    /// times the least, or a hundredth of the most, as the most is times it; else the middle.
     fn example(kind: Kind) -> Arg {
         let Some(span) = Self::span(kind) else { return "".into() };
+        if let Some(common) = span.common.first() {
+            return Amount::Measure(*common).into();
+        }
         let (least, most) = (span.least.millionths(), span.most.millionths());
-        let middle = least / 2 + most / 2;
-        let whole = middle / 1_000_000 * 1_000_000;
-        Amount::Measure(span.least.of_same(if whole > least { whole } else { middle })).into()
+        let low = least.max(most / 100).max(1);
+        let between = libm::sqrt(low as f64 * most.max(1) as f64) as i64;
+        let mut ten = 1;
+        while ten <= between / 10 {
+            ten *= 10;
+        }
+        let round = [5, 2].map(|it| it * ten).into_iter().find(|it| *it <= between).unwrap_or(ten);
+        let fits = round >= least && round <= most;
+        Amount::Measure(span.least.of_same(if fits { round } else { least / 2 + most / 2 })).into()
     }
 }
 

@@ -28,6 +28,8 @@ pub struct Row {
     /// It says what somebody found out, and opens what is held: it stays in its record. An address
     /// never carries it.
     pub evidence: bool,
+    /// The key of the room's figure that is the same thing: one tap takes a whole room. Else empty.
+    pub room: &'static str,
 }
 
 /// A row with its words; the form gives it its key.
@@ -42,6 +44,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         foremost: None,
         identifies: false,
         evidence: false,
+        room: "",
     }
 }
 
@@ -49,6 +52,11 @@ impl Row {
     /// Asked only then.
     pub const fn when(self, when: When) -> Self {
         Self { when, ..self }
+    }
+
+    /// The same as this figure of a room.
+    pub const fn of_room(self, key: &'static str) -> Self {
+        Self { room: key, ..self }
     }
 
     /// Shown at once where `matters` of the whole form, though rows like it are folded away.

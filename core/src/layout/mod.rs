@@ -8,44 +8,37 @@
 //! - Lengths: whole units of any kind below 2^40.
 
 mod bound;
+mod climb;
 mod pack;
 mod search;
+mod ways;
 
-pub use search::{Found, search};
+pub use search::{Found, Search, search};
 
-/// What the last row is when the full boards don't come out even.
+/// Boards end to end from one edge to another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Strip {
-    /// There is none.
-    None,
-    /// Too wide for two from one board.
-    Single,
-    /// Two come from one board.
-    Paired,
+pub struct Run {
+    /// Its row, from 0: runs of two rows that follow each other touch.
+    pub row: usize,
+    /// From here.
+    pub from: i64,
+    /// To here.
+    pub to: i64,
+    /// Of half a board's width or less: two come from one length.
+    pub thin: bool,
 }
 
 /// What is to be laid out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Rows {
-    /// Along the boards.
-    pub long: i64,
-    /// Rows of full width.
-    pub full: usize,
-    /// The row beside the last of them.
-    pub strip: Strip,
-    /// Where framing stands between the ends, rising; no more than 63.
+    /// The runs.
+    pub runs: Vec<Run>,
+    /// Where framing stands, rising; no more than 64.
     pub stops: Vec<i64>,
     /// A stock board's length.
     pub stock: i64,
-    /// No piece is shorter, unless the row itself is.
+    /// No piece is shorter, unless its run is.
     pub least: i64,
-}
-
-impl Rows {
-    /// How many rows.
-    pub fn count(&self) -> usize {
-        self.full + usize::from(self.strip != Strip::None)
-    }
 }
 
 /// A piece as it hangs and as it is cut.

@@ -1,11 +1,4 @@
-//! Pieces into boards: best fit first, then a bounded exact search.
-
-/// A piece to be cut: of full width, or one lane of a board ripped in two.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Piece {
-    pub(super) length: i64,
-    pub(super) thin: bool,
-}
+//! Pieces into boards, longest first, each where the least is left.
 
 /// What is cut from a board: across its width, then what is left in two lanes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -14,156 +7,110 @@ struct Used {
     lanes: [i64; 2],
 }
 
+/// A piece in its board: its length's number, its board, and 0 for the whole width or the lane.
+pub(super) type Place = (usize, usize, usize);
+
+/// How often each length is needed: across a board's width, and in one lane of two.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Needs {
+    pub(super) whole: Vec<usize>,
+    pub(super) thin: Vec<usize>,
+}
+
+/// Packing, again and again.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Packing {
+    boards: Vec<Used>,
+    /// Those into which something may still go.
+    open: Vec<usize>,
+    shortest: i64,
+    pub(super) places: Vec<Place>,
+    /// What goes into lanes comes last, else in its turn.
+    lanes_last: bool,
+}
+
+impl Packing {
+    pub(super) fn new(lanes_last: bool) -> Self {
+        Self { lanes_last, ..Self::default() }
+    }
+
+    /// How many boards it takes, and how well they are used: less is better, and what is left in
+    /// one place is better than the same spread over all. `order` has the numbers of the lengths,
+    /// longest first.
+    pub(super) fn pack(
+        &mut self,
+        stock: i64,
+        lengths: &[i64],
+        order: &[usize],
+        needs: &Needs,
+    ) -> (usize, i64) {
+        self.boards.clear();
+        self.places.clear();
+        self.open.clear();
+        self.shortest = order.last().map_or(0, |last| lengths[*last]);
+        for &number in order {
+            for _ in 0..needs.whole[number] {
+                self.place(stock, lengths[number], number, 0..1);
+            }
+            if !self.lanes_last {
+                self.thin(stock, lengths, number, needs);
+            }
+        }
+        if self.lanes_last {
+            for &number in order {
+                self.thin(stock, lengths, number, needs);
+            }
+        }
+        let mut cost = 0;
+        for board in &self.boards {
+            let left = 2 * (stock - board.whole) - board.lanes[0] - board.lanes[1];
+            cost += 2 * stock - left * left / (2 * stock);
+        }
+        (self.boards.len(), cost)
+    }
+
+    fn thin(&mut self, stock: i64, lengths: &[i64], number: usize, needs: &Needs) {
+        for _ in 0..needs.thin[number] {
+            self.place(stock, lengths[number], number, 1..3);
+        }
+    }
+
+    fn place(&mut self, stock: i64, length: i64, number: usize, slots: std::ops::Range<usize>) {
+        let mut best: Option<(i64, usize, usize)> = None;
+        for (at, board) in self.open.iter().enumerate() {
+            let board = &self.boards[*board];
+            for slot in slots.clone() {
+                let left = board.left(stock, slot) - length;
+                if left >= 0 && best.is_none_or(|(other, ..)| left < other) {
+                    best = Some((left, at, slot));
+                }
+            }
+        }
+        let (_, at, slot) = best.unwrap_or((0, self.open.len(), slots.start));
+        if at == self.open.len() {
+            self.open.push(self.boards.len());
+            self.boards.push(Used::default());
+        }
+        let of = self.open[at];
+        let board = &mut self.boards[of];
+        match slot {
+            0 => board.whole += length,
+            _ => board.lanes[slot - 1] += length,
+        }
+        if board.left(stock, 1).max(board.left(stock, 2)) < self.shortest {
+            self.open.remove(at);
+        }
+        self.places.push((number, of, slot));
+    }
+}
+
 impl Used {
+    /// What is left across the width, or in a lane.
     fn left(&self, stock: i64, slot: usize) -> i64 {
         let lanes = match slot {
             0 => self.lanes[0].max(self.lanes[1]),
             _ => self.lanes[slot - 1],
         };
         stock - self.whole - lanes
-    }
-
-    fn add(&mut self, slot: usize, length: i64) {
-        match slot {
-            0 => self.whole += length,
-            _ => self.lanes[slot - 1] += length,
-        }
-    }
-}
-
-/// Where each piece is cut: board, and 0 for its whole width or the lane's number.
-pub(super) type Cuts = Vec<(usize, usize)>;
-
-/// Packing under way.
-struct Packing<'a> {
-    pieces: &'a [Piece],
-    stock: i64,
-    most: usize,
-    boards: Vec<Used>,
-    cuts: Cuts,
-    nodes: u32,
-    /// Twice what may go to waste: lanes count half.
-    spare: i64,
-}
-
-/// Packs pieces, longest first, into no more than `most` boards. `Err(true)` where it can't be
-/// done, `Err(false)` where the nodes ran out.
-pub(super) fn pack(
-    pieces: &[Piece],
-    stock: i64,
-    most: usize,
-    nodes: &mut u32,
-) -> Result<Cuts, bool> {
-    let twice = |piece: &Piece| if piece.thin { piece.length } else { 2 * piece.length };
-    let spare = 2 * stock * most as i64 - pieces.iter().map(twice).sum::<i64>();
-    if spare < 0 {
-        return Err(true);
-    }
-    let (boards, cuts) = (Vec::new(), Vec::new());
-    // Best fit places each piece once.
-    *nodes = nodes.saturating_sub(pieces.len() as u32);
-    let mut packing = Packing { pieces, stock, most, boards, cuts, nodes: *nodes, spare };
-    let mut done = packing.best_fit();
-    if !done {
-        packing.boards.clear();
-        packing.cuts.clear();
-        done = packing.place(0);
-    }
-    *nodes = packing.nodes;
-    if done { Ok(packing.cuts) } else { Err(*nodes > 0) }
-}
-
-impl Packing<'_> {
-    fn best_fit(&mut self) -> bool {
-        for &Piece { length, thin } in self.pieces {
-            let slots = if thin { 1..3 } else { 0..1 };
-            let mut best: Option<(i64, usize, usize)> = None;
-            for (at, board) in self.boards.iter().enumerate() {
-                for slot in slots.clone() {
-                    let left = board.left(self.stock, slot);
-                    if left >= length && best.is_none_or(|(other, ..)| left < other) {
-                        best = Some((left, at, slot));
-                    }
-                }
-            }
-            let (at, slot) = match best {
-                Some((_, at, slot)) => (at, slot),
-                None if self.boards.len() == self.most => return false,
-                None => {
-                    self.boards.push(Used::default());
-                    (self.boards.len() - 1, slots.start)
-                }
-            };
-            if let Some(board) = self.boards.get_mut(at) {
-                board.add(slot, length);
-            }
-            self.cuts.push((at, slot));
-        }
-        true
-    }
-
-    /// Places the pieces from this one on.
-    fn place(&mut self, at: usize) -> bool {
-        let Some(&Piece { length, thin }) = self.pieces.get(at) else { return true };
-        if self.nodes == 0 {
-            return false;
-        }
-        self.nodes -= 1;
-        // Equal pieces go in order of their boards, equal boards count once.
-        let from = match at.checked_sub(1) {
-            Some(last) if self.pieces[last] == self.pieces[at] => self.cuts[last].0,
-            _ => 0,
-        };
-        let slots = if thin { 1..3 } else { 0..1 };
-        let mut tried: Vec<(Used, usize)> = Vec::new();
-        for board in from..(self.boards.len() + 1).min(self.most) {
-            if board == self.boards.len() {
-                self.boards.push(Used::default());
-            }
-            let was = self.boards[board];
-            for slot in slots.clone() {
-                if was.left(self.stock, slot) < length || tried.contains(&(was, slot)) {
-                    continue;
-                }
-                tried.push((was, slot));
-                if slot == 1 {
-                    // The other lane is the same where both are equal.
-                    if was.lanes[0] == was.lanes[1] {
-                        tried.push((was, 2));
-                    }
-                }
-                self.boards[board].add(slot, length);
-                self.cuts.push((board, slot));
-                if !self.wastes_too_much(at + 1) && self.place(at + 1) {
-                    return true;
-                }
-                self.cuts.pop();
-                self.boards[board] = was;
-            }
-            if self.boards.last() == Some(&Used::default()) {
-                self.boards.pop();
-            }
-        }
-        false
-    }
-
-    /// Whether too much is left where nothing that is still to come fits.
-    fn wastes_too_much(&self, next: usize) -> bool {
-        let rest = self.pieces.get(next..).unwrap_or_default();
-        let least = |thin| rest.iter().filter(|it| it.thin == thin).map(|it| it.length).min();
-        let (whole, lane) = (least(false), least(true));
-        let fits = |left: i64, least: Option<i64>| least.is_some_and(|least| least <= left);
-        let mut lost = 0;
-        for board in &self.boards {
-            let both = board.left(self.stock, 0);
-            if fits(both, whole) {
-                continue;
-            }
-            for slot in 1..3 {
-                let left = board.left(self.stock, slot);
-                lost += if fits(left, lane) { 0 } else { left };
-            }
-        }
-        lost > self.spare
     }
 }

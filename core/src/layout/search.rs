@@ -1,25 +1,25 @@
 //! The search: for each number of end joints from the fewest on, the fewest boards.
 //!
-//! Rows are chosen one after the other from all ways of breaking them, those that weigh least
-//! first; when all are chosen, their pieces are packed. It ends by a count of nodes, never by
-//! time, so that one question has one answer.
+//! A bound says how few boards so many joints need at least; climbs look for a layout that meets
+//! it. What meets it is proven. The search goes on by steps and ends by their count, never by
+//! time, so that one question has one answer; between steps it can be asked what it has.
 
-use super::bound::{Weight, weights};
-use super::pack::{Cuts, Piece, pack};
-use super::{Cut, Layout, Rows, Strip};
+use super::bound::{Cutting, Prices, Same};
+use super::climb::{Best, Climb, Ground, Spot};
+use super::ways::{LEVELS, Ways};
+use super::{Cut, Layout, Rows};
 
-/// Ways of breaking a row that are looked at for each count of pieces.
-const MOST_WAYS: usize = 2000;
-/// Counts of pieces of a row that are tried: the fewest, and so many less one more.
-const LEVELS: usize = 3;
-/// Work in one search: a way of breaking a row looked at.
-const WORK: u32 = 1_000_000;
-/// The share of it that one count of joints may take.
-const SHARE: u32 = 200_000;
-/// What placing a piece counts.
-const PLACING: u32 = 64;
-/// Pieces that one exact packing may place.
-const PACKING: u32 = 200;
+/// Tries of one climb.
+const TRIES: u32 = 20_000;
+/// Climbs for one number of joints.
+const STARTS: u64 = 6;
+/// Steps to better weights, and after how many the bound is worked again.
+const STEPS: u32 = 200;
+const LOOK: u32 = 10;
+/// What a step to better weights counts, in tries.
+const STEP: u32 = 30;
+/// Numbers of joints for which the bound isn't met before the search ends.
+const MISSES: u32 = 4;
 
 /// Fewest boards for a count of joints.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,437 +28,314 @@ pub struct Found {
     pub layout: Layout,
     /// No layout with as few joints has fewer boards than this.
     pub bound: usize,
+    /// No layout of as few boards has fewer joints.
+    pub fewest_joints: bool,
 }
 
-/// A way of breaking a row.
 #[derive(Clone, Debug)]
-struct Way {
-    /// Joints, a bit for each stop.
-    joints: u64,
-    /// What its pieces weigh, by each weight.
-    weighs: Vec<i64>,
+enum Stage {
+    /// Toward a bound.
+    Price {
+        prices: Prices,
+        step: u32,
+    },
+    /// Toward a layout that meets it.
+    Climb {
+        climb: Climb,
+        start: u64,
+    },
+    /// Toward the last layout with one joint less.
+    Less {
+        climb: Climb,
+        start: u64,
+    },
+    Done,
 }
 
-/// All ways with one count of pieces.
-#[derive(Debug)]
-struct Level {
-    ways: Vec<Way>,
-    /// All of them are here.
-    whole: bool,
+/// A search under way.
+#[derive(Clone, Debug)]
+pub struct Search {
+    rows: Rows,
+    ground: Ground,
+    cutting: Cutting,
+    stage: Stage,
+    /// Pieces over the fewest that are looked at now; `None` at the start, for any number.
+    over: Option<usize>,
+    /// So many are needed at least, to keep joints out of line.
+    needed: usize,
+    /// No layout at all has fewer boards.
+    lowest: usize,
+    /// No layout with what is over now has fewer.
+    bound: usize,
+    /// What was proven: with no more than so many pieces over, no fewer boards than this.
+    bounds: Vec<(usize, usize)>,
+    best: Option<Best>,
+    last: Option<Best>,
+    misses: u32,
+    front: Vec<Found>,
 }
 
-struct Search<'a> {
-    rows: &'a Rows,
-    /// Pieces in a row at least.
-    fewest: usize,
-    levels: Vec<Level>,
-    /// What a board weighs, twice over: a strip's pieces count half.
-    board: Vec<i64>,
-    /// By weight, rows still to come and pieces over the fewest: the least they weigh.
-    rest: Vec<Vec<Vec<i64>>>,
-    chosen: Vec<(usize, usize)>,
-    nodes: u32,
-    share: u32,
-    /// Two rows that touch can both have the fewest pieces.
-    apart: bool,
-    /// Everything was looked at so far.
-    whole: bool,
-    best: Option<(usize, Vec<u64>, Cuts)>,
-    goal: usize,
-    failed: Vec<(usize, Vec<i64>)>,
-}
-
-/// The front: the fewest joints first, each with the fewest boards found; then fewer boards for
-/// more joints, to the fewest boards. Empty where no layout keeps the rules.
-pub fn search(rows: &Rows) -> Vec<Found> {
-    let mut front: Vec<Found> = Vec::new();
-    let Some(mut search) = Search::new(rows) else { return front };
-    let count = rows.count();
-    let most = search.levels.len() - 1;
-    // One more piece in every second row always gets round a shared joint where it can be.
-    let lowest = search.bound(usize::MAX);
-    search.apart = search.two_apart();
-    let first = if search.apart { 0 } else { count / 2 };
-    for over in first..=(most * count) {
-        let bound = search.bound(over);
-        let at_most = front.last().map_or(usize::MAX, |found| found.layout.boards - 1);
-        if bound > at_most {
-            continue;
+impl Search {
+    /// None where there is no run, or one can't be broken by the rules.
+    pub fn new(rows: &Rows) -> Option<Self> {
+        if rows.runs.is_empty() {
+            return None;
         }
-        let (found, whole) = search.least_boards(over, bound, at_most);
-        if let Some(layout) = found {
-            let bound = if whole { layout.boards } else { bound };
-            front.push(Found { layout, bound });
-        }
-        let enough = front.last().is_some_and(|found| found.layout.boards <= lowest);
-        if enough || (over >= count + 2 && !front.is_empty()) {
-            break;
-        }
-    }
-    front
-}
-
-impl<'a> Search<'a> {
-    fn new(rows: &'a Rows) -> Option<Self> {
-        let Rows { long, stock, least, ref stops, .. } = *rows;
-        let mut ends = vec![0];
-        ends.extend(stops);
-        ends.push(long);
-        let mut lengths: Vec<i64> = Vec::new();
-        for (at, from) in ends.iter().enumerate() {
-            for to in ends.iter().skip(at + 1) {
-                let length = to - from;
-                if length >= least.min(long) && length <= stock && !lengths.contains(&length) {
-                    lengths.push(length);
+        let (mut lengths, mut ways) = (Vec::new(), Vec::new());
+        let mut ends: Vec<(i64, i64)> = Vec::new();
+        let mut spots = Vec::new();
+        for run in &rows.runs {
+            let same = ends.iter().position(|it| *it == (run.from, run.to));
+            let number = same.unwrap_or(ends.len());
+            if number == ends.len() {
+                ends.push((run.from, run.to));
+                ways.push(Ways::new(rows, run.from, run.to, &mut lengths)?);
+            }
+            let mut beside = Vec::new();
+            for (other, it) in rows.runs.iter().enumerate() {
+                if it.row.abs_diff(run.row) == 1 {
+                    beside.push(other);
                 }
             }
+            spots.push(Spot { ways: number, thin: run.thin, beside });
         }
-        let (fewest, leasts) = leasts_of(rows, &ends, &Weight::Length)?;
-        let most = leasts.len() - 1;
-        let mut search = Search {
-            rows,
-            fewest,
-            levels: Vec::new(),
-            board: Vec::new(),
-            rest: Vec::new(),
-            chosen: Vec::new(),
-            nodes: WORK,
-            share: 0,
-            apart: true,
-            whole: true,
+        let mut order: Vec<usize> = (0..lengths.len()).collect();
+        order.sort_by_key(|it| -lengths[*it]);
+        let ground = Ground { stock: rows.stock, lengths, order, ways, spots };
+        let prices = Prices::new(rows.stock, &ground.lengths);
+        Some(Self {
+            cutting: Cutting::new(rows.stock, &ground.lengths),
+            rows: rows.clone(),
+            needed: needed(&ground),
+            ground,
+            stage: Stage::Price { prices, step: 0 },
+            over: None,
+            lowest: 0,
+            bound: 0,
+            bounds: Vec::new(),
             best: None,
-            goal: 0,
-            failed: Vec::new(),
-        };
-        // Of all weights those that say most for some count of pieces.
-        let mut kept: Vec<Weight> = Vec::new();
-        let mut said: Vec<i64> = vec![-1; most * rows.count() + 1];
-        let mut known = Vec::new();
-        for weight in weights(&lengths, stock) {
-            let (_, leasts) = leasts_of(rows, &ends, &weight)?;
-            let board = 2 * weight.board(stock);
-            let rest = search.rests(&leasts);
-            let mut better = false;
-            for (said, rest) in said.iter_mut().zip(&rest[rows.count()]) {
-                let says = rest.saturating_mul(1000) / board;
-                if says > *said {
-                    *said = says;
-                    better = true;
+            last: None,
+            misses: 0,
+            front: Vec::new(),
+        })
+    }
+
+    /// What was found so far: the fewest joints first, each with the fewest boards; then fewer
+    /// boards for more joints.
+    pub fn found(&self) -> &[Found] {
+        &self.front
+    }
+
+    /// No layout has fewer boards.
+    pub fn lowest(&self) -> usize {
+        self.lowest
+    }
+
+    /// No layout has fewer joints.
+    pub fn lowest_joints(&self) -> usize {
+        let fewest = |it: &Spot| self.ground.ways[it.ways].fewest - 1;
+        self.ground.spots.iter().map(fewest).sum::<usize>() + self.needed
+    }
+
+    /// Goes on for so many tries; true when it is done.
+    pub fn step(&mut self, tries: u32) -> bool {
+        let mut left = tries;
+        while left > 0 {
+            match self.stage {
+                Stage::Done => return true,
+                Stage::Price { .. } => {
+                    self.price();
+                    left = left.saturating_sub(STEP);
+                }
+                Stage::Climb { .. } => {
+                    self.climb();
+                    left -= 1;
+                }
+                Stage::Less { .. } => {
+                    self.less();
+                    left -= 1;
                 }
             }
-            if better {
-                known.push((weight, board, rest));
-            }
         }
-        for (weight, board, rest) in known {
-            let says = rest[rows.count()].iter().zip(&said);
-            let tells = says.clone().any(|(rest, said)| rest.saturating_mul(1000) / board == *said);
-            if tells || weight == Weight::Length {
-                kept.push(weight);
-                search.board.push(board);
-                search.rest.push(rest);
-            }
-        }
-        for more in 0..=most {
-            search.levels.push(level(rows, &ends, fewest + more, &kept));
-        }
-        Some(search)
+        matches!(self.stage, Stage::Done)
     }
 
-    /// Whether two rows that touch can both have the fewest pieces.
-    fn two_apart(&self) -> bool {
-        let Some(Level { ways, whole }) = self.levels.first() else { return false };
-        !whole || ways.iter().any(|one| ways.iter().any(|other| one.joints & other.joints == 0))
+    /// Fewer boards than this are no use.
+    fn most(&self) -> usize {
+        self.front.last().map_or(usize::MAX, |it| it.layout.boards - 1)
     }
 
-    /// What the last row counts: one where two come from a board, else two.
-    fn factor(&self, row: usize) -> i64 {
-        let strip = self.rows.strip == Strip::Paired && row + 1 == self.rows.count();
-        if strip { 1 } else { 2 }
-    }
-
-    /// By rows still to come and pieces over the fewest, the least that they weigh.
-    fn rests(&self, leasts: &[i64]) -> Vec<Vec<i64>> {
-        let count = self.rows.count();
-        let most = (leasts.len() - 1) * count;
-        let mut all = vec![vec![0_i64; most + 1]];
-        for left in 1..=count {
-            let factor = self.factor(count - left);
-            let before = &all[left - 1];
-            let mut now = vec![i64::MAX; most + 1];
-            for (over, now) in now.iter_mut().enumerate() {
-                for (more, least) in leasts.iter().enumerate().take(over + 1) {
-                    *now = (*now)
-                        .min(before[over - more].saturating_add(factor.saturating_mul(*least)));
-                }
-            }
-            all.push(now);
+    fn same(ground: &Ground) -> Vec<Same<'_>> {
+        let mut all: Vec<Same<'_>> =
+            ground.ways.iter().map(|ways| Same { ways, runs: [0, 0] }).collect();
+        for spot in &ground.spots {
+            all[spot.ways].runs[usize::from(spot.thin)] += 1;
         }
         all
     }
 
-    /// Fewest boards by weight, with no more than so many pieces over the fewest.
-    fn bound(&self, over: usize) -> usize {
-        let count = self.rows.count();
-        let mut most = 0;
-        for (board, rest) in self.board.iter().zip(&self.rest) {
-            let over = over.min(rest[count].len() - 1);
-            most = most.max((rest[count][over] + board - 1) / board);
-        }
-        most as usize
-    }
-
-    /// The fewest boards found with so many pieces over the fewest, and whether no fewer will do.
-    fn least_boards(&mut self, over: usize, goal: usize, most: usize) -> (Option<Layout>, bool) {
-        self.best = None;
-        self.goal = goal;
-        let kept = self.nodes.saturating_sub(SHARE);
-        self.nodes -= kept;
-        self.failed.clear();
-        let mut most = most.min(self.rows.count() * (self.fewest + self.levels.len()));
-        let mut share = 1;
-        loop {
-            self.whole = true;
-            self.share = share;
-            self.choose(over, &mut most, &vec![0; self.board.len()]);
-            let done = self.best.as_ref().is_some_and(|(boards, ..)| *boards <= goal);
-            if done || self.whole || self.nodes == 0 {
-                let whole = done || self.whole;
-                self.nodes += kept;
-                let best = self.best.take();
-                return (best.map(|best| self.layout(best)), whole);
-            }
-            share += share / 2 + 1;
-        }
-    }
-
-    /// Chooses the next row; looks for no more than `most` boards and lowers it when it finds them.
-    fn choose(&mut self, over: usize, most: &mut usize, weighs: &[i64]) {
-        let (row, count) = (self.chosen.len(), self.rows.count());
-        if row == count {
-            self.try_packing(most);
+    fn price(&mut self) {
+        let Stage::Price { prices, step } = &mut self.stage else { return };
+        let over = self.over.unwrap_or(usize::MAX);
+        let same = Self::same(&self.ground);
+        let goal = prices.proves.ceil() + 0.2;
+        prices.step(&same, &self.cutting, over, goal);
+        *step += 1;
+        let done = *step == STEPS;
+        if *step % LOOK != 0 {
             return;
         }
-        let before = row.checked_sub(1).map_or(0, |last| self.joints(last));
-        let factor = self.factor(row);
-        let twice = row.checked_sub(2).map(|at| self.chosen[at]);
-        let levels = self.levels.len();
-        let mut left = self.share;
-        let after = count - row - 1;
-        // What is over goes evenly to the rows, nearest share first.
-        let even = over.div_ceil(after + 1);
-        let mut order: Vec<usize> = (0..levels.min(over + 1)).collect();
-        order.sort_by_key(|more| more.abs_diff(even));
-        for more in order {
-            // Where rows of the fewest pieces can't touch, every second one takes one more.
-            let needed = if self.apart { 0 } else { (after + usize::from(more == 0)) / 2 };
-            if over - more < needed {
-                continue;
+        let bound = prices.bound(&same, &self.cutting, over).max(self.lowest);
+        if self.over.is_none() {
+            self.lowest = bound;
+            if done {
+                self.next(self.needed);
             }
-            let ways = self.levels[more].ways.len();
-            // The row before the last comes first: rows that take turns are the usual answer.
-            let again = twice.filter(|(level, _)| *level == more).map(|(_, way)| way);
-            self.whole &= self.levels[more].whole;
-            for way in again.into_iter().chain((0..ways).filter(|way| Some(*way) != again)) {
-                if self.nodes == 0 || left == 0 {
-                    self.whole = false;
-                    return;
+            return;
+        }
+        self.bound = self.bound.max(bound);
+        // Nothing that is any use can be found.
+        let no_use = self.bound > self.most();
+        if no_use || done {
+            self.bounds.push((over, self.bound));
+        }
+        if no_use {
+            self.next(over + 1);
+        } else if done {
+            self.stage = Stage::Climb { climb: Climb::new(&self.ground, over, 0), start: 0 };
+        }
+    }
+
+    fn next(&mut self, over: usize) {
+        let last = self.ground.spots.len() * (LEVELS - 1);
+        if self.most() < self.lowest || over > last || self.misses > MISSES {
+            self.stage = Stage::Done;
+            self.begin_less(0);
+            return;
+        }
+        self.over = Some(over);
+        self.bound = 0;
+        self.best = None;
+        let prices = Prices::new(self.rows.stock, &self.ground.lengths);
+        self.stage = Stage::Price { prices, step: 0 };
+    }
+
+    fn climb(&mut self) {
+        let Stage::Climb { climb, start } = &mut self.stage else { return };
+        let over = self.over.unwrap_or(0);
+        let met = |best: &Option<Best>| best.as_ref().is_some_and(|best| best.boards <= self.bound);
+        if !met(&climb.best) && climb.steps < TRIES {
+            climb.step(&self.ground);
+            return;
+        }
+        let boards = |best: &Option<Best>| best.as_ref().map_or(usize::MAX, |best| best.boards);
+        if boards(&climb.best) < boards(&self.best) {
+            self.best = climb.best.take();
+        }
+        *start += 1;
+        if !met(&self.best) && *start < STARTS {
+            *climb = Climb::new(&self.ground, over, *start);
+            return;
+        }
+        let met = met(&self.best);
+        if let Some(best) = self.best.take().filter(|best| best.boards <= self.most()) {
+            let layout = self.layout(&best);
+            self.last = Some(best);
+            let bound = if met { layout.boards } else { self.bound };
+            let fewest_joints = self.proves_joints(&layout);
+            self.front.push(Found { layout, bound, fewest_joints });
+            self.misses = 0;
+        }
+        self.misses += u32::from(!met);
+        // Further on in longer steps: what is found there is then tried with fewer joints.
+        self.next(over + 1 + self.misses as usize / 2);
+    }
+
+    /// The fewest boards may do with fewer joints than were found in passing.
+    fn begin_less(&mut self, start: u64) {
+        let open = self.front.last().is_some_and(|it| !it.fewest_joints);
+        let climb = self.last.as_ref().and_then(|last| Climb::less(&self.ground, last, start));
+        self.stage = match climb {
+            Some(climb) if open && start < 3 * STARTS => Stage::Less { climb, start },
+            _ => Stage::Done,
+        };
+    }
+
+    fn less(&mut self) {
+        let Stage::Less { climb, start } = &mut self.stage else { return };
+        let boards = self.last.as_ref().map_or(0, |last| last.boards);
+        match climb.best.take_if(|best| best.boards <= boards) {
+            None if climb.steps < TRIES => climb.step(&self.ground),
+            None => {
+                let next = *start + 1;
+                self.begin_less(next);
+            }
+            Some(best) => {
+                let layout = self.layout(&best);
+                self.last = Some(best);
+                // Those that it beats go.
+                while self.front.last().is_some_and(|it| it.layout.joints >= layout.joints) {
+                    self.front.pop();
                 }
-                let it = &self.levels[more].ways[way];
-                self.nodes = self.nodes.saturating_sub(1);
-                if it.joints & before != 0 {
-                    continue;
-                }
-                self.nodes = self.nodes.saturating_sub(4);
-                let sums: Vec<i64> =
-                    weighs.iter().zip(&it.weighs).map(|(sum, more)| sum + factor * more).collect();
-                let mut fits = true;
-                for (weight, sum) in sums.iter().enumerate() {
-                    let all = sum + self.rest[weight][after][over - more];
-                    fits &= all <= self.board[weight].saturating_mul(*most as i64);
-                }
-                if !fits {
-                    continue;
-                }
-                left -= 1;
-                self.chosen.push((more, way));
-                self.choose(over - more, most, &sums);
-                self.chosen.pop();
-                if self.best.as_ref().is_some_and(|(boards, ..)| *boards <= self.goal) {
-                    return;
-                }
+                let bound = self.lowest;
+                let fewest_joints = self.proves_joints(&layout);
+                self.front.push(Found { layout, bound, fewest_joints });
+                self.begin_less(0);
             }
         }
     }
 
-    fn joints(&self, row: usize) -> u64 {
-        let (level, way) = self.chosen[row];
-        self.levels[level].ways[way].joints
+    /// Whether with fewer joints there are more boards.
+    fn proves_joints(&self, layout: &Layout) -> bool {
+        let over = layout.joints + self.needed - self.lowest_joints();
+        let proven = |&(known, bound): &(usize, usize)| known + 1 >= over && bound > layout.boards;
+        over == self.needed || self.bounds.iter().any(proven)
     }
 
-    /// The pieces of the chosen rows with their places, longest first.
-    fn pieces(&self, joints: &[u64]) -> Vec<(Piece, Cut)> {
-        let Rows { long, ref stops, .. } = *self.rows;
-        let mut all = Vec::new();
-        for (row, joints) in joints.iter().enumerate() {
-            let thin = self.factor(row) == 1;
-            let mut from = 0;
-            let ends = stops.iter().enumerate().filter(|(at, _)| joints >> at & 1 == 1);
-            for to in ends.map(|(_, stop)| *stop).chain([long]) {
-                let cut = Cut { row, from, to, board: 0, lane: 0 };
-                all.push((Piece { length: to - from, thin }, cut));
+    fn layout(&self, best: &Best) -> Layout {
+        let Best { boards, chosen, places } = best;
+        let mut places = places.clone();
+        let mut cuts = Vec::new();
+        for ((way, spot), run) in chosen.iter().zip(&self.ground.spots).zip(&self.rows.runs) {
+            let mut from = run.from;
+            for &number in &way.pieces {
+                let to = from + self.ground.lengths[number];
+                let place = places.iter().position(|it| it.0 == number && (it.2 > 0) == spot.thin);
+                if let Some((_, board, lane)) = place.map(|at| places.remove(at)) {
+                    cuts.push(Cut { row: run.row, from, to, board, lane });
+                }
                 from = to;
             }
         }
-        all.sort_by_key(|(piece, cut)| (piece.thin, -piece.length, cut.row, cut.from));
-        all
-    }
-
-    fn try_packing(&mut self, most: &mut usize) {
-        let joints: Vec<u64> = (0..self.chosen.len()).map(|row| self.joints(row)).collect();
-        let all = self.pieces(&joints);
-        let pieces: Vec<Piece> = all.iter().map(|(piece, _)| *piece).collect();
-        let mut lengths: Vec<i64> =
-            pieces.iter().map(|it| if it.thin { -it.length } else { it.length }).collect();
-        lengths.sort_unstable();
-        self.nodes = self.nodes.saturating_sub(64 + self.failed.len() as u32);
-        if self.failed.iter().any(|(least, known)| *least <= *most && *known == lengths) {
-            return;
-        }
-        loop {
-            let most_nodes = (self.nodes / PLACING).min(PACKING);
-            let mut nodes = most_nodes;
-            let packed = pack(&pieces, self.rows.stock, *most, &mut nodes);
-            self.nodes = self.nodes.saturating_sub((most_nodes - nodes) * PLACING);
-            match packed {
-                Ok(cuts) => {
-                    let boards = 1 + cuts.iter().map(|(board, _)| *board).max().unwrap_or(0);
-                    self.best = Some((boards, joints.clone(), cuts));
-                    if boards <= self.goal {
-                        return;
-                    }
-                    *most = boards - 1;
-                }
-                Err(whole) => {
-                    self.whole &= whole;
-                    self.failed.push((*most, lengths));
-                    return;
-                }
-            }
-        }
-    }
-
-    fn layout(&self, (boards, joints, cuts): (usize, Vec<u64>, Cuts)) -> Layout {
-        let mut all: Vec<Cut> = Vec::new();
-        for ((_, cut), (board, lane)) in self.pieces(&joints).into_iter().zip(cuts) {
-            all.push(Cut { board, lane, ..cut });
-        }
-        all.sort_by_key(|cut| (cut.row, cut.from));
-        Layout { boards, joints: all.len() - self.rows.count(), cuts: all }
+        Layout { boards: *boards, joints: cuts.len() - self.rows.runs.len(), cuts }
     }
 }
 
-/// Pieces in a row at least, and for that count and the next ones what a row weighs at least.
-/// None where a row can't be broken by the rules.
-fn leasts_of(rows: &Rows, ends: &[i64], weight: &Weight) -> Option<(usize, Vec<i64>)> {
-    let least = rows.least.min(rows.long);
-    let mut at: Vec<i64> = vec![i64::MAX; ends.len()];
-    at[0] = 0;
-    let (mut all, mut fewest) = (Vec::new(), 0);
-    for pieces in 1..=ends.len() {
-        let mut next = vec![i64::MAX; ends.len()];
-        for (from, before) in at.iter().enumerate().filter(|(_, before)| **before != i64::MAX) {
-            for (to, next) in next.iter_mut().enumerate().skip(from + 1) {
-                let length = ends[to] - ends[from];
-                if length > rows.stock {
-                    break;
-                }
-                if length >= least {
-                    *next = (*next).min(before + weight.of(length, rows.stock));
-                }
+/// Pieces over the fewest that are needed at least: of two runs that touch, where all ways with
+/// the fewest pieces of both have a joint in line, one takes a piece more.
+fn needed(ground: &Ground) -> usize {
+    let fewest: Vec<_> = ground.ways.iter().map(Ways::all_of_fewest).collect();
+    let mut taken = vec![false; ground.spots.len()];
+    let mut needed = 0;
+    for (run, spot) in ground.spots.iter().enumerate() {
+        for &other in spot.beside.iter().filter(|other| **other > run) {
+            let (Some(one), Some(two)) = (&fewest[spot.ways], &fewest[ground.spots[other].ways])
+            else {
+                continue;
+            };
+            let apart = one.iter().any(|one| two.iter().any(|two| one & two == 0));
+            if !apart && !taken[run] && !taken[other] {
+                (taken[run], taken[other]) = (true, true);
+                needed += 1;
             }
-        }
-        at = next;
-        match at.last() {
-            Some(&i64::MAX) if all.is_empty() => {}
-            Some(&i64::MAX) | None => break,
-            Some(&weighs) => {
-                if all.is_empty() {
-                    fewest = pieces;
-                }
-                all.push(weighs);
-            }
-        }
-        if all.len() == LEVELS {
-            break;
         }
     }
-    (!all.is_empty()).then_some((fewest, all))
+    needed
 }
 
-/// All ways of breaking a row into so many pieces.
-fn level(rows: &Rows, ends: &[i64], pieces: usize, weights: &[Weight]) -> Level {
-    let mut level = Level { ways: Vec::new(), whole: true };
-    let mut stack = vec![0_usize];
-    extend(rows, ends, pieces, &mut stack, &mut |stack: &[usize]| {
-        level.whole = level.ways.len() < MOST_WAYS;
-        if !level.whole {
-            return false;
-        }
-        let mut joints = 0;
-        let mut weighs = vec![0; weights.len()];
-        for pair in stack.windows(2) {
-            if pair[1] + 1 < ends.len() {
-                joints |= 1 << (pair[1] - 1);
-            }
-            for (sum, weight) in weighs.iter_mut().zip(weights) {
-                *sum += weight.of(ends[pair[1]] - ends[pair[0]], rows.stock);
-            }
-        }
-        level.ways.push(Way { joints, weighs });
-        true
-    });
-    // Those that go best into boards first.
-    level.ways.sort_by_cached_key(|way| {
-        let most = way.weighs.iter().zip(weights).map(|(sum, weight)| {
-            i128::from(*sum) * 1_000_000 / i128::from(weight.board(rows.stock))
-        });
-        most.max()
-    });
-    level
-}
-
-/// Takes each way that goes on from a stack of ends, until one is refused.
-fn extend(
-    rows: &Rows,
-    ends: &[i64],
-    pieces: usize,
-    stack: &mut Vec<usize>,
-    take: &mut dyn FnMut(&[usize]) -> bool,
-) -> bool {
-    let at = stack.last().copied().unwrap_or(0);
-    let (last, from) = (ends.len() - 1, ends[at]);
-    let (least, more) = (rows.least.min(rows.long), pieces as i64 - 1);
-    for next in at + 1..=last {
-        let length = ends[next] - from;
-        if length > rows.stock {
-            break;
-        }
-        // Too far still, or too near, for the pieces that are left.
-        let left = rows.long - ends[next];
-        if length < least || left > rows.stock * more || left < least * more {
-            continue;
-        }
-        stack.push(next);
-        let go_on = match (next == last, more) {
-            (true, 0) => take(stack),
-            (false, 1..) => extend(rows, ends, pieces - 1, stack, take),
-            _ => true,
-        };
-        stack.pop();
-        if !go_on {
-            return false;
-        }
-    }
-    true
+/// The whole search. Empty where no layout keeps the rules.
+pub fn search(rows: &Rows) -> Vec<Found> {
+    let Some(mut search) = Search::new(rows) else { return Vec::new() };
+    while !search.step(u32::MAX) {}
+    search.front
 }

@@ -21,7 +21,7 @@ pub use working::{Expr, Step, Value};
 use crate::measure::Rounding;
 use crate::wire::Node;
 use crate::words;
-use crate::words::{Amount, Phrase, Text};
+use crate::words::{Amount, Arg, Phrase, Text};
 
 /// How sure a published value is, as a person is told it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -41,6 +41,7 @@ words! {
     MEMORY = "from memory: check it in the book";
     DERIVED = "worked out from published values";
     COMMON_PRACTICE = "common practice, not a rule";
+    VALUE = "{0}";
 }
 
 impl Confidence {
@@ -82,6 +83,8 @@ pub struct Figure {
     pub amount: Amount,
     /// How it is rounded when shown: to the nearest, as everywhere. See [`Rounding`].
     pub rounding: Rounding,
+    /// Read in the value's place, of one that only numbers what has a name.
+    pub said: Option<Text>,
 }
 
 impl Figure {
@@ -89,7 +92,14 @@ impl Figure {
     /// carries it once.
     #[inline(never)]
     pub fn new(key: &'static str, name: Text, amount: Amount) -> Self {
-        Self { key, name, amount, rounding: Rounding::Nearest }
+        Self { key, name, amount, rounding: Rounding::Nearest, said: None }
+    }
+
+    /// As a person reads its value.
+    pub fn value(&self) -> Text {
+        let amount =
+            || Text { phrase: &VALUE, args: vec![Arg::Amount(self.amount, self.rounding)] };
+        self.said.clone().unwrap_or_else(amount)
     }
 
     /// The same, by a phrase that takes no values.
@@ -143,6 +153,14 @@ pub struct Caution {
     pub text: Text,
     /// Where it is published, if it is.
     pub source: Option<&'static Source>,
+}
+
+impl Caution {
+    /// Words with their source, or none. Not inlined: the page carries it once.
+    #[inline(never)]
+    pub fn all(told: &[(&'static Phrase, Option<&'static Source>)]) -> Vec<Self> {
+        told.iter().map(|(text, source)| Self { text: (*text).into(), source: *source }).collect()
+    }
 }
 
 /// What a calculator shows.

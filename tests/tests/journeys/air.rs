@@ -45,12 +45,46 @@ async fn air_that_throws_nothing_says_so_at_its_field() {
 #[tokio::test]
 async fn places_stand_in_order_with_the_reason() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        page.goto("#/register-spots?long=12ft&wide=10ft&high=8ft&gap=6&neck=6&cool=20&cfm=70&guess=no&alarm.there=yes&alarm.x=6ft&alarm.y=7ft&spots.0.place=ceiling&spots.0.x=6ft&spots.0.y=5ft&spots.0.name=today&spots.1.place=high-wall&spots.1.x=0&spots.1.y=5ft&spots.1.aim=2").await;
-        page.reads(ANSWER, "13 ft 8 in").await;
-        page.sees(saying("2: nothing here speaks against it. An order to talk about, no verdict: the HVAC sub decides.")).await;
-        page.tap(saying("In order, with the reason")).await;
-        page.sees(saying("it is within 36 in of the smoke alarm; its air meets the smoke alarm; its throw fits neither rule")).await;
+        page.goto("#/register-spots?long=12ft&wide=10ft&high=8ft&gap=6&neck=6&season=cooling&cool=20&cfm=70&guess=no&alarm.there=yes&alarm.x=6ft&alarm.y=7ft&spots.0.place=ceiling&spots.0.x=6ft&spots.0.y=5ft&spots.0.name=today&spots.1.place=high-wall&spots.1.x=0&spots.1.y=5ft&spots.1.aim=right").await;
+        page.reads(ANSWER, "Place 2").await;
+        page.sees(saying("Place 1, today: throws 2 ft 5 in, nearest wall 5 ft off; it is within 36 in of the smoke alarm; its air meets the smoke alarm; its throw fits neither rule. Place 2 (best): throws 13 ft 8 in, blows at a wall 12 ft off; nothing here speaks against it. An order to talk about, no verdict: the HVAC sub decides.")).await;
+        page.tap(saying("The places, with the reason")).await;
+        page.sees(saying("2 of 2: it is within 36 in of the smoke alarm; its air meets the smoke alarm; its throw fits neither rule")).await;
         page.screenshot("register-spots").await;
+    })
+    .await;
+}
+
+/// A caution doesn't wait for a field: opened with one empty, the page says what can kill.
+#[tokio::test]
+async fn what_can_hurt_is_said_while_a_needed_field_waits() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/register-spots?shape=rectangle&long=&wide=12ft").await;
+        page.reads(ANSWER, "needs: Along wall 1").await;
+        let says = page.text(".caution").await;
+        assert!(says.contains("Carbon monoxide kills"), "{says}");
+        page.tap(saying("Cautions")).await;
+        page.sees(saying("Shut the air handler down and lock it out before you open ducts. Attics: mind falls and heat.")).await;
+    })
+    .await;
+}
+
+/// A room saved to the job gives floor, height and air by one tap, and each says where it is from.
+#[tokio::test]
+async fn a_whole_room_is_taken_by_one_tap() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/room?shape=rectangle&long=20ft&wide=10ft&height=9ft").await;
+        page.reads(ANSWER, "200 sq ft").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+        page.goto("#/room-air").await;
+        page.tap(saying("Take the room: Den")).await;
+        let floor: String = page.evaluate("document.getElementById('floor').value").await;
+        assert!(floor.contains("200"), "{floor}");
+        let air: String = page.evaluate("document.getElementById('volume').value").await;
+        assert!(air.contains("1800"), "{air}");
+        page.sees(saying("From Den: Air in the room now")).await;
     })
     .await;
 }

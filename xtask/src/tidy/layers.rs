@@ -24,6 +24,7 @@ const LAYERS: [&str; 12] = [
 const CALLS: &[(&str, &str)] = &[
     ("raised_register", "register_throw"),
     ("register_spots", "register_throw"),
+    ("register_spots", "room"),
     ("rerouted_cable", "cable_securing"),
     ("strip", "hold"),
     ("floor_cover", "hold"),

@@ -14,7 +14,7 @@ use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Unit, unit};
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Value};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Value};
 use crate::words::{Amount, Phrase};
 use words as w;
 
@@ -62,6 +62,16 @@ impl Calculator for AddedHeat {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::DEFER, None),
+            (&w::SUN, None),
+            (&w::TEST, None),
+            (&w::CLEAR, None),
+            (&w::LOCAL, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

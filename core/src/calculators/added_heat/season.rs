@@ -2,7 +2,7 @@
 
 use super::{Behind, By, Input, told};
 use crate::measure::{Area, Measure, unit};
-use crate::rules::residential::heat::OF_AIR;
+use crate::rules::residential::heat::{OF_AIR, air_for, through, with_air};
 use crate::sheet::Expr;
 
 /// Heat in one season, Btu/h.
@@ -42,19 +42,19 @@ pub(super) fn wall(input: &Input, degrees: Measure) -> Option<Expr> {
         Some(inside) if inside > Area::ZERO => area.less(Expr::area(inside)),
         _ => area,
     };
-    let passes = area.times(Expr::measure(degrees));
-    let passes = match (input.holds.behind, input.holds.by) {
-        (Behind::Heated, _) => return None,
-        (_, By::R) => passes.over(Expr::measure(input.holds.r?)),
-        (_, By::U) => passes.times(Expr::measure(input.holds.u?)),
-    };
-    Some(passes.told_in(&unit::BTUH))
+    match (input.holds.behind, input.holds.by) {
+        (Behind::Heated, _) => None,
+        (_, By::R) => {
+            let passes = area.times(Expr::measure(degrees)).over(Expr::measure(input.holds.r?));
+            Some(passes.told_in(&unit::BTUH))
+        }
+        (_, By::U) => Some(through(input.holds.u?, area, degrees)),
+    }
 }
 
 pub(super) fn air(input: &Input, degrees: Measure) -> Expr {
     let volume = Expr::Is(crate::words::Amount::Room(input.air.unwrap_or_default()));
-    let warms = Expr::measure(OF_AIR).times(volume).times(Expr::measure(input.changes));
-    warms.times(Expr::measure(degrees)).told_in(&unit::BTUH)
+    with_air(input.changes, volume, OF_AIR, degrees)
 }
 
 /// What goes through the new ceiling less what went through the old; none where it doesn't count.
@@ -86,6 +86,5 @@ pub(super) fn saved(it: &Season) -> Option<Expr> {
 }
 
 pub(super) fn cfm(total: Measure, supply: Measure) -> Expr {
-    let each = Expr::measure(OF_AIR).times(Expr::measure(supply));
-    Expr::measure(total).over(each).told_in(&unit::CFM)
+    air_for(total, OF_AIR, supply)
 }

@@ -1,5 +1,6 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Depth, Input, Season, deep, season, weight};
 use crate::measure::Measure;
@@ -7,9 +8,7 @@ use crate::rules::compare::{ask, at_least, at_most};
 use crate::rules::residential::blown::BLOWN;
 use crate::rules::residential::heat::{AIR, THROUGH};
 use crate::say;
-use crate::sheet::{
-    Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step, Verdict,
-};
+use crate::sheet::{Check, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 /// The keys and names of a season's figures: wall, air, ceiling, all, air from the register, and
@@ -44,9 +43,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input),
         materials: materials(input, answer),
-        cautions: [&w::DEFER, &w::SUN, &w::TEST, &w::CLEAR, &w::LOCAL]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::AddedHeat::cautions(None),
         drawing: None,
     }
 }

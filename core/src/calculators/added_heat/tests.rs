@@ -49,7 +49,7 @@ fn the_sample_is_worked_as_by_hand() {
         let step = sheet.working.iter().find(|step| step.key == key).unwrap();
         step.equation(Voice::default())
     };
-    assert_eq!(said("heat-wall"), "32 sq ft × 60 °F × 0.082 Btu/h·ft²·°F = ≈ 157 Btu/h");
+    assert_eq!(said("heat-wall"), "0.082 Btu/h·ft²·°F × 32 sq ft × 60 °F = ≈ 157 Btu/h");
     assert_eq!(
         said("heat-air"),
         "0.018 Btu/cu ft·°F × 252 cu ft × 0.5 an hour × 60 °F = ≈ 136 Btu/h"

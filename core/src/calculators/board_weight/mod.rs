@@ -12,7 +12,7 @@ use crate::rules::finish::board_weights::{BOARDS, Panel};
 use crate::rules::finish::compound::{PAIL, READY_WEIGHS, WEIGHTS};
 use crate::rules::framing::board_sheets::WIDTHS;
 use crate::rules::framing::dead_weights::CEILINGS;
-use crate::sheet::{Expr, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Faults, Sheet, Steps};
 use crate::words::Phrase;
 use crate::{choice, form};
 use words as w;
@@ -119,6 +119,10 @@ impl Calculator for BoardWeight {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         Ok(solve(input))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::STACK, None), (&w::BACK, None), (&w::JOISTS, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

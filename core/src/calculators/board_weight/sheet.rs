@@ -1,11 +1,12 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Input};
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::finish::board_weights::{ONE_LIFTS, Panel};
 use crate::rules::residential::blown::Board;
-use crate::sheet::{Caution, Check, Figure, Sheet, Verdict};
+use crate::sheet::{Check, Figure, Sheet, Verdict};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = vec![
@@ -23,9 +24,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: Vec::new(),
         materials: Vec::new(),
-        cautions: [&w::STACK, &w::BACK, &w::JOISTS]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::BoardWeight::cautions(None),
         drawing: None,
     }
 }

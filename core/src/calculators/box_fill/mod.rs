@@ -30,7 +30,7 @@ use super::{Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::measure::{Area, Volume};
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Faults, Sheet};
+use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 
 /// The most paint that a cutout for one gang breaks, with what comes off beside it. Common
@@ -84,6 +84,10 @@ impl Calculator for BoxFill {
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
         solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED))
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

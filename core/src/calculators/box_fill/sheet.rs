@@ -37,6 +37,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             None => say!(s::NEXT_TAKE_OUT, by),
         }
     });
+    let mut cautions = cautions(Some(input));
+    if answer.mends.iter().any(|mend| mend.wall != Wall::Kept) {
+        let old = Caution::all(&[(&s::OLD_WALL, Some(&PRESUMED)), (TARGET.says, Some(&TARGET))]);
+        cautions.splice(1..1, old);
+    }
     Sheet {
         headline: figure("fill", fill_name(answer, answer.tightest), side.fill),
         lead: Some(answer.tightest),
@@ -46,7 +51,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(answer),
         materials: materials(input, answer),
-        cautions: cautions(input, answer),
+        cautions,
         drawing: Some(section::drawing(answer, side)),
     }
 }
@@ -327,18 +332,17 @@ fn boxes(input: &Input) -> Vec<Material> {
     all
 }
 
-fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
-    let say = |phrase: &'static Phrase, source| Caution { text: phrase.into(), source };
-    let mut all = vec![say(&s::DEAD, Some(&DEAD))];
-    if answer.mends.iter().any(|mend| mend.wall != Wall::Kept) {
-        all.push(say(&s::OLD_WALL, Some(&PRESUMED)));
-        all.push(say(TARGET.says, Some(&TARGET)));
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
+    let mut all = Caution::all(&[
+        (&s::DEAD, Some(&DEAD)),
+        (&s::OLD_WIRING, None),
+        (&s::TWO_CIRCUITS, None),
+        (&s::LICENSED, None),
+        (&s::NOT_ALL, None),
+    ]);
+    let grounded = |it: &Input| it.cables.iter().all(|cable| cable.ground == CableGround::Same);
+    if input.is_some_and(grounded) {
+        all.remove(1);
     }
-    if input.cables.iter().any(|cable| cable.ground != CableGround::Same) {
-        all.push(say(&s::OLD_WIRING, None));
-    }
-    all.push(say(&s::TWO_CIRCUITS, None));
-    all.push(say(&s::LICENSED, None));
-    all.push(say(&s::NOT_ALL, None));
     all
 }

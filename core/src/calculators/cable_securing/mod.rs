@@ -9,7 +9,7 @@ use crate::fields::{Kind, Span, row};
 use crate::form;
 use crate::measure::{Length, Rounding, divide};
 use crate::rules::electrical::cable_securing::{End, from_box};
-use crate::sheet::{Faults, Sheet};
+use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 use words as w;
 
@@ -78,6 +78,10 @@ impl Calculator for CableSecuring {
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
         Ok(solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED)))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::FLAT, None), (&w::DEAD, None), (&w::SLACK, None), (&w::LICENSED, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

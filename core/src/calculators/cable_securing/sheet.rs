@@ -1,5 +1,6 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Input};
 use crate::edition::Electrical;
@@ -8,7 +9,7 @@ use crate::rules::compare::{Limit, at_most, unverified};
 use crate::rules::electrical::cable_securing::{from_box, spacing};
 use crate::say;
 use crate::sheet::{
-    Anchor, Caution, Check, Drawing, Expr, Figure, Ink, Line, Material, Point, Sheet, Step, Surface,
+    Anchor, Check, Drawing, Expr, Figure, Ink, Line, Material, Point, Sheet, Step, Surface,
 };
 use crate::words::{Amount, Phrase};
 
@@ -31,9 +32,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             name: (&w::STAPLE).into(),
             amount: Amount::Count(answer.staples),
         }],
-        cautions: [&w::FLAT, &w::DEAD, &w::SLACK, &w::LICENSED]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::CableSecuring::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }

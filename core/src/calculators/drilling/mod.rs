@@ -28,7 +28,7 @@ use crate::rules::framing::share::Share;
 use crate::rules::framing::{joists, shield_plates, studs};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 
 /// The most paint that a hole breaks, with what comes off beside it. Common practice, and generous.
@@ -133,6 +133,10 @@ impl Calculator for Drilling {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, basis: Basis) -> Sheet {

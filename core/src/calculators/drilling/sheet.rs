@@ -40,7 +40,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer, basis: Basis) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer),
         materials: materials(input, answer),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: drawing::drawing(input, answer),
         checks,
     }
@@ -303,22 +303,22 @@ fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
     let mut say = |text: &'static Phrase, source| {
         all.push(Caution { text: text.into(), source });
     };
     say(&s::BEHIND, None);
-    if input.member.rule() == Rule::Plate {
+    if input.is_none_or(|it| it.member.rule() == Rule::Plate) {
         say(FIREBLOCK.says, Some(&FIREBLOCK));
         say(AIR_BARRIER.says, Some(&AIR_BARRIER));
     }
-    if matches!(input.member, Member::PlateDouble | Member::PlateSingle) {
+    if input.is_none_or(|it| matches!(it.member, Member::PlateDouble | Member::PlateSingle)) {
         say(&s::NOT_A_TIE, None);
     }
     say(&s::NO_PROOF, None);
     say(&s::LOCAL, None);
-    if input.cover == Cover::Bare {
+    if input.is_some_and(|it| it.cover == Cover::Bare) {
         all[0].text = say!(s::COUNTED_BARE, all[0].text.clone());
     }
     all

@@ -16,11 +16,11 @@ use crate::measure::{Measure, Unit};
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::finish::compound::{READY_WEIGHS, WATER, WEIGHTS};
 use crate::rules::finish::drying::{
-    AGAINST_MODEL, MODEL, NOMINAL, TABLE_SOURCE, WETTEST, done, hours, in_table,
+    AGAINST_MODEL, MODEL, NOMINAL, SETTING, TABLE_SOURCE, WETTEST, done, hours, in_table,
 };
 use crate::rules::finish::vapor::{self, VAPOR};
 use crate::say;
-use crate::sheet::{Expr, Faults, Sheet, Steps, Value};
+use crate::sheet::{Caution, Expr, Faults, Sheet, Steps, Value};
 use crate::words::{Amount, Phrase};
 use words as w;
 
@@ -97,6 +97,17 @@ impl Calculator for Drying {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         Ok(solve(input))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::HEATER, None),
+            (&w::DETECTOR, None),
+            (&w::SLOW, None),
+            (&w::RATED, None),
+            (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
+            (SETTING.says, Some(&SETTING)),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

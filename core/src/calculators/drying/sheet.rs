@@ -1,16 +1,15 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Flue, Input, Way};
 use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::rules::finish::drying::{
-    CLOCKS, LEAST_WARM, SETTING, TABLE, TABLE_SOURCE, TEMPERATURES,
-};
+use crate::rules::finish::drying::{CLOCKS, LEAST_WARM, TABLE, TEMPERATURES};
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Verdict};
+use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -29,7 +28,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: cautions(),
+        cautions: super::Drying::cautions(None),
         drawing: None,
     }
 }
@@ -125,21 +124,5 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most)));
     }
     add("clocks", &w::CLOCKS, Some((&w::CLOCKS_NOTE).into()), clocks);
-    all
-}
-
-fn cautions() -> Vec<Caution> {
-    let mut all = Vec::new();
-    let told: [(&'static Phrase, Option<&'static Source>); 6] = [
-        (&w::HEATER, None),
-        (&w::DETECTOR, None),
-        (&w::SLOW, None),
-        (&w::RATED, None),
-        (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
-        (SETTING.says, Some(&SETTING)),
-    ];
-    for (text, source) in told {
-        all.push(Caution { text: text.into(), source });
-    }
     all
 }

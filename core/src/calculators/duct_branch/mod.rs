@@ -19,7 +19,7 @@ use crate::rules::air::working::near;
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 pub use input::{Fit, Input, OldWrap, Piece};
 use words as w;
@@ -91,6 +91,15 @@ impl Calculator for DuctBranch {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::DOWN, None),
+            (&shown::WRAP, None),
+            (&shown::BALANCE, None),
+            (&shown::STUB, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,5 +1,6 @@
 //! The answer as it is shown. Every figure has a key that never changes: other marks link to them.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::working::{fitting_sources, reynolds, told, working};
@@ -153,9 +154,7 @@ fn said(amount: Amount) -> Text {
 }
 
 fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
-    let mut all: Vec<Caution> = [&s::DOWN, &s::WRAP, &s::BALANCE, &s::STUB]
-        .map(|phrase| Caution { text: phrase.into(), source: None })
-        .into();
+    let mut all = super::DuctBranch::cautions(None);
     let mut sources = fitting_sources(input);
     if input.now.kind == DuctKind::Flex || input.piece == Piece::Flex {
         sources.extend([&flex::HANG, &flex::BEND]);

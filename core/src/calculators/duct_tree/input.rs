@@ -66,7 +66,7 @@ form! {
         slack: Option<Measure>, slack(&run::SLACK, &w::SLACK_HINT).when(When::Is("kind", &["flex"]));
         /// How much of its boot or grille is open.
         open: Option<Measure>, row(&w::OPEN, &w::OPEN_HINT, Kind::Measure(Span {
-            least: Measure::whole(&PERCENT, 5),
+            least: Measure::whole(&PERCENT, 0),
             most: Measure::whole(&PERCENT, 100),
             why: &w::WHY_OPEN,
             common: OPEN,

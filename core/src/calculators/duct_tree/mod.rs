@@ -11,10 +11,11 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::Measure;
+use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::{Cost, blocked};
 use crate::rules::air::run::Duct;
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 pub use input::{From, Held, Input, Piece, What};
 pub use network::Flows;
@@ -76,6 +77,16 @@ impl Calculator for DuctTree {
         solve(input)
     }
 
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::DOWN, None),
+            (&shown::OLD, None),
+            (&shown::DAMPER, None),
+            (&shown::LICENSED, None),
+            (NAMEPLATE.says, Some(&NAMEPLATE)),
+        ])
+    }
+
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
     }
@@ -85,10 +96,10 @@ impl Calculator for DuctTree {
 ///
 /// - Flows: at every branch's end all pressure is lost, and in a shared trunk all its branches'
 ///   flows go. Solved to a billionth of the pressure.
-/// - A blocked boot: a thin opening of that share in the branch.
+/// - A blocked boot: a thin opening of that share in the branch. One that is wholly shut: no branch.
 ///
 /// # Errors
-/// No branch, or more than are worked together; flows that were not found, which no input is known
+/// No branch, none that is open, or more than are worked together; flows that were not found, which no input is known
 /// to bring about.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let Laid { network, open, places, ways, blind } = laid_out(input);
@@ -104,7 +115,11 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         Held::Total => Drive::Total(number(input.total)),
         Held::Pressure => Drive::Pressure(number(input.pressure)),
     };
-    let flows = network.solve(drive);
+    if open.iter().zip(0..).all(|(open, at)| *open == 0.0 || !network.ends.contains(&at)) {
+        return Err(fault(input, say!(w::ALL_SHUT)));
+    }
+    let solved = |drive| network.solve_but(&|at| open[at] == 0.0, drive);
+    let flows = solved(drive);
     let is_open = open.iter().all(|open| *open >= 1.0);
     let all_open = (!is_open).then(|| {
         let mut network = network.clone();
@@ -112,7 +127,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         network.solve(drive)
     });
     let other_end = all_open.as_ref().map(|open| {
-        network.solve(match drive {
+        solved(match drive {
             Drive::Total(_) => Drive::Pressure(open.pressure),
             Drive::Pressure(_) => Drive::Total(open.ends.iter().sum()),
         })
@@ -179,7 +194,8 @@ fn laid_out(input: &Input) -> Laid {
             _ => 1.0,
         };
         let duct = piece.run().duct();
-        let c = if share < 1.0 { blocked(share) } else { 0.0 };
+        // One that is shut is taken out, and costs nothing.
+        let c = if share > 0.0 && share < 1.0 { blocked(share) } else { 0.0 };
         network.ducts.push(duct.fitted(Cost::C(c), 1.0));
         open.push(share);
         places.push(at);

@@ -85,6 +85,33 @@ fn loss(duct: &Duct, flow: f64) -> Loss {
 }
 
 impl Network {
+    /// The flows with some ends wholly shut, and one open at least: what leads to no other end is
+    /// taken out, and nothing flows there.
+    pub(super) fn solve_but(&self, is_shut: &dyn Fn(usize) -> bool, drive: Drive) -> Flows {
+        let mut kept = vec![false; self.ducts.len()];
+        for end in self.ends.iter().filter(|end| !is_shut(**end)) {
+            let mut at = Some(*end);
+            while let Some(duct) = at {
+                kept[duct] = true;
+                at = self.from[duct];
+            }
+        }
+        let places: Vec<usize> = (0..kept.len()).filter(|at| kept[*at]).collect();
+        let place = |at: usize| places.iter().position(|kept| *kept == at);
+        let open = Self {
+            ducts: places.iter().map(|at| self.ducts[*at]).collect(),
+            from: places.iter().map(|at| self.from[*at].and_then(place)).collect(),
+            ends: self.ends.iter().filter_map(|end| place(*end)).collect(),
+        };
+        let found = open.solve(drive);
+        let mut ducts = vec![0.0; kept.len()];
+        for (at, flow) in places.iter().zip(&found.ducts) {
+            ducts[*at] = *flow;
+        }
+        let ends = self.ends.iter().map(|end| ducts[*end]).collect();
+        Flows { ducts, ends, ..found }
+    }
+
     /// What flows through each duct, by what flows at the ends.
     fn through(&self, ends: &[f64]) -> Vec<f64> {
         let mut flows = vec![0.0; self.ducts.len()];

@@ -1,16 +1,16 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::{Answer, Held, Input, Placed};
 use crate::measure::unit::{BILLIONTH, CFM, FACTOR, FPM, IN_WC};
-use crate::rules::air::blower::NAMEPLATE;
 use crate::rules::air::fittings::BLOCKED;
 use crate::rules::air::friction::{FRICTION, Regime};
 use crate::rules::air::velocity;
 use crate::rules::air::working::{loss, near};
 use crate::say;
-use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Step};
+use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Step};
 use crate::words::{Arg, Phrase, Text};
 
 /// The keys of the branches' flows.
@@ -33,15 +33,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: [
-            (&s::DOWN, None),
-            (&s::OLD, None),
-            (&s::DAMPER, None),
-            (&s::LICENSED, None),
-            (NAMEPLATE.says, Some(&NAMEPLATE)),
-        ]
-        .map(|(phrase, source)| Caution { text: phrase.into(), source })
-        .into(),
+        cautions: super::DuctTree::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }
@@ -141,6 +133,9 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         let is_end = answer.ways.iter().any(|way| way.last() == Some(&at));
         let unnamed = if is_end { &s::UNNAMED } else { &s::PLAIN_TRUNK };
         let name = called(input, placed.at, unnamed);
+        if placed.flow <= 0.0 {
+            continue;
+        }
         if placed.open < 1.0 {
             let c = Expr::measure(near(&FACTOR, placed.duct.c));
             step(["open-", &number], say!(s::STEP_BLOCKED, name.clone()), c, Some(&BLOCKED));
@@ -149,8 +144,8 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         step(["loss-", &number], name, loss(&placed.duct, placed.flow), Some(&FRICTION));
     }
     for (at, way) in answer.ways.iter().enumerate() {
-        // A branch straight at the start is its way by itself.
-        if way.len() == 1 {
+        // A branch straight at the start is its way by itself, and one that is shut is none.
+        if way.len() == 1 || own(answer, at).flow <= 0.0 {
             continue;
         }
         let number = (at + 1).to_string();

@@ -24,7 +24,7 @@ words! {
     STEP_LOSS = "{0}: loss at {1}";
     STEP_WAY = "Way to {0}: all it loses";
     STEP_TOTAL = "All branches";
-    STEP_LEFT = "Left over by the search, parts of the pressure";
+    STEP_LEFT = "Check: how far off the pressures still are";
 
     PART = "Who gets what";
     ROW = "{0}, Re {1}, {2}";

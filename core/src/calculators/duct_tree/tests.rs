@@ -46,6 +46,33 @@ fn a_blocked_boot_at_held_pressure() {
     }
 }
 
+/// By hand: shut tight it gets nothing, and the rest is worked as if it weren't there.
+#[test]
+fn a_boot_that_is_shut_tight_gets_nothing() {
+    let shut = held(vec![metal(100, None), metal(100, Some(0)), metal(80, None)], 200);
+    let without = held(vec![metal(100, None), metal(80, None)], 200);
+    assert_eq!(shut.flows.ends[1], 0.0);
+    assert_eq!(
+        (shut.flows.ends[0], shut.flows.ends[2]),
+        (without.flows.ends[0], without.flows.ends[1])
+    );
+    assert_eq!((shut.flows.pressure, shut.worst), (without.flows.pressure, 1));
+    // A trunk that leads to shut branches alone carries nothing; all shut is refused.
+    let trunk = || Piece { what: What::Trunk, ..metal(20, None) };
+    let beyond = held(vec![metal(100, None), trunk(), metal(100, Some(0))], 100);
+    assert_eq!(beyond.flows.ducts, [100.0, 0.0, 0.0]);
+    let all = Input { pieces: vec![metal(100, Some(0)), metal(80, Some(0))], ..Input::sample() };
+    assert_eq!(solve(&all).unwrap_err()[0].path, "pieces");
+    for pieces in [
+        vec![metal(100, Some(0)), metal(80, None)],
+        vec![metal(100, None), trunk(), metal(100, Some(0))],
+    ] {
+        let input = Input { pieces, ..Input::sample() };
+        let sheet = DuctTree::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        assert!(sheet.working.iter().all(|step| step.expr.value().is_some()));
+    }
+}
+
 /// Source: the same library: three such branches, 300 cfm in all, one of them blocked.
 #[test]
 fn a_blocked_boot_where_the_systems_air_is_held() {

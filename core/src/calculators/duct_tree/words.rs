@@ -22,7 +22,7 @@ words! {
     LENGTH_HINT = "Duct and fittings, as feet of this duct.";
     SLACK_HINT = "Blank for pulled tight.";
     OPEN = "Open share of boot or grille";
-    OPEN_HINT = "Blank for all. A rug, a shut damper or a crushed boot leaves less.";
+    OPEN_HINT = "Blank for all, 0 for shut tight. A rug, a damper or a crushed boot leaves less.";
     HELD = "What stays";
     HELD_HINT = "A blower that holds its air, or one of fixed speed on a large trunk: the truth lies between.";
     HELD_TOTAL = "The system's air";
@@ -35,6 +35,7 @@ words! {
     WHY_PRESSURE = "that is no house's blower.";
 
     NO_BRANCH = "List at least one branch: air has to come out somewhere.";
+    ALL_SHUT = "Every branch is shut: open one, or the air has no way out.";
     MANY = "{0} branches, and up to {1} are worked together. Take some as one.";
     NOT_FOUND = "The flows could not be found to a billionth: check sizes and lengths for slips.";
 }

@@ -6,7 +6,7 @@
 mod sheet;
 mod words;
 
-use super::hold::Prices;
+use super::hold::{Hold, Prices};
 use super::strip::{self, Painted};
 use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
@@ -17,7 +17,7 @@ use crate::rules::finish::labor::{CLEAN_SLAB, PROTECT, STRIPPING};
 use crate::rules::finish::sheeting::{SHEETING, TURN_UP};
 use crate::rules::finish::texture::{CARRIED, DEBRIS};
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Expr, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Faults, Sheet, Steps};
 use crate::words::{Amount, Phrase};
 use crate::{choice, form};
 use words as w;
@@ -134,6 +134,11 @@ impl Calculator for FloorCover {
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
+    }
+
+    /// Nothing of the plan: what holds it.
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Hold::cautions(None)
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {

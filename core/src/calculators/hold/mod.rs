@@ -34,8 +34,10 @@ pub use sheet::instead;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::rules::compare::Limit;
+use crate::rules::hazards::asbestos::{ADVICE, SAMPLES};
+use crate::rules::hazards::local::STRICTER;
 use crate::say;
-use crate::sheet::{Faults, Sheet, Source, Standing};
+use crate::sheet::{Caution, Faults, Sheet, Source, Standing};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -107,6 +109,15 @@ impl Calculator for Hold {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         Ok(solve(input))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::DO_NOT, Some(&ADVICE)),
+            (&w::STRICTER_CAUTION, Some(&STRICTER)),
+            (ADVICE.says, Some(&ADVICE)),
+            (&w::INSPECTOR, Some(&SAMPLES)),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

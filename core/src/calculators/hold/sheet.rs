@@ -1,5 +1,6 @@
 //! The hold as it is shown: its reasons, its gates, and what a bid needs meanwhile.
 
+use super::Calculator;
 use super::input::{Asbestos, Input, Lead, Who};
 use super::words as w;
 use super::{Answer, Gate, Notice, Settled, solve};
@@ -8,11 +9,9 @@ use crate::fields::Form;
 use crate::measure::Rounding;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::hazards::asbestos::{
-    self, ADVICE, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE,
-    SAMPLES,
+    self, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE, SAMPLES,
 };
 use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, OWNER, WORK, most_minor};
-use crate::rules::hazards::local::STRICTER;
 use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING, TASKS};
 use crate::rules::hazards::{Deed, Disturbs, HOUSE, Material};
 use crate::say;
@@ -95,7 +94,7 @@ pub fn instead(work: &Disturbs, withheld: Withheld) -> Sheet {
 }
 
 fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
-    Figure { key, name: name.into(), amount, rounding: Rounding::Up }
+    Figure { rounding: Rounding::Up, ..Figure::plain(key, name, amount) }
 }
 
 fn samples_name(input: &Input) -> &'static Phrase {
@@ -212,14 +211,11 @@ fn published(source: &'static Source) -> Caution {
 
 fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     let plain = |phrase: &'static Phrase| Caution { text: phrase.into(), source: None };
-    let mut all = Vec::new();
-    if answer.opened.is_none() {
-        all.push(Caution { text: (&w::DO_NOT).into(), source: Some(&ADVICE) });
-    }
-    all.push(Caution { text: (&w::STRICTER_CAUTION).into(), source: Some(&STRICTER) });
-    all.push(published(&ADVICE));
-    if answer.opened.is_none() {
-        all.push(Caution { text: (&w::INSPECTOR).into(), source: Some(&SAMPLES) });
+    let mut all = super::Hold::cautions(None);
+    if answer.opened.is_some() {
+        // It says no more to keep off, nor who may take samples.
+        all.remove(3);
+        all.remove(0);
     }
     if matches!(input.material, Material::Texture | Material::Board | Material::Plaster) {
         all.push(plain(&w::SYSTEM));

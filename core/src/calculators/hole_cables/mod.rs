@@ -13,7 +13,7 @@ use crate::rules::compare::is_at_most;
 use crate::rules::electrical::ampacity::{Carries, amperes, carries};
 use crate::rules::electrical::bundling::{Warmth, adjustment, correction, in_sealed_hole};
 use crate::rules::electrical::cable_sizes::{self, MOST_TAKEN, Sheathed, UNREAD, outline};
-use crate::sheet::{Expr, Faults, Sheet, Value};
+use crate::sheet::{Caution, Expr, Faults, Sheet, Value};
 use crate::words::{Amount, Phrase};
 use crate::{choice, form};
 use words as w;
@@ -191,6 +191,10 @@ impl Calculator for HoleCables {
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
         Ok(solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED)))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::PULL, None), (&w::OLD, None), (&w::LICENSED, None)])
     }
 
     fn sheet(_: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,5 +1,6 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Load, here, taken};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
@@ -7,7 +8,7 @@ use crate::rules::electrical::ampacity::{AMPACITY, NEXT_BREAKER, next_breaker};
 use crate::rules::electrical::bundling::{ADJUSTMENT, SEALED, WARMTH};
 use crate::rules::electrical::cable_sizes::{HALF_FREE, MOST_TAKEN, SIZES, WHOLE};
 use crate::say;
-use crate::sheet::{Caution, Check, Expr, Figure, Sheet, Source, Step, Verdict};
+use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(answer: &Answer) -> Sheet {
@@ -48,9 +49,7 @@ pub(super) fn sheet(answer: &Answer) -> Sheet {
         working: working(answer),
         parts: Vec::new(),
         materials: Vec::new(),
-        cautions: [&w::PULL, &w::OLD, &w::LICENSED]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::HoleCables::cautions(None),
         drawing: None,
         checks,
     }

@@ -13,7 +13,7 @@ use crate::measure::unit::{GALLON, WEIGHT};
 use crate::measure::{Length, Measure};
 use crate::rules::finish::levels::Level;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Fault, Faults, Sheet, Steps};
 use crate::words::Phrase;
 use words as w;
 
@@ -64,6 +64,10 @@ impl Calculator for JointCompound {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -22,7 +22,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(input, answer),
         materials: materials(input, answer),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: None,
     }
 }
@@ -121,21 +121,21 @@ fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
     let mut add = |phrase: &'static Phrase, source: Option<&'static Source>| {
         all.push(Caution { text: phrase.into(), source });
     };
     add(&w::DUST, None);
-    if matches!(input.kind.package(), Package::Bag(..)) {
+    if input.is_none_or(|it| matches!(it.kind.package(), Package::Bag(..))) {
         add(&w::POWDER_DUST, None);
     }
-    if input.mends {
+    if input.is_none_or(|it| it.mends) {
         add(&w::ELECTRIC, None);
     }
     add(&w::GAPS, None);
     add(&w::CONTRACT, Some(&LEVELS));
-    if input.by == By::Joints && input.area.is_some() {
+    if input.is_some_and(|it| it.by == By::Joints && it.area.is_some()) {
         add(RULE.says, Some(&RULE));
     }
     all

@@ -15,7 +15,7 @@ use crate::rules::framing::ceiling_joists::{
 use crate::rules::framing::dead_weights::{CEILINGS, FILLS, LUMBER, WOOD};
 use crate::rules::framing::lumber::THICK;
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Steps};
 use crate::words::Phrase;
 pub use input::{Also, Input};
 use words as w;
@@ -53,6 +53,10 @@ impl Calculator for JoistSpans {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::SAG, None), (&w::OLD, None), (&w::STEP, None), (&w::LOCAL, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

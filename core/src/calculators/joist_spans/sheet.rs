@@ -1,10 +1,11 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Input};
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::framing::ceiling_joists::{SCOPE, row};
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
+use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::Text;
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -29,9 +30,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.steps.0.clone(),
         parts: parts(answer),
         materials: Vec::new(),
-        cautions: [&w::SAG, &w::OLD, &w::STEP, &w::LOCAL]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::JoistSpans::cautions(None),
         drawing: None,
     }
 }

@@ -18,7 +18,7 @@ use crate::rules::framing::design_loads::{
     RUN_THROUGH, SHORING,
 };
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Step, Steps};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Step, Steps};
 use crate::words::{Amount, Phrase, Text};
 pub use input::{Input, PointKind, Post, Rests};
 use words as w;
@@ -111,6 +111,15 @@ impl Calculator for Loads {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::SHORE_FIRST, None),
+            (&w::OLD, None),
+            (&w::WIND, None),
+            (&w::LOCAL, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

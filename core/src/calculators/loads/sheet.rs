@@ -1,5 +1,6 @@
 //! The answer as it is shown: figures, what they add up to, and checks that all ask.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
@@ -12,10 +13,7 @@ use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let mut cautions: Vec<Caution> = Vec::new();
-    for phrase in [&w::SHORE_FIRST, &w::OLD, &w::WIND, &w::LOCAL] {
-        cautions.push(Caution { text: phrase.into(), source: None });
-    }
+    let mut cautions = super::Loads::cautions(None);
     if answer.bearing.is_some() {
         let source = Some(&LEAST_BEARING);
         cautions.push(Caution { text: LEAST_BEARING.says.into(), source });

@@ -13,9 +13,10 @@ use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::paint::{
     CANS, LABELS, MOST_QUARTS, PAINT, PAINT_USUAL, PRIMER, PRIMER_USUAL, SOLIDS,
 };
+use crate::rules::hazards::lead::TARGET;
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Steps};
 use crate::words::{Amount, Phrase};
 use crate::{choice, form};
 use words as w;
@@ -138,6 +139,15 @@ impl Calculator for Paint {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::LEAD, Some(&TARGET)),
+            (&w::AIR, None),
+            (&w::RAGS, None),
+            (LABELS.says, Some(&LABELS)),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,11 +1,10 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, FINISH_NAMES, Input, PRIMER_NAMES, Product};
-use crate::rules::finish::paint::LABELS;
-use crate::rules::hazards::lead::TARGET;
 use crate::say;
-use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
+use crate::sheet::{Figure, Material, Part, PartRow, Sheet};
 use crate::words::Amount;
 
 pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
@@ -35,12 +34,6 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     }
     figures.retain(|figure| figure.key != headline.key);
     figures.push(Figure::plain("net", &w::NET, answer.net.into()));
-    let mut cautions = Vec::new();
-    for (text, source) in
-        [(&w::LEAD, Some(&TARGET)), (&w::AIR, None), (&w::RAGS, None), (LABELS.says, Some(&LABELS))]
-    {
-        cautions.push(Caution { text: text.into(), source });
-    }
     let mut parts = Vec::new();
     if !ranges.is_empty() {
         let title = (&w::RANGES).into();
@@ -55,7 +48,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts,
         materials,
-        cautions,
+        cautions: super::Paint::cautions(None),
         drawing: None,
     }
 }

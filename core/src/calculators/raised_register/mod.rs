@@ -16,7 +16,7 @@ use crate::rules::air::register_sizes::Size;
 use crate::rules::air::room_heat::Wall;
 use crate::rules::compare::is_at_most;
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -49,9 +49,9 @@ form! {
     /// A high wall register, and the ceiling over it.
     pub struct Input {
         /// Floor to ceiling now.
-        now: Length = Length::inches(96, 1), row(&w::NOW, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false));
+        now: Length = Length::inches(96, 1), row(&w::NOW, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false)).of_room("ceiling-height");
         /// Floor to ceiling to be.
-        to_be: Length = Length::inches(114, 1), row(&w::TO_BE, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false));
+        to_be: Length = Length::inches(114, 1), row(&w::TO_BE, &w::NOTHING, length(HEIGHTS, &w::WHY_HEIGHT, false)).of_room("ceiling-height-to-be");
         /// Its top below the ceiling now.
         gap: Length = Length::inches(6, 1), row(&w::GAP, &w::GAP_HINT, length([0, 48], &w::WHY_GAP, false));
         /// Its nominal size.
@@ -67,9 +67,9 @@ form! {
         /// Its floor.
         floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(2500), why: &w::WHY_FLOOR, common: &[], optional: false,
-        }));
+        })).of_room("floor-area");
         /// Outside walls, end to end.
-        run: Length, row(&w::RUN, &w::NOTHING, length([0, 2400], &w::WHY_RUN, false));
+        run: Length, row(&w::RUN, &w::NOTHING, length([0, 2400], &w::WHY_RUN, false)).of_room("outside-walls");
         /// What they are.
         wall: Wall, row(&w::WALL, &w::NOTHING, Kind::Choice(Wall::PICKS));
         /// Room against outdoors.
@@ -89,6 +89,8 @@ form! {
 pub struct Answer {
     /// As it throws now, and as it will.
     pub throws: [register_throw::Answer; 2],
+    /// Where its cold air will come down on people.
+    pub heads: Option<Text>,
     /// Whether it blows along the ceiling, now and to be.
     pub attached: [bool; 2],
     /// Air in the room, now and to be.
@@ -108,12 +110,15 @@ pub struct Answer {
 impl Answer {
     /// What becomes of its jet.
     fn turns(&self) -> Text {
-        match self.attached {
+        let turns = match self.attached {
             [true, false] => &w::LEAVES_CEILING,
             [true, true] => &w::STAYS_ON,
             _ => &w::WAS_FREE,
+        };
+        match &self.heads {
+            Some(heads) => say!(w::AND, turns, heads.clone()),
+            None => turns.into(),
         }
-        .into()
     }
 }
 
@@ -133,6 +138,10 @@ impl Calculator for RaisedRegister {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::ESTIMATE, None), (&w::TIES, None), (&w::OLD, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -157,30 +166,18 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     if input.gap.plus(high) >= input.now {
         return Err(fault("gap", &w::GAP, input.gap, say!(w::TOO_LOW, input.now)));
     }
-    let middle = input.now.minus(input.gap).minus(high.part(2));
     let near = |ceiling: Length| is_at_most(ceiling.minus(input.now).plus(input.gap), NEAR);
     let attached = [near(input.now), near(input.to_be)];
-    let throw = |attached: bool| {
-        register_throw::solve(&register_throw::Input {
-            size: input.size,
-            vanes: input.vanes,
-            along: if attached { Along::Attached } else { Along::Free },
-            know: if input.guess { Know::Guess } else { Know::Measured },
-            cfm: input.cfm,
-            way: input.way,
-            temperature: Temperature::Cold,
-            difference: input.cool,
-            height: Some(middle),
-            ..register_throw::Input::sample()
-        })
-    };
+    let registers = attached.map(|attached| register(input, attached));
+    let throws = [register_throw::solve(&registers[0])?, register_throw::solve(&registers[1])?];
     let of = |unit, expr| measured(expr).unwrap_or(Measure::whole(unit, 0));
     let volumes = [input.now, input.to_be].map(|height| Volume::over(input.floor, height));
     let cfm = Expr::measure(input.cfm);
     let heats = [sheet::wall_heat(input), sheet::leak_heat(input)].map(|heat| of(&BTUH, heat));
     let heat = heats[0].of_same(heats[0].millionths().saturating_add(heats[1].millionths()));
     Ok(Answer {
-        throws: [throw(attached[0])?, throw(attached[1])?],
+        heads: register_throw::at_heads(&registers[1], &throws[1]),
+        throws,
         attached,
         volumes,
         changes: volumes.map(|volume| of(&PER_HOUR, sheet::changes(cfm.clone(), volume))),
@@ -189,6 +186,23 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         heat,
         extra: of(&CFM, sheet::extra(input, heat)),
     })
+}
+
+/// The register as it is worked, along a ceiling or free of it.
+fn register(input: &Input, attached: bool) -> register_throw::Input {
+    let half = input.size.sides()[1].part(2);
+    register_throw::Input {
+        size: input.size,
+        vanes: input.vanes,
+        along: if attached { Along::Attached } else { Along::Free },
+        know: if input.guess { Know::Guess } else { Know::Measured },
+        cfm: input.cfm,
+        way: input.way,
+        temperature: Temperature::Cold,
+        difference: input.cool,
+        height: Some(input.now.minus(input.gap).minus(half)),
+        ..register_throw::Input::sample()
+    }
 }
 
 fn fault(path: &str, label: &'static Phrase, given: Length, says: Text) -> Faults {

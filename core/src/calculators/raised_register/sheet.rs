@@ -1,15 +1,17 @@
 //! The answer as it is shown, and its working.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Input};
-use crate::calculators::register_throw::to_inch;
-use crate::measure::unit::{BTUH, CFM, PER_HOUR};
+use super::{Answer, Input, register};
+use crate::calculators::register_throw::{handed_over, questions, to_inch};
+use crate::measure::unit::PER_HOUR;
 use crate::measure::{Length, Measure, Volume};
 use crate::rules::air::jets::{HOLDS, SURFACE};
-use crate::rules::air::room_heat::{CARRIES, LOSS, SENSIBLE};
+use crate::rules::air::room_heat::{LOSS, SENSIBLE};
+use crate::rules::residential::heat::{CARRIES, air_for, through, with_air};
 use crate::say;
-use crate::sheet::{Caution, Expr, Figure, Part, PartRow, Sheet, Source, Step};
+use crate::sheet::{Expr, Figure, Part, PartRow, Sheet, Source, Step};
 use crate::words::{Amount, Phrase};
 
 /// How far the ceiling goes up.
@@ -20,15 +22,13 @@ fn rise(input: &Input) -> Expr {
 /// More heat through the walls that grow.
 pub(super) fn wall_heat(input: &Input) -> Expr {
     let wall = Expr::length(input.run).times(rise(input));
-    let each = Expr::measure(input.wall.u()).times(wall);
-    each.times(Expr::measure(input.outside)).told_in(&BTUH)
+    through(input.wall.u(), wall, input.outside)
 }
 
 /// More heat by leaks.
 pub(super) fn leak_heat(input: &Input) -> Expr {
     let air = Expr::area(input.floor).times(rise(input));
-    let leaks = Expr::measure(input.leaks).times(air).times(Expr::measure(CARRIES));
-    leaks.times(Expr::measure(input.outside)).told_in(&BTUH)
+    with_air(input.leaks, air, CARRIES, input.outside)
 }
 
 /// How often so much air changes a room's.
@@ -38,8 +38,7 @@ pub(super) fn changes(cfm: Expr, volume: Volume) -> Expr {
 
 /// The air that so much heat asks for.
 pub(super) fn extra(input: &Input, heat: Measure) -> Expr {
-    let each = Expr::measure(CARRIES).times(Expr::measure(input.warm));
-    Expr::measure(heat).over(each).told_in(&CFM)
+    air_for(heat, CARRIES, input.warm)
 }
 
 fn figure(key: &'static str, name: &'static Phrase, amount: impl Into<Amount>) -> Figure {
@@ -76,13 +75,23 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures,
         checks: answer.throws[1].checks.clone(),
         working: working(input, answer),
-        parts: vec![both(input, answer, [now, to_be])],
+        parts: vec![both(input, answer, [now, to_be]), handed(input, answer), questions(false)],
         materials: Vec::new(),
-        cautions: [&w::ESTIMATE, &w::TIES, &w::OLD]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::RaisedRegister::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
+}
+
+/// As it will be.
+fn handed(input: &Input, answer: &Answer) -> Part {
+    let gap = input.to_be.minus(input.now).plus(input.gap);
+    let near = [
+        (&w::GAP_TO_BE, Some(gap.into())),
+        (&w::WAY, input.way.map(Amount::Length)),
+        (&w::EXTRA, Some(answer.extra.into())),
+    ];
+    let register = register(input, answer.attached[1]);
+    handed_over("handed", None, &register, &answer.throws[1], &near)
 }
 
 fn both(input: &Input, answer: &Answer, throws: [Length; 2]) -> Part {

@@ -44,6 +44,34 @@ fn a_raised_ceiling_costs_what_hand_work_says() {
     assert!(answer.throws[0].bend.is_none() && answer.throws[1].bend.is_some());
 }
 
+/// Handed over alike wherever a register is worked: the same rows by the same names.
+#[test]
+fn the_sub_is_handed_the_register_to_be_and_the_questions() {
+    let say = |text: &crate::words::Text| Voice::default().say(text);
+    let of = |sheet: &Sheet, key: &str| {
+        let part = sheet.parts.iter().find(|part| part.key == key).unwrap().clone();
+        part.rows.iter().map(|row| (say(&row.name), say(&row.value))).collect::<Vec<_>>()
+    };
+    let input = Input { way: Some(Length::inches(156, 1)), ..room() };
+    let sheet = RaisedRegister::sheet(&input, &solve(&input).unwrap(), Basis::default());
+    let rows = of(&sheet, "handed");
+    let value = |name: &str| rows.iter().find(|(it, _)| it == name).map(|(_, it)| it.clone());
+    assert_eq!(value("Register").as_deref(), Some("High on a wall, grille, 10 × 6"));
+    assert_eq!(value("Air").as_deref(), Some("120 cfm"));
+    assert_eq!(value("Throw to 50 fpm").as_deref(), Some("16 ft 7 in"));
+    assert_eq!(value("Its top, below the ceiling to be").as_deref(), Some("2 ft"));
+    let alone = register_throw::Input { way: input.way, ..register_throw::Input::sample() };
+    let alone = register_throw::RegisterThrow::sheet(
+        &alone,
+        &register_throw::solve(&alone).unwrap(),
+        Basis::default(),
+    );
+    for name in ["Register", "Air", "Throw to 50 fpm", "Sound, at the opening"] {
+        assert!(of(&alone, "handed").iter().any(|(it, _)| it == name), "{name}");
+    }
+    assert_eq!(of(&alone, "ask"), of(&sheet, "ask"));
+}
+
 #[test]
 fn a_jet_lets_go_past_a_foot_and_not_on_it() {
     let of = |gap: i64, rise: i64| {

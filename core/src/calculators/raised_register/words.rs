@@ -52,6 +52,7 @@ words! {
     CHANGES_TO_BE = "Air changes to be";
     EXTRA = "More air for that heat";
     LEAVES_CEILING = "It lets go of the ceiling: 0.707 of the throw that it had, and cold air falls.";
+    AND = "{0} {1}";
     STAYS_ON = "It still blows along the ceiling: its throw stays.";
     WAS_FREE = "It was free of the ceiling before: its throw stays.";
     GAP_TO_BE = "Its top, below the ceiling to be";

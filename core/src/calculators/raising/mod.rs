@@ -24,9 +24,13 @@ use crate::edition::Basis;
 use crate::measure::{Area, Length, Volume};
 use crate::rules::framing::lumber::THICK;
 use crate::rules::framing::overhead::Overhead;
+use crate::rules::hazards::asbestos::PRESUMED;
+use crate::rules::hazards::lead::TARGET;
 use crate::rules::hazards::{Deed, Disturbs};
+use crate::rules::residential::fireblocking::CEILING_LINE;
+use crate::rules::residential::smoke_alarms::SMOKE_ALARMS;
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -84,6 +88,18 @@ impl Calculator for Raising {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::TEST, Some(&PRESUMED)),
+            (TARGET.says, Some(&TARGET)),
+            (&shown::LIVE, None),
+            (&shown::SHORE, None),
+            (CEILING_LINE.says, Some(&CEILING_LINE)),
+            (SMOKE_ALARMS.says, Some(&SMOKE_ALARMS)),
+            (&shown::PERMIT, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,5 +1,6 @@
 //! The answer as it is shown. Every figure has a key that never changes: other marks link to them.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::walls::ceiling;
@@ -13,8 +14,6 @@ use crate::rules::framing::door_head::HEADER;
 use crate::rules::framing::one_piece::JOINTS;
 use crate::rules::framing::overhead::Overhead;
 use crate::rules::framing::stud_height::{BEARING, PARTITION};
-use crate::rules::hazards::asbestos::PRESUMED;
-use crate::rules::hazards::lead::TARGET;
 use crate::rules::residential::attic::ATTIC;
 use crate::rules::residential::ceiling_height::{
     ANY_ROOM, BEAM, HALF_REQUIRED, LIVED_IN, REQUIRED, half_counted,
@@ -23,7 +22,7 @@ use crate::rules::residential::fan_blades::BLADES;
 use crate::rules::residential::fireblocking::CEILING_LINE;
 use crate::rules::residential::smoke_alarms::SMOKE_ALARMS;
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Material, Part, PartRow, Sheet, Source, Verdict};
+use crate::sheet::{Check, Figure, Material, Part, PartRow, Sheet, Source, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -50,7 +49,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(answer, stopped),
         materials: if stopped { Vec::new() } else { materials(answer) },
-        cautions: cautions(),
+        cautions: super::Raising::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }
@@ -336,22 +335,5 @@ fn materials(answer: &Answer) -> Vec<Material> {
         Made::Vault(_) => add("wall-board", (&s::M_WALL_BOARD).into(), answer.upright.into()),
     }
     add("ceiling-board", (&s::M_BOARD).into(), answer.board.into());
-    all
-}
-
-fn cautions() -> Vec<Caution> {
-    let mut all = Vec::new();
-    let told: [(&'static Phrase, Option<&'static Source>); 7] = [
-        (&s::TEST, Some(&PRESUMED)),
-        (TARGET.says, Some(&TARGET)),
-        (&s::LIVE, None),
-        (&s::SHORE, None),
-        (CEILING_LINE.says, Some(&CEILING_LINE)),
-        (SMOKE_ALARMS.says, Some(&SMOKE_ALARMS)),
-        (&s::PERMIT, None),
-    ];
-    for (text, source) in told {
-        all.push(Caution { text: text.into(), source });
-    }
     all
 }

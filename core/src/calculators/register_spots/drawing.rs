@@ -2,10 +2,11 @@
 //! clear place on a narrow phone is left to the words beside the drawing.
 
 use super::input::{Aim, Input, Place, Spot};
-use super::place::{along, others, spread};
+use super::place::{chord, on_plan, others, spread};
 use super::words as w;
 use super::{Answer, Worked};
 use crate::measure::Length;
+use crate::plan::{Axis, Plan};
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface};
 use crate::words::{Phrase, Text};
@@ -30,31 +31,36 @@ struct Page {
 }
 
 pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
-    let longest = input.long.max(input.wide);
+    let (low, high) = answer.plan.bounds();
+    let (long, wide) = (high.x.minus(low.x), high.y.minus(low.y));
+    let longest = long.max(wide);
     let unit = longest.part(LONG).max(input.high.part(TALL)).plus(Length::from_nanometres(1));
     let mut page = Page {
         unit,
         origin: [unit.times(LEFT), unit.times(TOP)],
-        size: [input.long, input.wide],
+        size: [long, wide],
         taken: Vec::new(),
         marks: Vec::new(),
         ink: Vec::new(),
     };
     let mut twin = Vec::new();
-    page.room();
+    let corners = answer.plan.sides().iter();
+    let corners: Vec<_> =
+        corners.map(|side| [side.from.x.minus(low.x), side.from.y.minus(low.y)]).collect();
+    page.path(Line::Cut, &corners, Surface::Open, &w::MEANS_ROOM);
     for (spot, worked) in input.spots.iter().zip(&answer.spots) {
-        page.jet(spot, worked);
+        page.jet(&answer.plan, spot, worked);
     }
     let mut marks: Vec<([Length; 2], Text)> = Vec::new();
     for (at, worked) in answer.spots.iter().enumerate() {
         let number = at as i64 + 1;
         page.mark(worked.at, &w::MEANS_REGISTER);
-        marks.push((worked.at, say!(w::NUMBERED, number)));
+        marks.push((worked.at, say!(w::NUMBER, number)));
         twin.push(say!(w::TWIN, number, worked.throw.told(), worked.way));
     }
     for (at, name, letter) in others(input) {
         if at.there {
-            let place = [at.x.min(input.long), at.y.min(input.wide)];
+            let place = [at.x, at.y];
             page.mark(place, &w::MEANS_OTHER);
             marks.push((place, letter.into()));
             twin.push(say!(w::TWIN_OTHER, letter, name));
@@ -63,12 +69,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     for (place, text) in marks {
         page.letter(place, text);
     }
-    let plan_end = page.origin[1].plus(input.wide);
+    let plan_end = page.origin[1].plus(wide);
     page.key(plan_end, (&w::KEY_PLAN).into());
 
     let (at, first) = answer.first();
     let spot = &input.spots[at];
-    let across = if spot.place.is_aimed() { along(input, spot.aim) } else { input.long };
+    let across = if spot.place.is_aimed() { first.along } else { long };
     page.origin[1] = plan_end.plus(unit.times(34));
     page.size = [across, input.high];
     page.room();
@@ -110,7 +116,7 @@ impl Page {
         self.path(Line::Cut, &corners, Surface::Open, &w::MEANS_ROOM);
     }
 
-    fn jet(&mut self, spot: &Spot, worked: &Worked) {
+    fn jet(&mut self, plan: &Plan, spot: &Spot, worked: &Worked) {
         let ([x, y], reach) = (worked.at, worked.throw.throw().min(worked.way));
         let half = scaled(reach, spread());
         let (far, near) = (reach, Length::ZERO.minus(reach));
@@ -135,12 +141,23 @@ impl Page {
                 self.path(Line::Seen, &around, Surface::Tone(0), &w::MEANS_JET);
                 return;
             }
-            (_, Aim::W1) => [[up, near], [down, near]],
-            (_, Aim::W2) => [[far, up], [far, down]],
-            (_, Aim::W3) => [[up, far], [down, far]],
-            (_, Aim::W4) => [[near, up], [near, down]],
+            (_, Aim::Up) => [[up, near], [down, near]],
+            (_, Aim::Right) => [[far, up], [far, down]],
+            (_, Aim::Down) => [[up, far], [down, far]],
+            (_, Aim::Left) => [[near, up], [near, down]],
         };
-        let ends = ends.map(|[a, b]| [x.plus(a), y.plus(b)]);
+        // Where it ends it is no wider than the room.
+        let middle = |one: Length, other: Length| one.plus(other).part(2);
+        let off = [middle(ends[0][0], ends[1][0]), middle(ends[0][1], ends[1][1])];
+        let far = on_plan(plan, [x.plus(off[0]), y.plus(off[1])]);
+        let across = if off[0] == Length::ZERO { Axis::Along } else { Axis::Across };
+        let (least, most) = chord(plan, across, far);
+        let (low, _) = plan.bounds();
+        let within = |at: Length, low: Length| at.max(least.minus(low)).min(most.minus(low));
+        let ends = ends.map(|[a, b]| match across {
+            Axis::Along => [within(x.plus(a), low.x), y.plus(b)],
+            Axis::Across => [x.plus(a), within(y.plus(b), low.y)],
+        });
         self.path(Line::Seen, &[[x, y], ends[0], ends[1]], Surface::Tone(0), &w::MEANS_JET);
     }
 

@@ -1,6 +1,7 @@
 //! What is put in: the room, the register, its places, and what else stands in the room.
 
 use super::words as w;
+use crate::calculators::room::{Shape, Walked, rows};
 use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
 use crate::measure::unit::{CFM, DEGREES};
 use crate::measure::{Length, Measure, Unit};
@@ -41,16 +42,28 @@ impl Place {
 }
 
 choice! {
-    /// The wall that it blows toward.
+    /// Which way it blows in the drawing, wall 1 on top.
     pub enum Aim {
-        /// To the right.
-        W2 = "2", w::W2;
-        /// Up the drawing.
-        W1 = "1", w::W1;
-        /// Down it.
-        W3 = "3", w::W3;
-        /// To the left.
-        W4 = "4", w::W4;
+        /// Away from wall 1's start.
+        Right = "right", w::RIGHT;
+        /// Toward wall 1.
+        Up = "up", w::UP;
+        /// Away from it.
+        Down = "down", w::DOWN;
+        /// Toward wall 1's start.
+        Left = "left", w::LEFT;
+    }
+}
+
+choice! {
+    /// When its air has to do its work.
+    pub enum Season {
+        /// All year.
+        Both = "both", w::BOTH_SEASONS;
+        /// In summer.
+        Cooling = "cooling", w::COOLING;
+        /// In winter.
+        Heating = "heating", w::HEATING;
     }
 }
 
@@ -66,10 +79,8 @@ const fn measure(unit: &'static Unit, [least, most]: [i64; 2], why: &'static Phr
     Kind::Measure(Span { least, most, why, common: &[], optional: false })
 }
 
-const SIDES: [i64; 2] = [36, 720];
-
 const fn place(label: &'static Phrase) -> Row {
-    row(label, &w::NOTHING, length([0, 720], &w::WHY_ROOM))
+    row(label, &w::NOTHING, length([0, 2400], &w::WHY_ROOM))
 }
 
 form! {
@@ -77,10 +88,10 @@ form! {
     pub struct At {
         /// There is one.
         there: bool, row(&w::IS_THERE, &w::NOTHING, Kind::Flag);
-        /// From wall 4.
-        x: Length, place(&w::FROM_4).when(When::Yes("there"));
-        /// From wall 1.
-        y: Length, place(&w::FROM_1).when(When::Yes("there"));
+        /// From the left.
+        x: Length, place(&w::FROM_LEFT).when(When::Yes("there"));
+        /// From the top.
+        y: Length, place(&w::FROM_TOP).when(When::Yes("there"));
     }
 }
 
@@ -91,11 +102,11 @@ form! {
         name: String, row(&w::LABEL, &w::LABEL_HINT, Kind::Text(30));
         /// Where it is put.
         place: Place, row(&w::PLACE, &w::NOTHING, Kind::Choice(Place::PICKS));
-        /// From wall 4.
-        x: Length, place(&w::FROM_4);
-        /// From wall 1.
-        y: Length = Length::inches(72, 1), place(&w::FROM_1);
-        /// The wall that it blows toward.
+        /// From the left.
+        x: Length, place(&w::FROM_LEFT);
+        /// From the top.
+        y: Length = Length::inches(72, 1), place(&w::FROM_TOP);
+        /// Which way it blows.
         aim: Aim, row(&w::AIM, &w::NOTHING, Kind::Choice(Aim::PICKS)).when(When::Is("place", &["high-wall", "slot"]));
     }
 }
@@ -120,12 +131,32 @@ const fn other(label: &'static Phrase, hint: &'static Phrase) -> Row {
 form! {
     /// A room with places for its register.
     pub struct Input {
+        /// How its outline is put in, as a room's is.
+        shape: Shape, rows::SHAPE;
         /// Along wall 1.
-        long: Length = Length::inches(168, 1), row(&w::LONG, &w::LONG_HINT, length(SIDES, &w::WHY_ROOM));
+        long: Option<Length>, rows::LONG.of_room("longest");
         /// Square to it.
-        wide: Length = Length::inches(144, 1), row(&w::WIDE, &w::NOTHING, length(SIDES, &w::WHY_ROOM));
+        wide: Option<Length>, rows::WIDE.of_room("widest");
+        /// An L's notch, along wall 1.
+        notch_long: Option<Length>, rows::NOTCH_LONG;
+        /// An L's notch, across.
+        notch_wide: Option<Length>, rows::NOTCH_WIDE;
+        /// A T's leg, along wall 1.
+        leg_wide: Option<Length>, rows::LEG_WIDE;
+        /// A T's leg, from the bar to its end.
+        leg_long: Option<Length>, rows::LEG_LONG;
+        /// How far the leg stands in.
+        leg_off: Option<Length>, rows::LEG_OFF;
+        /// A U's gap, along wall 1.
+        gap_long: Option<Length>, rows::GAP_LONG;
+        /// A U's gap, how far it reaches in.
+        gap_deep: Option<Length>, rows::GAP_DEEP;
+        /// How far the gap stands in.
+        gap_off: Option<Length>, rows::GAP_OFF;
+        /// Wall by wall.
+        walls: Vec<Walked>, rows::WALKED;
         /// Floor to ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM));
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM)).of_room("ceiling-height");
         /// Its places; the first is today's.
         spots: Vec<Spot>, row(&w::SPOTS, &w::SPOTS_HINT, Kind::List(&SPOTS));
         /// Its nominal size, on a wall, in the floor or as a slot.
@@ -140,8 +171,12 @@ form! {
         cfm: Measure = Measure::whole(&CFM, 80), row(&w::CFM, &w::NOTHING, measure(&CFM, [500, 200_000], &w::WHY_CFM));
         /// Whether that is a guess.
         guess: bool = true, row(&w::GUESS, &w::GUESS_HINT, Kind::Flag);
+        /// When it has to do its work.
+        season: Season, row(&w::SEASON, &w::SEASON_HINT, Kind::Choice(Season::PICKS));
         /// Supply against room, cooling.
-        cool: Measure = Measure::whole(&DEGREES, 20), row(&w::COOL, &w::NOTHING, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE));
+        cool: Measure = Measure::whole(&DEGREES, 20), row(&w::COOL, &w::NOTHING, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE)).when(When::IsNot("season", &["heating"]));
+        /// Supply against room, heating.
+        warm: Measure = Measure::whole(&DEGREES, 40), row(&w::WARM, &w::NOTHING, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE)).when(When::Is("season", &["heating"]));
         /// The return.
         back: At = At::blank(), other(&w::RETURN, &w::NOTHING);
         /// The smoke alarm.
@@ -154,10 +189,12 @@ form! {
         thermostat: At = At::blank(), other(&w::THERMOSTAT, &w::NOTHING);
     }
     sample {
+        long: Some(Length::inches(168, 1)),
+        wide: Some(Length::inches(144, 1)),
         spots: vec![
-            Spot { name: "today".to_owned(), place: Place::Floor, x: Length::inches(84, 1), y: Length::inches(132, 1), aim: Aim::W2 },
-            Spot { name: "inside wall".to_owned(), place: Place::HighWall, x: Length::inches(84, 1), y: Length::ZERO, aim: Aim::W3 },
-            Spot { name: "middle of the ceiling".to_owned(), place: Place::Round, x: Length::inches(84, 1), y: Length::inches(72, 1), aim: Aim::W2 },
+            Spot { name: "today".to_owned(), place: Place::Floor, x: Length::inches(84, 1), y: Length::inches(132, 1), aim: Aim::Right },
+            Spot { name: "inside wall".to_owned(), place: Place::HighWall, x: Length::inches(84, 1), y: Length::ZERO, aim: Aim::Down },
+            Spot { name: "middle of the ceiling".to_owned(), place: Place::Round, x: Length::inches(84, 1), y: Length::inches(72, 1), aim: Aim::Right },
         ],
         window: At { there: true, x: Length::inches(84, 1), y: Length::inches(144, 1) },
         alarm: At { there: true, x: Length::inches(150, 1), y: Length::inches(24, 1) },

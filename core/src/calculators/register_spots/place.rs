@@ -1,14 +1,17 @@
 //! One place in the room: its way, its throw, what its stream meets and what it is near.
+//!
+//! Places are told from the upper left of the smallest rectangle that holds the room.
 
 use super::words as w;
-use super::{Against, Aim, At, Input, Place, Spot, Worked, share};
-use crate::calculators::register_throw::{self, Along, Know, Temperature};
+use super::{AT_WALL, Against, Aim, At, Input, Place, Season, Spot, Worked, share};
+use crate::calculators::register_throw::{self, Along, Know, Temperature, is_speed};
 use crate::measure::Length;
+use crate::plan::{Axis, Plan, Side, Spot as Point};
 use crate::rules::air::clearances::{FROM_ALARM, FROM_RETURN, NEAR_GLASS};
 use crate::rules::air::jets::{HALF_SPREAD, NEAR};
 use crate::rules::air::placing::FROM_FLAME;
 use crate::rules::compare::{is_at_least, is_at_most};
-use crate::sheet::{Check, Faults, Verdict};
+use crate::sheet::{Faults, Verdict};
 use crate::words::Phrase;
 
 /// From wall 4 and from wall 1.
@@ -38,6 +41,7 @@ pub(super) fn apart(a: Spots, b: Spots) -> Length {
 /// The room with what stands in it, all within its walls.
 pub(super) struct Room<'a> {
     input: &'a Input,
+    plan: Plan,
     pub(super) back: Option<Spots>,
     alarm: Option<Spots>,
     window: Option<Spots>,
@@ -46,10 +50,14 @@ pub(super) struct Room<'a> {
 }
 
 impl<'a> Room<'a> {
-    pub(super) fn of(input: &'a Input) -> Self {
+    pub(super) fn of(input: &'a Input, plan: Plan) -> Self {
         let [back, alarm, window, flue, thermostat] =
             others(input).map(|(at, ..)| at.there.then_some([at.x, at.y]));
-        Self { input, back, alarm, window, flue, thermostat }
+        Self { input, plan, back, alarm, window, flue, thermostat }
+    }
+
+    pub(super) fn into_plan(self) -> Plan {
+        self.plan
     }
 
     /// Level, so that the way in the air is no shorter.
@@ -60,8 +68,9 @@ impl<'a> Room<'a> {
     pub(super) fn work(&self, spot: &Spot) -> Result<Worked, Faults> {
         let input = self.input;
         let at = [spot.x, spot.y];
-        let way = way(input, spot, at);
-        let throw = self.throw(spot, way)?;
+        let (way, along) = self.way(spot);
+        let register = self.register(spot, way);
+        let throw = register_throw::solve(&register)?;
         let reach = throw.throw();
         let meets = |other: Option<Spots>| other.is_some_and(|it| self.meets(spot, at, reach, it));
         let to = |other: Option<Spots>| other.map(|other| apart(at, other));
@@ -84,6 +93,7 @@ impl<'a> Room<'a> {
             }
             Against::Thermostat => meets(self.thermostat),
             Against::Throw => throw_is(Verdict::Over),
+            Against::Heat => input.season != Season::Cooling && spot.place != Place::Floor,
             Against::Ask => throw_is(Verdict::Ask),
             Against::Fast => {
                 let mut speeds = throw.checks.iter().filter(|check| is_speed(check));
@@ -95,19 +105,32 @@ impl<'a> Room<'a> {
         let sweeps = match spot.place {
             Place::Floor => None,
             // To both sides.
-            Place::Round => share(reach.min(way).times(2), input.long.min(input.wide)),
-            _ => share(reach.min(way), along(input, spot.aim)),
+            Place::Round => share(reach.min(way).times(2), along),
+            _ => share(reach.min(way), along),
         };
-        Ok(Worked { at, throw, way, sweeps, to_alarm, to_return, to_window, meets_alarm, against })
+        Ok(Worked {
+            at,
+            register,
+            throw,
+            way,
+            along,
+            sweeps,
+            to_alarm,
+            to_return,
+            to_window,
+            meets_alarm,
+            against,
+        })
     }
 
-    fn throw(&self, spot: &Spot, way: Length) -> Result<register_throw::Answer, Faults> {
+    fn register(&self, spot: &Spot, way: Length) -> register_throw::Input {
         let input = self.input;
+        let heats = input.season == Season::Heating;
         let attached = match spot.place {
             Place::HighWall => is_at_most(input.gap, NEAR),
             place => place != Place::Floor,
         };
-        register_throw::solve(&register_throw::Input {
+        register_throw::Input {
             outlet: spot.place.outlet(),
             size: input.size,
             neck: input.neck,
@@ -116,10 +139,14 @@ impl<'a> Room<'a> {
             know: if input.guess { Know::Guess } else { Know::Measured },
             cfm: input.cfm,
             way: Some(way),
-            temperature: Temperature::Cold,
-            difference: input.cool,
+            // Its middle, where it hangs on a wall.
+            height: (spot.place == Place::HighWall)
+                .then(|| input.high.minus(input.gap).minus(input.size.sides()[1].part(2)))
+                .filter(|height| *height > Length::ZERO),
+            temperature: if heats { Temperature::Warm } else { Temperature::Cold },
+            difference: if heats { input.warm } else { input.cool },
             ..register_throw::Input::sample()
-        })
+        }
     }
 
     /// The longer side of its register.
@@ -134,14 +161,60 @@ impl<'a> Room<'a> {
         let [x, y] = [0, 1].map(|side| nanometres(other[side].minus(at[side])));
         let (on, off) = match (spot.place, spot.aim) {
             (Place::Floor, _) => return false,
-            (Place::Round, _) => return libm::sqrt(x * x + y * y) <= reach,
-            (_, Aim::W1) => (-y, x),
-            (_, Aim::W2) => (x, y),
-            (_, Aim::W3) => (y, x),
-            (_, Aim::W4) => (-x, y),
+            (Place::Round, _) => {
+                return libm::sqrt(x * x + y * y) <= reach && self.sees(at, other);
+            }
+            (_, Aim::Up) => (-y, x),
+            (_, Aim::Right) => (x, y),
+            (_, Aim::Down) => (y, x),
+            (_, Aim::Left) => (-x, y),
         };
         let half = nanometres(self.width()) / 2.0 + on * spread();
-        on >= 0.0 && on <= reach && libm::fabs(off) <= half
+        on >= 0.0 && on <= reach && libm::fabs(off) <= half && self.sees(at, other)
+    }
+
+    /// Whether no wall stands between two places.
+    fn sees(&self, a: Spots, b: Spots) -> bool {
+        let [a, b] = [a, b].map(|at| {
+            let Point { x, y } = on_plan(&self.plan, at);
+            [x, y].map(nanometres)
+        });
+        let crosses = |side: &Side| {
+            let ends = |at: Point| [at.x, at.y].map(nanometres);
+            let (from, to) = (ends(side.from), ends(side.to));
+            // A level wall is passed in y, a plumb one in x.
+            let across = usize::from(side.heading.axis() == Axis::Along);
+            let (near, far) = (a[across] - from[across], b[across] - from[across]);
+            if near * far >= 0.0 {
+                return false;
+            }
+            let other = 1 - across;
+            let at = a[other] + (b[other] - a[other]) * near / (near - far);
+            (at - from[other]) * (at - to[other]) < 0.0
+        };
+        !self.plan.sides().iter().any(crosses)
+    }
+
+    /// How far it is to what a place blows at, and the whole line through it that lies in the room:
+    /// all round, the shorter of the two.
+    fn way(&self, spot: &Spot) -> (Length, Length) {
+        let at = on_plan(&self.plan, [spot.x, spot.y]);
+        let along = |axis| chord(&self.plan, axis, at);
+        let ((left, right), (up, down)) = (along(Axis::Along), along(Axis::Across));
+        let (long, wide) = (right.minus(left), down.minus(up));
+        match (spot.place, spot.aim) {
+            (Place::Floor, _) => (self.input.high, long),
+            (Place::Round, _) => (to_wall(&self.plan, at).0, long.min(wide)),
+            (_, Aim::Up) => (at.y.minus(up), wide),
+            (_, Aim::Right) => (right.minus(at.x), long),
+            (_, Aim::Down) => (down.minus(at.y), wide),
+            (_, Aim::Left) => (at.x.minus(left), long),
+        }
+    }
+
+    /// Whether a register high on a wall blows at that.
+    pub(super) fn blows_at_its_wall(&self, spot: &Spot) -> bool {
+        spot.place == Place::HighWall && self.way(spot).0 <= AT_WALL
     }
 }
 
@@ -150,30 +223,44 @@ pub(super) fn spread() -> f64 {
     libm::tan(HALF_SPREAD.to_radians())
 }
 
-/// Whether it is about how fast the air leaves, not how far it gets.
-fn is_speed(check: &Check) -> bool {
-    check.key == "face" || check.key == "sound"
+/// As the plan has it, whose wall 1 starts at nothing.
+pub(super) fn on_plan(plan: &Plan, [x, y]: Spots) -> Point {
+    let (low, _) = plan.bounds();
+    Point::new(low.x.plus(x), low.y.plus(y))
 }
 
-/// How far a place is from the nearest wall.
-pub(super) fn to_wall(input: &Input, spot: &Spot) -> Length {
-    let (right, down) = (input.long.minus(spot.x), input.wide.minus(spot.y));
-    spot.x.min(spot.y).min(right).min(down)
+/// From where to where the line through a place lies in the room.
+pub(super) fn chord(plan: &Plan, axis: Axis, at: Point) -> (Length, Length) {
+    let (on, across) = match axis {
+        Axis::Along => (at.x, at.y),
+        Axis::Across => (at.y, at.x),
+    };
+    // On a wall a line counts as just past it: the room may lie on this side.
+    let hair = Length::from_nanometres(1);
+    let mut lines = plan.chords(axis, across);
+    lines.extend(plan.chords(axis, across.minus(hair)));
+    let here = lines.into_iter().find(|(from, to)| *from <= on && on <= *to);
+    here.unwrap_or((on, on))
 }
 
-/// The room's length along a jet.
-pub(super) fn along(input: &Input, aim: Aim) -> Length {
-    if matches!(aim, Aim::W2 | Aim::W4) { input.long } else { input.wide }
-}
-
-fn way(input: &Input, spot: &Spot, [x, y]: Spots) -> Length {
-    let (right, down) = (input.long.minus(x), input.wide.minus(y));
-    match (spot.place, spot.aim) {
-        (Place::Floor, _) => input.high,
-        (Place::Round, _) => to_wall(input, spot),
-        (_, Aim::W1) => y,
-        (_, Aim::W2) => right,
-        (_, Aim::W3) => down,
-        (_, Aim::W4) => x,
+/// How far a place is from the nearest wall, and which way that wall runs.
+pub(super) fn to_wall(plan: &Plan, at: Point) -> (Length, Axis) {
+    let off = |at: Length, a: Length, b: Length| {
+        let (low, high) = (a.min(b), a.max(b));
+        low.minus(at).max(at.minus(high)).max(Length::ZERO)
+    };
+    let far = |side: &Side| {
+        let x = off(at.x, side.from.x, side.to.x);
+        let y = off(at.y, side.from.y, side.to.y);
+        let straight = x == Length::ZERO || y == Length::ZERO;
+        if straight { x.max(y) } else { apart([x, y], [Length::ZERO; 2]) }
+    };
+    let mut nearest = (Length::from_nanometres(i64::MAX), Axis::Along);
+    for side in plan.sides() {
+        let far = far(side);
+        if far < nearest.0 {
+            nearest = (far, side.heading.axis());
+        }
     }
+    nearest
 }

@@ -2,77 +2,87 @@
 
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Input, Place, Worked, down_to_inch, name, share};
-use crate::calculators::register_throw::to_inch;
+use super::{Against, Answer, Input, Place, Worked, down_to_inch, name};
+use crate::calculators::register_throw::{handed_over, questions, to_inch};
 use crate::measure::Length;
-use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS};
+use crate::rules::air::clearances::{ALARM, FROM_ALARM, GLASS, HEATS, NEAR_GLASS};
 use crate::rules::air::jets::{LAST, THROW, throw};
-use crate::rules::air::noise::sound;
 use crate::rules::air::placing::{FLAME, FLUE, FROM_FLAME};
-use crate::rules::compare::{ask, at_least, is_at_least};
+use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Step, Verdict};
+use crate::words::{Amount, Text};
 
 const KEYS: [&str; 4] = ["place-1", "place-2", "place-3", "place-4"];
 const THROW_KEYS: [&str; 4] = ["throw-1", "throw-2", "throw-3", "throw-4"];
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let (at, first) = answer.first();
-    let figure = |key, name, length: Length| Figure::new(key, name, length.into());
     let mut figures = Vec::new();
     let mut parts = vec![order(input, answer)];
     for (at, spot) in answer.spots.iter().enumerate() {
-        figures.push(figure(THROW_KEYS[at], name(input, at), spot.throw.told()));
-        parts.push(handed_over(input, at, spot));
+        let name = say!(w::THROW_OF, name(input, at));
+        figures.push(Figure::new(THROW_KEYS[at], name, spot.throw.told().into()));
+        parts.push(handed(input, at, spot));
     }
-    parts.push(questions(input));
+    parts.push(questions(input.flue.there));
+    let headline = Figure::plain("place", &w::FIRST, Amount::Count(at as i64 + 1));
     Sheet {
-        headline: figure("throw-50", say!(w::FIRST, name(input, at)), first.throw.told()),
+        headline: Figure { said: Some(name(input, at)), ..headline },
         lead: None,
         next: Some(next(input, answer)),
         figures,
-        checks: checks(answer, first),
+        checks: checks(input, answer, at, first),
         working: working(input, answer),
         parts,
         materials: Vec::new(),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: Some(drawing(input, answer)),
     }
 }
 
+/// The places as they were put in, with what speaks against each; a return near a flue before all.
 fn next(input: &Input, answer: &Answer) -> Text {
-    let (at, first) = answer.first();
-    match answer.return_to_flue {
-        Some(to) if !is_at_least(to, FROM_FLAME) => {
-            say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value)
-        }
-        _ => say!(w::BEST, name(input, at), reason(first)),
+    if let Some(to) = answer.return_to_flue.filter(|to| !is_at_least(*to, FROM_FLAME)) {
+        return say!(w::NEXT_FLUE, down_to_inch(to), FROM_FLAME.value);
     }
+    let (best, _) = answer.first();
+    let mut all: Option<Text> = None;
+    for (at, spot) in answer.spots.iter().enumerate() {
+        let (throw, way) = (spot.throw.told(), to_inch(spot.way));
+        let said = match input.spots[at].place {
+            Place::Floor => say!(w::UP_OF, throw, way, reason(spot)),
+            Place::Round => say!(w::ROUND_OF, throw, way, reason(spot)),
+            _ => say!(w::ACROSS_OF, throw, way, reason(spot)),
+        };
+        let name = name(input, at);
+        let said = if at == best { say!(w::BEST, name, said) } else { say!(w::OTHER, name, said) };
+        all = Some(match all {
+            None => said,
+            Some(before) => say!(w::TWO, before, said),
+        });
+    }
+    say!(w::TWO, all.unwrap_or_else(|| (&w::NO_SPOTS).into()), &w::NO_VERDICT)
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
-    let of = |text: &'static Phrase, source: Option<&'static Source>| Caution {
-        text: text.into(),
-        source,
-    };
-    let mut all = Vec::new();
-    if input.flue.there {
-        all.push(of(&FLUE, Some(&FLAME)));
-    }
-    all.extend([
-        of(&w::ESTIMATE, None),
-        of(ALARM.says, Some(&ALARM)),
-        of(FLAME.says, Some(&FLAME)),
-        of(GLASS.says, Some(&GLASS)),
-        of(&w::OLD_HOLE, None),
-        of(&w::SHUT_DOWN, None),
-        of(&w::OLD, None),
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
+    let mut all = Caution::all(&[
+        (&FLUE, Some(&FLAME)),
+        (&w::ESTIMATE, None),
+        (ALARM.says, Some(&ALARM)),
+        (FLAME.says, Some(&FLAME)),
+        (GLASS.says, Some(&GLASS)),
+        (&w::OLD_HOLE, None),
+        (&w::SHUT_DOWN, None),
+        (&w::OLD, None),
     ]);
+    if input.is_some_and(|it| !it.flue.there) {
+        all.remove(0);
+    }
     all
 }
 
-fn checks(answer: &Answer, first: &Worked) -> Vec<Check> {
+fn checks(input: &Input, answer: &Answer, at: usize, first: &Worked) -> Vec<Check> {
     let mut all = Vec::new();
     if let Some(to) = first.to_alarm {
         let check = at_least("alarm", (&w::CHECK_ALARM).into(), down_to_inch(to), FROM_ALARM);
@@ -81,6 +91,14 @@ fn checks(answer: &Answer, first: &Worked) -> Vec<Check> {
     }
     if let Some(to) = answer.return_to_flue {
         all.push(at_least("flue", (&w::CHECK_FLUE).into(), down_to_inch(to), FROM_FLAME));
+    }
+    if first.against.contains(&Against::Heat) {
+        // Nothing is compared: what is moved off the glass is told as that.
+        let from_glass = input.spots[0].place == Place::Floor
+            && at != 0
+            && answer.spots[0].to_window.is_some_and(|to| is_at_most(to, NEAR_GLASS));
+        let why = if from_glass { &w::HEAT_MOVED } else { &w::HEAT_ABOVE };
+        all.push(ask(at_most("heating", (&w::CHECK_HEAT).into(), 0_i64, HEATS), why));
     }
     all.extend(first.throw.checks.iter().cloned());
     all
@@ -109,65 +127,27 @@ fn read(name: Text, value: Text) -> PartRow {
 }
 
 fn order(input: &Input, answer: &Answer) -> Part {
-    let row = |at: &usize| read(name(input, *at), reason(&answer.spots[*at]));
-    let rows = answer.order.iter().map(row).collect();
+    let mut rows = Vec::new();
+    for (at, spot) in answer.spots.iter().enumerate() {
+        let rank = 1 + answer.order.iter().take_while(|other| **other != at).count();
+        let value = say!(w::RANKED, rank as i64, answer.order.len() as i64, reason(spot));
+        rows.push(read(name(input, at), value));
+    }
     Part { key: "order", title: (&w::ORDER).into(), note: Some((&w::ORDER_NOTE).into()), rows }
 }
 
 /// What the sub is given of a place.
-fn handed_over(input: &Input, at: usize, spot: &Worked) -> Part {
-    let mut rows = Vec::new();
-    let place = input.spots[at].place;
-    let register = if place == Place::Round {
-        say!(w::NECKED, place.label(), input.neck)
-    } else {
-        say!(w::SIZED, place.label(), input.size.label())
-    };
-    rows.push(read((&w::ROW_REGISTER).into(), register));
-    let throw = &spot.throw;
-    let [low, middle, high] = throw.air;
-    let throws = throw.throws[0].map(|throw| throw.map(to_inch));
-    let (air, reach) = match throws {
-        _ if !throw.is_range() => (say!(w::ONE, middle), say!(w::ONE, throw.told())),
-        [Some(least), _, Some(most)] => {
-            (say!(w::RANGE, middle, low, high), say!(w::RANGE, throw.told(), least, most))
-        }
-        [_, _, most] => {
-            let most = most.unwrap_or_default();
-            (say!(w::RANGE, middle, low, high), say!(w::RANGE_LOW, throw.told(), most))
-        }
-    };
-    rows.push(read((&w::ROW_AIR).into(), air));
-    rows.push(read((&w::ROW_THROW).into(), reach));
-    let mut some = |name: &'static Phrase, amount: Option<Amount>| {
-        if let Some(amount) = amount {
-            rows.push(read(name.into(), say!(w::ONE, amount)));
-        }
-    };
-    some(&w::ROW_WAY, Some(Amount::Length(to_inch(spot.way))));
-    some(&w::ROW_FIT, share(throw.throw(), spot.way).map(Amount::Measure));
-    some(&w::ROW_SWEEP, spot.sweeps.map(Amount::Measure));
-    some(&w::ROW_ALARM, spot.to_alarm.map(|to| Amount::Length(to_inch(to))));
-    some(&w::ROW_RETURN, spot.to_return.map(|to| Amount::Length(to_inch(to))));
-    some(&w::ROW_GLASS, spot.to_window.map(|to| Amount::Length(to_inch(to))));
-    if let Some(bend) = throw.bend {
-        let [least, most] = bend.by;
-        rows.push(read(say!(w::ROW_DROP, bend.end), say!(w::BAND, least, most)));
-    }
-    rows.push(read((&w::ROW_SOUND).into(), sound(throw.speeds()[1])));
-    Part { key: KEYS[at], title: name(input, at), note: None, rows }
-}
-
-fn questions(input: &Input) -> Part {
-    let rows = [
-        (&w::ASK_FLUE, &w::ASK_FLUE_2),
-        (&w::ASK_LOAD, &w::ASK_LOAD_2),
-        (&w::ASK_PRESSURE, &w::ASK_PRESSURE_2),
-        (&w::ASK_DUCT, &w::ASK_DUCT_2),
-        (&w::ASK_DAMPER, &w::ASK_DAMPER_2),
-        (&w::ASK_RETURN, &w::ASK_RETURN_2),
+fn handed(input: &Input, at: usize, spot: &Worked) -> Part {
+    let to = |length: Option<Length>| length.map(|length| Amount::Length(to_inch(length)));
+    let [x, y] = spot.at;
+    let near = [
+        (&w::FROM_LEFT, Some(x.into())),
+        (&w::FROM_TOP, Some(y.into())),
+        (&w::ROW_WAY, to(Some(spot.way))),
+        (&w::ROW_SWEEP, spot.sweeps.map(Amount::Measure)),
+        (&w::ROW_ALARM, to(spot.to_alarm)),
+        (&w::ROW_RETURN, to(spot.to_return)),
+        (&w::ROW_GLASS, to(spot.to_window)),
     ];
-    let rows = &rows[usize::from(!input.flue.there)..];
-    let rows = rows.iter().map(|(name, value)| read((*name).into(), (*value).into())).collect();
-    Part { key: "ask", title: (&w::ASK).into(), note: None, rows }
+    handed_over(KEYS[at], Some(name(input, at)), &spot.register, &spot.throw, &near)
 }

@@ -1,7 +1,7 @@
 //! Four invented rooms worked by hand, then laws.
 
 use super::*;
-use crate::fields::Form;
+use crate::calculators::room::{End, Shape, Walked};
 use crate::measure::unit::CFM;
 use crate::rules::air::register_sizes::Size;
 use crate::sheet::Verdict;
@@ -22,8 +22,9 @@ fn at(x: i64, y: i64) -> At {
 
 fn room(long: i64, wide: i64, cfm: i64, spots: &[Spot]) -> Input {
     Input {
-        long: feet(long),
-        wide: feet(wide),
+        long: Some(feet(long)),
+        wide: Some(feet(wide)),
+        season: Season::Cooling,
         cfm: Measure::whole(&CFM, cfm),
         guess: false,
         spots: spots.to_vec(),
@@ -60,9 +61,9 @@ fn a_den_where_todays_place_is_the_best() {
         12,
         80,
         &[
-            spot("today", Place::HighWall, 0, 6, Aim::W2),
-            spot("long wall", Place::HighWall, 7, 0, Aim::W3),
-            spot("middle", Place::Round, 7, 6, Aim::W2),
+            spot("today", Place::HighWall, 0, 6, Aim::Right),
+            spot("long wall", Place::HighWall, 7, 0, Aim::Down),
+            spot("middle", Place::Round, 7, 6, Aim::Right),
         ],
     ));
     let answer = answer.unwrap();
@@ -87,8 +88,8 @@ fn a_bedroom_whose_register_blows_at_its_alarm() {
             10,
             70,
             &[
-                spot("today", Place::Round, 6, 5, Aim::W2),
-                spot("inside wall", Place::HighWall, 0, 5, Aim::W2),
+                spot("today", Place::Round, 6, 5, Aim::Right),
+                spot("inside wall", Place::HighWall, 0, 5, Aim::Right),
             ],
         )
     };
@@ -122,8 +123,8 @@ fn a_room_whose_return_takes_the_air_straight_back() {
             12,
             100,
             &[
-                spot("today", Place::HighWall, 0, 6, Aim::W2),
-                spot("", Place::HighWall, 8, 0, Aim::W3),
+                spot("today", Place::HighWall, 0, 6, Aim::Right),
+                spot("", Place::HighWall, 8, 0, Aim::Down),
             ],
         )
     });
@@ -153,8 +154,8 @@ fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
             13,
             80,
             &[
-                spot("today", Place::Floor, 9, 12, Aim::W2),
-                spot("across", Place::HighWall, 9, 0, Aim::W3),
+                spot("today", Place::Floor, 9, 12, Aim::Right),
+                spot("across", Place::HighWall, 9, 0, Aim::Down),
             ],
         )
     };
@@ -185,13 +186,17 @@ fn a_raised_room_where_two_are_as_good_and_the_return_is_too_near_a_flue() {
     assert_eq!(far.checks[0].verdict, Verdict::Within);
     assert!(!says(far.next.as_ref().unwrap()).contains("kills"));
     assert!(answer.spots[1].throw.bend.is_some() && answer.spots[0].sweeps.is_none());
+    // Free of the ceiling, its cold air comes down on people, and the sub is told.
+    let across = sheet.parts.iter().find(|part| part.key == "place-2").unwrap();
+    let heads = across.rows.iter().find(|row| says(&row.name) == "Cold air on people").unwrap();
+    assert!(says(&heads.value).contains("head height, 6 ft"), "{:?}", says(&heads.value));
 }
 
 /// A register that nobody has looked at throws the same here and where it is worked by itself.
 #[test]
 fn a_place_throws_what_the_register_throws_by_itself() {
     for place in Place::ALL {
-        let answer = solve(&room(14, 12, 90, &[spot("", *place, 0, 6, Aim::W2)])).unwrap();
+        let answer = solve(&room(14, 12, 90, &[spot("", *place, 0, 6, Aim::Right)])).unwrap();
         let alone = register_throw::solve(&register_throw::Input {
             outlet: place.outlet(),
             know: register_throw::Know::Measured,
@@ -207,7 +212,7 @@ fn glass_left_alone_and_a_thermostat_in_the_stream_are_told() {
     let answer = solve(&Input {
         thermostat: at(14, 6),
         window: at(7, 12),
-        ..room(14, 12, 80, &[spot("", Place::HighWall, 0, 6, Aim::W2)])
+        ..room(14, 12, 80, &[spot("", Place::HighWall, 0, 6, Aim::Right)])
     });
     assert_eq!(answer.unwrap().spots[0].against, [Thermostat, Glass]);
 }
@@ -215,9 +220,9 @@ fn glass_left_alone_and_a_thermostat_in_the_stream_are_told() {
 #[test]
 fn what_stands_outside_the_room_or_hangs_on_no_wall_is_a_fault_at_its_field() {
     let path = |input: &Input| solve(input).unwrap_err()[0].path.clone();
-    let low = room(14, 12, 80, &[spot("", Place::Round, 7, 13, Aim::W1)]);
+    let low = room(14, 12, 80, &[spot("", Place::Round, 7, 13, Aim::Up)]);
     assert_eq!(path(&low), "spots.0.y");
-    let fine = room(14, 12, 80, &[spot("", Place::Round, 7, 6, Aim::W1)]);
+    let fine = room(14, 12, 80, &[spot("", Place::Round, 7, 6, Aim::Up)]);
     assert!(solve(&fine).is_ok());
     for (input, want) in [
         (Input { back: at(15, 6), ..fine.clone() }, "back.x"),
@@ -226,19 +231,182 @@ fn what_stands_outside_the_room_or_hangs_on_no_wall_is_a_fault_at_its_field() {
         (Input { flue: at(15, 6), ..fine.clone() }, "flue.x"),
         (Input { thermostat: at(7, 13), ..fine.clone() }, "thermostat.y"),
         (Input { spots: Vec::new(), ..fine.clone() }, "spots"),
-        (room(14, 12, 9, &[spot("", Place::HighWall, 0, 6, Aim::W2)]), "cfm"),
+        (room(14, 12, 9, &[spot("", Place::HighWall, 0, 6, Aim::Right)]), "cfm"),
     ] {
         assert_eq!(path(&input), want);
     }
     let high = |x: i64| {
-        let spot = Spot { x: Length::inches(x, 1), ..spot("", Place::HighWall, 0, 6, Aim::W2) };
+        let spot = Spot { x: Length::inches(x, 1), ..spot("", Place::HighWall, 0, 6, Aim::Right) };
         solve(&room(14, 12, 80, &[spot])).map_err(|faults| faults[0].path.clone())
     };
     assert!(high(0).is_ok() && high(6).is_ok());
     assert_eq!(high(7).unwrap_err(), "spots.0.x");
 }
 
+/// An L of 16 by 14 ft without the 6 by 6 ft at the lower right: from wall 6, 11 ft down, it is
+/// 10 ft to the wall that points into the room, and 4 ft down 16 ft to wall 2.
+fn ell(spots: &[Spot]) -> Input {
+    let notch = Some(feet(6));
+    Input { shape: Shape::Ell, notch_long: notch, notch_wide: notch, ..room(16, 14, 80, spots) }
+}
+
+#[test]
+fn a_jet_ends_at_the_wall_that_it_meets_in_an_l() {
+    let ways = |spots: &[Spot]| {
+        let answer = solve(&ell(spots)).unwrap();
+        answer.spots.iter().map(|spot| (spot.way, spot.along)).collect::<Vec<_>>()
+    };
+    let wall = |x, y, aim| spot("", Place::HighWall, x, y, aim);
+    let seen = ways(&[
+        wall(0, 11, Aim::Right),
+        wall(0, 4, Aim::Right),
+        wall(13, 0, Aim::Down),
+        wall(10, 12, Aim::Left),
+    ]);
+    let of = |way, along| (feet(way), feet(along));
+    assert_eq!(seen, [of(10, 10), of(16, 16), of(8, 8), of(10, 10)]);
+    // All round it is 2 ft to the nearest wall, and √(1² + 1²) ft to the corner that points in.
+    let round =
+        ways(&[spot("", Place::Round, 2, 11, Aim::Up), spot("", Place::Round, 9, 7, Aim::Up)]);
+    assert_eq!(round[0], of(2, 10));
+    close(round[1].0, std::f64::consts::SQRT_2);
+    // The answer says so: 15.64 ft at a wall 10 ft off.
+    let input = ell(&[wall(0, 11, Aim::Right)]);
+    let answer = solve(&input).unwrap();
+    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+    let next = Voice::default().say(sheet.next.as_ref().unwrap());
+    assert!(next.contains("throws 15 ft 8 in, blows at a wall 10 ft off"), "{next}");
+}
+
+/// From 12-1/2 ft along wall 1, 10 by 13 ft is 2-1/2 ft off the axis of a jet that has spread
+/// 5 in + 13 × 0.194 = 2.94 ft: it meets the thermostat there, unless a wall stands between.
+#[test]
+fn a_jet_meets_nothing_behind_a_wall() {
+    let spots = [Spot { x: Length::inches(150, 1), ..spot("", Place::HighWall, 0, 0, Aim::Down) }];
+    let with = |input: Input| {
+        solve(&Input { thermostat: at(10, 13), ..input }).unwrap().spots[0].against.clone()
+    };
+    assert!(with(room(16, 14, 80, &spots)).contains(&Thermostat));
+    assert!(!with(ell(&spots)).contains(&Thermostat));
+}
+
+#[test]
+fn what_stands_in_the_notch_or_blows_at_its_own_wall_is_a_fault_at_its_field() {
+    let fault = |input: &Input| {
+        let fault = solve(input).unwrap_err().remove(0);
+        (fault.path, Voice::default().say(&fault.says))
+    };
+    let (path, says) = fault(&ell(&[spot("", Place::Round, 12, 10, Aim::Up)]));
+    assert_eq!(path, "spots.0.x");
+    assert!(says.contains("the part that the room doesn't have"), "{says}");
+    let fine = || [spot("", Place::Round, 8, 4, Aim::Up)];
+    assert_eq!(fault(&Input { back: at(12, 10), ..ell(&fine()) }).0, "back.x");
+    // On the walls that point in it is in the room.
+    assert!(solve(&ell(&[spot("", Place::Round, 10, 8, Aim::Up)])).is_ok());
+    let (path, says) = fault(&ell(&[
+        spot("", Place::HighWall, 0, 4, Aim::Right),
+        spot("", Place::HighWall, 10, 12, Aim::Right),
+    ]));
+    assert_eq!(path, "spots.1.aim");
+    assert!(says.contains("the wall that it blows at"), "{says}");
+    // A walk that makes no room is the room's own fault.
+    let open = Input { shape: Shape::Ell, ..room(16, 14, 80, &fine()) };
+    let notch = Some(feet(16));
+    assert_eq!(fault(&Input { notch_long: notch, notch_wide: notch, ..open }).0, "notch_long");
+}
+
+/// Common practice, and what the groups of outlets are for: the floor under the glass heats best.
+#[test]
+fn heating_from_above_asks_and_what_leaves_the_glass_says_so() {
+    let input = |season, today| Input {
+        season,
+        window: at(7, 12),
+        ..room(
+            14,
+            12,
+            80,
+            &[
+                spot("today", today, 7, 11, Aim::Up),
+                spot("inside", Place::HighWall, 7, 0, Aim::Down),
+            ],
+        )
+    };
+    let against = |season| {
+        let answer = solve(&input(season, Place::Floor)).unwrap();
+        answer.spots.iter().map(|it| it.against.contains(&Against::Heat)).collect::<Vec<_>>()
+    };
+    assert_eq!(against(Season::Cooling), [false, false]);
+    assert_eq!(against(Season::Heating), [false, true]);
+    assert_eq!(against(Season::Both), [false, true]);
+    let first = |input: &Input| solve(input).unwrap().order[0];
+    assert_eq!(first(&input(Season::Both, Place::Floor)), 0);
+    // Where an alarm keeps it off the floor, the check says what is lost.
+    let weak = Input { alarm: at(7, 11), ..input(Season::Both, Place::Floor) };
+    let note = |input: &Input| {
+        let answer = solve(input).unwrap();
+        let sheet = RegisterSpots::sheet(input, &answer, Basis::default());
+        let check = sheet.checks.iter().find(|check| check.key == "heating").unwrap();
+        assert_eq!(check.verdict, Verdict::Ask);
+        Voice::default().say(check.note.as_ref().unwrap())
+    };
+    assert!(note(&weak).contains("falls off the glass"));
+    let round = Input { alarm: at(7, 11), ..input(Season::Both, Place::Round) };
+    assert!(!note(&round).contains("glass"));
+}
+
+#[test]
+fn the_best_place_is_the_answer_by_its_name_and_each_says_what_judges_it() {
+    let input = Input {
+        alarm: at(7, 6),
+        ..room(
+            14,
+            12,
+            80,
+            &[
+                spot("middle", Place::Round, 7, 6, Aim::Up),
+                spot("long wall", Place::HighWall, 7, 0, Aim::Down),
+            ],
+        )
+    };
+    let answer = solve(&input).unwrap();
+    let sheet = RegisterSpots::sheet(&input, &answer, Basis::default());
+    let say = |text: &Text| Voice::default().say(text);
+    assert_eq!(say(&sheet.headline.value()), "Place 2, long wall");
+    assert_eq!(sheet.headline.amount, crate::words::Amount::Count(2));
+    // In the person's order, the winner marked.
+    let next = say(sheet.next.as_ref().unwrap());
+    let [one, two] =
+        ["Place 1, middle: throws", "Place 2, long wall (best): throws"].map(|it| next.find(it));
+    assert!(one.is_some() && one < two, "{next}");
+    let ranks = sheet.parts[0].rows.iter().map(|row| say(&row.value)).collect::<Vec<_>>();
+    assert!(ranks[0].starts_with("2 of 2: ") && ranks[1].starts_with("1 of 2: "), "{ranks:?}");
+    // 15.64 of 12 ft: too far by the habit, right by the index.
+    let place = sheet.parts.iter().find(|part| part.key == "place-2").unwrap();
+    let row = |says: &str| {
+        let row = place.rows.iter().find(|row| say(&row.name).contains(says)).unwrap();
+        say(&row.value)
+    };
+    assert_eq!(row("habit in houses"), "≈ 130.3 %, at most 120 %: ask locally");
+    assert_eq!(row("comfort index"), "≈ 130.3 %, at most 190 %: within");
+}
+
 proptest! {
+    /// A rectangle walked wall by wall is the same room.
+    #[test]
+    fn shape_alone_changes_nothing(x in 0_i64..14, y in 0_i64..12, aim in 0..4_usize) {
+        let spots = [spot("", Place::Slot, x, y, Aim::ALL[aim])];
+        let plain = room(14, 12, 200, &spots);
+        let wall = |feet_long| Walked {
+            end: End::Inside, length: Some(feet(feet_long)), outside: false,
+        };
+        let walked = Input {
+            shape: Shape::Walk, long: None, wide: None,
+            walls: [14, 12, 14, 12].map(wall).to_vec(), ..plain.clone()
+        };
+        let of = |input: &Input| solve(input).map(|answer| answer.spots[0].clone());
+        prop_assert_eq!(of(&plain), of(&walked));
+    }
+
     /// By its own rules: no worse one stands before a better, and the first of two as good stays.
     #[test]
     fn the_order_is_by_what_speaks_against(

@@ -4,12 +4,9 @@ use crate::words;
 
 words! {
     NAME = "Where to put the register";
-    ABOUT = "Up to four places side by side: throw, what it sweeps, returns, alarms and glass";
+    ABOUT = "Up to four places side by side: how far each throws, returns, alarms and glass";
     NOTHING = "";
 
-    LONG = "Along wall 1";
-    LONG_HINT = "Stand inside. Wall 1 is along the top of the drawing; 2, 3 and 4 follow clockwise.";
-    WIDE = "Across from wall 1";
     HIGH = "Ceiling height";
     WHY_ROOM = "that is a hall: ask a designer.";
     SPOTS = "Places";
@@ -22,13 +19,13 @@ words! {
     ROUND = "Ceiling, all round";
     SLOT = "Ceiling slot, one way";
     PLACE = "Where";
-    FROM_4 = "From wall 4, along wall 1";
-    FROM_1 = "From wall 1, into the room";
-    AIM = "Blows toward";
-    W1 = "Wall 1";
-    W2 = "Wall 2";
-    W3 = "Wall 3";
-    W4 = "Wall 4";
+    FROM_LEFT = "From the left, along wall 1";
+    FROM_TOP = "From wall 1, into the room";
+    AIM = "Blows, in the drawing";
+    UP = "Up, to wall 1's side";
+    DOWN = "Down, away from wall 1";
+    RIGHT = "To the right";
+    LEFT = "To the left";
     SIZE = "Register, in inches";
     VANES = "Vanes";
     NECK = "Neck of a ceiling one";
@@ -40,7 +37,13 @@ words! {
     WHY_CFM = "no register of a house gives more.";
     GUESS = "That is a guess";
     GUESS_HINT = "A guess is off by a quarter either way.";
+    SEASON = "Season that matters";
+    SEASON_HINT = "Heating from above is another matter than cooling.";
+    BOTH_SEASONS = "Cooling and heating";
+    COOLING = "Cooling";
+    HEATING = "Heating";
     COOL = "Supply against room, cooling";
+    WARM = "Supply against room, heating";
     WHY_DIFFERENCE = "no house blows that.";
     RETURN = "Return";
     ALARM = "Smoke alarm";
@@ -53,20 +56,34 @@ words! {
 
     NO_SPOTS = "Put in one place at least: today's.";
     PAST_ROOM = "That is outside the room, {0} at most. Measure again.";
-    NOT_AT_WALL = "It is {0} from the nearest wall, and hangs on one. Put 0 from wall 4 or 1, or all the way across.";
+    IN_NOTCH = "That is outside the walls, in the part that the room doesn't have. Measure again.";
+    NOT_AT_WALL = "It is {0} from the nearest wall, and hangs on one. Put in where that wall is.";
+    AT_OWN_WALL = "It hangs on the wall that it blows at. Turn it round.";
 
-    FIRST = "First: {0}. Throw to 50 fpm";
-    NUMBERED = "{0}";
-    CALLED = "{0}, {1}";
+    FIRST = "Best place";
+    NUMBER = "{0}";
+    NUMBERED = "Place {0}";
+    CALLED = "Place {0}, {1}";
+    THROW_OF = "Throw to 50 fpm, {0}";
     CHECK_ALARM = "Smoke alarm to the register's edge";
     CHECK_FLUE = "Return to the open flue";
     IN_STREAM = "Far enough, but in its stream: move one of the two.";
-    BEST = "{0}: {1}. An order to talk about, no verdict: the HVAC sub decides.";
+    CHECK_HEAT = "Heating from above";
+    HEAT_MOVED = "Today's floor register meets the cold air that falls off the glass. From above nothing does: ask the HVAC sub how the room stays warm.";
+    HEAT_ABOVE = "Warm air from above stays up there. Ask the HVAC sub.";
+    ACROSS_OF = "throws {0}, blows at a wall {1} off; {2}.";
+    ROUND_OF = "throws {0}, nearest wall {1} off; {2}.";
+    UP_OF = "throws {0}, ceiling {1} up; {2}.";
+    BEST = "{0} (best): {1}";
+    OTHER = "{0}: {1}";
+    TWO = "{0} {1}";
+    NO_VERDICT = "An order to talk about, no verdict: the HVAC sub decides.";
 
     NEXT_FLUE = "Carbon monoxide kills: the return is {0} from the open flue, and the least is {1}. Before anything moves, have a licensed sub test it under worst-case depressurization.";
 
-    ORDER = "In order, with the reason";
-    ORDER_NOTE = "Alarms count most, then returns, thermostats, throw, speed, glass. As good as another: the one put in first.";
+    ORDER = "The places, with the reason";
+    ORDER_NOTE = "Alarms count most, then returns, thermostats, throw, heating, speed, glass. As good as another: the one put in first.";
+    RANKED = "{0} of {1}: {2}";
     BOTH = "{0}; {1}";
     CLEAR = "nothing here speaks against it";
     BY_FLUE = "the return is too near the open flue";
@@ -75,48 +92,24 @@ words! {
     BY_RETURN = "the return takes its air straight back";
     BY_THERMOSTAT = "it blows at the thermostat";
     BY_THROW = "its throw fits neither rule";
+    BY_HEAT = "from above it heats less well";
     BY_ASK = "its throw is a question: the rules or the range of the air disagree";
     BY_FAST = "its air leaves fast, and may be heard";
     BY_GLASS = "it leaves the window alone";
 
-    ROW_REGISTER = "Register";
-    ROW_AIR = "Air";
-    ROW_THROW = "Throw to 50 fpm";
     ROW_WAY = "Way in front";
-    ROW_FIT = "Throw for the way";
-    ROW_SWEEP = "Sweeps of the floor's length";
-    ROW_DROP = "Cold drop at its throw to {0}";
-    ROW_SOUND = "Sound, at the opening";
+    ROW_SWEEP = "Of the floor's length it reaches";
     ROW_ALARM = "Its edge to the smoke alarm";
     ROW_RETURN = "To the return";
     ROW_GLASS = "To the window";
-    ONE = "{0}";
-    RANGE = "{0}, from {1} to {2}";
-    BAND = "{0} to {1}";
-    RANGE_LOW = "{0}, from none to {1}";
-    SIZED = "{0}, {1}";
-    NECKED = "{0}, neck {1}";
 
-    ASK = "Questions for the HVAC sub";
-    ASK_FLUE = "Open flue";
-    ASK_FLUE_2 = "Does it still draw under worst-case depressurization, every fan on and doors shut? May the return stay where it is?";
-    ASK_LOAD = "Load";
-    ASK_LOAD_2 = "What does this room lose and take in, by a room-by-room calculation?";
-    ASK_PRESSURE = "Static pressure";
-    ASK_PRESSURE_2 = "Does the blower stay within its label with the new branch?";
-    ASK_DUCT = "Duct";
-    ASK_DUCT_2 = "What size, how long, and how is it hung, sealed and insulated?";
-    ASK_DAMPER = "Balancing damper";
-    ASK_DAMPER_2 = "Back at the take-off, and where is it reached once the board is up?";
-    ASK_RETURN = "Way back";
-    ASK_RETURN_2 = "How does the air get out with the door shut?";
 
     ESTIMATE = "An estimate to talk with. Its maker's throw figures, local code and the HVAC sub's design go first.";
     OLD_HOLE = "Disconnect the old run at the trunk and patch its hole: a capped stub leaks.";
     SHUT_DOWN = "Shut the air handler down and lock it out before you open ducts. Attics: mind falls and heat.";
     OLD = "Old ceilings, duct tape, wrap and boots can hold asbestos, old paint lead. Have them tested before you touch them.";
 
-    DRAWING = "Plan, and a section along the first place's jet, to scale";
+    DRAWING = "Plan, and a section along the best place's jet, to scale";
     MEANS_ROOM = "Walls";
     MEANS_JET = "Throw to 50 fpm";
     MEANS_REGISTER = "A place for the register";

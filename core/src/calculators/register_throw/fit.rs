@@ -48,6 +48,11 @@ fn quiet(speed: Measure) -> Check {
     if check.verdict == Verdict::Over { ask(check, &w::LOUD) } else { check }
 }
 
+/// Whether a check is about how fast the air leaves, not how far it gets.
+pub fn is_speed(check: &Check) -> bool {
+    check.key == "face" || check.key == "sound"
+}
+
 pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
     let speeds = answer.speeds().map(Some);

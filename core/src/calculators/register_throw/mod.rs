@@ -1,12 +1,16 @@
 //! What a register throws: how far, how its air falls or rises, how loud, and how that fits the way
 //! in front of it.
 //!
-//! `input` holds the fields, `air` how much comes out of what, `fit` the checks, `drawing`, `sheet`
+//! `input` holds the fields, `air` how much comes out of what, `fit` the checks, `heads` where it
+//! comes down on people,
+//! `handed` what the sub gets, `drawing`, `sheet`
 //! and `words` how it is shown.
 
 mod air;
 mod drawing;
 mod fit;
+mod handed;
+mod heads;
 mod input;
 mod sheet;
 mod words;
@@ -14,12 +18,16 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
+use crate::rules::air::clearances::ALARM;
 use crate::rules::air::jets::{
     BAND, Blows, ENDS, Jet, OCCUPIED, Surface, measured, thrown, velocity,
 };
 use crate::say;
-use crate::sheet::{Check, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Check, Fault, Faults, Sheet};
 use crate::words::Phrase;
+pub use fit::is_speed;
+pub use handed::{handed_over, questions};
+pub use heads::at_heads;
 pub use input::{Along, Input, Know, Maker, Temperature};
 use words as w;
 
@@ -105,6 +113,15 @@ impl Calculator for RegisterThrow {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::ESTIMATE, None),
+            (ALARM.says, Some(&ALARM)),
+            (&w::SHUT_DOWN, None),
+            (&w::OLD, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,12 +1,14 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::fit::share;
 use super::words as w;
-use super::{Along, Answer, Input, Know, Temperature, air, to_inch};
+use super::{
+    Along, Answer, Input, Know, Temperature, air, at_heads, handed_over, questions, to_inch,
+};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
-use crate::rules::air::clearances::ALARM;
 use crate::rules::air::comfort_index::COMMON;
 use crate::rules::air::flow_guess::{DUCTS, GUESSES};
 use crate::rules::air::jets::{
@@ -16,13 +18,10 @@ use crate::rules::air::jets::{
 use crate::rules::air::noise::{SOUND, sound};
 use crate::rules::air::register_sizes::OPEN;
 use crate::say;
-use crate::sheet::{Caution, Expr, Figure, Part, PartRow, Sheet, Source, Step};
+use crate::sheet::{Expr, Figure, Part, PartRow, Sheet, Source, Step};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let mut cautions = vec![caution(&w::ESTIMATE, None)];
-    cautions.extend([caution(ALARM.says, Some(&ALARM)), caution(&w::SHUT_DOWN, None)]);
-    cautions.push(caution(&w::OLD, None));
     let name = match (input.outlet.blows(), input.surface()) {
         (Blows::Up, _) => &w::THROW_50,
         (_, Surface::Attached) => &w::THROW_50_ALONG,
@@ -35,15 +34,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures: figures(input, answer),
         checks: answer.checks.clone(),
         working: working(input, answer),
-        parts: vec![reach(answer), behaves(input, answer)],
+        parts: vec![
+            reach(answer),
+            behaves(input, answer),
+            handed_over("handed", None, input, answer, &[(&w::WAY, input.way.map(Amount::Length))]),
+            questions(false),
+        ],
         materials: Vec::new(),
-        cautions,
+        cautions: super::RegisterThrow::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
-}
-
-fn caution(text: &'static Phrase, source: Option<&'static Source>) -> Caution {
-    Caution { text: text.into(), source }
 }
 
 fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
@@ -53,6 +53,7 @@ fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
 /// How much of the way it is, what the range of its air makes of it, and what would tell more.
 fn next(input: &Input, answer: &Answer) -> Option<Text> {
     let mut all = Vec::new();
+    all.extend(at_heads(input, answer));
     let covers = |way| measured(share(answer.throw(), way));
     if let Some(covers) = input.way.and_then(covers) {
         let [least, most] = COMMON;

@@ -284,6 +284,43 @@ fn any_input() -> impl Strategy<Value = Input> {
     )
 }
 
+/// Worked by hand (see the drop above): a free 12 × 6 grille whose 57.6 sq in throw 150 cfm 20 °F
+/// cold has fallen 1.5 to 2.6 ft 9 ft out. From 8 ft it is down at 6 ft where c × 0.008545 x³ = 2:
+/// x = (2 ÷ 0.42 ÷ 0.008545)^⅓ = 8.2 ft at the nearest, (2 ÷ 0.24 ÷ 0.008545)^⅓ = 9.9 ft at the
+/// farthest.
+#[test]
+fn cold_air_at_head_height_is_said() {
+    let at = |height: i64, way: i64| {
+        let input = Input {
+            size: Size::S12x6,
+            along: Along::Free,
+            know: Know::Measured,
+            cfm: Measure::whole(&CFM, 150),
+            temperature: Temperature::Cold,
+            difference: Measure::whole(&DEGREES, 20),
+            height: Some(Length::inches(height, 1)),
+            way: Some(Length::inches(way, 1)),
+            ..Input::blank()
+        };
+        let answer = solve(&input).unwrap();
+        let said = at_heads(&input, &answer).map(|it| Voice::default().say(&it));
+        let sheet = RegisterThrow::sheet(&input, &answer, Basis::default());
+        let next = Voice::default().say(sheet.next.as_ref().unwrap());
+        assert!(said.iter().all(|said| next.starts_with(said)), "{next}");
+        said.unwrap_or_default()
+    };
+    let said = at(96, 180);
+    assert!(
+        said.starts_with("Cold air falls to head height, 6 ft, some 8 ft 3 in to 9 ft 11 in out"),
+        "{said}"
+    );
+    // A wall before the farthest of the band, and before the nearest.
+    assert!(at(96, 108).starts_with("Cold air may fall to head height, 6 ft, from 8 ft 3 in out"));
+    assert_eq!(at(96, 96), "");
+    // Warm air, a jet along the ceiling and no height say nothing; at 6 ft it is there at once.
+    assert_eq!(at(72, 180), "It blows cold air at heads, below 6 ft, from the start.");
+}
+
 proptest! {
     #[test]
     fn more_air_never_shortens_and_more_area_never_lengthens(

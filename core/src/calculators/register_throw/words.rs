@@ -102,6 +102,9 @@ words! {
     DOWN_MOST = "Cold air is down at 6 ft, farthest";
     OFF_CEILING = "Cold air leaves the ceiling at";
     UP_CHANGE = "Throw to 75 fpm changes by about";
+    STARTS_AT_HEADS = "It blows cold air at heads, below {0}, from the start.";
+    FALLS_TO_HEADS = "Cold air falls to head height, {0}, some {1} to {2} out, still moving: a draught there. Tilt its vanes up, or let it run along the ceiling.";
+    MAY_FALL_TO_HEADS = "Cold air may fall to head height, {0}, from {1} out: feel for a draught. Tilting its vanes up helps.";
     NEXT = "The maker's own throw figures beat this.";
     NEXT_RANGE = "With {0} to {1} it is {2} to {3}.";
     NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}.";

@@ -12,8 +12,9 @@ use crate::edition::{Basis, Electrical};
 use crate::measure::{Length, Rounding, divide};
 use crate::rules::electrical::cable_securing::{End, spacing};
 use crate::rules::electrical::free_conductor;
+use crate::rules::electrical::splices::SPLICES;
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -71,6 +72,15 @@ impl Calculator for ReroutedCable {
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
         solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::DEAD, None),
+            (SPLICES.says, Some(&SPLICES)),
+            (&w::BRITTLE, None),
+            (&w::LICENSED, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

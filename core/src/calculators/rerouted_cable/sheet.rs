@@ -1,5 +1,6 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, INCH, Input, Known, Leg, Place, SIXTEENTH};
 use crate::measure::Length;
@@ -8,7 +9,7 @@ use crate::rules::electrical::cable_securing::SPACING;
 use crate::rules::electrical::free_conductor::{FREE_CONDUCTOR, FROM_SHEATH, PAST_OPENING};
 use crate::rules::electrical::splices::{CLOSED_IN, SPLICES};
 use crate::say;
-use crate::sheet::{Caution, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
+use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -25,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: Vec::new(),
         materials: materials(input, answer),
-        cautions: cautions(),
+        cautions: super::ReroutedCable::cautions(None),
         drawing: None,
     }
 }
@@ -151,19 +152,5 @@ fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
         add("cable-as-old", &w::M_CABLE, splice.all.into());
     }
     add("staple", &w::M_STAPLE, Amount::Count(answer.secured.staples.saturating_mul(input.cables)));
-    all
-}
-
-fn cautions() -> Vec<Caution> {
-    let mut all = Vec::new();
-    let told: [(&'static Phrase, Option<&'static Source>); 4] = [
-        (&w::DEAD, None),
-        (SPLICES.says, Some(&SPLICES)),
-        (&w::BRITTLE, None),
-        (&w::LICENSED, None),
-    ];
-    for (text, source) in told {
-        all.push(Caution { text: text.into(), source });
-    }
     all
 }

@@ -5,6 +5,7 @@ use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
 use crate::measure::unit::{CFM, FPM, NET_IN2, PERCENT};
 use crate::measure::{Length, Measure};
 use crate::rules::air::doors::{NET_SHARE, Rule};
+use crate::rules::air::run::{self, along, slack};
 use crate::rules::hazards::Material;
 use crate::words::Phrase;
 use crate::{choice, form};
@@ -130,6 +131,10 @@ form! {
         /// Of a jump duct.
         diameter: Option<Length>, row(&w::DIAMETER, &w::DIAMETER_HINT, length(1, 24, &w::WHY_FACE, &[], false))
             .when(When::Is("kind", &["jump"]));
+        /// Of a jump duct, as it lies.
+        length: Option<Length>, along(&w::LENGTH, &w::LENGTH_HINT, 6, false).when(When::Is("kind", &["jump"]));
+        /// Of a jump duct, which is flexible.
+        slack: Option<Measure>, slack(&run::SLACK, &w::SLACK_HINT).when(When::Is("kind", &["jump"]));
         /// How much of a face is open.
         share: Option<Measure>, row(&w::SHARE, &w::SHARE_HINT, measure(
             Measure::whole(&PERCENT, 10),
@@ -195,6 +200,10 @@ form! {
         /// Its air.
         central_flow: Option<Measure>, cfm(&w::CENTRAL_FLOW, &w::CENTRAL_FLOW_HINT, 5000, true).aside()
             .when(When::IsNot("central", &["none"]));
+        /// A side of one that is looked at.
+        central_wide: Option<Length>, face(&w::CENTRAL_WIDE, true).when(When::IsNot("central", &["none"]));
+        /// Its other side.
+        central_high: Option<Length>, face(&w::CENTRAL_HIGH, true).when(When::IsNot("central", &["none"]));
         /// How fast.
         central_speed: Option<Measure>, row(&w::CENTRAL_SPEED, &w::CENTRAL_SPEED_HINT, measure(
             Measure::whole(&FPM, 100),

@@ -1,6 +1,7 @@
 //! The way back, with the door shut: how much pressure a shut door builds up, how much opening
 //! keeps it within a limit, and how large a return grille is.
 
+mod drawing;
 mod input;
 mod sheet;
 mod shown;
@@ -8,13 +9,17 @@ mod words;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
+use crate::measure::unit::{FPM, PASCAL};
 use crate::measure::{Length, Measure};
 use crate::rules::air::doors::{self, Rule};
+use crate::rules::air::fittings::Fitting;
 use crate::rules::air::grilles::{FILTER, RETURN, RETURN_NET};
-use crate::rules::air::run::inches;
+use crate::rules::air::run::{Duct, DuctKind, Run, flow_at, inches};
+use crate::rules::air::standard_air::PASCALS;
+use crate::rules::air::working::near;
 use crate::rules::compare::Limit;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Faults, Sheet};
+use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 pub use input::{Central, Cut, Flame, Input, Way, WayKind};
 use words as w;
@@ -26,9 +31,13 @@ pub struct ReturnPath;
 /// A way out as it is worked. Areas in square inches.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Opening {
-    /// What air meets one behind the other, net.
+    /// The grilles or openings that air meets one behind the other, net.
     pub parts: Vec<f64>,
-    /// What they are worth together.
+    /// The duct between them, its boots included.
+    pub duct: Option<Duct>,
+    /// What it passes, with the room at [`Answer::at`].
+    pub flow: f64,
+    /// The opening that passes as much there.
     pub net: f64,
     /// The smaller grille's face, where it has one.
     pub face: Option<f64>,
@@ -39,6 +48,8 @@ pub struct Opening {
 pub struct Grille {
     /// How fast air runs through it.
     pub speed: Measure,
+    /// How fast its face is sized for.
+    pub wanted: Measure,
     /// The fastest that it should.
     pub limit: Limit<Measure>,
     /// What is open of it; of a filter grille its face is what counts.
@@ -58,8 +69,10 @@ pub struct Answer {
     pub undercut: f64,
     /// The other ways.
     pub ways: Vec<Opening>,
-    /// All of it.
+    /// All of it, as openings.
     pub total: f64,
+    /// The pressure that flows and openings are told at: the room's, else the limit.
+    pub at: f64,
     /// Room against house; none where the room is as good as shut.
     pub pressure: Option<f64>,
     /// The most of it.
@@ -92,6 +105,10 @@ impl Calculator for ReturnPath {
         solve(input)
     }
 
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
+    }
+
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
     }
@@ -102,13 +119,16 @@ impl Calculator for ReturnPath {
     }
 }
 
+/// Pascals.
+const LEAST_TOLD: f64 = 1e-5;
 /// Less than this, in square inches, is no way out: a keyhole.
 const LEAST: f64 = 1.0;
 
 /// Works a room with its door shut.
 ///
 /// - Flow: `Q = 1.07 × net sq in × √Pa`. Side by side areas add; one behind the other
-///   `1 ÷ A² = sum of 1 ÷ Aᵢ²`. Leaks of the room are not counted, so the pressure is a cautious one.
+///   `1 ÷ A² = sum of 1 ÷ Aᵢ²`. A jump duct loses what a branch of its size does, and two boots.
+/// - Bound: the room's own leaks are not counted, so that a real room has less pressure than this.
 ///
 /// # Errors
 /// None: a room that is as good as shut has no pressure but an area that is missing, and one whose own
@@ -120,28 +140,46 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let gap = input.gap.unwrap_or_default().minus(input.floor.unwrap_or_default());
     let gap = gap.max(Length::ZERO);
     let undercut = inches(input.door.unwrap_or_default()) * inches(gap);
-    let ways: Vec<Opening> = input.ways.iter().map(opening).collect();
-    let total = ways.iter().fold(undercut, |sum, way| sum + way.net);
+    let mut ways: Vec<Opening> = input.ways.iter().map(opening).collect();
     let limit = input.rule.most(flow);
-    let needed = doors::area(back, limit.value.number());
-    let missing = (needed - total).max(0.0);
+    let most = limit.value.number();
+    let needed = doors::area(back, most);
+    let worth = |pascals: f64| {
+        ways.iter().fold(undercut, |sum, way| sum + doors::area(way.passes(pascals), pascals))
+    };
+    let at_limit = worth(most);
+    let missing = (needed - at_limit).max(0.0);
     let pressure = if back == 0.0 {
         Some(0.0)
-    } else if total < LEAST && missing > 0.0 {
+    } else if at_limit < LEAST && missing > 0.0 {
         None
+    } else if ways.iter().all(|way| way.duct.is_none()) {
+        Some(doors::pressure(back, at_limit))
     } else {
-        Some(doors::pressure(back, total))
+        // What is worth less at another pressure: by halving, from where it surely is too much.
+        let past = 4.0 * doors::pressure(back, at_limit.min(worth(0.01))).max(1.0);
+        Some(flow_at(back, past, &|pascals| doors::flow(worth(pascals), pascals)))
     };
+    // Too little to be told is no pressure to tell flows at.
+    let at = pressure.filter(|pascals| *pascals >= LEAST_TOLD).unwrap_or(most);
+    // As it is told, so that the working says the same.
+    let at = near(&PASCAL, at).number();
+    for way in &mut ways {
+        way.flow = way.passes(at);
+        way.net = doors::area(way.flow, at);
+    }
+    let total = ways.iter().fold(undercut, |sum, way| sum + way.net);
     Ok(Answer {
         back,
         gap,
         undercut,
         total,
+        at,
         pressure,
         limit,
         needed,
         missing,
-        passes: doors::flow(total, limit.value.number()),
+        passes: doors::flow(at_limit, most),
         grille: grille(input),
         ways,
     })
@@ -155,15 +193,32 @@ fn opening(way: &Way) -> Opening {
     let (parts, face) = match way.kind {
         WayKind::Known => (vec![way.net.map_or(0.0, Measure::number)], None),
         WayKind::Grille => (vec![face * share], Some(face)),
-        WayKind::Pair => (vec![face * share, other * share], Some(face.min(other))),
-        WayKind::Jump => {
-            let duct = side(way.diameter);
-            let duct = std::f64::consts::FRAC_PI_4 * duct * duct;
-            (vec![face * share, duct, other * share], Some(face.min(other)))
-        }
+        WayKind::Pair | WayKind::Jump => (vec![face * share, other * share], Some(face.min(other))),
     };
-    let net = if let [one] = parts[..] { one } else { doors::in_series(&parts) };
-    Opening { parts, net, face }
+    let duct = (way.kind == WayKind::Jump).then(|| {
+        let [diameter, length] = [way.diameter, way.length].map(Option::unwrap_or_default);
+        let run = Run::round(DuctKind::Flex, diameter, length, way.slack);
+        run.duct().fitted(Fitting::Boot.cost().0, BOOTS)
+    });
+    Opening { parts, duct, flow: 0.0, net: 0.0, face }
+}
+
+/// A jump duct's, one at each end.
+const BOOTS: f64 = 2.0;
+
+impl Opening {
+    /// The grilles or openings alone.
+    pub fn grilles(&self) -> f64 {
+        if let [one] = self.parts[..] { one } else { doors::in_series(&self.parts) }
+    }
+
+    /// cfm that it passes at a pressure above nothing.
+    fn passes(&self, pascals: f64) -> f64 {
+        let grilles = self.grilles();
+        let most = doors::flow(grilles, pascals);
+        let Some(duct) = &self.duct else { return most };
+        flow_at(pascals, most, &|cfm| doors::pressure(cfm, grilles) + duct.loss(cfm).drop * PASCALS)
+    }
 }
 
 fn grille(input: &Input) -> Option<Grille> {
@@ -172,11 +227,18 @@ fn grille(input: &Input) -> Option<Grille> {
         Central::Return => RETURN,
         Central::Filter => FILTER,
     };
-    let speed = input.central_speed.unwrap_or(limit.value);
-    let area = input.central_flow?.number() / speed.number() * 144.0;
-    let open = input.central == Central::Return;
-    let face = if open { area / (RETURN_NET.number() / 100.0) } else { area };
-    Some(Grille { speed, limit, net: open.then_some(area), face })
+    let flow = input.central_flow?.number();
+    let open = if input.central == Central::Return { RETURN_NET.number() / 100.0 } else { 1.0 };
+    let size = input.central_wide.zip(input.central_high);
+    let speed = match size {
+        Some((wide, high)) => near(&FPM, flow * 144.0 / (inches(wide) * inches(high) * open)),
+        None => input.central_speed.unwrap_or(limit.value),
+    };
+    // One that is there is told what it should be by the limit.
+    let wanted = if size.is_some() { limit.value } else { speed };
+    let area = flow / wanted.number() * 144.0;
+    let net = (input.central == Central::Return).then_some(area);
+    Some(Grille { speed, wanted, limit, net, face: area / open })
 }
 
 /// Whether the rule has sizes of its own.

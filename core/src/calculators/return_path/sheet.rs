@@ -1,14 +1,17 @@
 //! The answer as it is shown.
 
+use super::drawing::drawing;
 use super::shown as s;
 use super::{Answer, Central, Flame, Input, Opening, WayKind, is_florida};
 use crate::measure::unit::{CFM, FACTOR, FPM, IN_WC, NET_IN2, PASCAL};
 use crate::measure::{Length, Measure, Rounding};
-use crate::rules::air::doors::{self, NET_SHARE, ORIFICE, PASSES};
+use crate::rules::air::doors::{self, NET_SHARE, ORIFICE, PASSES, Rule};
+use crate::rules::air::fittings::BOOTS;
+use crate::rules::air::friction::FRICTION;
 use crate::rules::air::grilles::{RETURN_NET, RETURNS, TRANSFER};
 use crate::rules::air::placing::{FLUE, FROM, FROM_FLAME};
 use crate::rules::air::standard_air::PASCALS;
-use crate::rules::air::working::{inches, near};
+use crate::rules::air::working::{inches, loss, near};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step, Verdict};
@@ -40,8 +43,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer, add.as_ref()),
         materials: Vec::new(),
-        cautions: cautions(input),
-        drawing: None,
+        cautions: cautions(Some(input)),
+        drawing: Some(drawing(input, answer)),
     }
 }
 
@@ -101,7 +104,9 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = vec![match answer.pressure {
         Some(pressure) => {
-            at_most("pressure", (&s::CHECK).into(), near(&PASCAL, pressure), answer.limit)
+            let check =
+                at_most("pressure", (&s::CHECK).into(), near(&PASCAL, pressure), answer.limit);
+            Check { note: Some((&s::LEAKS).into()), ..check }
         }
         None => {
             let limit = Limit { value: near(&NET_IN2, answer.needed), source: answer.limit.source };
@@ -156,39 +161,62 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     let door = Expr::length(input.door.unwrap_or_default());
     step("undercut", (&s::UNDERCUT).into(), door.times(gap).told_in(&NET_IN2), None);
     let mut sum = vec![net(answer.undercut)];
+    let factor = Expr::measure(near(&FACTOR, PASSES));
+    let one = || factor.clone().times(Expr::measure(Measure::whole(&CFM, 1)));
+    let pascal = || Expr::measure(Measure::whole(&PASCAL, 1));
+    // Square inches that pass so much air at a pressure.
+    let worth = |cfm: f64, pascals: Measure| {
+        let root = Expr::Root(2, Box::new(Expr::measure(pascals).over(pascal())));
+        let area = Expr::measure(near(&CFM, cfm)).over(one().times(root));
+        area.times(Expr::measure(Measure::whole(&NET_IN2, 1))).told_in(&NET_IN2)
+    };
     for ((at, way), opening) in input.ways.iter().enumerate().zip(&answer.ways) {
-        let name = say!(s::WAY, at as i64 + 1);
-        let key = ["way-", &(at + 1).to_string()].concat();
-        if let Some(expr) = way_expr(way.kind, way, opening) {
-            step(&key, name, expr, None);
+        let number = at as i64 + 1;
+        let key = ["way-", &number.to_string()].concat();
+        let grilles = way_expr(way.kind, way, opening);
+        if let Some(duct) = &opening.duct {
+            let key = |what: &str| [&key, what].concat();
+            step(&key("-grilles"), say!(s::WAY_GRILLES, number), grilles.unwrap_or(net(0.0)), None);
+            let lost = loss(duct, opening.flow);
+            step(&key("-duct"), say!(s::WAY_DUCT, number), lost, Some(&FRICTION));
+            step(
+                &key("-boots"),
+                say!(s::WAY_BOOTS, number),
+                Expr::measure(near(&FACTOR, duct.c)),
+                Some(&BOOTS),
+            );
+            step(
+                &key("-air"),
+                say!(s::WAY_AIR, number),
+                Expr::measure(near(&CFM, opening.flow)),
+                None,
+            );
+            let expr = worth(opening.flow, near(&PASCAL, answer.at));
+            step(&key(""), say!(s::WAY, number), expr, Some(&ORIFICE));
+        } else if let Some(expr) = grilles {
+            step(&key, say!(s::WAY, number), expr, None);
         }
         sum.push(net(opening.net));
     }
     step("net-area", (&s::TOTAL).into(), Expr::Sum(sum), None);
-    let factor = Expr::measure(near(&FACTOR, PASSES));
-    let one = || factor.clone().times(Expr::measure(Measure::whole(&CFM, 1)));
     let passes = net(answer.total).over(Expr::measure(Measure::whole(&NET_IN2, 1))).times(one());
     step("at-1-pa", (&s::STEP_ONE).into(), passes.told_in(&CFM), Some(&ORIFICE));
     let share = || {
         let at_one = Expr::measure(near(&CFM, PASSES * answer.total));
         Expr::measure(near(&CFM, answer.back)).over(at_one)
     };
-    let pascal = || Expr::measure(Measure::whole(&PASCAL, 1));
     let pressure = share().times(share()).times(pascal());
     if answer.pressure.is_some() && answer.total > 0.0 {
         step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
     }
-    let root = Expr::Root(2, Box::new(Expr::measure(answer.limit.value).over(pascal())));
-    let needed = Expr::measure(near(&CFM, answer.back))
-        .over(one().times(root))
-        .times(Expr::measure(Measure::whole(&NET_IN2, 1)));
-    step("needed-area", (&s::NEEDED).into(), needed.told_in(&NET_IN2), Some(answer.limit.source));
+    let needed = worth(answer.back, answer.limit.value);
+    step("needed-area", (&s::NEEDED).into(), needed, Some(answer.limit.source));
     if answer.missing > 0.0 {
         let face = net(answer.missing).over(Expr::measure(NET_SHARE)).told_in(&NET_IN2);
         step("face", (&s::FACE).into(), face, None);
     }
     if let (Some(grille), Some(flow)) = (&answer.grille, input.central_flow) {
-        let mut face = Expr::measure(flow).over(Expr::measure(grille.speed));
+        let mut face = Expr::measure(flow).over(Expr::measure(grille.wanted));
         if input.central == Central::Return {
             face = face.over(Expr::measure(RETURN_NET));
         }
@@ -236,6 +264,7 @@ fn parts(input: &Input, answer: &Answer, add: Option<&Adds>) -> Vec<Part> {
         let rows = rows.into_iter().map(|(name, amount)| (name.into(), said(amount)));
         part("add", &s::ADD_PART, rows.collect());
     }
+    part("compared", &s::COMPARED, compared(input, answer));
     if is_florida(input) {
         let face = near(&NET_IN2, answer.back * doors::FLORIDA_FACE as f64 / 100.0);
         let name = say!(s::FLORIDA_FACE, doors::FLORIDA_UNDERCUT);
@@ -245,12 +274,31 @@ fn parts(input: &Input, answer: &Answer, add: Option<&Adds>) -> Vec<Part> {
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
+/// Every rule's own need, the published table, and the older rule, each by its name.
+fn compared(input: &Input, answer: &Answer) -> Vec<(Text, Text)> {
+    let flow = input.flow.unwrap_or(Measure::whole(&CFM, 0));
+    let mut rows = Vec::new();
+    for rule in Rule::ALL {
+        let needed = doors::area(answer.back, rule.most(flow).value.number());
+        rows.push((rule.label().into(), say!(s::NEEDS_NET, near(&NET_IN2, needed))));
+    }
+    // Its next row up: the table goes by steps.
+    let row = doors::TABLE.into_iter().find(|[cfm, _]| *cfm as f64 >= answer.back);
+    if let Some([cfm, tenths]) = row {
+        let name = say!(s::TABLE_ROW, Measure::whole(&CFM, cfm));
+        rows.push((name, say!(s::NEEDS_NET, Measure::hundredths(&NET_IN2, tenths * 10))));
+    }
+    let old = crate::rules::air::run::inches(answer.gap) * doors::AN_INCH as f64;
+    rows.push(((&s::OLD_RULE).into(), say!(s::AMOUNT, near(&CFM, old))));
+    rows
+}
+
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
     let mut add = |phrase: &'static Phrase, source: Option<&'static Source>| {
         all.push(Caution { text: phrase.into(), source });
     };
-    if input.flame != Flame::No {
+    if input.is_none_or(|it| it.flame != Flame::No) {
         add(&FLUE, Some(FROM_FLAME.source));
     }
     add(&s::CARPET, None);

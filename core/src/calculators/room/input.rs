@@ -2,14 +2,15 @@
 //! over it.
 
 use super::choices::{At, End, MOST_WALLS, OpeningKind, Runs, Shape, Spacing};
+use super::rows;
 use super::words as w;
-use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
+use crate::fields::{Form, Item, Kind, Preset, Span, When, row};
 use crate::form;
 use crate::measure::Length;
 use crate::words::Phrase;
 
 /// In inches. One that is needed starts empty and is asked for.
-const fn length(least: i64, most: i64, why: &'static Phrase, optional: bool) -> Kind {
+pub(super) const fn length(least: i64, most: i64, why: &'static Phrase, optional: bool) -> Kind {
     Kind::Length(Span {
         least: Length::inches(least, 1),
         most: Length::inches(most, 1),
@@ -20,16 +21,7 @@ const fn length(least: i64, most: i64, why: &'static Phrase, optional: bool) -> 
 }
 
 /// A wall of a walk is 200 ft long at most.
-const LONGEST: i64 = 2400;
-
-const fn outline(label: &'static Phrase, hint: &'static Phrase, optional: bool) -> Row {
-    row(label, hint, length(1, LONGEST, &w::WHY_WALL, optional))
-}
-
-/// The side of a whole room: less than 2 ft of it is feet that were read as inches.
-const fn side(label: &'static Phrase, hint: &'static Phrase) -> Row {
-    row(label, hint, length(24, LONGEST, &w::WHY_WALL, false))
-}
+pub(super) const LONGEST: i64 = 2400;
 
 form! {
     /// A wall on the walk.
@@ -37,7 +29,7 @@ form! {
         /// The corner at its end.
         end: End, row(&w::END, &w::END_HINT, Kind::Choice(End::PICKS));
         /// Its length; one blank in each direction is worked out.
-        length: Option<Length>, outline(&w::LENGTH, &w::LENGTH_HINT, true).foremost(|_| true);
+        length: Option<Length>, rows::outline(&w::LENGTH, &w::LENGTH_HINT, true).foremost(|_| true);
         /// The weather is behind it.
         outside: bool, row(&w::OUTSIDE_WALL, &w::NOTHING, Kind::Flag);
     }
@@ -83,7 +75,7 @@ form! {
 
 macro_rules! item {
     ($name:ident, $form:ident, $label:expr, $most:expr, [$($preset:expr, $sets:expr;)*]) => {
-        static $name: Item = Item {
+        pub(super) static $name: Item = Item {
             name: &$label,
             rows: $form::ROWS,
             most: $most,
@@ -121,40 +113,29 @@ form! {
     /// A room.
     pub struct Input {
         /// How its outline is put in.
-        shape: Shape, row(&w::SHAPE, &w::SHAPE_HINT, Kind::Choice(Shape::PICKS));
+        shape: Shape, rows::SHAPE;
         /// Along wall 1.
-        long: Option<Length>, side(&w::LONG, &w::LONG_HINT)
-            .when(When::IsNot("shape", &["walk"]));
+        long: Option<Length>, rows::LONG;
         /// Square to wall 1.
-        wide: Option<Length>, side(&w::WIDE, &w::WIDE_HINT)
-            .when(When::IsNot("shape", &["walk"]));
+        wide: Option<Length>, rows::WIDE;
         /// An L's notch, along wall 1.
-        notch_long: Option<Length>, outline(&w::NOTCH_LONG, &w::NOTCH_HINT, false)
-            .when(When::Is("shape", &["l"]));
+        notch_long: Option<Length>, rows::NOTCH_LONG;
         /// An L's notch, across.
-        notch_wide: Option<Length>, outline(&w::NOTCH_WIDE, &w::NOTHING, false)
-            .when(When::Is("shape", &["l"]));
+        notch_wide: Option<Length>, rows::NOTCH_WIDE;
         /// A T's leg, along wall 1.
-        leg_wide: Option<Length>, outline(&w::LEG_WIDE, &w::LEG_HINT, false)
-            .when(When::Is("shape", &["t"]));
+        leg_wide: Option<Length>, rows::LEG_WIDE;
         /// A T's leg, from the bar to its end.
-        leg_long: Option<Length>, outline(&w::LEG_LONG, &w::NOTHING, false)
-            .when(When::Is("shape", &["t"]));
+        leg_long: Option<Length>, rows::LEG_LONG;
         /// How far the leg stands in from where wall 1 starts; in the middle if blank.
-        leg_off: Option<Length>, outline(&w::LEG_OFF, &w::OFF_HINT, true)
-            .when(When::Is("shape", &["t"]));
+        leg_off: Option<Length>, rows::LEG_OFF;
         /// A U's gap, along wall 1.
-        gap_long: Option<Length>, outline(&w::GAP_LONG, &w::GAP_HINT, false)
-            .when(When::Is("shape", &["u"]));
+        gap_long: Option<Length>, rows::GAP_LONG;
         /// A U's gap, how far it reaches in.
-        gap_deep: Option<Length>, outline(&w::GAP_DEEP, &w::NOTHING, false)
-            .when(When::Is("shape", &["u"]));
+        gap_deep: Option<Length>, rows::GAP_DEEP;
         /// How far the gap stands in from where wall 1 starts; in the middle if blank.
-        gap_off: Option<Length>, outline(&w::GAP_OFF, &w::OFF_HINT, true)
-            .when(When::Is("shape", &["u"]));
+        gap_off: Option<Length>, rows::GAP_OFF;
         /// Wall by wall.
-        walls: Vec<Walked>, row(&w::WALLS, &w::WALLS_HINT, Kind::List(&WALLS))
-            .when(When::Is("shape", &["walk"]));
+        walls: Vec<Walked>, rows::WALKED;
         /// Floor to ceiling now.
         height: Option<Length>, row(&w::HEIGHT, &w::HEIGHT_HINT, length(36, 480, &w::WHY_HEIGHT, false));
         /// Floor to ceiling as it will be.

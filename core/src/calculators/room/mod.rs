@@ -7,6 +7,7 @@ mod choices;
 mod drawing;
 mod input;
 mod outline;
+pub(in crate::calculators) mod rows;
 mod sheet;
 mod shown;
 mod words;
@@ -16,7 +17,7 @@ use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Area, Length, Rounding, Volume, divide};
 use crate::plan::Plan;
-use crate::sheet::{Faults, Sheet};
+use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::{Phrase, Text};
 pub use choices::{At, End, OpeningKind, Runs, Shape, Spacing};
 pub use input::{Framing, Input, Opening, OutsideWall, Walked};
@@ -88,6 +89,15 @@ impl Calculator for Room {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::SQUARE_UP, None),
+            (&shown::OLD_FINISH, None),
+            (&shown::TIES, None),
+            (&shown::LOCAL, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

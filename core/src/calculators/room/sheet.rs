@@ -1,5 +1,6 @@
 //! The answer as it is shown. Every figure has a key that never changes: other marks link to them.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::working::working;
@@ -9,7 +10,7 @@ use crate::plan::Corner;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::residential::ceiling_height::{ANY_ROOM, LIVED_IN};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
+use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 /// The keys of the walls' lengths.
@@ -28,9 +29,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: working(input, answer),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: [&s::SQUARE_UP, &s::OLD_FINISH, &s::TIES, &s::LOCAL]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::Room::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
 }

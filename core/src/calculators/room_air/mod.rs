@@ -13,8 +13,9 @@ use crate::measure::unit::{
 use crate::measure::{Area, Length, Measure, Unit, Volume};
 use crate::rules::air::jets::measured;
 use crate::rules::air::room_heat::{Glass, Wall, thinned};
+use crate::rules::residential::heat::{through, with_air};
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet};
 use crate::words::Phrase;
 use crate::{choice, form};
 use words as w;
@@ -55,6 +56,8 @@ const fn area(least: i64, why: &'static Phrase) -> Kind {
     Kind::Area(Span { least, most, why, common: &[], optional: false })
 }
 
+/// A cubic foot.
+const FOOT: Volume = Volume::hundredths(172_800);
 const ROUGH: When = When::Is("by", &["rough"]);
 
 const fn rough(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> Row {
@@ -72,16 +75,20 @@ form! {
         difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false));
         /// Above the sea.
         altitude: Measure = Measure::whole(&ALTITUDE, 0), row(&w::ALTITUDE, &w::NOTHING, measure(&ALTITUDE, [-50_000, 1_200_000], &w::WHY_ALTITUDE, false));
-                /// Its floor.
-        floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, area(1, &w::WHY_FLOOR));
+        /// Its floor.
+        floor: Area = Area::square_feet(168), row(&w::FLOOR, &w::NOTHING, area(1, &w::WHY_FLOOR)).of_room("floor-area");
         /// Floor to ceiling.
         height: Length = Length::inches(96, 1), row(&w::HEIGHT, &w::NOTHING, Kind::Length(Span {
             least: Length::inches(36, 1), most: Length::inches(480, 1), why: &w::WHY_HEIGHT, common: &[], optional: false,
-        }));
+        })).of_room("ceiling-height");
+        /// What it holds, where that isn't floor times height.
+        volume: Option<Volume>, row(&w::VOLUME, &w::VOLUME_HINT, Kind::Room(Span {
+            least: FOOT, most: FOOT.times(100_000), why: &w::WHY_FLOOR, common: &[], optional: true,
+        })).of_room("volume");
         /// Room against outdoors.
         outside: Measure = Measure::whole(&DEGREES, 60), rough(&w::OUTSIDE, &w::OUTSIDE_HINT, measure(&DEGREES, [100, 15_000], &w::WHY_OUTSIDE, false));
         /// Outside walls, end to end.
-        run: Length, rough(&w::RUN, &w::NOTHING, length(2400, &w::WHY_RUN));
+        run: Length, rough(&w::RUN, &w::NOTHING, length(2400, &w::WHY_RUN)).of_room("outside-walls");
         /// What they are.
         wall: Wall, rough(&w::WALL, &w::NOTHING, Kind::Choice(Wall::PICKS));
         /// Windows in them.
@@ -141,20 +148,13 @@ impl Calculator for RoomAir {
         solve(input)
     }
 
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::NO_SIZING, None), (&w::STARVE, None), (&w::FLUE, None)])
+    }
+
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
     }
-}
-
-/// What a steady difference of temperatures drives through so much of something.
-fn through(u: Measure, area: Area, difference: Measure) -> Expr {
-    Expr::measure(u).times(Expr::area(area)).times(Expr::measure(difference)).told_in(&BTUH)
-}
-
-/// What leaks carry.
-fn by_leaks(changes: Measure, volume: Volume, carries: Measure, difference: Measure) -> Expr {
-    let air = Expr::measure(changes).times(Expr::Is(crate::words::Amount::Room(volume)));
-    air.times(Expr::measure(carries)).times(Expr::measure(difference)).told_in(&BTUH)
 }
 
 /// Works a room.
@@ -170,7 +170,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let of = |unit, expr| measured(expr).unwrap_or(none(unit));
     let density = thinned(input.altitude).unwrap_or(Measure::whole(&PERCENT, 100));
     let carries = of(&AIR_HEAT, sheet::carries(density));
-    let volume = Volume::over(input.floor, input.height);
+    let volume = input.volume.unwrap_or_else(|| Volume::over(input.floor, input.height));
     let mut losses = Vec::new();
     if input.by == By::Rough {
         let walls = Area::of(input.run, input.height);
@@ -179,15 +179,20 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             return Err(fault("windows", &w::GLASS_AREA, input.windows.exact(), says));
         }
         let walls = walls.minus(input.windows);
-        losses.push(("walls-lose", &w::WALLS_LOSE, through(input.wall.u(), walls, input.outside)));
-        let glass = through(input.glass.u(), input.windows, input.outside);
+        losses.push((
+            "walls-lose",
+            &w::WALLS_LOSE,
+            through(input.wall.u(), Expr::area(walls), input.outside),
+        ));
+        let glass = through(input.glass.u(), Expr::area(input.windows), input.outside);
         losses.push(("glass-loses", &w::GLASS_LOSES, glass));
         if let Some(r) = input.attic {
             let warm = Expr::area(input.floor).times(Expr::measure(input.outside));
             let ceiling = warm.over(Expr::measure(r)).told_in(&BTUH);
             losses.push(("ceiling-loses", &w::CEILING_LOSES, ceiling));
         }
-        let leaks = by_leaks(input.leaks, volume, carries, input.outside);
+        let air = Expr::Is(crate::words::Amount::Room(volume));
+        let leaks = with_air(input.leaks, air, carries, input.outside);
         losses.push(("leaks-lose", &w::LEAKS_LOSE, leaks));
     }
     let mut heat = if losses.is_empty() { input.load } else { none(&BTUH) };

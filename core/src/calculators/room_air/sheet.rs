@@ -1,13 +1,16 @@
 //! The answer as it is shown, and its working.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, By, Input};
 use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
-use crate::rules::air::room_heat::{A_SQUARE_FOOT, CARRIES, LOSS, RULE, SENSIBLE, SHARE, THINNER};
+use crate::rules::air::room_heat::{A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::sheet::{Caution, Check, Expr, Figure, Sheet, Source, Step, Verdict};
+use crate::rules::residential::heat::{CARRIES, air_for};
+use crate::say;
+use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase};
 
 /// What 1 cfm carries in air so dense.
@@ -17,8 +20,7 @@ pub(super) fn carries(density: Measure) -> Expr {
 
 /// The air that its heat asks for.
 pub(super) fn air(input: &Input, answer: &Answer) -> Expr {
-    let each = Expr::measure(answer.carries).times(Expr::measure(input.difference));
-    Expr::measure(answer.heat).over(each).told_in(&CFM)
+    air_for(answer.heat, answer.carries, input.difference)
 }
 
 /// How often that changes the room's.
@@ -51,15 +53,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure::plain("air", &w::AIR, answer.air.into()),
         lead: None,
-        next: Some(next.into()),
+        next: Some(say!(w::CHANGES_SAID, answer.changes, next)),
         figures,
         checks: checks(answer),
         working: working(input, answer),
         parts: Vec::new(),
         materials: Vec::new(),
-        cautions: [&w::NO_SIZING, &w::STARVE, &w::FLUE]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::RoomAir::cautions(None),
         drawing: None,
     }
 }

@@ -50,6 +50,18 @@ fn a_rough_loss_is_the_sum_of_its_parts() {
     assert_eq!(solve(&glass).unwrap_err()[0].path, "windows");
 }
 
+/// By hand: 138.9 cfm × 60 ÷ 2,000 cu ft, as a room says it under a slope.
+#[test]
+fn a_volume_of_the_room_itself_goes_before_floor_times_height() {
+    let input =
+        Input { volume: Some(Volume::hundredths(172_800).times(2000)), ..heat(3000, 20, 0) };
+    let answer = solve(&input).unwrap();
+    assert!((answer.changes.number() - 4.167).abs() < 0.001, "{:?}", answer.changes);
+    let sheet = RoomAir::sheet(&input, &answer, Basis::default());
+    let next = crate::words::Voice::default().say(sheet.next.as_ref().unwrap());
+    assert!(next.starts_with("Changes of the room's air: ≈ 4.17 an hour."), "{next}");
+}
+
 /// Worked by hand: 3,000 of 24,000 Btu/h of 800 cfm is 100 cfm, where 3,000 at 20 °F needs 138.9.
 #[test]
 fn a_share_that_falls_short_asks() {

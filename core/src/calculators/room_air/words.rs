@@ -50,6 +50,8 @@ words! {
     CARRIES = "What 1 cfm carries";
     DENSITY = "Air, against sea level";
     VOLUME = "Air in the room";
+    VOLUME_HINT = "Blank: floor times height. Under a slope, take it from the room.";
+    CHANGES_SAID = "Changes of the room's air: {0}. {1}";
     CHANGES = "Air changes";
     A_FOOT = "cfm for each sq ft";
     SHARE = "Its share of the house";

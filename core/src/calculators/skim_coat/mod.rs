@@ -16,7 +16,7 @@ use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::skim::{BLADES, GEOMETRY, Ground, SKIM};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Steps};
 use crate::words::{Amount, Phrase};
 use words as w;
 
@@ -121,6 +121,16 @@ impl Calculator for SkimCoat {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&w::DUST, None),
+            (&w::PRIME, None),
+            (&w::WET, None),
+            (&w::LADDER, None),
+            (LABOR.says, Some(&LABOR)),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

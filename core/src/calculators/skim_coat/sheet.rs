@@ -1,10 +1,10 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::words as w;
 use super::{Answer, Input, drawing};
-use crate::rules::finish::labor::LABOR;
 use crate::say;
-use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
+use crate::sheet::{Figure, Material, Part, PartRow, Sheet};
 use crate::words::Amount;
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -29,11 +29,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("hours", &w::HOURS, likely.into());
     add("hours-low", &w::HOURS_LOW, quick.into());
     add("hours-high", &w::HOURS_HIGH, slow.into());
-    let mut cautions = Vec::new();
-    for phrase in [&w::DUST, &w::PRIME, &w::WET, &w::LADDER] {
-        cautions.push(Caution { text: phrase.into(), source: None });
-    }
-    cautions.push(Caution { text: LABOR.says.into(), source: Some(&LABOR) });
     Sheet {
         headline: Figure::plain("gallons", &w::GALLONS, answer.gallons.into()),
         lead: None,
@@ -47,7 +42,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             name: (&w::M_COMPOUND).into(),
             amount: answer.gallons.into(),
         }],
-        cautions,
+        cautions: super::SkimCoat::cautions(None),
         drawing: Some(drawing::drawing(input, answer)),
     }
 }

@@ -13,12 +13,13 @@ pub use amounts::Amounts;
 pub use input::{Input, Painted, Spread};
 pub use plastic::{Laid, Plastic};
 
+use super::hold::Hold;
 use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
 use crate::measure::Area;
 use crate::rules::hazards::{Deed, Disturbs, Material};
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Fault, Faults, Sheet, Steps};
 use crate::words::Phrase;
 use words as w;
 
@@ -61,6 +62,11 @@ impl Calculator for Strip {
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
+    }
+
+    /// Nothing of the plan: what holds it.
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Hold::cautions(None)
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {

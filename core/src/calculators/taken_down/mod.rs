@@ -10,7 +10,7 @@ pub use input::{How, Input, Taken, What};
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::say;
-use crate::sheet::{Fault, Faults, Sheet};
+use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::Phrase;
 use words as w;
 
@@ -44,6 +44,10 @@ impl Calculator for TakenDown {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -43,7 +43,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: Vec::new(),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: cautions(input),
+        cautions: cautions(Some(input)),
         drawing: None,
     }
 }
@@ -78,9 +78,11 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     all
 }
 
-fn cautions(input: &Input) -> Vec<Caution> {
-    let any = |what: What| input.items.iter().any(|taken| taken.what == what);
-    let monitored = input.items.iter().any(|taken| taken.monitored);
+/// Of what is on the list; without one, all.
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
+    let any_is = |is: &dyn Fn(&Taken) -> bool| input.is_none_or(|it| it.items.iter().any(is));
+    let any = |what: What| any_is(&|taken| taken.what == what);
+    let monitored = any_is(&|taken| taken.monitored);
     let mut all = Vec::new();
     let told: [(bool, &'static Phrase, _); 8] = [
         (monitored, &w::CALL, None),

@@ -12,12 +12,13 @@ mod words;
 pub use input::{Input, Rates};
 pub use ways::{Way, Worked};
 
+use super::hold::Hold;
 use super::strip::disturbs;
 use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
 use crate::measure::Measure;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::sheet::{Faults, Sheet, Steps};
+use crate::sheet::{Caution, Faults, Sheet, Steps};
 use crate::words::Phrase;
 use words as w;
 
@@ -58,6 +59,11 @@ impl Calculator for ThreeWays {
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
+    }
+
+    /// Nothing of the plan: what holds it.
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Hold::cautions(None)
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {

@@ -17,7 +17,7 @@ use crate::rules::framing::gable_ties::{
     self as rule, AIR, AIR_SPACE, LEAST_SLOPE, RIDGE_BEAM, Raised, SLOPE_LOAD, THRUST,
 };
 use crate::say;
-use crate::sheet::{Expr, Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Steps};
 use crate::words::{Amount, Phrase};
 pub use input::{Given, Input, Roof, Stops, Wanted};
 use words as w;
@@ -111,6 +111,10 @@ impl Calculator for UnderAGable {
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
         solve(input)
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[(&w::SHORE, None), (&w::LATHER, None), (&w::WIND, None), (&w::LOCAL, None)])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -1,5 +1,6 @@
 //! The answer as it is shown.
 
+use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input, Roof, flat_name};
@@ -10,7 +11,7 @@ use crate::rules::framing::gable_ties::{
     AIR_SPACE, DEEPEST_RIDGE, LEAST_SLOPE, SCOPE, TIES_APART, highest,
 };
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
+use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -28,9 +29,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.steps.0.clone(),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: [&w::SHORE, &w::LATHER, &w::WIND, &w::LOCAL]
-            .map(|phrase| Caution { text: phrase.into(), source: None })
-            .into(),
+        cautions: super::UnderAGable::cautions(None),
         drawing: (!trusses).then(|| drawing(input, answer)),
     }
 }

@@ -1,7 +1,7 @@
 //! What a room's heat asks of its air, and a rough reckoning of heat lost through walls and leaks.
 
 use crate::measure::Measure;
-use crate::measure::unit::{AIR_HEAT, NUMBER, PERCENT, U_VALUE};
+use crate::measure::unit::{NUMBER, PERCENT, U_VALUE};
 use crate::{choice, words};
 
 words! {
@@ -48,9 +48,6 @@ source!(
     SHARE_SEEN,
     CommonPractice
 );
-
-/// What 1 cfm carries in an hour at 1 °F, at sea level.
-pub const CARRIES: Measure = Measure::hundredths(&AIR_HEAT, 108);
 
 /// How dense air is against sea level, at an altitude in feet.
 pub fn thinned(altitude: Measure) -> Option<Measure> {
@@ -113,6 +110,7 @@ impl Glass {
 mod tests {
     use super::*;
     use crate::measure::unit::ALTITUDE;
+    use crate::rules::residential::heat::CARRIES;
 
     /// Source: ratios of pressure by PyPI's `psychrolib` 2.5.0, `GetStandardAtmPressure` over that
     /// of sea level; see `tests/references/make_air_vectors.py`. Factors: 1.08 times that.

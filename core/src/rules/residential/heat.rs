@@ -1,6 +1,7 @@
 //! What heat goes through a wall and with the air.
 
 use crate::measure::{Measure, unit};
+use crate::sheet::Expr;
 use crate::words;
 
 words! {
@@ -22,3 +23,35 @@ source!(
 
 /// What a cubic foot of air takes to warm by a degree. Source: [`AIR`].
 pub const OF_AIR: Measure = Measure::new(&unit::WARMING, 18_000);
+/// The same, told as what 1 cfm carries in an hour at 1 °F: 60 minutes of it, 1.08.
+pub const CARRIES: Measure = Measure::new(&unit::AIR_HEAT, 60 * OF_AIR.millionths());
+
+/// Btu/h through so much of a surface. Source: [`THROUGH`].
+pub fn through(u: Measure, area: Expr, difference: Measure) -> Expr {
+    Expr::measure(u).times(area).times(Expr::measure(difference)).told_in(&unit::BTUH)
+}
+
+/// Btu/h with so much air that changes so often; `carries` is [`OF_AIR`], less where air is thin.
+pub fn with_air(changes: Measure, volume: Expr, carries: Measure, difference: Measure) -> Expr {
+    let air = Expr::measure(carries).times(volume).times(Expr::measure(changes));
+    air.times(Expr::measure(difference)).told_in(&unit::BTUH)
+}
+
+/// The cfm that so much heat asks for, at a difference of supply against room.
+pub fn air_for(heat: Measure, carries: Measure, difference: Measure) -> Expr {
+    let each = Expr::measure(carries).times(Expr::measure(difference));
+    Expr::measure(heat).over(each).told_in(&unit::CFM)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: 60 × 0.075 lb/cu ft × 0.24 Btu/lb·°F.
+    #[test]
+    fn one_number_is_told_in_two_units() {
+        assert_eq!(CARRIES, Measure::hundredths(&unit::AIR_HEAT, 108));
+        let told = Expr::measure(OF_AIR).told_in(&unit::AIR_HEAT).value();
+        assert_eq!(told.and_then(crate::sheet::Value::amount), Some(CARRIES.into()));
+    }
+}

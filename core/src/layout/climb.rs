@@ -1,0 +1,282 @@
+//! Layouts changed a run at a time, kept when they pack into fewer boards, or nearly so.
+//!
+//! Late acceptance: a layout is kept when it is no worse than the one so many changes ago (Burke
+//! and Bykov, "The late acceptance hill-climbing heuristic", European Journal of Operational
+//! Research 258 (2017), from memory).
+
+use super::pack::{Needs, Packing, Place};
+use super::ways::{Way, Ways};
+
+/// One run's place in the layout.
+#[derive(Clone, Debug)]
+pub(super) struct Spot {
+    /// Which ways it has.
+    pub(super) ways: usize,
+    pub(super) thin: bool,
+    /// The runs that touch it.
+    pub(super) beside: Vec<usize>,
+}
+
+/// What doesn't change while layouts do.
+#[derive(Clone, Debug)]
+pub(super) struct Ground {
+    pub(super) stock: i64,
+    pub(super) lengths: Vec<i64>,
+    /// The lengths' numbers, longest first.
+    pub(super) order: Vec<usize>,
+    pub(super) ways: Vec<Ways>,
+    pub(super) spots: Vec<Spot>,
+}
+
+impl Ground {
+    fn ways(&self, run: usize) -> &Ways {
+        &self.ways[self.spots[run].ways]
+    }
+}
+
+/// Numbers that look drawn, the same each time: splitmix64 (Vigna, 2015, public domain), from
+/// memory.
+#[derive(Clone, Debug)]
+pub(super) struct Draws(u64);
+
+impl Draws {
+    /// One of 0 to `below` less one.
+    pub(super) fn draw(&mut self, below: u64) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut mixed = self.0;
+        mixed = (mixed ^ mixed >> 30).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        mixed = (mixed ^ mixed >> 27).wrapping_mul(0x94d0_49bb_1331_11eb);
+        mixed ^= mixed >> 31;
+        ((u128::from(mixed) * u128::from(below)) >> 64) as u64
+    }
+
+    fn of(&mut self, many: usize) -> usize {
+        self.draw(many as u64) as usize
+    }
+}
+
+/// The best layout of a climb: its boards, each run's way, and where its pieces are cut.
+#[derive(Clone, Debug)]
+pub(super) struct Best {
+    pub(super) boards: usize,
+    pub(super) chosen: Vec<Way>,
+    pub(super) places: Vec<Place>,
+}
+
+/// A climb under way.
+#[derive(Clone, Debug)]
+pub(super) struct Climb {
+    draws: Draws,
+    chosen: Vec<Way>,
+    needs: Needs,
+    /// Pieces that may still be added.
+    left: usize,
+    /// Joints in line.
+    clashes: usize,
+    now: i64,
+    late: Vec<i64>,
+    packing: Packing,
+    pub(super) steps: u32,
+    pub(super) best: Option<Best>,
+}
+
+/// Changes of one or two runs.
+type Change = Vec<(usize, Way)>;
+
+impl Climb {
+    /// Starts with so many pieces over the fewest. `start` tells starts apart.
+    pub(super) fn new(ground: &Ground, over: usize, start: u64) -> Self {
+        let mut draws = Draws(start << 32 | over as u64);
+        let runs = ground.spots.len();
+        let late = [100, 100, 50, 200, 300, 30][(start % 6) as usize];
+        // What is over goes to every second run first; runs that are alike take turns.
+        let mut pieces: Vec<usize> = (0..runs).map(|run| ground.ways(run).fewest).collect();
+        let mut left = over;
+        for run in (1..runs).step_by(2).chain((0..runs).step_by(2)) {
+            if left > 0 && ground.ways(run).can(pieces[run] + 1) {
+                pieces[run] += 1;
+                left -= 1;
+            }
+        }
+        let mut chosen: Vec<Way> = Vec::new();
+        for (run, pieces) in pieces.iter().enumerate() {
+            let again = run
+                .checked_sub(2)
+                .filter(|_| start % 2 == 1)
+                .map(|at| (&ground.spots[at], &chosen[at]));
+            let way = match again {
+                Some((spot, way))
+                    if spot.ways == ground.spots[run].ways && way.pieces.len() == *pieces =>
+                {
+                    way.clone()
+                }
+                _ => {
+                    let mut way = Way::default();
+                    ground.ways(run).draw(*pieces, &mut way, &mut |below| draws.draw(below));
+                    way
+                }
+            };
+            chosen.push(way);
+        }
+        Self::of(ground, draws, chosen, left, late, start % 3 == 1)
+    }
+
+    /// Starts from a layout, with one joint less. None where no joint can go.
+    pub(super) fn less(ground: &Ground, from: &Best, start: u64) -> Option<Self> {
+        let mut draws = Draws(start << 32 | 1 << 31);
+        let mut chosen = from.chosen.clone();
+        let runs = chosen.len();
+        for _ in 0..16 * runs {
+            let run = draws.of(runs);
+            let (ways, way) = (ground.ways(run), &mut chosen[run]);
+            let can = way.pieces.len() > ways.fewest && ways.can(way.pieces.len() - 1);
+            if can && ways.merge(way, &mut |below| draws.draw(below)) {
+                return Some(Self::of(ground, draws, chosen, 0, 100, start % 2 == 1));
+            }
+        }
+        None
+    }
+
+    fn of(
+        ground: &Ground,
+        draws: Draws,
+        chosen: Vec<Way>,
+        left: usize,
+        late: usize,
+        lanes_last: bool,
+    ) -> Self {
+        let none = vec![0; ground.lengths.len()];
+        let runs = chosen.len();
+        let mut climb = Self {
+            draws,
+            chosen,
+            needs: Needs { whole: none.clone(), thin: none },
+            left,
+            clashes: 0,
+            now: 0,
+            late: Vec::new(),
+            packing: Packing::new(lanes_last),
+            steps: 0,
+            best: None,
+        };
+        for run in 0..runs {
+            climb.count(ground, run, true);
+            climb.clashes += climb.clashes_of(ground, run);
+        }
+        climb.clashes /= 2;
+        climb.now = climb.weigh(ground).1;
+        climb.late = vec![climb.now; late];
+        climb
+    }
+
+    fn clashes_of(&self, ground: &Ground, run: usize) -> usize {
+        let joints = self.chosen[run].joints;
+        let beside = &ground.spots[run].beside;
+        beside.iter().filter(|it| self.chosen[**it].joints & joints != 0).count()
+    }
+
+    fn count(&mut self, ground: &Ground, run: usize, more: bool) {
+        let needs =
+            if ground.spots[run].thin { &mut self.needs.thin } else { &mut self.needs.whole };
+        for &length in &self.chosen[run].pieces {
+            if more {
+                needs[length] += 1;
+            } else {
+                needs[length] -= 1;
+            }
+        }
+    }
+
+    /// Boards and what the layout costs, with what joints in line add.
+    fn weigh(&mut self, ground: &Ground) -> (usize, i64) {
+        let (boards, cost) =
+            self.packing.pack(ground.stock, &ground.lengths, &ground.order, &self.needs);
+        let cost = cost + self.clashes as i64 * 4 * ground.stock;
+        if self.clashes == 0 && self.best.as_ref().is_none_or(|best| boards < best.boards) {
+            let (chosen, places) = (self.chosen.clone(), self.packing.places.clone());
+            self.best = Some(Best { boards, chosen, places });
+        }
+        (boards, cost)
+    }
+
+    /// Puts ways in the place of others, which are left in the change.
+    fn swap(&mut self, ground: &Ground, change: &mut Change) {
+        for (run, way) in change {
+            let pieces = self.chosen[*run].pieces.len();
+            self.clashes -= self.clashes_of(ground, *run);
+            self.count(ground, *run, false);
+            std::mem::swap(&mut self.chosen[*run], way);
+            self.count(ground, *run, true);
+            self.clashes += self.clashes_of(ground, *run);
+            self.left = self.left + pieces - self.chosen[*run].pieces.len();
+        }
+    }
+
+    /// One try.
+    pub(super) fn step(&mut self, ground: &Ground) {
+        let at = self.steps as usize % self.late.len();
+        self.steps += 1;
+        let mut change = self.change(ground);
+        if !change.is_empty() {
+            // What gives a piece away goes first, so that there is one to take.
+            self.swap(ground, &mut change);
+            let (_, next) = self.weigh(ground);
+            if next <= self.now || next <= self.late[at] {
+                self.now = next;
+            } else {
+                change.reverse();
+                self.swap(ground, &mut change);
+            }
+        }
+        self.late[at] = self.now;
+    }
+
+    fn change(&mut self, ground: &Ground) -> Change {
+        let runs = ground.spots.len();
+        let run = self.draws.of(runs);
+        let ways = ground.ways(run);
+        let count = self.chosen[run].pieces.len();
+        let mut way = self.chosen[run].clone();
+        let kind = self.draws.draw(8);
+        let draws = &mut self.draws;
+        let mut change = Vec::new();
+        match kind {
+            // Another way, with a piece more or less where that can be.
+            0..=2 => {
+                let more = kind == 0 && self.left > 0 && ways.can(count + 1);
+                let less = kind == 1 && count > ways.fewest && ways.can(count - 1);
+                let count = count + usize::from(more) - usize::from(less);
+                ways.draw(count, &mut way, &mut |below| draws.draw(below));
+            }
+            // A joint of this run goes, one of another comes.
+            3 => {
+                let to = draws.of(runs);
+                let mut other = self.chosen[to].clone();
+                let can = to != run
+                    && count > ways.fewest
+                    && ground.ways(to).can(other.pieces.len() + 1)
+                    && ways.can(count - 1)
+                    && ways.merge(&mut way, &mut |below| draws.draw(below))
+                    && ground.ways(to).split(&mut other, &mut |below| draws.draw(below));
+                if !can {
+                    return change;
+                }
+                change.push((run, way));
+                change.push((to, other));
+                return change;
+            }
+            // As another run is.
+            7 => {
+                let from = draws.of(runs);
+                let like = ground.spots[from].ways == ground.spots[run].ways;
+                if !like || self.chosen[from].pieces.len() > count + self.left {
+                    return change;
+                }
+                way.clone_from(&self.chosen[from]);
+            }
+            _ => ways.shift(&mut way, &mut |below| draws.draw(below)),
+        }
+        change.push((run, way));
+        change
+    }
+}
