@@ -22,10 +22,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let check =
         at_least("slab", (&w::CHECK_SLAB).into(), slab, Limit { value: 1, source: &SHEETING });
     let check = if slab == 1 { check } else { ask(check, &w::ASK_SLAB) };
-    let mut cautions = Vec::new();
-    for text in [&w::SLIP, &w::SLURRY, &HOUSE, &w::PAN_ARM] {
-        cautions.push(Caution { text: text.into(), source: None });
-    }
+    let cautions =
+        Caution::all(&[(&w::SLIP, None), (&w::SLURRY, None), (&HOUSE, None), (&w::PAN_ARM, None)]);
     Sheet {
         headline: Figure::plain("plastic", &w::PLASTIC, answer.plastic.into()),
         lead: None,

@@ -128,14 +128,19 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
 }
 
 fn cautions(input: &Input) -> Vec<Caution> {
-    let mut all = Vec::new();
-    for text in [&w::POWER, &HOUSE, &w::SEAL, &w::MASK, &w::OTHER, &w::SAG] {
-        all.push(Caution { text: text.into(), source: None });
-    }
-    all.push(Caution { text: HEAT.says.into(), source: Some(&HEAT) });
-    // Above it, it asks.
-    if is_at_most(input.height, BENCH) {
-        all.push(Caution { text: HIGH.says.into(), source: Some(&HIGH) });
+    let mut all = Caution::all(&[
+        (&w::POWER, None),
+        (&HOUSE, None),
+        (&w::SEAL, None),
+        (&w::MASK, None),
+        (&w::OTHER, None),
+        (&w::SAG, None),
+        (HEAT.says, Some(&HEAT)),
+        (HIGH.says, Some(&HIGH)),
+    ]);
+    // Above a bench, it asks.
+    if !is_at_most(input.height, BENCH) {
+        all.pop();
     }
     all
 }

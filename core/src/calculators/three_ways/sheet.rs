@@ -77,7 +77,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(answer, rows),
         materials: Vec::new(),
-        cautions: cautions(),
+        cautions: Caution::all(&[
+            (&w::HOLDS_NOTE, None),
+            (&w::ABOVE, None),
+            (&w::LIFT, None),
+            (&w::NEVER_BURY, None),
+        ]),
         drawing: None,
     }
 }
@@ -172,12 +177,4 @@ pub(super) fn holds() -> Part {
         note: Some((&w::HOLDS_NOTE).into()),
         rows: holds.collect(),
     }
-}
-
-fn cautions() -> Vec<Caution> {
-    let mut all = Vec::new();
-    for text in [&w::HOLDS_NOTE, &w::ABOVE, &w::LIFT, &w::NEVER_BURY] {
-        all.push(Caution { text: text.into(), source: None });
-    }
-    all
 }
