@@ -9,7 +9,7 @@ mod standing;
 pub use batch::{answer_line, describe, list};
 pub use link::{Link, LinkProblem};
 
-use crate::calculators::hold::Opened;
+use crate::calculators::hold::{Opened, instead};
 use crate::calculators::{self, Calculator, Going, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row, restate};
@@ -60,6 +60,8 @@ struct Solved {
     own: Standing,
     /// What the work does to an old surface.
     disturbs: Option<Disturbs>,
+    /// What takes the sheet's place while it is held.
+    instead: Option<Sheet>,
     /// The latest day of what opens it.
     latest: Option<Day>,
 }
@@ -68,6 +70,10 @@ struct Solved {
 pub static ALL: &[Entry] = &[
     entry::<calculators::room::Room>(),
     entry::<calculators::hold::Hold>(),
+    entry::<calculators::taken_down::TakenDown>(),
+    entry::<calculators::strip::Strip>(),
+    entry::<calculators::floor_cover::FloorCover>(),
+    entry::<calculators::three_ways::ThreeWays>(),
     entry::<calculators::raising::Raising>(),
     entry::<calculators::under_a_gable::UnderAGable>(),
     entry::<calculators::drilling::Drilling>(),
@@ -152,6 +158,9 @@ fn shown<C: Calculator>(
         left_out,
         own: C::standing(&answer),
         disturbs: C::disturbs(input),
+        instead: C::disturbs(input)
+            .zip(C::withholds(input))
+            .map(|(work, withheld)| instead(&work, withheld)),
         latest: C::OPENS.and_then(|opens| opens(answer)).map(|it| it.latest()),
     }
 }
@@ -181,16 +190,7 @@ impl<C: Calculator> Looking for Begun<C> {
     fn worked(&self, hold: Option<&Opened>) -> Result<Worked, Faults> {
         let answer = self.going.answer()?;
         let solved = shown::<C>(&self.input, answer, self.left_out.clone(), Basis::default());
-        Ok(solved.plainly(hold))
-    }
-}
-
-impl Solved {
-    /// As no edition changes it.
-    fn plainly(self, hold: Option<&Opened>) -> Worked {
-        let Self { sheet, left_out, own, disturbs, latest } = self;
-        let standing = standing::of(own, disturbs.as_ref(), hold);
-        Worked { sheet, edition: None, flips: Vec::new(), left_out, standing, latest }
+        Ok(solved.standing_behind(hold, None, Vec::new()))
     }
 }
 
@@ -321,7 +321,8 @@ impl Entry {
         hold: Option<&Opened>,
     ) -> Result<Worked, Faults> {
         if !self.electrical {
-            return Ok((self.solve)(input, units, basis)?.plainly(hold));
+            let solved = (self.solve)(input, units, basis)?;
+            return Ok(solved.standing_behind(hold, None, Vec::new()));
         }
         let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
         let mut all = Vec::new();
@@ -340,9 +341,7 @@ impl Entry {
                 (edition, settle(under(edition)?, &all))
             }
         };
-        // What can't be read, and what is disturbed, is the same under every edition.
-        let Solved { sheet, left_out, own, disturbs, latest } = solved;
-        let verdict = sheet.verdict();
+        let verdict = solved.sheet.verdict();
         // Where all verified editions say within, an unverified one asks for want of its text: it
         // doesn't disagree with them.
         let all_within = all.iter().all(|(_, other)| other.sheet.verdict() == Verdict::Within);
@@ -358,8 +357,26 @@ impl Entry {
                 name: sheet.headline.name,
             })
             .collect();
+        // What can't be read, and what is disturbed, is the same under every edition.
+        Ok(solved.standing_behind(hold, Some(edition), flips))
+    }
+}
+
+impl Solved {
+    /// As it stands behind a hold, if any: the one place where a plan that is held is left out.
+    fn standing_behind(
+        self,
+        hold: Option<&Opened>,
+        edition: Option<Electrical>,
+        mut flips: Vec<Flip>,
+    ) -> Worked {
+        let Self { mut sheet, left_out, own, disturbs, instead, latest } = self;
         let standing = standing::of(own, disturbs.as_ref(), hold);
-        Ok(Worked { sheet, edition: Some(edition), flips, left_out, standing, latest })
+        if let Some(instead) = instead.filter(|_| standing.is_held()) {
+            // What other editions say is of the plan too.
+            (sheet, flips) = (instead, Vec::new());
+        }
+        Worked { sheet, edition, flips, left_out, standing, latest }
     }
 }
 

@@ -2,5 +2,6 @@
 
 pub mod any_bytes;
 pub mod from_rows;
+pub mod open_hold;
 pub mod placed;
 pub mod rooms;

@@ -1,7 +1,9 @@
 //! Laws of the hold: no blank opens it, no piece of evidence can be spared, and nothing but a
 //! whole set of evidence with none detected opens it.
 
-use ledgerboard_core::calculators::hold::{Asbestos, Input, Lead, Local, Opened, Window, solve};
+use ledgerboard_core::calculators::hold::{
+    Asbestos, Input, Lead, Local, Opened, Who, Window, solve,
+};
 use ledgerboard_core::catalog::{self, Link};
 use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::fields::{Form, Reader};
@@ -132,7 +134,7 @@ fn may_open(input: &Input) -> bool {
         && input.deed != Deed::NotSaid
         && input.area.is_some()
         && input.built.is_some()
-        && (!is_old || tested || paint.certified || small || untouched)
+        && (!is_old || tested || paint.who == Who::Certified || small || untouched)
         && says(&input.office.says)
         && match input.office.asks {
             Local::NotAsked => false,

@@ -9,6 +9,8 @@ use ledgerboard_core::job::{Edit, Job, Mark, Stamp, Survey, apply, opened, opene
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Standing;
 use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Voice;
+use ledgerboard_tests::open_hold::evidence_for;
 
 /// An invented wall in an invented house, with all that opens it.
 const EVIDENCE: &str = r#"{
@@ -268,4 +270,270 @@ fn a_hold_stays_shut_by_backup() {
     apply(&mut open, undo, &stamp(7)).unwrap();
     let back = restored(&older, std::slice::from_ref(&open));
     assert!(is_held(&back, &hold) && is_held(&back, &work));
+}
+
+/// The calculators whose plan stays out of sight while it is held.
+const PLANS: [&str; 3] = ["stripping", "floor-cover", "three-ways"];
+
+/// All that stands in the place of a plan that is held: what a bid needs.
+fn has_no_plan(worked: &Worked) {
+    assert!(worked.standing.is_held());
+    let sheet = &worked.sheet;
+    assert_eq!(sheet.headline.key, "area");
+    let keys = |keys: Vec<&str>, known: &[&str]| {
+        assert!(keys.iter().all(|key| known.contains(key)), "{keys:?}");
+    };
+    keys(sheet.figures.iter().map(|it| it.key).collect(), &["samples", "lab", "abatement"]);
+    keys(sheet.working.iter().map(|it| &*it.key).collect(), &["samples", "lab"]);
+    keys(sheet.parts.iter().map(|it| it.key).collect(), &["bid", "holds"]);
+    assert!(sheet.checks.is_empty() && sheet.materials.is_empty() && sheet.next.is_none());
+    assert!(sheet.drawing.is_none() && worked.flips.is_empty());
+    assert!(sheet.parts.iter().any(|part| part.key == "bid"), "what a bid needs is there");
+    // Nor in the words.
+    let voice = Voice::default();
+    let rows = sheet.parts.iter().flat_map(|part| &part.rows);
+    let texts = rows.flat_map(|row| [&row.name, &row.value]);
+    for text in texts.chain(sheet.cautions.iter().map(|it| &it.text)) {
+        let said = voice.say(text).to_lowercase();
+        for word in [
+            "bag",
+            "sprayer",
+            "gal",
+            "scrape as",
+            "dump",
+            "an hour",
+            "fitted",
+            "plastic",
+            "vacuum and",
+        ] {
+            assert!(!said.contains(word), "{said}");
+        }
+    }
+}
+
+/// Its own sample, and a hold's evidence for it.
+fn plan(calculator: &str) -> (Node, Node) {
+    let entry = catalog::find(calculator).unwrap();
+    let mut input = entry.sample();
+    // Painted, so that paint is asked about too.
+    input.put("painted", Node::text("yes"));
+    let work = entry.disturbs(&input, Units::Customary).unwrap();
+    (input, evidence_for(&work).unwrap())
+}
+
+/// A job with a hold of this input and each plan behind it.
+fn planned(calculator: &str, change: &[(&str, &str)]) -> (Job, String, String) {
+    let (input, mut evidence) = plan(calculator);
+    change.iter().for_each(|(path, leaf)| evidence.put(path, Node::text(leaf)));
+    let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+    let (hold, work) = (mark("hold", &evidence, 1), mark(calculator, &input, 2));
+    let work = Mark { behind: Some(hold.id.clone()), ..work };
+    let ids = (hold.id.clone(), work.id.clone());
+    apply(&mut job, Edit::Keep(hold), &stamp(3)).unwrap();
+    apply(&mut job, Edit::Keep(work), &stamp(4)).unwrap();
+    (job, ids.0, ids.1)
+}
+
+/// What leaves each gate shut, one change from whole evidence.
+const SHUT: [&[(&str, &str)]; 14] = [
+    &[("report.result", "none-yet")],
+    &[("report.result", "trace")],
+    &[("report.result", "over")],
+    &[("report.samples", "2")],
+    &[("report.lab", "")],
+    &[("report.dated", "")],
+    &[("report.dated", "2026-11-07")],
+    &[("material", "board")],
+    &[("material", "vermiculite")],
+    &[("deed", "sand")],
+    &[("area", "191 ft2")],
+    &[("paint.result", "found")],
+    &[("paint.result", "none-yet"), ("paint.who", "owner")],
+    &[("office.asks", "not-asked")],
+];
+
+#[test]
+fn a_plan_is_shown_behind_its_own_open_hold_and_by_no_lesser_evidence() {
+    for calculator in PLANS {
+        let (job, _, work) = planned(calculator, &[]);
+        let open = worked(&job, &work);
+        assert!(matches!(open.standing, Standing::Opened(_)), "{calculator}");
+        assert_ne!(open.sheet.headline.key, "area", "{calculator}");
+        assert!(!open.sheet.checks.is_empty() && open.sheet.figures.len() > 4);
+        for change in SHUT {
+            let (job, _, work) = planned(calculator, change);
+            has_no_plan(&worked(&job, &work));
+        }
+        // The same hold removed: shut at once.
+        let (mut job, hold, work) = planned(calculator, &[]);
+        apply(&mut job, Edit::Remove(hold), &stamp(5)).unwrap();
+        has_no_plan(&worked(&job, &work));
+    }
+}
+
+#[test]
+fn a_plan_stays_shut_by_link() {
+    for calculator in PLANS {
+        let (input, _) = plan(calculator);
+        let address = Link::new(calculator, input, Basis::default(), Units::Customary).write();
+        let entry = catalog::find(calculator).unwrap();
+        let link = Link::read(&address).unwrap();
+        has_no_plan(&entry.work(&link.input, link.units, link.basis).unwrap());
+        for claim in ["&behind=open", "&standing=opened", "&report.result=none-detected"] {
+            let forged = Link::read(&[&*address, claim].concat()).unwrap();
+            if let Ok(worked) = entry.work(&forged.input, forged.units, forged.basis) {
+                has_no_plan(&worked);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_plan_stays_shut_by_a_stored_record() {
+    for calculator in PLANS {
+        // Kept while it was open, then the result is taken back.
+        let (mut job, hold, work) = planned(calculator, &[]);
+        let (_, mut evidence) = plan(calculator);
+        evidence.put("report.result", Node::text("none-yet"));
+        let shut = Mark { id: hold, ..mark("hold", &evidence, 5) };
+        apply(&mut job, Edit::Change(shut), &stamp(6)).unwrap();
+        // And every word about how it stands rewritten.
+        for mark in &mut job.marks {
+            mark.kept.verdict = "within".into();
+            mark.kept.figures.push(("standing".into(), "opened".into()));
+        }
+        let text = record::write(&job, &Head::new(1, "phone", 0));
+        let (_, back) = record::read(&text).unwrap();
+        has_no_plan(&worked(&back, &work));
+        assert!(record::read(&text.replace("none-yet", "none-detected")).is_err());
+    }
+}
+
+#[test]
+fn a_plan_stays_shut_by_backup() {
+    let written =
+        Written { by: "Ledgerboard".into(), made: stamp(0).moment(), device: "phone".into() };
+    for calculator in PLANS {
+        let (job, hold, work) = planned(calculator, SHUT[0]);
+        let mut lone = job.clone();
+        apply(&mut lone, Edit::Remove(hold), &stamp(9)).unwrap();
+        for there in [&job, &lone] {
+            let mut jobs = Vec::new();
+            let plan =
+                backup::plan(backup::read(&backup::write([there], &written)).unwrap(), &jobs);
+            backup::carry_out(&mut jobs, plan.into_steps(), &stamp(9)).unwrap();
+            has_no_plan(&worked(&jobs[0], &work));
+        }
+    }
+}
+
+#[test]
+fn a_plan_stays_shut_by_an_edition_change() {
+    for calculator in PLANS {
+        let (mut job, _, work) = planned(calculator, SHUT[0]);
+        for edition in Electrical::ALL.map(Some).into_iter().chain([None]) {
+            apply(&mut job, Edit::Basis(Basis { electrical: edition }), &stamp(6)).unwrap();
+            has_no_plan(&worked(&job, &work));
+        }
+    }
+}
+
+/// The page and the paper are drawn from what a mark's working gives, and from nothing beside it.
+#[test]
+fn a_plan_stays_shut_by_print() {
+    for calculator in PLANS {
+        let (job, _, work) = planned(calculator, SHUT[1]);
+        let survey = Survey::of(&job);
+        has_no_plan(survey.worked(&work).unwrap().as_ref().unwrap());
+        // Kept while it is held, a mark holds no plan either.
+        let kept = &job.mark(&work).unwrap().kept;
+        let (input, _) = plan(calculator);
+        let held = mark(calculator, &input, 8).kept;
+        assert!(kept.is_held() && held.is_held());
+        assert!(kept.figures.iter().all(|(key, _)| ["samples", "lab"].contains(&&**key)));
+    }
+}
+
+#[test]
+fn a_plan_stays_shut_by_batch() {
+    for calculator in PLANS {
+        let (input, evidence) = plan(calculator);
+        let asked = serde_json::json!({ "calculator": "hold", "input": evidence });
+        assert!(catalog::answer_line(&asked.to_string()).contains("\"opened\""));
+        let asked = serde_json::json!({ "calculator": calculator, "input": input });
+        let entry = catalog::find(calculator).unwrap();
+        for answer in [catalog::answer_line(&asked.to_string()), catalog::describe(entry)] {
+            let answer: serde_json::Value = serde_json::from_str(&answer).unwrap();
+            let sheet = &answer["sheet"];
+            assert_eq!(sheet["standing"]["is"], "held", "{calculator}");
+            assert_eq!(
+                (&sheet["answer"]["key"], &sheet["verdict"]),
+                (&"area".into(), &"over".into())
+            );
+            let count = |key: &str| sheet[key].as_array().unwrap().len();
+            assert_eq!((count("checks"), count("materials"), count("drawing")), (0, 0, 0));
+        }
+    }
+}
+
+/// What a held plan would say can't be taken into another mark either.
+#[test]
+fn a_plan_stays_shut_by_a_link_between_marks() {
+    for calculator in PLANS {
+        let (job, _, work) = planned(calculator, SHUT[0]);
+        let survey = Survey::of(&job);
+        let offers = survey.all_offers("");
+        let keys: Vec<_> = offers
+            .iter()
+            .filter(|offer| offer.mark.id == work)
+            .map(|offer| offer.figure.key)
+            .collect();
+        assert!(keys.iter().all(|key| ["area", "samples", "lab"].contains(key)), "{keys:?}");
+        for key in ["wet", "bags", "plastic", "fewest", "strip-hours"] {
+            assert!(survey.figure(&work, key).is_none(), "{calculator} {key}");
+        }
+    }
+}
+
+/// What opens stripping opens no comparison: tearing out asks for more.
+#[test]
+fn a_plan_stays_shut_by_three_ways() {
+    for (deed, opens) in [("strip", false), ("cover", false), ("cut", false), ("tear-out", true)] {
+        let (job, hold, work) = planned("three-ways", &[("deed", deed)]);
+        assert!(opened_by(&job, &hold).is_some(), "{deed}");
+        if opens {
+            assert!(!worked(&job, &work).standing.is_held());
+        } else {
+            has_no_plan(&worked(&job, &work));
+        }
+        // And the comparison's hold opens no stripping.
+        let (job, _, work) = planned("stripping", &[("deed", deed)]);
+        assert_eq!(worked(&job, &work).standing.is_held(), deed != "strip");
+    }
+    // Held, it still says which hold each way waits for.
+    let (job, _, work) = planned("three-ways", SHUT[0]);
+    let worked = worked(&job, &work);
+    let holds = worked.sheet.parts.iter().find(|part| part.key == "holds").unwrap();
+    assert_eq!(holds.rows.len(), 3);
+}
+
+/// A hold for minor paint work opens nothing where more paint may break, or nobody has looked.
+#[test]
+fn a_plan_stays_shut_by_minor_paint() {
+    let minor = [
+        ("paint.result", "none-yet"),
+        ("paint.painted", "0 ft2"),
+        ("paint.window", "no"),
+        ("deed", "strip"),
+    ];
+    let (mut job, hold, work) = planned("stripping", &minor);
+    assert!(opened_by(&job, &hold).is_some());
+    has_no_plan(&worked(&job, &work));
+    for (painted, held) in [("not-said", true), ("yes", true), ("no", false)] {
+        let mut input = job.mark(&work).unwrap().input.clone();
+        input.put("painted", Node::text(painted));
+        let changed = Mark { input, ..job.mark(&work).unwrap().clone() };
+        apply(&mut job, Edit::Change(changed), &stamp(9)).unwrap();
+        assert_eq!(is_held(&job, &work), held, "{painted}");
+    }
 }

@@ -9,6 +9,7 @@ use ledgerboard_core::sheet::{Ink, Standing, Surface, Value, Verdict};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Amount, Arg, Language, Text, Voice};
 use ledgerboard_tests::from_rows::wild;
+use ledgerboard_tests::open_hold::open_for;
 use ledgerboard_tests::placed::fitting_of;
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -133,6 +134,16 @@ fn has_typed_brace(text: &Text) -> bool {
     })
 }
 
+/// The plan itself, once a hold for it is open.
+fn check_behind_a_hold(entry: &Entry, input: &Node, basis: Basis) -> bool {
+    let work = entry.disturbs(input, Units::Customary);
+    let Some(hold) = work.and_then(|work| open_for(&work)) else { return false };
+    let worked = entry.work_behind(input, Units::Customary, basis, Some(&hold)).unwrap();
+    assert!(matches!(worked.standing, Standing::Opened(_)), "{}", entry.id);
+    check_sheet(&worked);
+    true
+}
+
 fn same_question_same_answer(entry: &Entry, input: &Node, basis: Basis, worked: &Worked) {
     let kept = entry.canonical(input, Units::Customary).expect("what works can be kept");
     for units in [Units::Customary, Units::Metric] {
@@ -188,7 +199,7 @@ fn what_can_hurt_is_told_while_a_needed_field_waits() {
 #[test]
 fn any_fitting_input_is_answered_or_refused_at_a_field() {
     for entry in catalog::ALL {
-        let (tried, answered) = (Cell::new(0_u32), Cell::new(0_u32));
+        let [tried, answered, behind] = [0_u32; 3].map(Cell::new);
         let mut runner = TestRunner::new(Config::with_cases(600));
         let inputs = (fitting_of(entry), prop::sample::select(bases().collect::<Vec<_>>()));
         runner
@@ -198,6 +209,9 @@ fn any_fitting_input_is_answered_or_refused_at_a_field() {
                     Ok(worked) => {
                         answered.set(answered.get() + 1);
                         check_sheet(&worked);
+                        behind.set(
+                            behind.get() + u32::from(check_behind_a_hold(entry, &input, basis)),
+                        );
                         same_question_same_answer(entry, &input, basis, &worked);
                     }
                     Err(faults) => {
@@ -214,6 +228,8 @@ fn any_fitting_input_is_answered_or_refused_at_a_field() {
         let share = f64::from(answered.get()) / f64::from(tried.get());
         println!("{}: {:.0} % of fitting inputs answered", entry.id, share * 100.0);
         assert!(share >= 0.2, "{}: too few inputs get as far as an answer", entry.id);
+        let always_held = entry.disturbs(&entry.sample(), Units::Customary).is_some();
+        assert!(!always_held || behind.get() > 0, "{}: no plan behind a hold", entry.id);
     }
 }
 

@@ -9,6 +9,7 @@ use ledgerboard_core::measure::{Rounding, Units};
 use ledgerboard_core::sheet::{Ink, Value, Verdict};
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
+use ledgerboard_tests::open_hold::open_for;
 use ledgerboard_tests::placed::fitting_of;
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -133,6 +134,13 @@ fn one_amount_prints_one_way_on_every_sheet() {
             .run(&fitting_of(entry), |input| {
                 let worked = entry.work(&input, Units::Customary, Basis::default());
                 let Ok(worked) = worked else { return Ok(()) };
+                check_prints(&worked);
+                // The plan too, once it is open.
+                let hold = entry.disturbs(&input, Units::Customary);
+                let hold = hold.and_then(|work| open_for(&work));
+                let units = Units::Customary;
+                let worked = entry.work_behind(&input, units, Basis::default(), hold.as_ref());
+                let worked = worked.unwrap();
                 check_prints(&worked);
                 for check in &worked.sheet.checks {
                     let margin = check.margin().raw();

@@ -12,6 +12,7 @@ pub mod drilling;
 pub mod drying;
 pub mod duct_branch;
 pub mod duct_tree;
+pub mod floor_cover;
 pub mod hold;
 pub mod hole_cables;
 pub mod joint_compound;
@@ -27,12 +28,15 @@ pub mod return_path;
 pub mod room;
 pub mod room_air;
 pub mod skim_coat;
+pub mod strip;
+pub mod taken_down;
+pub mod three_ways;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::Disturbs;
-use crate::sheet::{Caution, Faults, Sheet, Standing};
+use crate::sheet::{Caution, Faults, Part, Sheet, Standing};
 use crate::words;
 use crate::words::Phrase;
 use hold::Opened;
@@ -44,6 +48,8 @@ pub enum Trade {
     First,
     /// The room itself, measured before anything in it is moved.
     Room,
+    /// Taking down, and stripping what is overhead.
+    Strip,
     /// Studs, plates, joists and what stands on them.
     Framing,
     /// Boxes and cables, made ready for the electrician.
@@ -57,6 +63,7 @@ pub enum Trade {
 words! {
     FIRST = "First of all";
     ROOM = "The room";
+    STRIP = "Taking down and stripping";
     FRAMING = "Framing and the ceiling";
     ROUGH_IN = "Boxes and cables";
     AIR = "Air";
@@ -65,14 +72,22 @@ words! {
 
 impl Trade {
     /// All of them, in the order of a job.
-    pub const ALL: &'static [Self] =
-        &[Self::First, Self::Room, Self::Framing, Self::RoughIn, Self::Air, Self::Finish];
+    pub const ALL: &'static [Self] = &[
+        Self::First,
+        Self::Room,
+        Self::Strip,
+        Self::Framing,
+        Self::RoughIn,
+        Self::Air,
+        Self::Finish,
+    ];
 
     /// For a page's own names.
     pub fn key(self) -> &'static str {
         match self {
             Self::First => "first",
             Self::Room => "room",
+            Self::Strip => "strip",
             Self::Framing => "framing",
             Self::RoughIn => "rough-in",
             Self::Air => "air",
@@ -85,6 +100,7 @@ impl Trade {
         match self {
             Self::First => &FIRST,
             Self::Room => &ROOM,
+            Self::Strip => &STRIP,
             Self::Framing => &FRAMING,
             Self::RoughIn => &ROUGH_IN,
             Self::Air => &AIR,
@@ -107,6 +123,15 @@ pub trait Going<Answer> {
 
 /// How such work begins.
 pub type Begin<Input, Answer> = fn(&Input) -> Result<Box<dyn Going<Answer>>, Faults>;
+
+/// What is told while a plan is held, beside the area and its samples.
+#[derive(Debug)]
+pub struct Withheld {
+    /// Prices that the user was given.
+    pub prices: hold::Prices,
+    /// What else there is to know, and nothing of the plan.
+    pub part: Option<Part>,
+}
 
 /// One calculator.
 pub trait Calculator {
@@ -152,6 +177,11 @@ pub trait Calculator {
     }
     /// What the work does to an old surface. It is then held until a hold that covers it is open.
     fn disturbs(_: &Self::Input) -> Option<Disturbs> {
+        None
+    }
+    /// Whether the plan stays out of sight while it is held: what a bid needs then takes the sheet's
+    /// place. See [`hold::instead`].
+    fn withholds(_: &Self::Input) -> Option<Withheld> {
         None
     }
     /// How the answer itself stands: for the hold alone, which is its own.

@@ -233,7 +233,7 @@ mod tests {
         input.put("place", Node::text("Den ceiling"));
         input.put("report.result", Node::text("none-detected"));
         input.put("paint.window", Node::text("no"));
-        input.put("paint.certified", Node::text("yes"));
+        input.put("paint.who", Node::text("certified"));
         input.put("office.asks", Node::text("nothing-stricter"));
         let link = Link::new("hold", input, Basis::default(), Units::Customary);
         let address = link.write();

@@ -101,6 +101,12 @@ units! {
     POUND = "lbf", "lb" ["lb", "lbs", "pounds"], 0, FORCE, (1, 1), metric("kN", 4_448_221_615, 1_000_000_000_000);
     /// Pounds of weight, to be carried.
     WEIGHT = "lb", "lb" ["lbs", "pounds"], 1, FORCE, (1, 1), metric("kg", 45_359_237, 100_000_000);
+    /// A part of a pound, as a kitchen scale tells it.
+    OUNCE = "oz", "oz" ["ounce", "ounces"], 1, FORCE, (1, 16), metric("g", 28_349_523_125, 1_000_000_000);
+    /// What a truck's bed holds.
+    CUBIC_YARD = "yd3", "cu yd" ["cuyd", "yards", "yd"], 2, VOLUME, (27 * FOOT * FOOT * FOOT, 1), metric("m³", 764_554_857_984, 1_000_000_000_000);
+    /// How heavy a heap is.
+    LB_PER_YARD = "lb/yd3", "lb/cu yd" ["lb/cuyd"], 0, with(FORCE, VOLUME, -1), (1, 27 * FOOT * FOOT * FOOT), metric("kg/m³", 593_276_421, 1_000_000_000);
     /// Pounds in a cubic foot.
     PCF = "pcf", "lb/cu ft" ["lb/cuft", "lb/ft3"], 2, with(FORCE, LENGTH, -3), (1, FOOT * FOOT * FOOT), metric("kg/m³", 16_018_463_374, 1_000_000_000);
     /// A temperature.
@@ -169,6 +175,8 @@ units! {
     POUND_AN_HOUR = "lb/h", "lb/h" [], 2, with(FORCE, TIME, -1), (1, 60), metric("kg/h", 45_359_237, 100_000_000);
     /// Heat in an hour that so much air carries at one degree of difference.
     AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
+    /// Money for an hour's work.
+    MONEY_AN_HOUR = "$/h", "$ an hour" ["$/hr", "$/hour"], 2, with(MONEY, TIME, -1), (1, 60), None;
     /// Money, in the person's own currency.
     MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
 }

@@ -25,7 +25,6 @@ pub mod electrical;
 pub mod finish;
 pub mod framing;
 pub mod hazards;
-pub mod old_finish;
 pub mod residential;
 pub mod solids;
 pub mod square;

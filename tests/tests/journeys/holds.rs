@@ -21,7 +21,8 @@ async fn fill_hold(page: &Page) {
     page.enter(field("built"), "1931").await;
 }
 
-async fn fill_evidence(page: &Page) {
+/// Whole evidence: none detected, no lead, nothing stricter.
+pub(crate) async fn fill_evidence(page: &Page) {
     page.tap(saying("Asbestos report")).await;
     page.choose(field("report.result"), "None detected").await;
     page.enter(field("report.samples"), "3").await;

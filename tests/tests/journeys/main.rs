@@ -22,6 +22,7 @@ mod rooms;
 mod security;
 mod server_checks;
 mod shipped_arithmetic;
+mod strip;
 mod updates;
 mod whole_pages;
 mod words;

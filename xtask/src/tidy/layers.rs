@@ -27,6 +27,15 @@ const CALLS: &[(&str, &str)] = &[
     ("register_spots", "register_throw"),
     ("register_spots", "room"),
     ("rerouted_cable", "cable_securing"),
+    ("strip", "hold"),
+    ("floor_cover", "hold"),
+    ("floor_cover", "strip"),
+    ("three_ways", "hold"),
+    ("three_ways", "strip"),
+    ("three_ways", "skim_coat"),
+    ("three_ways", "drying"),
+    ("three_ways", "joint_compound"),
+    ("three_ways", "board_weight"),
 ];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {

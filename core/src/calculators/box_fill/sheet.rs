@@ -9,7 +9,8 @@ use super::{Answer, Room, Wall};
 use crate::measure::{Length, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
 use crate::rules::electrical::{box_fill as rule, conductor_volume, free_conductor};
-use crate::rules::old_finish::OLD_FINISH;
+use crate::rules::hazards::asbestos::PRESUMED;
+use crate::rules::hazards::lead::TARGET;
 use crate::say;
 use crate::sheet::{
     Caution, Check, Confidence, Expr, Figure, Material, Part, PartRow, Sheet, Source, Step,
@@ -38,7 +39,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     });
     let mut cautions = cautions(Some(input));
     if answer.mends.iter().any(|mend| mend.wall != Wall::Kept) {
-        cautions.insert(1, Caution { text: (&s::OLD_WALL).into(), source: Some(&OLD_FINISH) });
+        let old = Caution::all(&[(&s::OLD_WALL, Some(&PRESUMED)), (TARGET.says, Some(&TARGET))]);
+        cautions.splice(1..1, old);
     }
     Sheet {
         headline: figure("fill", fill_name(answer, answer.tightest), side.fill),

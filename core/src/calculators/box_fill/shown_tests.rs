@@ -111,7 +111,7 @@ fn a_wider_cut_in_box_is_named_where_none_of_the_same_gangs_holds_it() {
 fn a_mend_that_cuts_a_wall_carries_its_caution_and_a_ring_does_not() {
     let warns = |json: &str| {
         let sheet = sheet_of(json);
-        sheet.cautions.iter().any(|it| it.source.is_some_and(|it| it.key == "old-finish"))
+        sheet.cautions.iter().any(|it| it.source.is_some_and(|it| it.key == "cfr-29-1926.1101(b)"))
     };
     assert!(warns(OLD_BOX));
     // 30.3 in³ with 32.0 in it, the deepest of its kind: only a ring and an extension are named.

@@ -1,6 +1,6 @@
 //! The gates of a hold: what has to be known before each opens, and what is still missing.
 
-use super::input::{Asbestos, Input, Lead, Local, Window};
+use super::input::{Asbestos, Input, Lead, Local, Who, Window};
 use super::words as w;
 use crate::measure::Day;
 use crate::rules::compare::Limit;
@@ -118,11 +118,12 @@ fn surface(input: &Input) -> Gate {
 
 fn report(input: &Input) -> Gate {
     let report = &input.report;
-    let rule = match (input.material, report.result) {
-        (Material::Vermiculite, _) => &VERMICULITE,
+    let presumed = asbestos::presumed(input.built, input.material);
+    let rule = match (presumed, report.result) {
+        _ if input.material == Material::Vermiculite => &VERMICULITE,
         (_, Asbestos::Trace) => &TRACE,
         (_, Asbestos::Over) => &ONE_IS_ENOUGH,
-        _ if asbestos::presumed(input.built, input.material) => &asbestos::PRESUMED,
+        (Some(presumed), _) => presumed,
         _ if input.built.is_some_and(asbestos::is_later) => &asbestos::AFTER,
         _ => &asbestos::SAMPLES,
     };
@@ -192,7 +193,7 @@ pub(super) fn settled(input: &Input) -> Option<Settled> {
     if tested || !lead::reaches(input.built) {
         return Some(Settled::NoLead);
     }
-    if paint.certified {
+    if paint.who == Who::Certified {
         return Some(Settled::Certified);
     }
     let torn_out = matches!(input.deed, Deed::TearOut | Deed::NotSaid);

@@ -4,7 +4,7 @@ use super::words as w;
 use crate::choice;
 use crate::fields::{Kind, Span, When, row};
 use crate::form;
-use crate::measure::{Area, Day, Length};
+use crate::measure::{Area, Day, Length, Volume};
 use crate::rules::hazards::{Deed, Material};
 use crate::words::Phrase;
 
@@ -28,6 +28,14 @@ const PIPE: Kind = Kind::Length(Span {
     least: Length::ZERO,
     most: Length::inches(60_000, 1),
     why: &w::WHY_PIPE,
+    common: &[],
+    optional: true,
+});
+
+const LOOSE: Kind = Kind::Room(Span {
+    least: Volume::ZERO,
+    most: Volume::hundredths(172_800).times(100_000),
+    why: &w::WHY_AREA,
     common: &[],
     optional: true,
 });
@@ -67,6 +75,20 @@ choice! {
         NothingStricter = "nothing-stricter", w::NOTHING_STRICTER;
         /// More.
         Stricter = "stricter", w::STRICTER;
+    }
+}
+
+choice! {
+    /// Who does the work, as the lead rule sees it.
+    pub enum Who {
+        /// Nobody has said.
+        NotSaid = "not-said", w::NOT_SAID;
+        /// Who lives in a house of their own.
+        Owner = "owner", w::OWNER;
+        /// Paid, not certified for lead.
+        Crew = "crew", w::CREW;
+        /// A certified firm.
+        Certified = "certified", w::CERTIFIED;
     }
 }
 
@@ -118,8 +140,8 @@ form! {
         tester: String, row(&w::TESTER, &w::NOTHING, LINE).when(TESTED).evidence();
         /// When.
         tested: Option<Day>, row(&w::TESTED, &w::NOTHING, Kind::Day).when(TESTED).evidence();
-        /// A certified firm does the work.
-        certified: bool, row(&w::CERTIFIED, &w::CERTIFIED_HINT, Kind::Flag).evidence();
+        /// Who does the work.
+        who: Who, row(&w::WHO, &w::CERTIFIED_HINT, Kind::Choice(Who::PICKS)).evidence();
     }
 }
 
@@ -140,6 +162,8 @@ form! {
     pub struct Office {
         /// What they ask.
         asks: Local, row(&w::LOCAL, &w::LOCAL_HINT, Kind::Choice(Local::PICKS));
+        /// From what area on their rule reaches.
+        limit: Option<Area>, row(&w::LOCAL_LIMIT, &w::LOCAL_LIMIT_HINT, area(100_000)).when(When::Is("asks", &["stricter"]));
         /// Who said so, and what.
         says: String, row(&w::LOCAL_SAYS, &w::NOTHING, ANSWER).when(ASKED);
         /// What they ask has been done.
@@ -173,6 +197,8 @@ form! {
         area: Option<Area>, row(&w::AREA, &w::AREA_HINT, area(100_000));
         /// How much pipe or duct it is on.
         pipe: Option<Length>, row(&w::PIPE, &w::PIPE_HINT, PIPE).when(When::Is("material", &["wrap"]));
+        /// How much loose fill there is.
+        loose: Option<Volume>, row(&w::LOOSE, &w::LOOSE_HINT, LOOSE).when(When::Is("material", &["vermiculite"]));
         /// The year of the house.
         built: Option<i64>, row(&w::BUILT, &w::BUILT_HINT, YEAR);
         /// The year of the material, if later.

@@ -25,8 +25,11 @@ mod sheet;
 mod words;
 
 pub use gates::{Gate, Reason, Settled};
-pub use input::{Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Window};
+pub use input::{
+    Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Who, Window,
+};
 pub use opening::{Miss, Opened, solve};
+pub use sheet::instead;
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
@@ -34,7 +37,7 @@ use crate::rules::compare::Limit;
 use crate::rules::hazards::asbestos::{ADVICE, SAMPLES};
 use crate::rules::hazards::local::STRICTER;
 use crate::say;
-use crate::sheet::{Caution, Faults, Sheet, Standing};
+use crate::sheet::{Caution, Faults, Sheet, Source, Standing};
 use crate::words::{Phrase, Text};
 use words as w;
 
@@ -57,8 +60,10 @@ pub struct Answer {
     pub lab_cost: Option<i64>,
     /// Whether an agency is told ahead, should it hold more than one percent.
     pub notice: Notice,
-    /// The law presumes that it holds asbestos.
-    pub presumed: bool,
+    /// What presumes that it holds asbestos, if anything does.
+    pub presumed: Option<&'static Source>,
+    /// Whether the local limit on its area is reached; none where none is said.
+    pub local: Option<bool>,
     /// What opens it, once every gate is open.
     pub opened: Option<Opened>,
 }

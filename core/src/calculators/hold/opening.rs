@@ -4,7 +4,9 @@ use super::gates::{Settled, gates, is_shut_by_nature, samples, settled};
 use super::input::Input;
 use super::{Answer, Notice};
 use crate::measure::{Area, Day};
+use crate::rules::compare::{Limit, is_at_least};
 use crate::rules::hazards::asbestos::{is_left_out, is_told, presumed};
+use crate::rules::hazards::local::STRICTER;
 use crate::rules::hazards::{Deed, Disturbs, Material};
 
 /// A hold that is open: every gate of it has its evidence. Only [`solve`] makes one, from a whole
@@ -128,9 +130,11 @@ pub fn solve(input: &Input) -> Answer {
     let settled = settled(input);
     let samples = samples(input);
     let left_out = is_left_out(input.building.dwellings, input.building.project);
-    let notice = match (is_told(input.area, input.pipe), left_out) {
+    let notice = match (is_told(input.area, input.pipe, input.loose), left_out) {
         (None, _) => Notice::SizeUnknown,
-        (Some(false), _) if input.material == Material::Vermiculite => Notice::Loose,
+        (Some(false), _) if input.material == Material::Vermiculite && input.loose.is_none() => {
+            Notice::Loose
+        }
         (Some(false), _) => Notice::Below,
         (Some(true), None) => Notice::DwellingsUnknown,
         (Some(true), Some(true)) => Notice::LeftOut,
@@ -163,6 +167,11 @@ pub fn solve(input: &Input) -> Answer {
         lab_cost: input.prices.sample.map(|each| each.saturating_mul(samples.value)),
         notice,
         presumed: presumed(input.built, input.material),
+        local: input
+            .office
+            .limit
+            .zip(input.area)
+            .map(|(value, area)| is_at_least(area, Limit { value, source: &STRICTER })),
         opened,
     }
 }

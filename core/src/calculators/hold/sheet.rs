@@ -1,17 +1,19 @@
 //! The hold as it is shown: its reasons, its gates, and what a bid needs meanwhile.
 
 use super::Calculator;
-use super::input::{Input, Lead};
+use super::input::{Asbestos, Input, Lead, Who};
 use super::words as w;
-use super::{Answer, Gate, Notice, Settled};
+use super::{Answer, Gate, Notice, Settled, solve};
+use crate::calculators::Withheld;
+use crate::fields::Form;
 use crate::measure::Rounding;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::hazards::asbestos::{
     self, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE, SAMPLES,
 };
-use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, WORK, most_minor};
+use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, OWNER, WORK, most_minor};
 use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING, TASKS};
-use crate::rules::hazards::{Deed, Material};
+use crate::rules::hazards::{Deed, Disturbs, HOUSE, Material};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Part, PartRow, Sheet, Source, Step};
 use crate::words::{Amount, Phrase, Text};
@@ -36,6 +38,57 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         parts: parts(input, answer),
         materials: Vec::new(),
         cautions: cautions(input, answer),
+        drawing: None,
+    }
+}
+
+/// What stands in the place of a plan that is held: how much there is, samples, what they cost, the
+/// notice and a price to get. Nothing of how the work is done.
+pub fn instead(work: &Disturbs, withheld: Withheld) -> Sheet {
+    let input = Input {
+        material: work.material,
+        deed: work.deed,
+        area: work.area,
+        prices: withheld.prices,
+        ..Input::blank()
+    };
+    let answer = solve(&input);
+    let area = work.area.unwrap_or_default();
+    let mut figures = figures(&input, &answer);
+    figures.retain(|figure| figure.key != "area");
+    let mut parts = parts(&input, &answer);
+    parts.retain(|part| part.key == "bid");
+    parts.extend(withheld.part);
+    let held = sheet(&input, &answer);
+    let mut cautions = held.cautions;
+    // How it is worked on belongs to what is open.
+    cautions.retain(|caution| {
+        let how = [&WORK, MOST.source, &SANDING, &TASKS];
+        caution.text.phrase != &HOUSE && caution.source.is_none_or(|it| !how.contains(&it))
+    });
+    // All of the material may be more than is worked on.
+    let mut working = held.working;
+    let least = || (&w::FIGURE_SAMPLES_LEAST).into();
+    for figure in &mut figures {
+        if figure.key == "samples" {
+            figure.name = least();
+        }
+    }
+    for step in &mut working {
+        if step.key == "samples" {
+            step.name = least();
+        }
+    }
+    Sheet {
+        headline: figure("area", &w::FIGURE_AREA, area.into()),
+        figures,
+        next: None,
+        checks: Vec::new(),
+        parts,
+        cautions,
+        working,
+        materials: Vec::new(),
+        lead: None,
         drawing: None,
     }
 }
@@ -99,11 +152,21 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         .reasons()
         .map(|reason| read(reason.says.clone(), say!(w::REASON_BEHIND, reason.source.clause)))
         .collect();
-    let presumed = if answer.presumed { &w::PRESUMED_YES } else { &w::PRESUMED_NO };
+    let presumed = match answer.presumed {
+        Some(source) => say!(w::PRESUMED_YES, source.clause),
+        None => say!(w::PRESUMED_NO),
+    };
     let notice = match answer.notice {
         Notice::SizeUnknown => say!(w::NOTICE_UNKNOWN),
         Notice::Loose => say!(w::NOTICE_LOOSE, Amount::Room(NOTICE_LOOSE.value)),
-        Notice::Below => say!(w::NOTICE_BELOW, NOTICE_AREA.value, NOTICE_PIPE.value),
+        Notice::Below => {
+            say!(
+                w::NOTICE_BELOW,
+                NOTICE_AREA.value,
+                NOTICE_PIPE.value,
+                Amount::Room(NOTICE_LOOSE.value)
+            )
+        }
         Notice::DwellingsUnknown => say!(w::NOTICE_DWELLINGS),
         Notice::LeftOut => say!(w::NOTICE_LEFT_OUT),
         Notice::Due => say!(w::NOTICE_DUE, NOTICE_DAYS.value),
@@ -113,10 +176,14 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         None => say!(w::PRICE_GET),
     };
     let mut bid = vec![
-        read((&w::ROW_PRESUMED).into(), presumed.into()),
+        read((&w::ROW_PRESUMED).into(), presumed),
         read((&w::ROW_NOTICE).into(), notice),
         read((&w::ROW_PRICE).into(), price),
     ];
+    if let Some(reached) = answer.local {
+        let says = if reached { &w::LOCAL_REACHED } else { &w::LOCAL_BELOW };
+        bid.push(read((&w::ROW_LOCAL).into(), says.into()));
+    }
     if answer.samples_help {
         let lab = match answer.lab_cost {
             Some(cost) => say!(w::LAB_COST, cost, answer.samples.value),
@@ -156,6 +223,9 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     if [input.built, input.put_up].into_iter().flatten().any(asbestos::is_later) {
         all.push(published(&AFTER));
     }
+    if input.report.result == Asbestos::NoneDetected {
+        all.push(plain(&w::MEANS));
+    }
     if input.deed == Deed::Cover {
         all.push(plain(&w::COVERING));
     }
@@ -168,6 +238,9 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
         }
         Some(Settled::NoLead) | None => {}
     }
+    if input.paint.who == Who::Owner {
+        all.push(published(&OWNER));
+    }
     if answer.settled != Some(Settled::NoLead) || input.paint.result == Lead::Found {
         all.push(published(&WORK));
     }
@@ -178,6 +251,6 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
             all.extend([published(&SANDING), published(&TASKS)]);
         }
     }
-    all.extend([plain(&w::HOUSE), plain(&w::NO_ADVICE)]);
+    all.extend([plain(&HOUSE), plain(&w::NO_ADVICE)]);
     all
 }

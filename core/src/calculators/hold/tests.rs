@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::fields::Form;
-use crate::measure::{Area, Day, Length};
+use crate::measure::{Area, Day, Length, Volume};
 use crate::rules::hazards::{Deed, Disturbs, Material};
 use crate::sheet::Verdict;
 use crate::words::Voice;
@@ -35,7 +35,7 @@ fn whole() -> Input {
         office: Office {
             asks: Local::NothingStricter,
             says: "County desk, Nov 4: nothing more".to_owned(),
-            met: false,
+            ..Office::blank()
         },
         ..Input::blank()
     }
@@ -111,13 +111,13 @@ fn a_trace_asks_and_more_than_one_percent_shuts() {
 fn no_year_does_without_a_report() {
     for year in [1979, 1980, 1981, 2005] {
         let mut input = Input { built: Some(year), ..whole() };
-        assert_eq!(solve(&input).presumed, year <= 1980);
+        assert_eq!(solve(&input).presumed.is_some(), year <= 1980);
         assert!(opens(&input));
         input.report = Report::blank();
         assert!(!opens(&input), "{year}");
         let later = Input { put_up: Some(2005), ..input };
         assert!(!opens(&later));
-        assert_eq!(solve(&later).presumed, year <= 1980, "the building's year counts");
+        assert_eq!(solve(&later).presumed.is_some(), year <= 1980, "the building's year counts");
     }
 }
 
@@ -160,7 +160,7 @@ fn minor_work_needs_no_lead_test() {
         assert_eq!(opens(&input), want, "{inches}");
         let found = Input { paint: Paint { result: Lead::Found, ..paint.clone() }, ..whole() };
         assert_eq!(opens(&found), want, "a found lead leaves minor work minor");
-        let certified = Input { paint: Paint { certified: true, ..paint.clone() }, ..whole() };
+        let certified = Input { paint: Paint { who: Who::Certified, ..paint.clone() }, ..whole() };
         assert!(opens(&certified));
         let out = Input { deed: Deed::TearOut, ..input };
         assert!(!opens(&out), "tearing out is never minor");
@@ -185,9 +185,93 @@ fn notice_is_due_from_its_size_and_number_of_dwellings_on() {
     assert_eq!(notice(160 * 144, Some(4), true), Notice::Due);
     assert_eq!(notice(160 * 144, None, false), Notice::DwellingsUnknown);
     assert_eq!(solve(&Input::blank()).notice, Notice::SizeUnknown);
-    let loose = Input { area: Some(square_inches(1)), ..whole() };
-    let loose = Input { material: Material::Vermiculite, ..loose };
-    assert_eq!(solve(&loose).notice, Notice::Loose);
+    let loose = |loose| {
+        let input = Input { area: Some(square_inches(1)), loose, ..whole() };
+        let building = Building { dwellings: Some(5), project: false };
+        solve(&Input { material: Material::Vermiculite, building, ..input }).notice
+    };
+    assert_eq!(loose(None), Notice::Loose);
+    // 35 cu ft, on and to either side.
+    for (off, want) in [(-1, Notice::Below), (0, Notice::Due), (1, Notice::Due)] {
+        let volume = Volume::hundredths(35 * 172_800).plus(Volume::from_units(off));
+        assert_eq!(loose(Some(volume)), want, "{off}");
+    }
+    // 260 ft of pipe, on and to either side.
+    for (sixteenths, want) in [(-1, Notice::Below), (0, Notice::Due), (1, Notice::Due)] {
+        let pipe = Some(Length::inches(260 * 12 * 16 + sixteenths, 16));
+        let building = Building { dwellings: Some(5), project: false };
+        let input = Input { area: Some(square_inches(1)), pipe, building, ..whole() };
+        assert_eq!(solve(&Input { material: Material::Wrap, ..input }).notice, want);
+    }
+}
+
+/// Source: 40 CFR 763.86(a), each homogeneous area by itself: 940 sq ft of one date and 120 of
+/// another take 3 and 3, not the 5 of 1060.
+#[test]
+fn samples_of_two_dates_are_not_counted_as_one_area() {
+    let samples = |feet| solve(&Input { area: Some(Area::square_feet(feet)), ..whole() }).samples;
+    assert_eq!(samples(940).value + samples(120).value, 6);
+    assert_eq!(samples(1060).value, 5);
+}
+
+/// Source: 40 CFR 61.141 and 61.145: who is left out of the notice reads on the same line that
+/// worker rules and the state's reach all the same.
+#[test]
+fn left_out_of_the_notice_is_never_told_alone() {
+    let building = Building { dwellings: Some(4), project: false };
+    let input = Input { area: Some(Area::square_feet(160)), building, ..whole() };
+    let answer = solve(&input);
+    assert_eq!(answer.notice, Notice::LeftOut);
+    let sheet = sheet::sheet(&input, &answer);
+    let bid = sheet.parts.iter().find(|part| part.key == "bid").unwrap();
+    let said: Vec<_> = bid.rows.iter().map(|row| Voice::default().say(&row.value)).collect();
+    assert!(said.contains(
+        &"left out for its few dwellings; worker rules and the state's are not".to_owned()
+    ));
+    let cautions: Vec<_> = sheet.cautions.iter().map(|it| Voice::default().say(&it.text)).collect();
+    assert!(cautions.iter().any(|it| it.ends_with("is not exempt from worker rules.")));
+}
+
+/// A limit that an office names is told as reached from itself on, and opens nothing by itself.
+#[test]
+fn a_local_limit_is_reached_from_itself_on() {
+    let with = |inches, met| {
+        let office = Office {
+            asks: Local::Stricter,
+            limit: Some(Area::square_feet(50)),
+            met,
+            ..whole().office
+        };
+        Input { area: Some(square_inches(inches)), office, ..whole() }
+    };
+    for (inches, want) in [(50 * 144 - 1, false), (50 * 144, true), (50 * 144 + 1, true)] {
+        assert_eq!(solve(&with(inches, true)).local, Some(want), "{inches}");
+        assert!(!opens(&with(inches, false)) && opens(&with(inches, true)));
+    }
+}
+
+/// From memory of 40 CFR 745.82: who isn't paid isn't bound, and nothing opens by that.
+#[test]
+fn an_owner_is_held_as_a_crew_is() {
+    for who in [Who::NotSaid, Who::Owner, Who::Crew] {
+        let paint = Paint { who, painted: Some(Area::square_feet(7)), ..Paint::blank() };
+        assert!(!opens(&Input { paint, ..whole() }), "{who:?}");
+    }
+}
+
+/// What stands in for a plan has what a bid needs, and opens nothing.
+#[test]
+fn in_the_place_of_a_plan_stand_area_samples_cost_and_a_price_to_get() {
+    let area = Some(Area::square_feet(1001));
+    let (material, deed) = (Material::Texture, Deed::Strip);
+    let work = Disturbs { material, deed, area, painted: None };
+    let prices = Prices { sample: Some(45), abatement: None };
+    let sheet = instead(&work, crate::calculators::Withheld { prices, part: None });
+    let told = |key| sheet.figures.iter().find(|it| it.key == key).map(|it| it.amount.raw());
+    assert_eq!((sheet.headline.key, told("samples"), told("lab")), ("area", Some(5), Some(225)));
+    let rows: Vec<_> = sheet.parts.iter().flat_map(|part| &part.rows).collect();
+    assert!(rows.iter().any(|row| row.value.phrase == &super::words::PRICE_GET));
+    assert!(sheet.materials.is_empty() && sheet.drawing.is_none() && sheet.next.is_none());
 }
 
 #[test]

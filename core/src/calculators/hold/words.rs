@@ -44,8 +44,15 @@ words! {
     LEAD_HINT = "Of every paint that you break.";
     TESTER = "Who tested";
     TESTED = "Date of the test";
-    CERTIFIED = "A firm certified for lead does the work";
-    CERTIFIED_HINT = "With its certified renovator on site.";
+    WHO = "Who does the work";
+    OWNER = "Its owner, who lives there";
+    CREW = "A paid crew, not certified for lead";
+    CERTIFIED = "A firm certified for lead";
+    CERTIFIED_HINT = "A certified firm has its certified renovator on site.";
+    LOOSE = "How much of it";
+    LOOSE_HINT = "Area × depth, all of the job.";
+    LOCAL_LIMIT = "Their limit, area";
+    LOCAL_LIMIT_HINT = "From this area on their rule reaches.";
     BUILDING = "The building";
     DWELLINGS = "Dwellings in the building";
     PROJECT = "Part of a larger project";
@@ -132,15 +139,19 @@ words! {
     BID = "For the bid, meanwhile";
     BID_NOTE = "If it holds more than {0} %, or is taken to.";
     ROW_PRESUMED = "Taken to hold asbestos until samples show otherwise";
-    PRESUMED_YES = "yes, by its year and kind";
+    PRESUMED_YES = "yes: {0}";
     PRESUMED_NO = "not by that rule; it may hold it all the same";
     ROW_NOTICE = "Telling the agency ahead";
     NOTICE_UNKNOWN = "say the area";
     NOTICE_LOOSE = "due from {0} of loose fill on: measure it";
-    NOTICE_BELOW = "below {0} and {1} of pipe";
+    NOTICE_BELOW = "this area is below {0}, {1} of pipe and {2}; all areas of the job add up";
     NOTICE_DWELLINGS = "depends on the dwellings: say how many";
     NOTICE_LEFT_OUT = "left out for its few dwellings; worker rules and the state's are not";
     NOTICE_DUE = "due {0} working days ahead";
+    ROW_LOCAL = "Their limit, as they said";
+    LOCAL_REACHED = "reached: go by their rule";
+    LOCAL_BELOW = "not reached by this area";
+    MEANS = "None detected is of these samples and this area alone. Another color, texture, layer or date may hold it.";
     ROW_PRICE = "Abatement contractor";
     PRICE_GET = "get a price for abatement";
     PRICE_GIVEN = "{0} dollars, as given";
@@ -154,7 +165,6 @@ words! {
     COVERING = "Covering is still work on it: screws go through.";
     LEAD_ADDS = "All work in this room within {0} days adds up to the {1} that are minor.";
     DUST = "Silica: {0} µg/m³ at most over 8 hours, and the rule reaches work from {1} up. Wet it or draw it off, wear a fitted mask, and measure.";
-    HOUSE = "Lived-in house: heat and air off, registers taped, one way in, nothing wet carried out.";
     STRICTER_CAUTION = "State and local law may be stricter and usually is. What is exempt from a notice is not exempt from worker rules.";
     NO_ADVICE = "This sorts what is known. It is no advice on the law and no finding about the air.";
 }

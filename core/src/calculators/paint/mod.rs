@@ -13,8 +13,8 @@ use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::paint::{
     CANS, LABELS, MOST_QUARTS, PAINT, PAINT_USUAL, PRIMER, PRIMER_USUAL, SOLIDS,
 };
+use crate::rules::hazards::lead::TARGET;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::rules::old_finish::OLD_FINISH;
 use crate::say;
 use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Steps};
 use crate::words::{Amount, Phrase};
@@ -143,7 +143,7 @@ impl Calculator for Paint {
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
         Caution::all(&[
-            (&w::LEAD, Some(&OLD_FINISH)),
+            (&w::LEAD, Some(&TARGET)),
             (&w::AIR, None),
             (&w::RAGS, None),
             (LABELS.says, Some(&LABELS)),

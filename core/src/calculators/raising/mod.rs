@@ -24,8 +24,9 @@ use crate::edition::Basis;
 use crate::measure::{Area, Length, Volume};
 use crate::rules::framing::lumber::THICK;
 use crate::rules::framing::overhead::Overhead;
+use crate::rules::hazards::asbestos::PRESUMED;
+use crate::rules::hazards::lead::TARGET;
 use crate::rules::hazards::{Deed, Disturbs};
-use crate::rules::old_finish::OLD_FINISH;
 use crate::rules::residential::fireblocking::CEILING_LINE;
 use crate::rules::residential::smoke_alarms::SMOKE_ALARMS;
 use crate::say;
@@ -91,7 +92,8 @@ impl Calculator for Raising {
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
         Caution::all(&[
-            (&shown::TEST, Some(&OLD_FINISH)),
+            (&shown::TEST, Some(&PRESUMED)),
+            (TARGET.says, Some(&TARGET)),
             (&shown::LIVE, None),
             (&shown::SHORE, None),
             (CEILING_LINE.says, Some(&CEILING_LINE)),

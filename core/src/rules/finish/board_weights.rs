@@ -68,6 +68,19 @@ impl Panel {
         )
     }
 
+    /// How thick it is.
+    pub const fn thick(self) -> Length {
+        Length::inches(
+            match self {
+                Self::Quarter => 2,
+                Self::ThreeEighths => 3,
+                Self::Half | Self::HalfLight => 4,
+                Self::FiveEighths => 5,
+            },
+            8,
+        )
+    }
+
     /// What framing is reckoned to hold of it; none of 1/4 in, which isn't in that table.
     pub const fn dead_load(self) -> Option<Measure> {
         Some(match self {

@@ -4,6 +4,7 @@
 use super::Material;
 use crate::measure::{Area, Length, Volume};
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
+use crate::sheet::Source;
 use crate::words;
 
 words! {
@@ -14,7 +15,7 @@ words! {
     PRESUMED_SAYS = "Thermal insulation and sprayed or troweled surfacing in a building put up no later than 1980 is presumed to hold asbestos until samples show otherwise.";
     PRESUMED_SEEN = "read in a university's asbestos pages and an industrial hygiene article";
     AFTER_SAYS = "A later year is no proof: old stock was used up after 1980. Have it tested.";
-    AFTER_SEEN = "common practice";
+    AFTER_SEEN = "common practice; an OSHA letter of August 1, 1997 says so of flooring";
     SAMPLES_SAYS = "Samples of each homogeneous area: 3 up to 1000 sq ft, 5 up to 5000 sq ft, 7 above. Written for schools, and asked for elsewhere.";
     SAMPLES_SEEN = "read in the 2005 and 2024 texts of 40 CFR 763.86; that it is used elsewhere is from memory";
     ONE_IS_ENOUGH_SAYS = "One sample over 1 percent makes the whole area asbestos-containing.";
@@ -22,7 +23,9 @@ words! {
     VERMICULITE_SAYS = "Loose vermiculite is treated as asbestos: a few grains can't speak for the rest.";
     VERMICULITE_SEEN = "from memory of federal advice to homeowners";
     NOTICE_SAYS = "Renovation that strips at least 260 ft of pipe, 160 sq ft of other parts, or 35 cu ft where neither could be measured is told to the agency 10 working days ahead.";
-    NOTICE_SEEN = "read in a state air board's rule and its permit answers";
+    NOTICE_SEEN = "the amounts, all of one job together, read in the 2002 text of 40 CFR 61.145; the rest in a state air board's rule and its permit answers";
+    FLOORING_SAYS = "Asphalt and vinyl flooring put down no later than 1980 is treated as asbestos-containing until samples show otherwise.";
+    FLOORING_SEEN = "read in a training institute's summary of 29 CFR 1926.1101 and an OSHA letter of August 1, 1997";
     EXEMPT_SAYS = "A residential building of four or fewer dwelling units is left out, unless it is part of a larger installation or project.";
     EXEMPT_SEEN = "read in 60 FR 38725 (1995), a letter quoting 61.141 and a regional notification guide";
     ADVICE_SAYS = "Sound material is best left alone. Do not cut, sand, scrape, sweep or vacuum what may hold asbestos; find out before remodeling, and hire trained people.";
@@ -40,6 +43,10 @@ source!(
 source!(
     /// What is presumed.
     PRESUMED, "cfr-29-1926.1101(b)", "29 CFR 1926.1101(b)", PRESUMED_SAYS, PRESUMED_SEEN, Read
+);
+source!(
+    /// Floors.
+    FLOORING, "cfr-29-1926.1101(k)", "29 CFR 1926.1101(k)", FLOORING_SAYS, FLOORING_SEEN, Read
 );
 source!(
     /// What a later year is worth.
@@ -92,11 +99,16 @@ const EXEMPT_UNITS: Limit<i64> = Limit { value: 4, source: &EXEMPT };
 
 /// Whether a building's year and a material make it presumed to hold asbestos.
 ///
-/// Source: 29 CFR 1926.1101(b), thermal insulation and surfacing. An unknown year is not a later
-/// one.
-pub fn presumed(built: Option<i64>, material: Material) -> bool {
-    let kind = matches!(material, Material::Texture | Material::Plaster | Material::Wrap);
-    kind && built.is_none_or(|year| is_at_most(year, PRESUMED_YEAR))
+/// Sources: 29 CFR 1926.1101(b), thermal insulation and surfacing; [`FLOORING`]. An unknown year
+/// is not a later one. Loose vermiculite is, of whatever year: [`VERMICULITE`].
+pub fn presumed(built: Option<i64>, material: Material) -> Option<&'static Source> {
+    let by_year = match material {
+        Material::Texture | Material::Plaster | Material::Wrap => &PRESUMED,
+        Material::Floor => &FLOORING,
+        Material::Vermiculite => return Some(&VERMICULITE),
+        _ => return None,
+    };
+    built.is_none_or(|year| is_at_most(year, PRESUMED_YEAR)).then_some(by_year)
 }
 
 /// Whether a building is later than the presumption reaches. That proves nothing.
@@ -121,9 +133,10 @@ pub fn samples(area: Area) -> Limit<i64> {
 /// Whether so much is told ahead; none where too little is known to say no.
 ///
 /// Source: 40 CFR 61.145.
-pub fn is_told(area: Option<Area>, pipe: Option<Length>) -> Option<bool> {
+pub fn is_told(area: Option<Area>, pipe: Option<Length>, loose: Option<Volume>) -> Option<bool> {
     let told = area.is_some_and(|area| is_at_least(area, NOTICE_AREA))
-        || pipe.is_some_and(|pipe| is_at_least(pipe, NOTICE_PIPE));
+        || pipe.is_some_and(|pipe| is_at_least(pipe, NOTICE_PIPE))
+        || loose.is_some_and(|loose| is_at_least(loose, NOTICE_LOOSE));
     if told { Some(true) } else { area.map(|_| false) }
 }
 
@@ -168,31 +181,39 @@ mod tests {
     #[test]
     fn a_building_of_1980_is_presumed_and_one_of_1981_is_not() {
         for (year, want) in [(1979, true), (1980, true), (1981, false)] {
-            assert_eq!(presumed(Some(year), Material::Texture), want, "{year}");
+            for material in [Material::Texture, Material::Floor] {
+                assert_eq!(presumed(Some(year), material).is_some(), want, "{year}");
+            }
             assert_eq!(is_later(year), !want, "{year}");
         }
-        assert!(presumed(None, Material::Wrap) && presumed(Some(1962), Material::Plaster));
-        assert!(!presumed(Some(1962), Material::Board));
+        assert_eq!(presumed(None, Material::Wrap), Some(&PRESUMED));
+        assert_eq!(presumed(Some(1962), Material::Plaster), Some(&PRESUMED));
+        assert_eq!(presumed(Some(1962), Material::Board), None);
+        assert_eq!(presumed(Some(2005), Material::Vermiculite), Some(&VERMICULITE));
     }
 
     /// Source: 40 CFR 61.145: at least 160 sq ft or 260 linear feet.
     #[test]
     fn notice_starts_on_its_limit() {
         for (area, want) in [(160 * IN2 - 1, false), (160 * IN2, true), (160 * IN2 + 1, true)] {
-            assert_eq!(is_told(Some(square_inches(area)), None), Some(want));
+            assert_eq!(is_told(Some(square_inches(area)), None, None), Some(want));
         }
         let feet = |feet: i64| Length::inches(feet * 12, 1);
         let less = feet(260).minus(Length::inches(1, 16));
         for (pipe, want) in [(less, None), (feet(260), Some(true)), (feet(261), Some(true))] {
-            assert_eq!(is_told(None, Some(pipe)), want);
+            assert_eq!(is_told(None, Some(pipe), None), want);
         }
-        assert_eq!(is_told(Some(Area::ZERO), Some(less)), Some(false));
+        assert_eq!(is_told(Some(Area::ZERO), Some(less), None), Some(false));
     }
 
     /// Source: 40 CFR 61.145: 35 cubic feet; a cubic foot is 1728 cubic inches by definition.
     #[test]
     fn loose_material_is_measured_in_cubic_feet() {
         assert_eq!(NOTICE_LOOSE.value, Volume::hundredths(6_048_000));
+        for (off, want) in [(-1, false), (0, true), (1, true)] {
+            let loose = NOTICE_LOOSE.value.plus(Volume::from_units(off));
+            assert_eq!(is_told(Some(Area::ZERO), None, Some(loose)), Some(want), "{off}");
+        }
         assert_eq!(NOTICE_DAYS.value, 10);
     }
 
@@ -206,6 +227,18 @@ mod tests {
         }
         assert_eq!(is_left_out(None, false), None);
         assert_eq!(is_left_out(None, true), Some(false));
+    }
+
+    #[test]
+    fn each_limit_names_its_regulation() {
+        let of = |source: &Source| source.clause;
+        assert_eq!(of(CONTENT_PERCENT.source), "40 CFR 61 subpart M");
+        assert_eq!(of(PRESUMED_YEAR.source), "29 CFR 1926.1101(b)");
+        assert_eq!([THREE, FIVE].map(|it| of(it.source)), ["40 CFR 763.86(a)"; 2]);
+        let notice =
+            [NOTICE_AREA.source, NOTICE_PIPE.source, NOTICE_LOOSE.source, NOTICE_DAYS.source];
+        assert_eq!(notice.map(of), ["40 CFR 61.145"; 4]);
+        assert_eq!(of(EXEMPT_UNITS.source), "40 CFR 61.141, facility");
     }
 
     /// Source: 40 CFR 61 subpart M: more than 1 percent, so that 1 percent itself is not.

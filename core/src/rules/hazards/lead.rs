@@ -4,7 +4,7 @@
 //! The rule also leaves out housing for the elderly or disabled without a child under six, and
 //! units without a bedroom. Neither is offered here: who may use that knows it.
 
-use crate::measure::Area;
+use crate::measure::{Area, Length};
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::words;
 
@@ -17,6 +17,8 @@ words! {
     WORK_SEEN = "read in EPA's answers on 40 CFR 745.85";
     FIRM_SAYS = "More lead paint than is minor is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
     FIRM_SEEN = "from memory of 40 CFR 745 subpart E";
+    OWNER_SAYS = "The lead rule binds who is paid, and who rents the house out. Lead in an owner's own house does the same harm: it is held all the same.";
+    OWNER_SEEN = "that it is about paid work read in 75 FR 24802 (2010); who rents out, from memory";
 }
 
 source!(
@@ -35,12 +37,18 @@ source!(
     /// Who does it.
     FIRM, "cfr-40-745-e", "40 CFR 745 subpart E", FIRM_SAYS, FIRM_SEEN, Memory
 );
+source!(
+    /// Owners.
+    OWNER, "cfr-40-745.82", "40 CFR 745.82", OWNER_SAYS, OWNER_SEEN, Memory
+);
 
 /// The first year that the rule doesn't reach.
 const FIRST_OUT: Limit<i64> = Limit { value: 1978, source: &TARGET };
 /// The most of a painted surface that is minor in one room, and outside.
 const INSIDE: Limit<Area> = Limit { value: Area::square_feet(6), source: &MINOR };
 const OUTSIDE: Limit<Area> = Limit { value: Area::square_feet(20), source: &MINOR };
+/// Plastic reaches so far past the work inside, or farther where dust does.
+pub const PLASTIC_PAST: Limit<Length> = Limit { value: Length::inches(72, 1), source: &WORK };
 /// Work in one room within so many days adds up.
 pub const ADDS_UP_DAYS: Limit<i64> = Limit { value: 30, source: &MINOR };
 
@@ -67,7 +75,6 @@ pub fn is_minor(painted: Area, outside: bool, window: bool, torn_out: bool) -> b
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::Length;
 
     /// Source: 40 CFR 745 as 73 FR 21692 (2008) has it: before 1978, so that 1978 itself is out.
     #[test]
@@ -76,6 +83,14 @@ mod tests {
             assert_eq!(reaches(Some(year)), want, "{year}");
         }
         assert!(reaches(None));
+    }
+
+    #[test]
+    fn each_limit_names_its_regulation() {
+        assert_eq!(FIRST_OUT.source.clause, "40 CFR 745, 73 FR 21692");
+        let minor = [INSIDE.source, OUTSIDE.source, ADDS_UP_DAYS.source];
+        assert_eq!(minor.map(|source| source.clause), ["40 CFR 745.83"; 3]);
+        assert_eq!(PLASTIC_PAST.source.clause, "40 CFR 745.85");
     }
 
     /// Source: 40 CFR 745.83: 6 sq ft a room inside, 20 sq ft outside.

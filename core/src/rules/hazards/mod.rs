@@ -25,6 +25,8 @@ words! {
     SAND = "Sand";
     TEAR_OUT = "Tear out";
     COVER = "Cover over";
+    /// Common practice.
+    HOUSE = "Lived-in house: heat and air off, registers taped, one way in, nothing wet carried out.";
 }
 
 choice! {

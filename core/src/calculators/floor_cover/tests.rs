@@ -1,0 +1,75 @@
+//! Cases worked by hand, then laws.
+
+use super::*;
+use crate::sheet::{Value, Verdict};
+use proptest::prelude::*;
+
+/// Worked by hand: 18 by 14 ft; 70 lb are two bags of 40; 49 of them seven tenths, five pans of 10,
+/// and 21 fall; 192 ÷ 100 and 192 ÷ 120 hours.
+#[test]
+fn seventy_pounds_over_a_room() {
+    let answer = solve(&Input::sample());
+    assert_eq!(answer.plastic, Area::square_feet(252));
+    assert_eq!((answer.bags, answer.pans), (2, 5));
+    assert_eq!(answer.falls, Measure::whole(&WEIGHT, 21));
+    assert_eq!(answer.laying[1], Measure::hundredths(&HOUR, 192));
+    assert_eq!(answer.cleaning[1], Measure::hundredths(&HOUR, 160));
+}
+
+/// Exact fits: 80 lb are two bags, and a pound more three.
+#[test]
+fn an_exact_fit_takes_no_bag_more() {
+    let bags = |pounds| {
+        let wet = Some(Measure::whole(&WEIGHT, pounds));
+        solve(&Input { wet, ..Input::sample() }).bags
+    };
+    assert_eq!([bags(79), bags(80), bags(81)], [2, 2, 3]);
+}
+
+#[test]
+fn only_a_bare_slab_goes_without_plastic() {
+    for (floor, want) in [
+        (Floor::NotSaid, Verdict::Ask),
+        (Floor::Finished, Verdict::Ask),
+        (Floor::Slab, Verdict::Within),
+    ] {
+        let input = Input { floor, ..Input::sample() };
+        let sheet = sheet::sheet(&input, &solve(&input));
+        assert_eq!(sheet.verdict(), want);
+        let said: Vec<_> = sheet.parts[0]
+            .rows
+            .iter()
+            .map(|row| crate::words::Voice::default().say(&row.value))
+            .collect();
+        assert_eq!(said.iter().all(|it| it.ends_with("not here")), floor != Floor::Slab);
+    }
+}
+
+proptest! {
+    #[test]
+    fn ranges_never_turn_round(
+        long in 12_i64..1200, wide in 12_i64..1200, wet in 1_i64..50_000, caught in 0_i64..=100,
+        own in prop::option::of(10_i64..1000),
+    ) {
+        let input = Input {
+            long: Length::inches(long, 1),
+            wide: Length::inches(wide, 1),
+            wet: Some(Measure::whole(&WEIGHT, wet)),
+            caught: Measure::whole(&PERCENT, caught),
+            clean: own.map(|own| Measure::whole(&SQUARE_FOOT_AN_HOUR, own)),
+            ..Input::sample()
+        };
+        let answer = solve(&input);
+        for [quick, likely, slow] in [answer.laying, answer.cleaning] {
+            prop_assert!(quick.millionths() <= likely.millionths());
+            prop_assert!(likely.millionths() <= slow.millionths());
+        }
+        prop_assert!(answer.falls.millionths() <= Measure::whole(&WEIGHT, wet).millionths());
+        prop_assert!(answer.bags * 40 >= wet && (answer.bags - 1) * 40 < wet);
+        let sheet = sheet::sheet(&input, &answer);
+        for figure in sheet.figures.iter().chain([&sheet.headline]) {
+            let step = sheet.working.iter().find(|step| step.key == figure.key).unwrap();
+            prop_assert_eq!(step.expr.value().and_then(Value::amount), Some(figure.amount));
+        }
+    }
+}

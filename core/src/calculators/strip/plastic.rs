@@ -1,0 +1,99 @@
+//! Plastic on the floor and on the walls, and which way a roll goes farther.
+
+use super::input::{Input, Spread};
+use super::words as w;
+use crate::measure::{Area, Length};
+use crate::rules::finish::sheeting::{SHEETING, widths};
+use crate::rules::hazards::lead::PLASTIC_PAST;
+use crate::sheet::{Expr, Source, Steps};
+use crate::words::{Amount, Phrase};
+
+/// One way to lay it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Laid {
+    /// Widths side by side.
+    pub widths: i64,
+    /// Each.
+    pub each: Length,
+    /// In all.
+    pub roll: Length,
+}
+
+/// What is covered, and how.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Plastic {
+    /// With what turns up.
+    pub area: Area,
+    /// Along the first side, and along the other: the same where there is one way only.
+    pub ways: [Laid; 2],
+}
+
+impl Plastic {
+    /// The one that takes less of a roll.
+    pub fn best(&self) -> Laid {
+        let [one, other] = self.ways;
+        if other.roll < one.roll { other } else { one }
+    }
+}
+
+/// Of a roll laid `along` a side, `across` it.
+fn laid(
+    input: &Input,
+    along: Length,
+    across: Length,
+    [count_key, roll_key]: [&str; 2],
+    name: &'static Phrase,
+    steps: &mut Steps,
+) -> Laid {
+    let source = Some(&SHEETING);
+    let widths = widths(across, input.roll, input.lap);
+    let widths = match steps.amount(count_key, &w::WIDTHS, source, widths) {
+        Some(Amount::Count(count)) => count,
+        _ => 0,
+    };
+    let roll = Expr::count(widths).times(Expr::length(along));
+    let roll = steps.length(roll_key, name, source, roll).unwrap_or_default();
+    Laid { widths, each: along, roll }
+}
+
+pub(super) fn floor(input: &Input, steps: &mut Steps) -> Plastic {
+    let (past, source): (Length, &Source) = match input.spread {
+        Spread::Room => (input.turn_up, &SHEETING),
+        Spread::Patch => (PLASTIC_PAST.value, PLASTIC_PAST.source),
+    };
+    let both = |side: Length| side.plus(past).plus(past);
+    let (long, wide) = (both(input.long), both(input.wide));
+    let side = |side| Expr::Sum(vec![Expr::length(side), Expr::count(2).times(Expr::length(past))]);
+    let area = side(input.long).times(side(input.wide));
+    let area = match steps.amount("plastic", &w::FLOOR, Some(source), area) {
+        Some(Amount::Area(area)) => area,
+        _ => Area::ZERO,
+    };
+    let ways = [
+        laid(input, long, wide, ["widths-long", "roll-long"], &w::ALONG_FIRST, steps),
+        laid(input, wide, long, ["widths-wide", "roll-wide"], &w::ALONG_OTHER, steps),
+    ];
+    Plastic { area, ways }
+}
+
+pub(super) fn walls(input: &Input, steps: &mut Steps) -> Option<Plastic> {
+    if !input.walls || input.spread == Spread::Patch {
+        return None;
+    }
+    let round = input.long.plus(input.wide).times(2);
+    let area = Expr::length(round).times(Expr::length(input.height));
+    let Some(Amount::Area(area)) =
+        steps.amount("wall-plastic", &w::WALL_PLASTIC, Some(&SHEETING), area)
+    else {
+        return None;
+    };
+    let way = laid(
+        input,
+        round.plus(input.lap),
+        input.height,
+        ["wall-widths", "wall-roll"],
+        &w::WALL_ROLL,
+        steps,
+    );
+    Some(Plastic { area, ways: [way; 2] })
+}

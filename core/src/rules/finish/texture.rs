@@ -1,0 +1,82 @@
+//! Sprayed texture: how thick and how heavy it is, what water it takes and what comes down.
+//! Habits, low, likely and high; a weighed test patch is worth more than all of them.
+
+use crate::measure::unit::{GALLON, LB_PER_GAL, NUMBER, PCF, WEIGHT};
+use crate::measure::{Area, Length, Measure};
+use crate::rules::compare::Limit;
+use crate::words;
+
+words! {
+    SAYS = "Sprayed texture is 1/16 to 3/8 in thick on average, likely 1/8, and weighs 10 to 30 lb a cubic foot, likely 15: polystyrene is light, old mineral heavy. It takes 1 to 1-1/2 gal of water for 100 sq ft a pass, likely 1-1/4, in 1 to 3 passes, likely 2, each soaking 10 to 15 minutes. Wet 10 to 40 sq ft at once, likely 25.";
+    SOAK = "10 to 15 minutes";
+    SEEN = "common practice; 10 and 25 sq ft read in how-to pages";
+    BULK_SAYS = "Scrapings heap up 1.3 to 2 times, likely 1.5. A 42 gal bag holds 5.6 cu ft, but one person carries some 40 lb: weight fills it first.";
+    BULK_SEEN = "common practice; the bag's volume worked out";
+    WATER_SAYS = "A gallon of water weighs 8.34 lb.";
+    WATER_SEEN = "worked out from water's density, 62.4 lb a cubic foot";
+    PAINTED_SAYS = "Paint keeps water out: painted texture hardly scrapes. Board over it, or tear it out.";
+    PAINTED_SEEN = "read in a county air agency's page on ceiling texture";
+    HIGH_SAYS = "Up to some 10 ft a bench or a low platform will do. Above, a rolling scaffold, locked, with rails. Never stilts or a ladder on wet plastic.";
+    HIGH_SEEN = "common practice; that scaffolds over 10 ft have rails is from memory of 29 CFR 1926.451(g)";
+    HEAT_SAYS = "Closed room, plastic, suit: water every 15 to 20 minutes, and rest. Careful from a heat index of 80 °F on, much more from 90.";
+    HEAT_SEEN = "from memory of OSHA's and NIOSH's advice";
+}
+
+source!(
+    /// What it is like.
+    TEXTURE, "texture-habits", "Sprayed texture, habit", SAYS, SEEN, CommonPractice
+);
+source!(
+    /// What comes down.
+    DEBRIS, "texture-debris", "Bags of scrapings, habit", BULK_SAYS, BULK_SEEN, CommonPractice
+);
+source!(
+    /// What water weighs.
+    WATER, "water-weight-gallon", "Weight of water", WATER_SAYS, WATER_SEEN, Derived
+);
+source!(
+    /// Under paint.
+    PAINTED, "painted-texture", "Painted texture", PAINTED_SAYS, PAINTED_SEEN, Read
+);
+source!(
+    /// Up high.
+    HIGH, "overhead-reach", "Overhead work by height, habit", HIGH_SAYS, HIGH_SEEN, CommonPractice
+);
+
+source!(
+    /// Under plastic.
+    HEAT, "heat-index", "OSHA and NIOSH advice on heat", HEAT_SAYS, HEAT_SEEN, Memory
+);
+
+/// Low, likely and high. Source: [`TEXTURE`].
+pub const THICK: [Length; 3] = [Length::inches(1, 16), Length::inches(1, 8), Length::inches(3, 8)];
+/// Dry. Source: [`TEXTURE`].
+pub const DENSITY: [Measure; 3] =
+    [Measure::whole(&PCF, 10), Measure::whole(&PCF, 15), Measure::whole(&PCF, 30)];
+/// Water for [`WETTED`], each pass. Source: [`TEXTURE`].
+pub const PASS: [Measure; 3] = [
+    Measure::whole(&GALLON, 1),
+    Measure::hundredths(&GALLON, 125),
+    Measure::hundredths(&GALLON, 150),
+];
+/// What [`PASS`] is for.
+pub const WETTED: Area = Area::square_feet(100);
+/// Source: [`TEXTURE`].
+pub const PASSES: [i64; 3] = [1, 2, 3];
+/// Source: [`TEXTURE`].
+pub const AT_ONCE: [Area; 3] =
+    [Area::square_feet(10), Area::square_feet(25), Area::square_feet(40)];
+/// How far scrapings heap up. Source: [`DEBRIS`].
+pub const BULKING: [Measure; 3] = [
+    Measure::hundredths(&NUMBER, 130),
+    Measure::hundredths(&NUMBER, 150),
+    Measure::hundredths(&NUMBER, 200),
+];
+/// A contractor's bag. Source: [`DEBRIS`].
+pub const BAG: Measure = Measure::whole(&GALLON, 42);
+/// What one carries. Source: [`DEBRIS`].
+pub const CARRIED: Measure = Measure::whole(&WEIGHT, 40);
+/// Source: [`WATER`].
+pub const WATER_WEIGHS: Measure = Measure::hundredths(&LB_PER_GAL, 834);
+/// The highest ceiling for a bench. Source: [`HIGH`].
+pub const BENCH: Limit<Length> = Limit { value: Length::inches(120, 1), source: &HIGH };
