@@ -6,6 +6,7 @@ use crate::calculators::room::{Shape, Walked, rows};
 use crate::fields::{Form, Item, Kind, Preset, Span, When, row};
 use crate::measure::Length;
 use crate::rules::finish::board_weights::Panel;
+use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::framing::board_sheets::WIDTHS;
 use crate::words::Phrase;
 use crate::{choice, form};
@@ -221,6 +222,10 @@ form! {
         longest: Option<Length>, row(&w::LONGEST, &w::LONGEST_HINT, length([24, 192], &w::WHY_LONGEST, &[], true));
         /// No piece is shorter.
         least: Length = Length::inches(24, 1), row(&w::LEAST, &w::LEAST_HINT, length([1, 96], &w::WHY_LEAST, &[], false));
+        /// It goes over an old surface, and not on bare framing.
+        over: bool, row(&w::OVER, &w::OVER_HINT, Kind::Flag);
+        /// Which.
+        old: OldSurface, row(&w::OLD, &w::NOTHING, Kind::Choice(OldSurface::PICKS)).when(When::Yes("over"));
         /// What matters most.
         want: Want, row(&w::WANT, &w::NOTHING, Kind::Choice(Want::PICKS));
     }

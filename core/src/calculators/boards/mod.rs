@@ -13,6 +13,7 @@ pub use surface::{Ground, Part, Run};
 
 use super::{Begin, Calculator, Going, Trade};
 use crate::edition::Basis;
+use crate::rules::hazards::{Deed, Disturbs};
 use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 use words as w;
@@ -42,6 +43,11 @@ impl Calculator for Boards {
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
         sheet::cautions()
+    }
+
+    fn disturbs(input: &Input) -> Option<Disturbs> {
+        let of = |material| Disturbs { material, deed: Deed::Cover, area: None, painted: None };
+        input.old.material().filter(|_| input.over).map(of)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

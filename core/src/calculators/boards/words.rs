@@ -58,6 +58,9 @@ words! {
     LEAST = "No piece shorter than";
     LEAST_HINT = "Unless its row is.";
     WHY_LEAST = "that is a board.";
+    OVER = "Over an old surface";
+    OVER_HINT = "Not on bare framing: screws go through it.";
+    OLD = "Under it";
     WANT = "What matters most";
     WANT_NEAR = "Few end joints, one board more at most";
     WANT_BOARDS = "Fewest boards";
