@@ -7,6 +7,9 @@ struct Used {
     lanes: [i64; 2],
 }
 
+/// What a full board costs.
+pub(super) const BOARD: i64 = 1 << 26;
+
 /// A piece in its board: its length's number, its board, and 0 for the whole width or the lane.
 pub(super) type Place = (usize, usize, usize);
 
@@ -64,7 +67,8 @@ impl Packing {
         let mut cost = 0;
         for board in &self.boards {
             let left = 2 * (stock - board.whole) - board.lanes[0] - board.lanes[1];
-            cost += 2 * stock - left * left / (2 * stock);
+            let part = left * BOARD / (2 * stock);
+            cost += BOARD - part * part / BOARD;
         }
         (self.boards.len(), cost)
     }

@@ -95,9 +95,9 @@ words! {
     NO_CEILING = "Not to hang on framing alone so: ask its maker, or take thicker board.";
 
     LOOKING = "{0} or fewer, still looking.";
-    PROVEN_BOTH = "Proven: no layout of {0} boards takes fewer boards with so few end joints, or fewer end joints with so few boards.";
-    PROVEN_BOARDS = "Proven: no layout of {0} boards takes fewer boards with so few end joints.";
-    NOT_PROVEN = "The best that was found of {0} boards; none takes fewer than {1}.";
+    PROVEN_BOTH = "Proven: with {0} boards no layout has fewer for so few end joints, nor fewer end joints for so few boards.";
+    PROVEN_BOARDS = "Proven: with {0} boards no layout has fewer for so few end joints.";
+    NOT_PROVEN = "The best that was found with {0} boards; none has fewer than {1}.";
     OTHER_WAYS = "By what matters most";
     OTHER_NOTE = "A tap draws that plan.";
     PLAN = "{0} {0?board|boards}, {1} the longest; {2} end {2?joint|joints}; {3} the heaviest";

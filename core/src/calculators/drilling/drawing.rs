@@ -152,7 +152,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
             let cut = (Line::Cut, Surface::Tone(0));
             page.piece(section, (deep, width), cut, &s::SECTION_CUT);
             page.dimension(38, deep);
-            page.say(say!(s::KEY_NOTCH, notch.depth, notch.long));
+            page.say(say!(s::KEY_NOTCH, notch.depth));
+            page.say(say!(s::KEY_LONG, notch.long));
             twin.push(say!(s::TWIN_NOTCH, notch.depth, notch.long));
         }
     }

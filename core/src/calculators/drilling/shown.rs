@@ -117,7 +117,8 @@ words! {
     KEY_ZONE = "hatched: no hole's edge, {0}";
     KEY_BARE = "shaded: takes steel, {0}";
     KEY_HOLE = "hole {0}";
-    KEY_NOTCH = "notch {0} × {1}";
+    KEY_NOTCH = "notch {0} deep";
+    KEY_LONG = "and {0} long";
     KEY_CLEAR = "left {0}, {1}";
     KEY_WINDOW = "bar: center {0} to {1}";
     KEY_CENTER = "bar: center at {0}";
