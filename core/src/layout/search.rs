@@ -11,6 +11,8 @@ use super::{Cut, Layout, Rows};
 
 /// Tries of one climb.
 const TRIES: u32 = 20_000;
+/// Tries for a first layout of one number of joints.
+const ROUGH: u32 = 300;
 /// Climbs for one number of joints.
 const STARTS: u64 = 6;
 /// Steps to better weights, and after how many the bound is worked again.
@@ -81,6 +83,7 @@ pub struct Search {
     /// Tries that are left in all, and what a step to better weights counts.
     left: u32,
     step: u32,
+    rough: Vec<Found>,
     front: Vec<Found>,
 }
 
@@ -117,7 +120,7 @@ impl Search {
         let cutting = Cutting::new(rows.stock, &ground.lengths);
         let all: i64 = rows.runs.iter().map(|run| run.to - run.from).sum();
         let prices = Prices::new(rows.stock, &ground.lengths);
-        Some(Self {
+        let mut search = Self {
             step: 1 + (cutting.cuts() / CUTS_A_TRY) as u32,
             left: if all <= FULL { TOTAL } else { TOTAL_LARGE },
             cutting,
@@ -132,14 +135,33 @@ impl Search {
             best: None,
             last: None,
             misses: 0,
+            rough: Vec::new(),
             front: Vec::new(),
-        })
+        };
+        search.any();
+        Some(search)
     }
 
     /// What was found so far: the fewest joints first, each with the fewest boards; then fewer
-    /// boards for more joints.
+    /// boards for more joints. At first, one that keeps the rules and no more.
     pub fn found(&self) -> &[Found] {
-        &self.front
+        if self.front.is_empty() { &self.rough } else { &self.front }
+    }
+
+    /// Any layout that keeps the rules, so that there is something to show at once.
+    fn any(&mut self) {
+        let last = self.needed + self.ground.spots.len();
+        let climbs = (self.needed..=last).map(|over| Climb::new(&self.ground, over, 0));
+        for mut climb in climbs {
+            while climb.best.is_none() && climb.steps < ROUGH {
+                climb.step(&self.ground);
+            }
+            if let Some(best) = climb.best {
+                let layout = self.layout(&best);
+                self.rough.push(Found { layout, bound: 1, fewest_joints: false });
+                return;
+            }
+        }
     }
 
     /// No layout has fewer boards.
