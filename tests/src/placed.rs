@@ -11,7 +11,7 @@ use proptest::prelude::*;
 /// What is done to a drawn input of one calculator.
 type Place = fn(&mut Node);
 
-const PLACED: &[(&str, Place)] = &[("register-spots", register_spots)];
+const PLACED: &[(&str, Place)] = &[("register-spots", register_spots), ("boards", boards)];
 
 /// Inputs in which every field is within its bounds and, where a calculator has places in a room,
 /// seven in eight have them within it.
@@ -44,9 +44,40 @@ fn scale(input: &mut Node, path: &str, whole: Length, most: Length) {
     input.put(path, Node::Text(at.exact()));
 }
 
+/// A room of 60 ft at the most, over framing 12 in apart or more, and a length that gets in;
+/// openings lie in their wall.
+fn boards(input: &mut Node) {
+    let of = |feet: i64| Length::inches(12 * feet, 1);
+    for path in ["long", "wide", "wall"] {
+        scale(input, path, of(56), of(200));
+        if let Some(at) = length(input, path) {
+            input.put(path, Node::Text(at.plus(of(4)).exact()));
+        }
+    }
+    outline(input);
+    if length(input, "spacing").is_some_and(|at| at < of(1)) {
+        input.put("spacing", Node::text("16 in"));
+    }
+    input.put("stock.l12", Node::text("yes"));
+    input.put("longest", Node::text(""));
+    input.put("members", Node::List(Vec::new()));
+    let (Some(wall), Some(high)) = (length(input, "wall"), length(input, "high")) else { return };
+    let Some(Node::List(openings)) = input.at("openings") else { return };
+    for at in 0..openings.len() {
+        for (key, whole, most) in [
+            ("from", wall.part(2), of(200)),
+            ("wide", wall.part(2), of(20)),
+            ("sill", high.part(2), of(20)),
+            ("high", high.part(2), of(20)),
+        ] {
+            scale(input, &format!("openings.{at}.{key}"), whole, most);
+        }
+    }
+}
+
 /// A walk of drawn walls closes next to never: it becomes two lengths. Parts of a shape take half
-/// of it at the most; a register on a wall hangs on the one behind it.
-fn register_spots(input: &mut Node) {
+/// of it at the most.
+fn outline(input: &mut Node) {
     let of = |feet: i64| Length::inches(12 * feet, 1);
     if input.at("shape").and_then(Node::leaf).as_deref() == Some("walk") {
         input.put("shape", Node::text("rectangle"));
@@ -64,6 +95,13 @@ fn register_spots(input: &mut Node) {
     ] {
         scale(input, path, whole.part(2), of(200));
     }
+}
+
+/// A register on a wall hangs on the one behind it.
+fn register_spots(input: &mut Node) {
+    let of = |feet: i64| Length::inches(12 * feet, 1);
+    outline(input);
+    let (Some(long), Some(wide)) = (length(input, "long"), length(input, "wide")) else { return };
     let Some(Node::List(spots)) = input.at("spots") else { return };
     let count = spots.len();
     let others = ["back", "alarm", "window", "flue", "thermostat"].map(str::to_owned);

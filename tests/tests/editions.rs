@@ -64,7 +64,7 @@ fn editions_are_listed_where_they_really_differ() {
 #[test]
 fn an_unverified_edition_is_over_exactly_where_all_verified_ones_are() {
     for entry in catalog::ALL.iter().filter(|entry| entry.electrical) {
-        let mut runner = TestRunner::new(Config::with_cases(300));
+        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 300)));
         runner
             .run(&fitting(entry.rows), |input| {
                 let under = |edition| {

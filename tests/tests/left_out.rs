@@ -39,7 +39,7 @@ fn aside(rows: &'static [Row], here: &Node, root: &Node, path: &str, out: &mut V
 fn a_faulty_row_that_stands_aside_gives_the_sheet_of_an_empty_one_and_its_fault() {
     let bases = [None, Some(Electrical::E2017), Some(Electrical::E2026)];
     for entry in catalog::ALL {
-        let mut runner = TestRunner::new(Config::with_cases(300));
+        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 300)));
         let cases = (
             fitting_of(entry),
             prop::sample::select(bases.to_vec()),

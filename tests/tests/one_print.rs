@@ -129,7 +129,7 @@ fn a_full_box_in_metric_prints_each_of_its_figures_one_way() {
 #[test]
 fn one_amount_prints_one_way_on_every_sheet() {
     for entry in catalog::ALL {
-        let mut runner = TestRunner::new(Config::with_cases(400));
+        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 400)));
         runner
             .run(&fitting_of(entry), |input| {
                 let worked = entry.work(&input, Units::Customary, Basis::default());

@@ -16,6 +16,8 @@ const LEFT: i64 = 30;
 const LONG: i64 = 250;
 const TALL: i64 = 300;
 const TOP: i64 = 26;
+/// A figure along a side takes so much at most.
+const LEAST_PLUMB: i64 = 140;
 /// A number of two figures takes so much.
 const NUMBER: [i64; 2] = [20, 15];
 
@@ -24,7 +26,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let (long, deep) = (far(0), far(1));
     let unit = long.part(LONG).max(deep.part(TALL)).max(Length::from_nanometres(1));
     let px = |count: i64| unit.times(count);
-    let place = |[x, y]: [Length; 2]| Point::new(px(LEFT).plus(x), px(TOP).plus(y));
+    // In the middle, so that a narrow one has room for its figure.
+    let left = px(LEFT).plus(px(LONG).minus(long).part(2));
+    let place = |[x, y]: [Length; 2]| Point::new(left.plus(x), px(TOP).plus(y));
     let corners = |[along, across]: &Part| {
         let [left, right] = *along;
         let [top, bottom] = *across;
@@ -49,21 +53,21 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let edge = answer.ground.outline.iter().map(|it| place(*it)).collect();
     path(Line::Cut, edge, true, Fill::Open, &w::MEANS_EDGE);
     for piece in &plan.pieces {
-        let ([left, right], [top, bottom]) = (piece.along, piece.run.across);
+        let ([from, to], [top, bottom]) = (piece.along, piece.run.across);
         let number = piece.board as i64 + 1;
         let [wide, high] = NUMBER.map(px);
-        if right.minus(left) >= wide && bottom.minus(top) >= high {
-            let at = place([left.plus(right).part(2), top.plus(bottom).part(2)]);
+        if to.minus(from) >= wide && bottom.minus(top) >= high {
+            let at = place([from.plus(to).part(2), top.plus(bottom).part(2)]);
             ink.push(Ink::Label { at, anchor: Anchor::Middle, text: say!(w::NUMBER, number) });
         }
     }
     let level = px(TOP - 6);
     ink.push(Ink::Dimension {
-        from: Point::new(px(LEFT), level),
-        to: Point::new(px(LEFT).plus(long), level),
+        from: Point::new(left, level),
+        to: Point::new(left.plus(long), level),
     });
-    let plumb = px(LEFT - 6);
-    if deep >= px(90) {
+    let plumb = left.minus(px(6));
+    if deep >= px(LEAST_PLUMB) {
         ink.push(Ink::Dimension {
             from: Point::new(plumb, px(TOP)),
             to: Point::new(plumb, px(TOP).plus(deep)),
@@ -71,7 +75,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     }
     let rows = plan.pieces.iter().map(|it| it.run.row + 1).max().unwrap_or(0) as i64;
     let seen = if input.of == Surface::Wall { &w::TWIN_WALL } else { &w::TWIN_CEILING };
-    let twin: Vec<Text> = vec![say!(w::TWIN, plan.count(), rows), seen.into()];
+    let twin: Vec<Text> =
+        vec![say!(w::TWIN, plan.count(), rows), say!(w::TWIN_SIZE, long, deep), seen.into()];
     let height = px(TOP + 8).plus(deep);
     Drawing { title: (&w::DRAWING).into(), width: px(PAGE), height, ink, twin }
 }

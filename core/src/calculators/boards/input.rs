@@ -205,7 +205,7 @@ form! {
         /// Which way boards run.
         run: Run, row(&w::RUN, &w::RUN_HINT, Kind::Choice(Run::PICKS));
         /// Members under their ends.
-        spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::SPACING_HINT, length([4, 48], &w::WHY_SPACING, &[
+        spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::SPACING_HINT, length([1, 48], &w::WHY_SPACING, &[
             Length::inches(12, 1), Length::inches(16, 1), Length::inches(96, 5), Length::inches(24, 1),
         ], false));
         /// The first one's center from where boards start.

@@ -133,6 +133,7 @@ words! {
     MEANS_FRAMING = "framing";
     MEANS_HOLE = "an opening";
     TWIN = "{0} {0?board|boards} in {1} {1?row|rows}, row 1 at the top; numbers are the boards that pieces are cut from.";
+    TWIN_SIZE = "{0} along the boards, {1} across them.";
     TWIN_WALL = "The wall from the room, ceiling at the top.";
     TWIN_CEILING = "The ceiling seen from above, wall 1 at the top; boards run from left to right.";
     NUMBER = "{0}";
