@@ -89,8 +89,8 @@ impl Length {
         format!("{sign}{text} mm")
     }
 
-    /// As a person reads it: to the sixteenth, or to the millimetre's tenth. What isn't nothing is
-    /// shown with as many places as it takes.
+    /// As a person reads it: to the sixteenth, under 1/8 in to the sixty-fourth, or to the
+    /// millimetre's tenth. What isn't nothing is shown with as many places as it takes.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match units {
             Units::Metric => {
@@ -99,7 +99,9 @@ impl Length {
                 Shown { figure, unit: "mm", rounded }
             }
             Units::Customary => {
-                let step = INCH / 16;
+                // A coat of 1/32 in shown as 1/16 would be twice as thick.
+                let parts = if self.0.saturating_abs() < INCH / 8 { 64 } else { 16 };
+                let step = INCH / parts;
                 let count = divide(i128::from(self.0), i128::from(step), rounding);
                 if count == 0 && self.0 != 0 && rounding == Rounding::Nearest {
                     let (figure, rounded) =
@@ -107,7 +109,7 @@ impl Length {
                     return Shown { figure, unit: "in", rounded };
                 }
                 let near = Self(i64::try_from(count).unwrap_or(0).saturating_mul(step));
-                let text = near.feet_and_inches(16);
+                let text = near.feet_and_inches(parts);
                 let (figure, unit) = match text.strip_suffix(" in") {
                     Some(figure) => (figure.to_owned(), "in"),
                     None => (text, ""),
