@@ -161,9 +161,12 @@ pub fn solve(input: &Input) -> Answer {
     for (number, spell) in (1..).zip(&input.spells) {
         let takes = dries(spell.temperature, spell.humidity, mils).and_then(|expr| told(&expr));
         spells.push(takes);
-        let Some(takes) = takes.filter(|takes| takes.millionths() > 0) else { continue };
-        spent.push((spell.hours, takes));
-        let share = Expr::measure(spell.hours).over(Expr::measure(takes));
+        let (Some(takes), Some(hours)) = (takes.filter(|takes| takes.millionths() > 0), spell.hours)
+        else {
+            continue;
+        };
+        spent.push((hours, takes));
+        let share = Expr::measure(hours).over(Expr::measure(takes));
         let key = ["spell-", &i64::to_string(&number)].concat();
         if steps.measure(&key, &w::SPELL, Some(&MODEL), &PERCENT, share).is_some()
             && let Some(step) = steps.0.last_mut()

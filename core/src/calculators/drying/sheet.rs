@@ -99,9 +99,9 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut so_far = Vec::new();
     for ((number, spell), takes) in (1..).zip(&input.spells).zip(&answer.spells) {
-        let value = match takes {
-            Some(takes) => say!(w::SPELL_TAKES, spell.hours, *takes),
-            None => (&w::SPELL_NONE).into(),
+        let value = match (spell.hours, takes) {
+            (Some(hours), Some(takes)) => say!(w::SPELL_TAKES, hours, *takes),
+            _ => (&w::SPELL_NONE).into(),
         };
         so_far.push(row(say!(w::SPELL_NUMBER, number), value));
     }

@@ -45,7 +45,7 @@ fn a_room_at_seventy_and_half_and_one_that_is_cool_and_damp() {
 #[test]
 fn spells_add_up() {
     let spell = |hours, at, humidity| Spell {
-        hours: Measure::whole(&HOUR, hours),
+        hours: Some(Measure::whole(&HOUR, hours)),
         temperature: degrees(at),
         humidity: percent(humidity),
     };
@@ -56,6 +56,19 @@ fn spells_add_up() {
     assert_eq!((idle.done, idle.spells[1]), (answer.done, None), "nothing dries at 99 percent");
     let over = solve(&Input { spells: vec![spell(100, 80, 20)], ..room(60, 70) });
     assert_eq!((over.done, over.left), (percent(100), Measure::whole(&HOUR, 0)));
+}
+
+/// A spell of which nobody has said how long it was must not dry anything.
+#[test]
+fn a_new_spell_asks_for_its_hours() {
+    use crate::fields::{Reader, is_missing};
+    let mut input = Input::blank().write_parts();
+    input.put("spells", crate::wire::Node::List(vec![Spell::blank().write_parts()]));
+    let faults = Reader::form::<Input>(&input, crate::measure::Units::Customary).unwrap_err();
+    assert_eq!(faults[0].path, "spells.0.hours");
+    assert!(faults.len() == 1 && is_missing(&faults[0]));
+    let root = Input::blank().write_parts();
+    assert!(Spell::ROWS.iter().all(|row| row.is_foremost(&root)), "none is folded away");
 }
 
 /// Source: PyPI's `psychrolib` 2.5.0: air of 35 °F and 90 percent has 24.8 percent at 70 °F, air of
@@ -158,7 +171,7 @@ proptest! {
         hours in 0_i64..2_000, at in 32_i64..100, humidity in 0_i64..100, now in 0_i64..98,
     ) {
         let spell = Spell {
-            hours: Measure::whole(&HOUR, hours), temperature: degrees(at), humidity: percent(humidity),
+            hours: Some(Measure::whole(&HOUR, hours)), temperature: degrees(at), humidity: percent(humidity),
         };
         let answer = solve(&Input { spells: vec![spell], ..room(70, now) });
         let left = answer.left.number() / answer.hours.number();
