@@ -1,6 +1,7 @@
 //! Reads a tree by its rows, and says what is wrong where.
 
 use super::form::{Field, Form};
+use super::units::may_be_a_share;
 use super::row::{Item, Kind, Pick, Row, Span};
 use super::words as w;
 use crate::measure::{Area, Length, Measure, Problem, Reading, Units, Volume};
@@ -342,11 +343,21 @@ fn is_bare(given: &str) -> bool {
     given.trim().bytes().all(|sign| sign.is_ascii_digit() || sign == b'.')
 }
 
+/// A letter or the sign of a percent.
+fn is_of_unit(sign: char) -> bool {
+    sign == '%' || sign.is_alphabetic()
+}
+
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     let span = T::span(row.kind);
     let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount(row.kind));
     let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(row.kind), span.why);
     match (T::read(given, row.kind, units), span) {
+        (Ok(value), _) if may_be_a_share(value.amount(row.kind)) && !given.contains(is_of_unit) => {
+            let amount = value.amount(row.kind);
+            let whole = amount.of_same(amount.raw().saturating_mul(100));
+            Err(say!(w::SHARE, given.trim(), whole))
+        }
         (Ok(value), Some(span)) if value < span.least => {
             // A bare 14 that would be well in feet: inches were not meant.
             let feet = [given.trim(), " ft"].concat();
