@@ -84,7 +84,9 @@ impl Calculator for JointCompound {
 ///
 /// - By joints: Σ length × what a foot takes × coats of the level ÷ coats of level 4, dry;
 ///   ÷ (1 − shrinkage); × (1 + lost).
-/// - By area: area × gallons for 1000 sq ft × the level's share; what is lost is in that rule.
+/// - By area: area × gallons for 1000 sq ft × the level's share; what is lost is in that rule. Of a
+///   compound that shrinks less, so many fewer gallons dry to as much.
+/// - Tape: joints, or the rule where that is more and the area is gone by; × (1 + lost).
 /// - Level 5: a skim over the area more.
 ///
 /// # Errors
@@ -114,7 +116,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     });
     let all = if input.by == By::Area { by_area } else { by_joints };
     let [low, wet, high] = all.unwrap_or([Measure::whole(&GALLON, 0); 3]);
-    let packed = amounts::packed(input.kind, wet, &mut working);
+    let packed = amounts::packed(input, wet, &mut working);
     let (weight, packages) = packed.unwrap_or((Measure::whole(&WEIGHT, 0), 0));
     let water = amounts::water(input.kind, weight, &mut working);
     let tape = amounts::tape(input, &mut working).unwrap_or_default();

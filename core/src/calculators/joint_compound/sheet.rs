@@ -1,6 +1,6 @@
 //! The answer as it is shown.
 
-use super::amounts::tape_by_area;
+use super::amounts::{joints, tape_by_area};
 use super::words as w;
 use super::{Answer, By, Input};
 use crate::measure::Length;
@@ -75,6 +75,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     if let Some(area) = input.area {
         both.push(row(&w::TAPE_RULE, say!(w::JUST, tape_by_area(area))));
+        both.push(row(&w::TAPE_JOINTS, say!(w::JUST, joints(input))));
     }
     let mut all = vec![part("two-ways", &w::WHY, Some(&w::WHY_NOTE), both)];
     if input.by == By::Joints {
@@ -135,8 +136,11 @@ pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     }
     add(&w::GAPS, None);
     add(&w::CONTRACT, Some(&LEVELS));
-    if input.is_some_and(|it| it.by == By::Joints && it.area.is_some()) {
+    if input.is_some_and(|it| it.area.is_some()) {
         add(RULE.says, Some(&RULE));
+    }
+    if input.is_some_and(|it| it.by == By::Area) {
+        add(&w::TAPE_SHORT, None);
     }
     all
 }

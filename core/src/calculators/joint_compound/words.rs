@@ -82,7 +82,9 @@ words! {
     WHY_JOINTS = "By joints";
     WHY_RULE = "By area";
     SPREAD = "{0}, from {1} to {2}";
-    TAPE_RULE = "Tape by area";
+    TAPE_RULE = "Tape by area, nothing lost";
+    TAPE_JOINTS = "Tape by joints, nothing lost";
+    TAPE_SHORT = "By area, tape falls short in a small room: fill in its joints, and the longer counts.";
     JUST = "{0}";
     DRIVERS = "What moves it";
     DRIVER_TAPER = "Depth of the taper";
