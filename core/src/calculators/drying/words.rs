@@ -24,8 +24,8 @@ words! {
     OUTDOORS = "Compare with outdoors";
     OUT_TEMPERATURE = "Outdoors";
     OUT_HUMIDITY = "Humidity outdoors";
-    GALLONS = "Compound put on";
-    GALLONS_HINT = "Ready-mixed, from the skim or the compound. Blank: no water told.";
+    GALLONS = "Compound put on, this coat";
+    GALLONS_HINT = "Ready-mixed: one coat of the skim, without what the pail keeps. Blank: no water told.";
     WHY_GALLONS = "that is a house; work it in parts.";
     ROOM = "Air in the room";
     ROOM_HINT = "From the room. Blank: no air changes told.";
@@ -52,7 +52,7 @@ words! {
     WITH_OUT = "Hours to dry in that air";
     WATER = "Water to dry out";
     PINTS = "As pints";
-    A_DAY = "For a dehumidifier to take";
+    A_DAY = "For a dehumidifier to take, this coat";
     AIR = "Outdoor air that carries it";
     CHANGES = "Air changes for it";
 

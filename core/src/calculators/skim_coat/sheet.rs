@@ -10,11 +10,12 @@ use crate::words::Amount;
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
     let mut add = |key, name, amount: Amount| figures.push(Figure::plain(key, name, amount));
+    // First, because that is what dries at a time.
+    add("coat", &w::COAT, answer.coat.into());
     if let Some([low, high]) = answer.range {
         add("low", &w::LOW, low.into());
         add("high", &w::HIGH, high.into());
     }
-    add("coat", &w::COAT, answer.coat.into());
     add("surface", &w::SURFACE, answer.area.into());
     add("film", &w::FILM, answer.thick.into());
     add("passes", &w::PASSES, answer.passes[0].into());

@@ -36,6 +36,16 @@ fn two_coats_over_a_ceiling() {
     assert_eq!(answer.travel, Length::inches(12 * 936, 1));
 }
 
+/// One coat is what dries at a time: it is offered before all of them, with nothing lost in pails.
+#[test]
+fn one_coat_is_told_first() {
+    let input = Input::sample();
+    let answer = solve(&input).unwrap();
+    let sheet = SkimCoat::sheet(&input, &answer, Basis::default());
+    assert_eq!((sheet.figures[0].key, sheet.figures[0].amount), ("coat", answer.coat.into()));
+    near(answer.gallons, 2.2 * answer.coat.number(), 1e-5);
+}
+
 /// Worked from 231 in³ a gallon: an inch over 1000 sq ft is 623.38 gal.
 #[test]
 fn a_thousand_square_feet_by_thickness() {

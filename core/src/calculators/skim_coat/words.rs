@@ -32,9 +32,9 @@ words! {
     TOO_FAR_OVER = "Less than the blade, {0}.";
 
     GALLONS = "Compound, wet, all coats";
-    LOW = "At least";
-    HIGH = "At most";
-    COAT = "One coat, wet";
+    LOW = "All coats, at least";
+    HIGH = "All coats, at most";
+    COAT = "One coat, wet, on the surface";
     SURFACE = "Surface";
     FILM = "A coat's wet film";
     PASSES = "Lanes, along the long side";
