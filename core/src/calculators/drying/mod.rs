@@ -10,15 +10,17 @@ pub use input::{Flue, Input, Spell, Way};
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::unit::{
-    CFM, HOUR, MIL, PER_HOUR, PERCENT, PINT, PINT_A_DAY, POUND_AN_HOUR, WEIGHT,
+    BTUH, CFM, DEGREES, HOUR, MIL, PER_HOUR, PERCENT, PINT, PINT_A_DAY, POUND_AN_HOUR, WEIGHT,
 };
 use crate::measure::{Measure, Unit};
+use crate::rules::air::room_heat::SENSIBLE;
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::finish::compound::{READY_WEIGHS, WATER, WEIGHTS};
 use crate::rules::finish::drying::{
-    AGAINST_MODEL, MODEL, NOMINAL, SETTING, TABLE_SOURCE, WETTEST, done, hours, in_table,
+    AGAINST_MODEL, FREEZING, MODEL, NOMINAL, SETTING, TABLE_SOURCE, WETTEST, done, hours, in_table,
 };
 use crate::rules::finish::vapor::{self, VAPOR};
+use crate::rules::residential::heat::CARRIES;
 use crate::say;
 use crate::sheet::{Caution, Expr, Faults, Sheet, Steps, Value};
 use crate::words::{Amount, Phrase};
@@ -54,6 +56,8 @@ pub struct Water {
     pub air: Option<Measure>,
     /// The same against the room.
     pub changes: Option<Measure>,
+    /// What that air takes to be warmed to the room; none where it is no colder.
+    pub heat: Option<Measure>,
 }
 
 /// What comes out.
@@ -99,15 +103,21 @@ impl Calculator for Drying {
         Ok(solve(input))
     }
 
-    fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        Caution::all(&[
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        let frozen = |it: &Input| it.outdoors && is_at_most(it.out_temperature, FREEZING);
+        let mut first = Vec::new();
+        if input.is_none_or(frozen) {
+            first = Caution::all(&[(&w::FREEZING, Some(FREEZING.source))]);
+        }
+        first.append(&mut Caution::all(&[
             (&w::HEATER, None),
             (&w::DETECTOR, None),
             (&w::SLOW, None),
             (&w::RATED, None),
             (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
             (SETTING.says, Some(&SETTING)),
-        ])
+        ]));
+        first
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -212,7 +222,7 @@ fn water(
     let pints = steps.measure("pints", &w::PINTS, Some(&vapor::WATER), &PINT, pints)?;
     let a_day = Expr::measure(pints).over(Expr::measure(hours));
     let a_day = steps.measure("pints-a-day", &w::A_DAY, None, &PINT_A_DAY, a_day)?;
-    let mut water = Water { weight, pints, a_day, air: None, changes: None };
+    let mut water = Water { weight, pints, a_day, air: None, changes: None, heat: None };
     let Some((inside, outside)) = differs else { return Some(water) };
     let rate = Expr::measure(weight).over(Expr::measure(hours));
     let rate = steps.measure("rate", &w::RATE, None, &POUND_AN_HOUR, rate)?;
@@ -230,6 +240,11 @@ fn water(
     if let (Some(air), Some(room)) = (water.air, input.room) {
         let changes = Expr::measure(air).over(Expr::Is(Amount::Room(room)));
         water.changes = steps.measure("changes", &w::CHANGES, None, &PER_HOUR, changes);
+    }
+    let colder = Measure::new(&DEGREES, at.minus(input.out_temperature).millionths());
+    if let Some(air) = water.air.filter(|_| colder.millionths() > 0) {
+        let heat = Expr::measure(CARRIES).times(Expr::measure(air)).times(Expr::measure(colder));
+        water.heat = steps.measure("heat", &w::HEAT, Some(&SENSIBLE), &BTUH, heat);
     }
     Some(water)
 }

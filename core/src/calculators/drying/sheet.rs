@@ -6,7 +6,9 @@ use super::{Answer, Flue, Input, Way};
 use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::rules::finish::drying::{CLOCKS, LEAST_WARM, TABLE, TEMPERATURES};
+use crate::rules::finish::drying::{
+    CLOCKS, LEAST_WARM, TABLE, TEMPERATURES, is_warm, is_worth_a_window,
+};
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
 use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
@@ -28,14 +30,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: super::Drying::cautions(None),
+        cautions: super::Drying::cautions(Some(input)),
         drawing: None,
     }
 }
 
 fn next(input: &Input, answer: &Answer) -> Text {
-    let window =
-        answer.outdoors.map(|outdoors| if outdoors.drier { &w::NEXT_OPEN } else { &w::NEXT_KEEP });
+    let changes = answer.water.and_then(|water| water.changes);
+    let window = answer.outdoors.map(|outdoors| match outdoors.hours {
+        _ if !is_warm(input.temperature) => &w::NEXT_HEAT,
+        Some(open) if outdoors.drier => {
+            let worth = is_worth_a_window(answer.hours, open, changes);
+            if worth { &w::NEXT_OPEN } else { &w::NEXT_SAME }
+        }
+        _ => &w::NEXT_KEEP,
+    });
     if input.spells.is_empty() {
         return window.unwrap_or(&w::NEXT_FRESH).into();
     }
@@ -73,6 +82,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
         add("pints-a-day", &w::A_DAY, Some(water.a_day));
         add("air", &w::AIR, water.air);
         add("changes", &w::CHANGES, water.changes);
+        add("heat", &w::HEAT, water.heat);
     }
     all
 }

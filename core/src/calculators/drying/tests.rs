@@ -117,6 +117,36 @@ fn air_carries_water_as_a_psychrometrics_library_has_it() {
     }
 }
 
+/// Worked by hand: 8 gal in 1000 cu ft; warming so much air from 50 to 70 °F takes 1.08 × cfm × 20.
+#[test]
+fn a_window_is_advised_where_it_is_worth_its_heat() {
+    let next = |at, humidity, out, outdoors, room_is: Option<i64>| {
+        let input = Input {
+            outdoors: true,
+            out_temperature: degrees(out),
+            out_humidity: percent(outdoors),
+            gallons: room_is.map(|_| Measure::whole(&GALLON, 8)),
+            room: room_is.map(|feet| Volume::hundredths(172_800).times(feet)),
+            ..room(at, humidity)
+        };
+        let answer = solve(&input);
+        if let Some(heat) = answer.water.and_then(|water| water.heat) {
+            let air = answer.water.unwrap().air.unwrap().number();
+            near(heat, 1.08 * air * (at - out) as f64, 0.01 * heat.number());
+        }
+        let cautions = Drying::sheet(&input, &answer, Basis::default()).cautions;
+        assert_eq!(cautions.iter().any(|it| it.text.phrase == &w::FREEZING), out <= 32);
+        Drying::sheet(&input, &answer, Basis::default()).next.unwrap().phrase.en
+    };
+    assert_eq!(next(70, 50, 35, 90, None), w::NEXT_OPEN.en);
+    assert_eq!(next(70, 50, 32, 90, None), w::NEXT_OPEN.en);
+    assert_eq!(next(54, 50, 35, 90, None), w::NEXT_HEAT.en, "under 55 °F");
+    assert_eq!(next(72, 50, 80, 80, None), w::NEXT_KEEP.en);
+    assert_eq!(next(70, 50, 68, 50, None), w::NEXT_SAME.en, "a few percent");
+    assert_eq!(next(70, 50, 50, 60, Some(10_000)), w::NEXT_OPEN.en);
+    assert_eq!(next(70, 50, 50, 60, Some(500)), w::NEXT_SAME.en, "no window gives so much");
+}
+
 /// Worked by hand: 8.229 gal × 13.7 × 35 percent = 39.46 lb, × 8 ÷ 8.34 = 37.85 pints.
 #[test]
 fn a_skims_water_in_pints() {

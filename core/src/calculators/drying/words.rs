@@ -55,6 +55,7 @@ words! {
     A_DAY = "For a dehumidifier to take, this coat";
     AIR = "Outdoor air that carries it";
     CHANGES = "Air changes for it";
+    HEAT = "Heat to warm that air";
 
     SATURATED = "Vapor, saturated";
     SPELL_DONE = "Spell {0}, of all";
@@ -86,8 +87,11 @@ words! {
     NEXT_DRY = "By the reckoning it is dry. Look at the thick places before the next coat.";
     NEXT_BOTH = "{0} {1}";
     NEXT_OPEN = "Open the window: outdoor air, warmed, is drier.";
+    NEXT_HEAT = "Heat the room first; a window makes it colder.";
+    NEXT_SAME = "The window makes no odds here: leave it shut, and take a dehumidifier or heat.";
     NEXT_KEEP = "Keep the window shut: outdoor air brings as much water or more.";
 
+    FREEZING = "It freezes outdoors: keep that draft off wet compound, and the room warm while it is open.";
     HEATER = "No fuel heater without a vent: it adds water, and carbon monoxide that kills. No grill, no generator inside.";
     DETECTOR = "A carbon monoxide alarm that works, on any job with heat, in a house where people sleep.";
     SLOW = "Warm it slowly and evenly: a hot blast cracks joints and dries the skin only.";
