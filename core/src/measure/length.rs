@@ -105,7 +105,7 @@ impl Length {
                 let count = divide(i128::from(self.0), i128::from(step), rounding);
                 if count == 0 && self.0 != 0 && rounding == Rounding::Nearest {
                     let (figure, rounded) =
-                        decimal::show_something(self.0.into(), INCH.into(), 0, (2, 2), rounding);
+                        decimal::show_something(self.0.into(), INCH.into(), 0, (3, 3), rounding);
                     return Shown { figure, unit: "in", rounded };
                 }
                 let near = Self(i64::try_from(count).unwrap_or(0).saturating_mul(step));
