@@ -11,7 +11,7 @@ use crate::{choice, words};
 words! {
     WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight 1/2 in 1.25 to 1.4. The label rules.";
     WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages";
-    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
+    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
     SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
     LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.";
     LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit";
@@ -50,6 +50,11 @@ choice! {
         Quarter = "1/4", QUARTER;
     }
 }
+
+/// Boards that may hang on framing alone, of those that aren't to: none. Source: [`SPACING`].
+pub const ALONE: Limit<i64> = Limit { value: 0, source: &SPACING };
+/// What board bears that has no figure. Source: [`SAG`].
+pub const NOTHING_ON: Limit<Measure> = Limit { value: Measure::whole(&PSF, 0), source: &SAG };
 
 /// What one person lifts, at best. Source: [`LIFT`].
 pub const ONE_LIFTS: Limit<Measure> = Limit { value: Measure::whole(&WEIGHT, 51), source: &LIFT };
