@@ -76,6 +76,13 @@ form! {
     }
 }
 
+impl Input {
+    /// Whether what is skimmed is the length times the width, so that lanes can be laid out.
+    pub fn is_rectangle(&self) -> bool {
+        self.area.is_none_or(|area| area == Area::of(self.long, self.wide))
+    }
+}
+
 /// What comes out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Answer {
@@ -89,9 +96,10 @@ pub struct Answer {
     pub area: Area,
     /// A coat's wet thickness.
     pub thick: Measure,
-    /// Blade passes over the shorter side, and over the longer.
+    /// Blade passes over the shorter side, and over the longer; none of another shape than a
+    /// rectangle.
     pub passes: [i64; 2],
-    /// The blade's way, all coats.
+    /// The blade's way, all coats; nothing where there are no passes.
     pub travel: Length,
     /// Of all the compound.
     pub weight: Measure,
@@ -199,6 +207,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         [least, most].map(|thick| told(&all(area, thick, input)).unwrap_or(none(&GALLON)))
     });
     let (short, long) = (input.long.min(input.wide), input.long.max(input.wide));
+    let laid = input.is_rectangle();
     let mut passes = |key, name, across: Length| {
         if across <= input.blade {
             return 1;
@@ -210,8 +219,11 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             _ => 1,
         }
     };
-    let mut passes_of = [passes("passes", &w::PASSES, short), 0];
-    if input.coats > 1 {
+    let mut passes_of = [0; 2];
+    if laid {
+        passes_of[0] = passes("passes", &w::PASSES, short);
+    }
+    if laid && input.coats > 1 {
         passes_of[1] = passes("passes-across", &w::PASSES_ACROSS, long);
     }
     let strokes = if input.wiped { 2 } else { 1 };

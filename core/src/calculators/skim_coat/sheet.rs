@@ -18,11 +18,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
     add("surface", &w::SURFACE, answer.area.into());
     add("film", &w::FILM, answer.thick.into());
-    add("passes", &w::PASSES, answer.passes[0].into());
-    if answer.passes[1] > 0 {
-        add("passes-across", &w::PASSES_ACROSS, answer.passes[1].into());
+    let lanes: [(_, _, Amount); 3] = [
+        ("passes", &w::PASSES, answer.passes[0].into()),
+        ("passes-across", &w::PASSES_ACROSS, answer.passes[1].into()),
+        ("travel", &w::TRAVEL, answer.travel.into()),
+    ];
+    for (key, name, amount) in lanes {
+        if amount.raw() > 0 {
+            add(key, name, amount);
+        }
     }
-    add("travel", &w::TRAVEL, answer.travel.into());
     add("pails", &w::PAILS, answer.pails.into());
     add("weight", &w::WEIGHT, answer.weight.into());
     add("water", &w::WATER, answer.water.into());
@@ -44,14 +49,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             amount: answer.gallons.into(),
         }],
         cautions: super::SkimCoat::cautions(None),
-        drawing: Some(drawing::drawing(input, answer)),
+        drawing: input.is_rectangle().then(|| drawing::drawing(input, answer)),
     }
 }
 
 fn by_coat(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
     for number in 1..=input.coats {
-        let value = if number % 2 == 1 {
+        let value = if !input.is_rectangle() {
+            say!(w::COAT_ALONE, answer.coat)
+        } else if number % 2 == 1 {
             say!(w::COAT_ALONG, answer.coat, answer.passes[0])
         } else {
             say!(w::COAT_ACROSS, answer.coat, answer.passes[1])

@@ -70,6 +70,21 @@ fn a_thousand_square_feet_by_thickness() {
     near(high, 9.97, 0.005);
 }
 
+/// An L of 150 sq ft inside 12 by 16 ft has not the rectangle's lanes.
+#[test]
+fn another_shape_has_no_lanes_and_no_drawing() {
+    let of = |feet| {
+        let input = Input { area: Some(Area::square_feet(feet)), ..Input::sample() };
+        let answer = solve(&input).unwrap();
+        let sheet = SkimCoat::sheet(&input, &answer, Basis::default());
+        let has = |key| sheet.figures.iter().any(|figure| figure.key == key);
+        assert_eq!(has("passes"), has("travel"));
+        (has("passes"), sheet.drawing.is_some(), answer.passes, answer.travel > Length::ZERO)
+    };
+    assert_eq!(of(150), (false, false, [0, 0], false));
+    assert_eq!(of(192), (true, true, [15, 19], true), "that is 12 by 16 ft");
+}
+
 /// Worked by hand: (144 − 2) ÷ (12 − 2) = 14.2; with 24, 142 ÷ 22 = 6.5; (134 − 2) ÷ 22 is 6 and
 /// not 7.
 #[test]

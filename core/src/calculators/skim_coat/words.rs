@@ -11,7 +11,7 @@ words! {
     WIDE = "Wide";
     WHY_ROOM = "that is more than a room; work it in parts.";
     AREA = "Its surface, where it is no rectangle";
-    AREA_HINT = "Blank: long times wide.";
+    AREA_HINT = "Blank: long times wide. Another area has no lanes told.";
     GROUND = "What is skimmed";
     GROUND_HINT = "A level 5 skim evens out color and grain: it levels nothing.";
     THICK = "One coat, wet";
@@ -48,6 +48,7 @@ words! {
     HOURS_HIGH = "Slow";
     BY_COAT = "Coat by coat";
     COAT_NUMBER = "Coat {0}";
+    COAT_ALONE = "{0}";
     COAT_ALONG = "{0}, {1} {1?lane|lanes} along";
     COAT_ACROSS = "{0}, {1} {1?lane|lanes} across";
 
