@@ -53,7 +53,11 @@ form! {
             common: &[Length::inches(1, 64), Length::inches(1, 32), Length::inches(1, 16)], optional: false,
         })).when(When::Is("ground", &["own"]));
         /// How many.
-        coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS });
+        coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS })
+            .when(When::IsNot("ground", &["level-5"]));
+        /// How many of a level 5 skim: as its compound has it beside the joints.
+        fine_coats: i64 = 1, row(&w::COATS, &w::NOTHING, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS })
+            .when(When::Is("ground", &["level-5"]));
         /// Its width.
         blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, BLADES));
         /// Each lane over the last.
@@ -77,6 +81,14 @@ form! {
 }
 
 impl Input {
+    /// How many, of what is skimmed.
+    pub const fn coats(&self) -> i64 {
+        match self.ground {
+            Ground::Level5 => self.fine_coats,
+            _ => self.coats,
+        }
+    }
+
     /// Whether what is skimmed is the length times the width, so that lanes can be laid out.
     pub fn is_rectangle(&self) -> bool {
         self.area.is_none_or(|area| area == Area::of(self.long, self.wide))
@@ -156,12 +168,12 @@ impl Calculator for SkimCoat {
 fn all(area: Area, thick: Measure, input: &Input) -> Expr {
     let coat = Expr::area(area).times(Expr::measure(thick)).told_in(&GALLON);
     let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    coat.times(Expr::count(input.coats)).times(lost).told_in(&GALLON)
+    coat.times(Expr::count(input.coats())).times(lost).told_in(&GALLON)
 }
 
 /// Person-hours at a rate to skim and one to sand.
 fn hours(area: Area, input: &Input, rate: usize) -> Expr {
-    let skim = Expr::area(area).times(Expr::count(input.coats)).over(Expr::measure(SKIMMED[rate]));
+    let skim = Expr::area(area).times(Expr::count(input.coats())).over(Expr::measure(SKIMMED[rate]));
     let mut parts = vec![skim.told_in(&HOUR)];
     if input.sand {
         parts.push(Expr::area(area).over(Expr::measure(SAND[rate])).told_in(&HOUR));
@@ -200,7 +212,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let coat = Expr::area(area).times(Expr::measure(thick));
     let coat = steps.measure("coat", &w::COAT, Some(&SKIM), &GALLON, coat).unwrap_or(none(&GALLON));
     let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    let gallons = Expr::measure(coat).times(Expr::count(input.coats)).times(lost);
+    let gallons = Expr::measure(coat).times(Expr::count(input.coats())).times(lost);
     let gallons = steps.measure("gallons", &w::GALLONS, Some(&GEOMETRY), &GALLON, gallons);
     let gallons = gallons.unwrap_or(none(&GALLON));
     let range = input.ground.thickness().map(|_| {
@@ -223,12 +235,12 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     if laid {
         passes_of[0] = passes("passes", &w::PASSES, short);
     }
-    if laid && input.coats > 1 {
+    if laid && input.coats() > 1 {
         passes_of[1] = passes("passes-across", &w::PASSES_ACROSS, long);
     }
     let strokes = if input.wiped { 2 } else { 1 };
     let ways =
-        [(passes_of[0], long, (input.coats + 1) / 2), (passes_of[1], short, input.coats / 2)];
+        [(passes_of[0], long, (input.coats() + 1) / 2), (passes_of[1], short, input.coats() / 2)];
     let mut travel = Vec::new();
     for (count, along, coats) in ways {
         if count > 0 {

@@ -55,7 +55,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 
 fn by_coat(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
-    for number in 1..=input.coats {
+    for number in 1..=input.coats() {
         let value = if !input.is_rectangle() {
             say!(w::COAT_ALONE, answer.coat)
         } else if number % 2 == 1 {

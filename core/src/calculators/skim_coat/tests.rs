@@ -1,6 +1,7 @@
 //! Cases worked by hand, exact fits, then laws.
 
 use super::*;
+use crate::fields::Form;
 use crate::sheet::Value;
 use proptest::prelude::*;
 
@@ -64,10 +65,28 @@ fn a_thousand_square_feet_by_thickness() {
         Input { area: Some(Area::square_feet(1000)), ground: Ground::Uneven, ..Input::sample() };
     near(solve(&uneven).unwrap().coat, 29.22, 0.005);
     let skim =
-        Input { ground: Ground::Level5, coats: 1, waste: Measure::whole(&PERCENT, 0), ..uneven };
+        Input { ground: Ground::Level5, waste: Measure::whole(&PERCENT, 0), ..uneven };
     let [low, high] = solve(&skim).unwrap().range.unwrap();
     near(low, 6.23, 0.005);
     near(high, 9.97, 0.005);
+}
+
+/// Level 5 is one thin coat here and beside its joints, and takes as much: 192 sq ft of 0.013 in are
+/// 1.556 gal, and 10 percent lost.
+#[test]
+fn level_5_takes_the_same_on_both_screens() {
+    use crate::calculators::joint_compound;
+    use crate::rules::finish::levels::Level;
+    let skim = Input { ground: Ground::Level5, ..Input::sample() };
+    let skim = solve(&skim).unwrap();
+    near(skim.gallons, 1.1 * 1.556, 0.001);
+    let area = Some(Area::square_feet(192));
+    let bare = joint_compound::Input { level: Level::Five, area, ..joint_compound::Input::blank() };
+    let beside = joint_compound::solve(&bare).unwrap();
+    near(beside.wet, skim.gallons.number(), 2e-6);
+    for (one, other) in beside.range.into_iter().zip(skim.range.unwrap()) {
+        near(one, other.number(), 2e-6);
+    }
 }
 
 /// An L of 150 sq ft inside 12 by 16 ft has not the rectangle's lanes.
