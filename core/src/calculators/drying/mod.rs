@@ -65,7 +65,9 @@ pub struct Water {
 pub struct Answer {
     /// A fresh coat, as the room is: by the model.
     pub hours: Measure,
-    /// By the model's error, and thickness squared.
+    /// The same in the air that comes in by the way chosen; none where none does, or none is known.
+    pub open: Option<Measure>,
+    /// Of what is left, as it is now: by the model's error, and thickness squared.
     pub range: [Measure; 2],
     /// The table's own, where the conditions stand in it.
     pub in_table: Option<Measure>,
@@ -73,7 +75,7 @@ pub struct Answer {
     pub spells: Vec<Option<Measure>>,
     /// What is done after the spells: all at most.
     pub done: Measure,
-    /// What is left, as the room is.
+    /// What is left, as the room is, or in the air that is let in.
     pub left: Measure,
     /// Of the room's air.
     pub dew: Option<Measure>,
@@ -159,11 +161,18 @@ pub fn solve(input: &Input) -> Answer {
     let fresh = dries(at, input.humidity, mils).unwrap_or(Expr::measure(none(&HOUR)));
     let hours =
         steps.measure("hours", &w::TO_DRY, Some(&MODEL), &HOUR, fresh).unwrap_or(none(&HOUR));
-    let thicker = mils.number() / NOMINAL.number();
-    let [low, high] = AGAINST_MODEL.map(|share| {
-        told(&Expr::measure(hours).times(Expr::measure(share)).told_in(&HOUR)).unwrap_or(hours)
+    let inside = vapor::pressure(at, input.humidity);
+    let outside = vapor::pressure(input.out_temperature, input.out_humidity);
+    let outdoors = input.outdoors.then(|| {
+        let humidity = vapor::humidity(outside, at);
+        let drier = !is_at_most(inside, Limit { value: outside, source: &VAPOR });
+        let hours = dries(at, humidity, mils).and_then(|expr| {
+            steps.measure("hours-let-in", &w::WITH_OUT, Some(&MODEL), &HOUR, expr)
+        });
+        Outdoors { dew: vapor::dew_point(outside), humidity, drier, hours }
     });
-    let high = Measure::nearest(&HOUR, high.number() * thicker.max(1.0)).unwrap_or(high);
+    let open = outdoors.filter(|_| input.way != Way::Shut).and_then(|outdoors| outdoors.hours);
+    let now = open.unwrap_or(hours);
     let in_table = in_table(at, input.humidity).filter(|_| mils == NOMINAL);
 
     let mut spells = Vec::new();
@@ -186,25 +195,18 @@ pub fn solve(input: &Input) -> Answer {
     }
     let share = done(&spent).min(1.0);
     let done = Measure::nearest(&PERCENT, 100.0 * share).unwrap_or(none(&PERCENT));
-    let mut left = hours;
+    let mut left = now;
     if !input.spells.is_empty() {
-        let rest = Expr::count(1).less(Expr::measure(done)).times(Expr::measure(hours));
-        left = steps.measure("left", &w::LEFT, None, &HOUR, rest).unwrap_or(hours);
+        let rest = Expr::count(1).less(Expr::measure(done)).times(Expr::measure(now));
+        left = steps.measure("left", &w::LEFT, None, &HOUR, rest).unwrap_or(now);
     }
-
-    let inside = vapor::pressure(at, input.humidity);
-    let outside = vapor::pressure(input.out_temperature, input.out_humidity);
-    let outdoors = input.outdoors.then(|| {
-        let humidity = vapor::humidity(outside, at);
-        let drier = !is_at_most(inside, Limit { value: outside, source: &VAPOR });
-        let hours = dries(at, humidity, mils).and_then(|expr| told(&expr));
-        Outdoors { dew: vapor::dew_point(outside), humidity, drier, hours }
-    });
+    let thicker = (mils.number() / NOMINAL.number()).max(1.0);
+    let [least, most] = AGAINST_MODEL.map(|share| left.number() * share.number() / 100.0);
+    let range = [least, most * thicker].map(|it| Measure::nearest(&HOUR, it).unwrap_or(left));
     let differs = outdoors.is_some_and(|outdoors| outdoors.drier).then_some((inside, outside));
     let water = input.gallons.and_then(|gallons| water(input, gallons, hours, differs, &mut steps));
     let dew = vapor::dew_point(inside);
-    let range = [low, high];
-    Answer { hours, range, in_table, spells, done, left, dew, outdoors, water, working: steps }
+    Answer { hours, open, range, in_table, spells, done, left, dew, outdoors, water, working: steps }
 }
 
 /// Water of so many gallons, carried off while they dry.

@@ -7,7 +7,7 @@ use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::finish::drying::{
-    CLOCKS, LEAST_WARM, TABLE, TEMPERATURES, is_warm, is_worth_a_window,
+    AGAIN, CLOCKS, LEAST_WARM, TABLE, TEMPERATURES, is_warm, is_worth_a_window,
 };
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
@@ -15,12 +15,16 @@ use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let fresh = Figure::plain("hours", &w::TO_DRY, answer.hours.into());
-    let left = Figure::plain("left", &w::LEFT, answer.left.into());
-    let (headline, other) =
-        if input.spells.is_empty() { (fresh, None) } else { (left, Some(fresh)) };
     let mut figures = figures(input, answer);
-    figures.extend(other);
+    let name = say!(w::TO_DRY_AT, input.thick, input.temperature, input.humidity);
+    figures.push(Figure::new("hours", name, answer.hours.into()));
+    let key = match answer.open {
+        _ if !input.spells.is_empty() => "left",
+        Some(_) => "hours-let-in",
+        None => "hours",
+    };
+    let at = figures.iter().position(|figure| figure.key == key).unwrap_or(0);
+    let headline = figures.remove(at);
     Sheet {
         headline,
         lead: None,
@@ -66,9 +70,10 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     };
     let [low, high] = answer.range;
     let spells = !input.spells.is_empty();
-    add("done", &w::DONE, spells.then_some(answer.done));
     add("low", &w::AT_LEAST, Some(low));
     add("high", &w::AT_MOST, Some(high));
+    add("left", &w::LEFT, spells.then_some(answer.left));
+    add("done", &w::DONE, spells.then_some(answer.done));
     add("in-table", &w::IN_TABLE, answer.in_table);
     add("dew", &w::DEW, answer.dew);
     if let Some(outdoors) = answer.outdoors {
@@ -90,7 +95,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
 fn checks(input: &Input) -> Vec<Check> {
     let warm = at_least("temperature", (&w::CHECK_WARM).into(), input.temperature, LEAST_WARM);
     let cold = warm.verdict == Verdict::Over;
-    let mut all = vec![if cold { ask(warm, &w::ASK_WARM) } else { warm }];
+    let mut all = vec![Check { note: cold.then(|| (&w::WARM_IT).into()), ..warm }];
     if input.way == Way::Fan {
         let flues = i64::from(input.flue == Flue::There);
         let check =
@@ -122,16 +127,20 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     };
     add("so-far", &w::SO_FAR, None, so_far);
     let mut table = Vec::new();
-    for (percent, hours) in TABLE {
+    let off = |percent| input.humidity.minus(percent).millionths().abs();
+    let rows = TABLE.map(|(percent, _)| Measure::whole(&PERCENT, percent));
+    let nearest = rows.into_iter().min_by_key(|percent| off(*percent));
+    for (percent, (_, hours)) in rows.into_iter().zip(TABLE) {
         let args = hours.map(|hours| Arg::Bare(Measure::whole(&HOUR, hours).into())).to_vec();
-        let name = say!(w::JUST, Measure::whole(&PERCENT, percent));
+        let phrase = if nearest == Some(percent) { &w::NEAREST } else { &w::JUST };
+        let name = Text { phrase, args: vec![Arg::from(percent)] };
         table.push(row(name, Text { phrase: &w::TABLE_ROW, args }));
     }
     let columns = TEMPERATURES.map(|at| Arg::from(Measure::whole(&FAHRENHEIT, at))).to_vec();
     add("table", &w::TABLE, Some(Text { phrase: &w::TABLE_NOTE, args: columns }), table);
     let mut clocks = Vec::new();
-    for (label, [least, most]) in CLOCKS {
-        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most)));
+    for ((label, [least, most]), again) in CLOCKS.into_iter().zip(AGAIN) {
+        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most, again)));
     }
     add("clocks", &w::CLOCKS, Some((&w::CLOCKS_NOTE).into()), clocks);
     all

@@ -41,8 +41,9 @@ words! {
     A_FLUE = "There is one";
 
     TO_DRY = "Hours to dry, from wet";
-    AT_LEAST = "From wet, at least";
-    AT_MOST = "From wet, at most";
+    TO_DRY_AT = "Hours to dry {0}, {1} and {2}";
+    AT_LEAST = "At least";
+    AT_MOST = "At most";
     IN_TABLE = "In the table, for 1/16 in";
     DONE = "Dried so far";
     LEFT = "Hours left, as it is now";
@@ -67,20 +68,21 @@ words! {
     OUTSIDE_HOLDS = "Vapor in outdoor air, warmed";
 
     CHECK_WARM = "Temperature";
-    ASK_WARM = "Makers ask for 50 °F, or 55, from 48 h before until it is dry. Below, their sheet decides.";
+    WARM_IT = "Warm it: makers ask for 50 °F, or 55, from 48 h before until it is dry.";
     CHECK_FLUE = "Open flues where a fan pulls";
     ASK_FLUE = "Look first: a fan can pull flue gas, with carbon monoxide, into the house.";
     STOP_FLUE = "Stop: the fan can pull flue gas, with carbon monoxide, into the house.";
 
     TABLE = "The table, hours under tape";
     TABLE_NOTE = "At {0}, {1}, {2}, {3}, {4}, {5} and {6}. From memory.";
+    NEAREST = "{0}, the nearest";
     TABLE_ROW = "{0}, {1}, {2}, {3}, {4}, {5}, {6}";
     JUST = "{0}";
     SO_FAR = "Spells so far";
     CLOCKS = "Setting compound, by its clock";
-    CLOCKS_NOTE = "Humidity hardly matters. Coat it again once hard; paint it only when dry, by the hours above.";
+    CLOCKS_NOTE = "Humidity hardly matters, but it wants 45 °F. Coat it again once hard; paint it only when dry, by the hours above.";
     CLOCK = "Labeled {0}";
-    CLOCK_VALUE = "works {0} to {1} min";
+    CLOCK_VALUE = "works {0} to {1} min, coated again after about {2}";
 
     NEXT_FRESH = "Don't judge it by the eye alone: the thick places dry last.";
     NEXT_LEFT = "{0} dried, {1} to go as it is now.";

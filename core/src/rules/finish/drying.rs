@@ -17,8 +17,8 @@ words! {
     MODEL_SEEN = "fitted to all 77 cells of that table. Thicker, time grows with thickness, or at worst with its square: an assumption of ours";
     COLD_SAYS = "The room is kept at 50 °F, or 55, from 48 h before until all is dry. Wet compound that freezes is spoiled.";
     COLD_SEEN = "read in two makers' sheets, 50 and 55, and a maker's guide; freezing from memory";
-    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, but is painted only when dry.";
-    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine";
+    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, after about 30 minutes, 1 h, 2 h and 4 h, from 45 °F up, but is painted only when dry.";
+    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine, 45 °F in a maker's sheet";
 }
 
 source!(
@@ -80,6 +80,10 @@ pub const FREEZING: Limit<Measure> =
 /// The most that a window changes a room's air. Source: [`WINDOW`].
 const WINDOW_GIVES: Limit<Measure> =
     Limit { value: Measure::whole(&PER_HOUR, 5), source: &WINDOW };
+
+/// Minutes after which it may be coated again, once hard, of each of [`CLOCKS`]; about. Source:
+/// [`SETTING`].
+pub const AGAIN: [i64; 4] = [30, 60, 120, 240];
 
 /// Whether an open window saves a tenth of the hours, with air changes that it gives.
 pub fn is_worth_a_window(now: Measure, open: Measure, changes: Option<Measure>) -> bool {
