@@ -294,6 +294,10 @@ impl Measured for Measure {
     }
 }
 
+fn is_empty(given: Option<String>) -> bool {
+    given.is_none_or(|text| text.trim().is_empty())
+}
+
 macro_rules! measured {
     ($quantity:ident) => {
         impl Field for $quantity {
@@ -303,6 +307,11 @@ macro_rules! measured {
                 row: &'static Row,
                 reader: &mut Reader<'_>,
             ) -> bool {
+                // Left empty where it may be, it keeps its blank.
+                let given = from.and_then(Node::leaf);
+                if row.kind.optional() == Some(true) && is_empty(given) {
+                    return true;
+                }
                 reader.quantity(from, row).map(|value| *self = value).is_some()
             }
             fn write(&self) -> Node {
@@ -320,7 +329,7 @@ macro_rules! measured {
                 let given = from.and_then(Node::leaf);
                 // One that may not stay empty only starts empty, and is then asked for.
                 let optional = row.kind.optional() != Some(false);
-                if optional && given.is_none_or(|text| text.trim().is_empty()) {
+                if optional && is_empty(given) {
                     *self = None;
                     return true;
                 }

@@ -6,7 +6,7 @@ use crate::measure::unit::{GALLON, WEIGHT};
 use crate::measure::{Area, Length, Measure};
 use crate::rules::finish::compound::{
     BEAD, CORNER, Compound, FOR_AREA, Feather, GALLONS, JOINTS, POP, POPS, Package, RULE, SCREW,
-    SCREWS, SCREWS_A_POP, SHRINKAGE, TAPE, TAPERED, WATER, WEIGHTS,
+    SCREWS, SCREWS_A_POP, SHRINKAGE, TAPE, TAPERED, WATER, WEIGHTS, pail_for,
 };
 use crate::rules::finish::levels::Level;
 use crate::rules::finish::skim::{GEOMETRY, LEVEL_5_SKIM};
@@ -148,7 +148,8 @@ pub(super) fn packed(input: &Input, wet: Measure, steps: &mut Steps) -> Option<(
             let weight = steps.measure("weight", &w::POWDER, Some(&WEIGHTS), &WEIGHT, weight)?;
             (weight, Expr::measure(bag), Expr::measure(weight))
         }
-        (Package::Pail(pail), weighs) => {
+        (Package::Pail(_), weighs) => {
+            let pail = pail_for(wet);
             let weight = gallons.clone().times(Expr::measure(weighs?));
             let weight = steps.measure("weight", &w::WEIGHT, Some(&WEIGHTS), &WEIGHT, weight)?;
             (weight, Expr::measure(pail), gallons)
@@ -196,8 +197,13 @@ pub(super) fn tape(input: &Input, steps: &mut Steps) -> Option<Length> {
         runs.append(&mut some(&[input.mend.cracks, input.mend.patches]));
     }
     let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    steps.length("tape", &w::TAPE, source, Expr::Sum(runs).times(lost))
+    let tape = Expr::Sum(runs).times(lost).over(Expr::length(FOOT));
+    let tape = Expr::RoundUp(Box::new(tape)).times(Expr::length(FOOT));
+    steps.length("tape", &w::TAPE, source, tape)
 }
+
+/// Tape is told in whole feet.
+const FOOT: Length = Length::inches(12, 1);
 
 /// Joints that are taped, as they are.
 pub(super) fn joints(input: &Input) -> Length {
@@ -213,10 +219,9 @@ pub(super) fn tape_by_area(area: Area) -> Length {
     }
 }
 
-/// To cover, and to drive at pops.
+/// To cover, and to drive to mend.
 pub(super) fn screws(input: &Input) -> (i64, i64) {
-    let feet = |area: Area| {
-        let count = Expr::area(area).times(Expr::count(SCREWS)).over(Expr::area(FOR_AREA));
+    let whole = |count: Expr| {
         match Expr::RoundUp(Box::new(count)).value().and_then(crate::sheet::Value::amount) {
             Some(Amount::Count(count)) => count,
             _ => 0,
@@ -224,8 +229,16 @@ pub(super) fn screws(input: &Input) -> (i64, i64) {
     };
     let cover = match input.by {
         By::Joints => input.screws.unwrap_or(0),
-        By::Area => input.area.map_or(0, feet),
+        By::Area => input.area.map_or(0, |area| {
+            whole(Expr::area(area).times(Expr::count(SCREWS)).over(Expr::area(FOR_AREA)))
+        }),
     };
-    let pops = if input.mends { input.mend.pops.unwrap_or(0) } else { 0 };
-    (cover, pops.saturating_mul(SCREWS_A_POP))
+    if !input.mends {
+        return (cover, 0);
+    }
+    let mend = &input.mend;
+    let a_foot = |length: Length| whole(Expr::length(length).over(Expr::length(FOOT)));
+    // On both sides of a crack.
+    let edges = 2 * a_foot(mend.cracks) + a_foot(mend.patches);
+    (cover, mend.pops.unwrap_or(0).saturating_mul(SCREWS_A_POP).saturating_add(edges))
 }

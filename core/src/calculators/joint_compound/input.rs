@@ -25,7 +25,7 @@ const fn run(label: &'static Phrase, hint: &'static Phrase) -> Row {
     row(
         label,
         hint,
-        Kind::Length(Span { least, most, why: &w::WHY_RUN, common: &[], optional: false }),
+        Kind::Length(Span { least, most, why: &w::WHY_RUN, common: &[], optional: true }),
     )
 }
 

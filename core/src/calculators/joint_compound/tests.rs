@@ -81,7 +81,7 @@ fn by_area_the_joints_tape_goes_before_a_shorter_rules() {
         let input = Input { by: By::Area, area, ..joints(32, ends, 56, 0) };
         solve(&Input { waste: percent(10), ..input }).unwrap().tape
     };
-    assert_eq!(of(16), feet(1144).part(10));
+    assert_eq!(of(16), feet(115), "114.4 ft");
     let none = Input { by: By::Area, area: Some(Area::square_feet(1000)), ..Input::blank() };
     assert_eq!(solve(&none).unwrap().tape, feet(418), "380 and 10 percent");
 }
@@ -129,11 +129,40 @@ fn an_old_ceiling_is_mended() {
     let input = Input { mends: true, mend, ..input };
     let answer = solve(&input).unwrap();
     near(answer.wet, 6.93, 0.005);
-    assert_eq!(answer.tape, feet(100));
+    assert_eq!((answer.tape, answer.new_screws), (feet(100), 200), "both sides");
     assert!(JointCompound::disturbs(&input).is_some(), "nobody has said what it is");
     let unsaid = Input { mends: false, ..input };
     assert_eq!(JointCompound::disturbs(&unsaid), None);
     assert_eq!(solve(&unsaid).unwrap().wet, Measure::whole(&GALLON, 0));
+}
+
+/// Worked by hand: 1 gal is one small pail; the least more takes a large one.
+#[test]
+fn a_small_pail_does_where_it_is_enough() {
+    let of = |tapered| {
+        let input = joints(tapered, 0, 0, 0);
+        let answer = solve(&input).unwrap();
+        let sheet = JointCompound::sheet(&input, &answer, Basis::default());
+        let said = |key| {
+            let figure = sheet.figures.iter().find(|figure| figure.key == key).unwrap();
+            (crate::words::Voice::default().say(&figure.name), figure.amount)
+        };
+        (said("packages"), said("packages-high"))
+    };
+    let one = |name: &str| (name.to_owned(), Amount::Count(1));
+    // 38 ft × 4.5 ÷ 231 ÷ 0.75 is 0.99 gal, 39 ft 1.01.
+    assert_eq!(of(38), (one("Pails of 1 gal"), one("Pails of 4.5 gal, at most")));
+    assert_eq!(of(39).0, one("Pails of 4.5 gal"));
+}
+
+/// Level 0 is neither taped nor sanded.
+#[test]
+fn level_0_takes_nothing() {
+    let input = Input { level: Level::Zero, ..joints(32, 12, 56, 200) };
+    let answer = solve(&input).unwrap();
+    assert_eq!((answer.wet, answer.tape), (Measure::whole(&GALLON, 0), Length::ZERO));
+    let told = JointCompound::cautions(Some(&input));
+    assert!(!told.iter().any(|it| it.text.phrase == &w::DUST || it.text.phrase == &w::GAPS));
 }
 
 /// Source: levels of finish, GA-214: coats counted. Level 5 skims all of it more: 0.013 in over
