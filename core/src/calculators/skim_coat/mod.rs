@@ -10,7 +10,7 @@ use crate::fields::{Kind, Row, Span, When, row};
 use crate::form;
 use crate::measure::unit::{GALLON, HOUR, MIL, PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure};
-use crate::rules::finish::compound::{PAIL, READY_WEIGHS, WATER, WEIGHTS};
+use crate::rules::finish::compound::{READY_WEIGHS, WATER, WEIGHTS, pail_for};
 use crate::rules::finish::labor::{LABOR, SAND, SKIM as SKIMMED};
 use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::skim::{BLADES, GEOMETRY, Ground, SKIM};
@@ -59,7 +59,7 @@ form! {
         fine_coats: i64 = 1, row(&w::COATS, &w::NOTHING, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS })
             .when(When::Is("ground", &["level-5"]));
         /// Its width.
-        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, BLADES));
+        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::BLADE_HINT, length([1, 60], &w::WHY_BLADE, BLADES));
         /// Each lane over the last.
         overlap: Length = Length::inches(2, 1), row(&w::OVERLAP, &w::NOTHING, length([0, 12], &w::WHY_OVERLAP, &[]));
         /// Laid on, then wiped.
@@ -119,6 +119,8 @@ pub struct Answer {
     pub water: Measure,
     /// Of ready-mixed compound.
     pub pails: i64,
+    /// The same for the most that it takes.
+    pub pails_at_most: i64,
     /// One worker's: quick, likely, slow.
     pub hours: [Measure; 3],
     /// How.
@@ -257,11 +259,17 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let water = Expr::measure(weight).times(Expr::measure(WATER));
     let water =
         steps.measure("water", &w::WATER, Some(&WEIGHTS), &WEIGHT, water).unwrap_or(none(&WEIGHT));
-    let pails = Expr::RoundUp(Box::new(Expr::measure(gallons).over(Expr::measure(PAIL))));
-    let pails = match steps.amount("pails", &w::PAILS, Some(&WEIGHTS), pails) {
-        Some(Amount::Count(count)) => count,
-        _ => 0,
+    let in_pails = |gallons: Measure, steps: &mut Steps| {
+        let pails = Expr::measure(gallons).over(Expr::measure(pail_for(gallons)));
+        let pails = Expr::RoundUp(Box::new(pails));
+        match steps.amount("pails", &w::PAILS_STEP, Some(&WEIGHTS), pails) {
+            Some(Amount::Count(count)) => count,
+            _ => 0,
+        }
     };
+    let pails = in_pails(gallons, &mut steps);
+    let most = range.map_or(gallons, |[_, high]| high);
+    let pails_at_most = in_pails(most, &mut Steps::default());
     let likely = hours(area, input, 1);
     let likely =
         steps.measure("hours", &w::HOURS, Some(&LABOR), &HOUR, likely).unwrap_or(none(&HOUR));
@@ -278,6 +286,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         weight,
         water,
         pails,
+        pails_at_most,
         hours,
         working: steps,
     })

@@ -47,6 +47,21 @@ fn one_coat_is_told_first() {
     near(answer.gallons, 2.2 * answer.coat.number(), 1e-5);
 }
 
+/// A film is told in what a tape tells, and in mils where it doesn't.
+#[test]
+fn a_film_is_told_as_it_was_picked() {
+    let film = |ground, thick| {
+        let input = Input { ground, thick, ..Input::sample() };
+        let sheet = SkimCoat::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        sheet.figures.into_iter().find(|figure| figure.key == "film").unwrap().amount
+    };
+    let inches = |over, under| Amount::Length(Length::inches(over, under));
+    assert_eq!(film(Ground::Uneven, Length::ZERO), inches(3, 64));
+    assert_eq!(film(Ground::Own, Length::inches(1, 16)), inches(1, 16));
+    let mils = Measure::whole(&MIL, 13);
+    assert_eq!(film(Ground::Level5, Length::ZERO), mils.into());
+}
+
 /// Worked from 231 in³ a gallon: an inch over 1000 sq ft is 623.38 gal.
 #[test]
 fn a_thousand_square_feet_by_thickness() {
