@@ -90,9 +90,16 @@ impl Length {
     }
 
     /// As a person reads it: to the sixteenth, under 1/8 in to the sixty-fourth, or to the
-    /// millimetre's tenth. What isn't nothing is shown with as many places as it takes.
+    /// millimetre's tenth, from 10 m up to the millimetre in metres. What isn't nothing is shown with as many places as it takes.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match units {
+            // A long one in metres, with its unit as feet and inches have theirs.
+            Units::Metric if self.0.saturating_abs() >= 10_000 * MILLIMETRE => {
+                let metre = i128::from(1_000 * MILLIMETRE);
+                let (figure, rounded) =
+                    decimal::show_something(self.0.into(), metre, 0, (3, 3), rounding);
+                Shown { figure: [&figure, " m"].concat(), unit: "", rounded }
+            }
             Units::Metric => {
                 let (figure, rounded) =
                     decimal::show_something(self.0.into(), MILLIMETRE.into(), 0, (1, 1), rounding);

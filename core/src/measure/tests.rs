@@ -179,6 +179,24 @@ fn a_volume_is_shown_as_a_person_would_write_it() {
     assert_eq!(show(ninth, Units::Customary), "0.5625 in³");
 }
 
+/// Source: NIST SP 811 (2008), B.8: 40 ft are 12 192 mm.
+#[test]
+fn a_long_length_is_told_in_metres_and_reads_back() {
+    let show = |length: Length| length.show(Units::Metric, Rounding::Nearest);
+    let forty = show(Length::inches(480, 1));
+    assert_eq!((&*forty.figure, forty.text()), ("12.192 m", "12.192 m".to_owned()));
+    assert_eq!(Length::read(&forty.figure, Units::Metric), Ok(Length::inches(480, 1)));
+    assert_eq!(show(Length::from_nanometres(9_999_900_000)).text(), "9999.9 mm");
+    assert_eq!(show(Length::from_nanometres(-10_000_000_000)).text(), "−10 m");
+}
+
+/// 32 °F is 0 °C, by definition, whatever a rounded offset leaves.
+#[test]
+fn freezing_is_nothing_in_celsius() {
+    let shown = Measure::whole(&unit::FAHRENHEIT, 32).show(Units::Metric, Rounding::Nearest);
+    assert_eq!(shown.text().trim_start_matches("≈ "), "0 °C");
+}
+
 /// A coat of 1/32 in that reads 1/16 would be twice as thick: under 1/8 in sixty-fourths are told,
 /// from there on sixteenths.
 #[test]
