@@ -38,6 +38,14 @@ fn a_sheet_and_a_pail_weigh_what_makers_say() {
     assert_eq!(Area::of(WIDTHS[0], Length::inches(96, 1)), Area::square_feet(32));
 }
 
+/// Source: NIST SP 811 (2008), B.8: what is carried is kilograms, as board makers print it.
+#[test]
+fn a_sheet_in_metric_is_kilograms_times_square_metres() {
+    let voice = crate::words::Voice { units: crate::measure::Units::Metric, ..Default::default() };
+    let written = solve(&of(Panel::Half, 8)).working.0[0].equation(voice);
+    assert!(written.contains("kg/m²") && written.ends_with("23.2 kg"), "{written}");
+}
+
 /// Source: the load constant of NIOSH's lifting equation, 51 lb, from memory: on it is within.
 #[test]
 fn more_than_one_person_lifts_takes_more_hands() {

@@ -1,7 +1,7 @@
 //! What gypsum board weighs to carry, how far apart framing may stand under it, and what one
 //! person lifts.
 
-use crate::measure::unit::{PSF, WEIGHT};
+use crate::measure::unit::{PSF, SHEET_WEIGHT, WEIGHT};
 use crate::measure::{Length, Measure};
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::framing::dead_weights::Layer;
@@ -63,7 +63,7 @@ impl Panel {
     /// A square foot of it, to carry; the heavy end of a range. Source: [`BOARDS`].
     pub const fn weighs(self) -> Measure {
         Measure::hundredths(
-            &PSF,
+            &SHEET_WEIGHT,
             match self {
                 Self::Quarter => 120,
                 Self::ThreeEighths | Self::HalfLight => 140,
