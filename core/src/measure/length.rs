@@ -97,7 +97,7 @@ impl Length {
             Units::Metric if self.0.saturating_abs() >= 10_000 * MILLIMETRE => {
                 let metre = i128::from(1_000 * MILLIMETRE);
                 let (figure, rounded) =
-                    decimal::show_something(self.0.into(), metre, 0, (3, 3), rounding);
+                    decimal::show_something(self.0.into(), metre, 0, (4, 3), rounding);
                 Shown { figure: [&figure, " m"].concat(), unit: "", rounded }
             }
             Units::Metric => {
