@@ -82,7 +82,7 @@ form! {
         /// With its openings.
         area: Option<Area>, area(&w::AREA, &w::AREA_HINT, 1, false);
         /// Doors and windows.
-        openings: Area, area(&w::OPENINGS, &w::OPENINGS_HINT, 0, true);
+        openings: Area, area(&w::OPENINGS, &w::NOTHING, 0, true);
         /// Under it.
         primer: Coats = Coats::blank(), row(&w::PRIMER, &w::NOTHING, Kind::Group(Coats::ROWS));
         /// On it.

@@ -7,10 +7,9 @@ words! {
     ABOUT = "Gallons and cans for a room less its openings, by label or by solids and film";
     NOTHING = "";
 
-    AREA = "Surface, with its openings";
-    AREA_HINT = "Walls or ceiling, from the room.";
-    OPENINGS = "Openings in it";
-    OPENINGS_HINT = "Blank where they are off the surface already, as they are of a room's net walls.";
+    AREA = "Surface";
+    AREA_HINT = "Walls or ceiling, from the room: its wall area has the openings off already.";
+    OPENINGS = "Openings still in it";
     WHY_AREA = "that is more than a house; work it in parts.";
     PRIMER = "Primer";
     FINISH = "Finish paint";
