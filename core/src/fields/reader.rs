@@ -1,8 +1,8 @@
 //! Reads a tree by its rows, and says what is wrong where.
 
 use super::form::{Field, Form};
-use super::units::may_be_a_share;
 use super::row::{Item, Kind, Pick, Row, Span};
+use super::units::may_be_a_share;
 use super::words as w;
 use crate::measure::{Area, Length, Measure, Problem, Reading, Units, Volume};
 use crate::say;

@@ -258,10 +258,8 @@ fn a_share_where_a_percent_belongs_is_refused_with_both() {
     );
     for text in ["0.5", ".5", "1/2", "½", " 0.5 "] {
         let says = Voice::default().say(&heard(&SHARE, text, Units::Customary).unwrap_err());
-        let want = format!(
-            "“{0}” could mean {0} % or 50 %. Write which, with its sign.",
-            text.trim()
-        );
+        let want =
+            format!("“{0}” could mean {0} % or 50 %. Write which, with its sign.", text.trim());
         assert_eq!(says, want);
     }
     for text in ["0.5 %", "0.5 percent", "0", "1", "50"] {

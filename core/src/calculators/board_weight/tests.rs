@@ -70,6 +70,8 @@ fn a_ceiling_holds_to_spacing_and_insulation() {
         (Panel::Half,         24, true,    0, Over,   Some(Within)),
         (Panel::Half,         16, true,  220, Within, Some(Within)),
         (Panel::Half,         16, true,  221, Within, Some(Over)),
+        (Panel::HalfStiff,    24, true,  130, Within, Some(Within)),
+        (Panel::HalfLight,    24, true,    0, Over,   Some(Within)),
         (Panel::FiveEighths,  24, true,  220, Within, Some(Within)),
         (Panel::ThreeEighths, 16, false,   0, Within, None),
         (Panel::ThreeEighths, 17, false,   0, Over,   None),

@@ -180,7 +180,8 @@ pub fn solve(input: &Input) -> Answer {
     for (number, spell) in (1..).zip(&input.spells) {
         let takes = dries(spell.temperature, spell.humidity, mils).and_then(|expr| told(&expr));
         spells.push(takes);
-        let (Some(takes), Some(hours)) = (takes.filter(|takes| takes.millionths() > 0), spell.hours)
+        let (Some(takes), Some(hours)) =
+            (takes.filter(|takes| takes.millionths() > 0), spell.hours)
         else {
             continue;
         };
@@ -206,7 +207,19 @@ pub fn solve(input: &Input) -> Answer {
     let differs = outdoors.is_some_and(|outdoors| outdoors.drier).then_some((inside, outside));
     let water = input.gallons.and_then(|gallons| water(input, gallons, hours, differs, &mut steps));
     let dew = vapor::dew_point(inside);
-    Answer { hours, open, range, in_table, spells, done, left, dew, outdoors, water, working: steps }
+    Answer {
+        hours,
+        open,
+        range,
+        in_table,
+        spells,
+        done,
+        left,
+        dew,
+        outdoors,
+        water,
+        working: steps,
+    }
 }
 
 /// Water of so many gallons, carried off while they dry.

@@ -124,7 +124,12 @@ fn the_headline_goes_by_the_air_that_is_chosen() {
         let spells = Vec::new();
         let out = (degrees(35), percent(90));
         let input = Input {
-            outdoors: true, out_temperature: out.0, out_humidity: out.1, way, spells, ..room(70, 50)
+            outdoors: true,
+            out_temperature: out.0,
+            out_humidity: out.1,
+            way,
+            spells,
+            ..room(70, 50)
         };
         let answer = solve(&input);
         let sheet = Drying::sheet(&input, &answer, Basis::default());

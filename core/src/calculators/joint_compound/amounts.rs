@@ -221,11 +221,12 @@ pub(super) fn tape_by_area(area: Area) -> Length {
 
 /// To cover, and to drive to mend.
 pub(super) fn screws(input: &Input) -> (i64, i64) {
-    let whole = |count: Expr| {
-        match Expr::RoundUp(Box::new(count)).value().and_then(crate::sheet::Value::amount) {
-            Some(Amount::Count(count)) => count,
-            _ => 0,
-        }
+    let whole = |count: Expr| match Expr::RoundUp(Box::new(count))
+        .value()
+        .and_then(crate::sheet::Value::amount)
+    {
+        Some(Amount::Count(count)) => count,
+        _ => 0,
     };
     let cover = match input.by {
         By::Joints => input.screws.unwrap_or(0),

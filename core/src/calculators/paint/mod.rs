@@ -62,18 +62,9 @@ form! {
     }
 }
 
-const fn area(
-    label: &'static Phrase,
-    hint: &'static Phrase,
-    least: i64,
-    optional: bool,
-) -> Row {
+const fn area(label: &'static Phrase, hint: &'static Phrase, least: i64, optional: bool) -> Row {
     let (least, most) = (Area::square_feet(least), Area::square_feet(20_000));
-    row(
-        label,
-        hint,
-        Kind::Area(Span { least, most, why: &w::WHY_AREA, common: &[], optional }),
-    )
+    row(label, hint, Kind::Area(Span { least, most, why: &w::WHY_AREA, common: &[], optional }))
 }
 
 form! {

@@ -61,7 +61,10 @@ fn what_is_bought_is_told_first() {
     let input = Input::sample();
     let sheet = Paint::sheet(&input, &solve(&input).unwrap(), Basis::default());
     let keys: Vec<_> = sheet.figures.iter().map(|figure| figure.key).collect();
-    assert_eq!((sheet.headline.key, &keys[..3]), ("finish", &["primer", "primer-cans", "finish-cans"][..]));
+    assert_eq!(
+        (sheet.headline.key, &keys[..3]),
+        ("finish", &["primer", "primer-cans", "finish-cans"][..])
+    );
 }
 
 /// Worked by hand at 400 sq ft a gallon, so 100 a quart: an exact fit takes no can more.

@@ -175,7 +175,8 @@ fn all(area: Area, thick: Measure, input: &Input) -> Expr {
 
 /// Person-hours at a rate to skim and one to sand.
 fn hours(area: Area, input: &Input, rate: usize) -> Expr {
-    let skim = Expr::area(area).times(Expr::count(input.coats())).over(Expr::measure(SKIMMED[rate]));
+    let skim =
+        Expr::area(area).times(Expr::count(input.coats())).over(Expr::measure(SKIMMED[rate]));
     let mut parts = vec![skim.told_in(&HOUR)];
     if input.sand {
         parts.push(Expr::area(area).over(Expr::measure(SAND[rate])).told_in(&HOUR));

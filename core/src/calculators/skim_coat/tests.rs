@@ -79,8 +79,7 @@ fn a_thousand_square_feet_by_thickness() {
     let uneven =
         Input { area: Some(Area::square_feet(1000)), ground: Ground::Uneven, ..Input::sample() };
     near(solve(&uneven).unwrap().coat, 29.22, 0.005);
-    let skim =
-        Input { ground: Ground::Level5, waste: Measure::whole(&PERCENT, 0), ..uneven };
+    let skim = Input { ground: Ground::Level5, waste: Measure::whole(&PERCENT, 0), ..uneven };
     let [low, high] = solve(&skim).unwrap().range.unwrap();
     near(low, 6.23, 0.005);
     near(high, 9.97, 0.005);

@@ -9,7 +9,7 @@ use crate::rules::residential::blown::{Board, SAG};
 use crate::{choice, words};
 
 words! {
-    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight 1/2 in 1.25 to 1.4. The label rules.";
+    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight and sag-resistant 1/2 in 1.25 to 1.4. The label rules.";
     WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages";
     SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
     SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
@@ -19,6 +19,7 @@ words! {
     THREE_EIGHTHS = "3/8 in";
     HALF = "1/2 in";
     HALF_LIGHT = "1/2 in, lightweight";
+    HALF_STIFF = "1/2 in, sag-resistant";
     FIVE_EIGHTHS = "5/8 in";
 }
 
@@ -42,6 +43,8 @@ choice! {
         Half = "1/2", HALF;
         /// Made to be light.
         HalfLight = "1/2-light", HALF_LIGHT;
+        /// Made not to sag under wet texture, and light as a rule.
+        HalfStiff = "1/2-stiff", HALF_STIFF;
         /// For wide spacing.
         FiveEighths = "5/8", FIVE_EIGHTHS;
         /// For going over what is there.
@@ -66,7 +69,7 @@ impl Panel {
             &SHEET_WEIGHT,
             match self {
                 Self::Quarter => 120,
-                Self::ThreeEighths | Self::HalfLight => 140,
+                Self::ThreeEighths | Self::HalfLight | Self::HalfStiff => 140,
                 Self::Half => 160,
                 Self::FiveEighths => 220,
             },
@@ -79,7 +82,7 @@ impl Panel {
             match self {
                 Self::Quarter => 2,
                 Self::ThreeEighths => 3,
-                Self::Half | Self::HalfLight => 4,
+                Self::Half | Self::HalfLight | Self::HalfStiff => 4,
                 Self::FiveEighths => 5,
             },
             8,
@@ -89,7 +92,7 @@ impl Panel {
     /// What framing is reckoned to hold of it; none of 1/4 in, which isn't in that table.
     pub const fn dead_load(self) -> Option<Measure> {
         Some(match self {
-            Self::Half | Self::HalfLight => Layer::Half.weight(),
+            Self::Half | Self::HalfLight | Self::HalfStiff => Layer::Half.weight(),
             Self::FiveEighths => Layer::FiveEighths.weight(),
             Self::ThreeEighths => Layer::ThreeEighths.weight(),
             Self::Quarter => return None,
@@ -112,8 +115,10 @@ impl Panel {
         let narrow = Limit { value: Length::inches(16, 1), source: &SAG };
         match self {
             Self::FiveEighths => Some(Board::FiveEighths),
-            Self::Half | Self::HalfLight if is_at_most(apart, narrow) => Some(Board::Half16),
-            Self::Half | Self::HalfLight => Some(Board::Half24),
+            Self::Half | Self::HalfLight | Self::HalfStiff if is_at_most(apart, narrow) => {
+                Some(Board::Half16)
+            }
+            Self::Half | Self::HalfLight | Self::HalfStiff => Some(Board::Half24),
             Self::ThreeEighths | Self::Quarter => None,
         }
     }

@@ -3,7 +3,7 @@
 
 use super::vapor::saturated;
 use crate::measure::Measure;
-use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PERCENT, PER_HOUR};
+use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PER_HOUR, PERCENT};
 use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::sheet::Expr;
 use crate::words;
@@ -78,8 +78,7 @@ pub const CLOCKS: [(i64, [i64; 2]); 4] =
 pub const FREEZING: Limit<Measure> =
     Limit { value: Measure::whole(&FAHRENHEIT, 32), source: &WARM };
 /// The most that a window changes a room's air. Source: [`WINDOW`].
-const WINDOW_GIVES: Limit<Measure> =
-    Limit { value: Measure::whole(&PER_HOUR, 5), source: &WINDOW };
+const WINDOW_GIVES: Limit<Measure> = Limit { value: Measure::whole(&PER_HOUR, 5), source: &WINDOW };
 
 /// Minutes after which it may be coated again, once hard, of each of [`CLOCKS`]; about. Source:
 /// [`SETTING`].
