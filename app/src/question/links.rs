@@ -11,7 +11,7 @@ use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
 use ledgerboard_core::fields::{bare, heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
-use ledgerboard_core::measure::{Rounding, Units};
+use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
