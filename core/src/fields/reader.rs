@@ -221,7 +221,10 @@ impl Measured for Length {
     fn example(kind: Kind) -> Arg {
         match Self::span(kind) {
             Some(span) if span.most < THIN => (&w::A_THIN_LENGTH).into(),
-            Some(span) if span.most < LONG => (&w::A_SHORT_LENGTH).into(),
+            Some(span) if span.most < LONG => match span.common.first() {
+                Some(common) if span.least > THIN => Amount::Length(*common).into(),
+                _ => (&w::A_SHORT_LENGTH).into(),
+            },
             _ => (&w::A_LENGTH).into(),
         }
     }
