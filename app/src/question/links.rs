@@ -9,9 +9,9 @@ use crate::store::{Links, MarkPlace};
 use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
-use ledgerboard_core::fields::{heard, row_at};
+use ledgerboard_core::fields::{bare, heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
-use ledgerboard_core::measure::{Rounding, Units};
+use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
@@ -50,8 +50,7 @@ pub(crate) struct Linked {
 
 /// An amount as a person would type it in these units: exactly, whichever way is shorter.
 pub(crate) fn as_typed(amount: Amount, units: Units) -> String {
-    let shown = amount.show(units, Rounding::Nearest);
-    if shown.rounded { amount.exact() } else { shown.figure }
+    bare(amount, units).unwrap_or_else(|| amount.exact())
 }
 
 /// Room, title and figure of a mark, as a person reads it.

@@ -18,7 +18,7 @@ pub use evidence::without_evidence;
 pub use form::{Field, Form, write_all};
 pub use reader::{Reader, heard, is_missing};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row, row_at};
-pub use units::{plain, restate};
+pub use units::{bare, plain, restate};
 
 #[cfg(test)]
 mod tests;

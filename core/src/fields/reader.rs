@@ -2,6 +2,7 @@
 
 use super::form::{Field, Form};
 use super::row::{Item, Kind, Pick, Row, Span};
+use super::units::may_be_a_share;
 use super::words as w;
 use crate::measure::{Area, Length, Measure, Problem, Reading, Units, Volume};
 use crate::say;
@@ -220,7 +221,10 @@ impl Measured for Length {
     fn example(kind: Kind) -> Arg {
         match Self::span(kind) {
             Some(span) if span.most < THIN => (&w::A_THIN_LENGTH).into(),
-            Some(span) if span.most < LONG => (&w::A_SHORT_LENGTH).into(),
+            Some(span) if span.most < LONG => match span.common.first() {
+                Some(common) if span.least > THIN => Amount::Length(*common).into(),
+                _ => (&w::A_SHORT_LENGTH).into(),
+            },
             _ => (&w::A_LENGTH).into(),
         }
     }
@@ -293,6 +297,10 @@ impl Measured for Measure {
     }
 }
 
+fn is_empty(given: Option<String>) -> bool {
+    given.is_none_or(|text| text.trim().is_empty())
+}
+
 macro_rules! measured {
     ($quantity:ident) => {
         impl Field for $quantity {
@@ -302,6 +310,11 @@ macro_rules! measured {
                 row: &'static Row,
                 reader: &mut Reader<'_>,
             ) -> bool {
+                // Left empty where it may be, it keeps its blank.
+                let given = from.and_then(Node::leaf);
+                if row.kind.optional() == Some(true) && is_empty(given) {
+                    return true;
+                }
                 reader.quantity(from, row).map(|value| *self = value).is_some()
             }
             fn write(&self) -> Node {
@@ -319,7 +332,7 @@ macro_rules! measured {
                 let given = from.and_then(Node::leaf);
                 // One that may not stay empty only starts empty, and is then asked for.
                 let optional = row.kind.optional() != Some(false);
-                if optional && given.is_none_or(|text| text.trim().is_empty()) {
+                if optional && is_empty(given) {
                     *self = None;
                     return true;
                 }
@@ -342,11 +355,21 @@ fn is_bare(given: &str) -> bool {
     given.trim().bytes().all(|sign| sign.is_ascii_digit() || sign == b'.')
 }
 
+/// A letter or the sign of a percent.
+fn is_of_unit(sign: char) -> bool {
+    sign == '%' || sign.is_alphabetic()
+}
+
 fn hear<T: Measured>(row: &Row, given: &str, units: Units) -> Result<T, Text> {
     let span = T::span(row.kind);
     let low = |span: Span<T>| say!(w::AT_LEAST, span.least.amount(row.kind));
     let high = |span: Span<T>| say!(w::AT_MOST, span.most.amount(row.kind), span.why);
     match (T::read(given, row.kind, units), span) {
+        (Ok(value), _) if may_be_a_share(value.amount(row.kind)) && !given.contains(is_of_unit) => {
+            let amount = value.amount(row.kind);
+            let whole = amount.of_same(amount.raw().saturating_mul(100));
+            Err(say!(w::SHARE, given.trim(), whole))
+        }
         (Ok(value), Some(span)) if value < span.least => {
             // A bare 14 that would be well in feet: inches were not meant.
             let feet = [given.trim(), " ft"].concat();

@@ -240,3 +240,33 @@ fn a_bare_number_that_is_well_in_feet_is_asked_about() {
     assert_eq!(Voice::default().say(&says("14", Units::Metric)), "At least 3 ft.");
     assert!(heard(&ACROSS, "40", Units::Customary).is_ok(), "40 in is what it may well be");
 }
+
+/// Half a percent or half of all: nobody can say which, but whoever writes its sign.
+#[test]
+fn a_share_where_a_percent_belongs_is_refused_with_both() {
+    use crate::measure::{Measure, unit::PERCENT};
+    static SHARE: Row = row(
+        &NAME,
+        &NONE,
+        Kind::Measure(Span {
+            least: Measure::whole(&PERCENT, 0),
+            most: Measure::whole(&PERCENT, 100),
+            why: &NAME,
+            common: &[],
+            optional: false,
+        }),
+    );
+    for text in ["0.5", ".5", "1/2", "½", " 0.5 "] {
+        let says = Voice::default().say(&heard(&SHARE, text, Units::Customary).unwrap_err());
+        let want =
+            format!("“{0}” could mean {0} % or 50 %. Write which, with its sign.", text.trim());
+        assert_eq!(says, want);
+    }
+    for text in ["0.5 %", "0.5 percent", "0", "1", "50"] {
+        let amount = heard(&SHARE, text, Units::Customary).unwrap().unwrap();
+        let typed = bare(amount, Units::Customary);
+        assert_eq!(typed.is_none(), text.starts_with("0.5"), "{text}");
+        let again = typed.unwrap_or_else(|| amount.exact());
+        assert_eq!(heard(&SHARE, &again, Units::Customary), Ok(Some(amount)));
+    }
+}

@@ -3,6 +3,7 @@
 
 use super::reader::amount;
 use super::row::{Kind, Row};
+use crate::measure::unit::PERCENT;
 use crate::measure::{Rounding, Units};
 use crate::wire::Node;
 use crate::words::Amount;
@@ -19,11 +20,20 @@ pub fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
     each_quantity(rows, from, &|kind, text| match kind {
         // Feet and inches are not one figure: they keep their units.
         Kind::Length(_) if units == Units::Customary => None,
-        _ => {
-            let shown = amount(kind, text, units)?.show(units, Rounding::Nearest);
-            (!shown.rounded).then_some(shown.figure)
-        }
+        _ => bare(amount(kind, text, units)?, units),
     })
+}
+
+/// The figure alone, where it says exactly this amount in these units.
+pub fn bare(amount: Amount, units: Units) -> Option<String> {
+    let shown = amount.show(units, Rounding::Nearest);
+    (!shown.rounded && !may_be_a_share(amount)).then_some(shown.figure)
+}
+
+/// More than nothing and less than a percent: without its sign it could be a share of one.
+pub(super) fn may_be_a_share(amount: Amount) -> bool {
+    matches!(amount, Amount::Measure(it)
+        if *it.unit() == PERCENT && (1..1_000_000).contains(&it.millionths()))
 }
 
 /// The same tree with every quantity put as `say` has it; where it says nothing, as it stands.

@@ -13,6 +13,7 @@ words! {
     AT_LEAST = "At least {0}.";
     IN_FEET = "“{0}” is {1} here, and at least {2} is needed. For feet write {3}.";
     AT_MOST = "At most {0}: {1}";
+    SHARE = "“{0}” could mean {0} % or {1}. Write which, with its sign.";
     TWO_DAYS = "“{0}” is one day to some and another to others. Write it like {1}.";
     ONE_LINE = "One line is needed here, without breaks.";
     TOO_LONG = "{0} characters, and no more than {1} are kept. Shorten it.";

@@ -89,25 +89,34 @@ impl Length {
         format!("{sign}{text} mm")
     }
 
-    /// As a person reads it: to the sixteenth, or to the millimetre's tenth. What isn't nothing is
-    /// shown with as many places as it takes.
+    /// As a person reads it: to the sixteenth, under 1/8 in to the sixty-fourth, or to the
+    /// millimetre's tenth, from 10 m up to the millimetre in metres. What isn't nothing is shown with as many places as it takes.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         match units {
+            // A long one in metres, with its unit as feet and inches have theirs.
+            Units::Metric if self.0.saturating_abs() >= 10_000 * MILLIMETRE => {
+                let metre = i128::from(1_000 * MILLIMETRE);
+                let (figure, rounded) =
+                    decimal::show_something(self.0.into(), metre, 0, (4, 3), rounding);
+                Shown { figure: [&figure, " m"].concat(), unit: "", rounded }
+            }
             Units::Metric => {
                 let (figure, rounded) =
                     decimal::show_something(self.0.into(), MILLIMETRE.into(), 0, (1, 1), rounding);
                 Shown { figure, unit: "mm", rounded }
             }
             Units::Customary => {
-                let step = INCH / 16;
+                // A coat of 1/32 in shown as 1/16 would be twice as thick.
+                let parts = if self.0.saturating_abs() < INCH / 8 { 64 } else { 16 };
+                let step = INCH / parts;
                 let count = divide(i128::from(self.0), i128::from(step), rounding);
                 if count == 0 && self.0 != 0 && rounding == Rounding::Nearest {
                     let (figure, rounded) =
-                        decimal::show_something(self.0.into(), INCH.into(), 0, (2, 2), rounding);
+                        decimal::show_something(self.0.into(), INCH.into(), 0, (3, 3), rounding);
                     return Shown { figure, unit: "in", rounded };
                 }
                 let near = Self(i64::try_from(count).unwrap_or(0).saturating_mul(step));
-                let text = near.feet_and_inches(16);
+                let text = near.feet_and_inches(parts);
                 let (figure, unit) = match text.strip_suffix(" in") {
                     Some(figure) => (figure.to_owned(), "in"),
                     None => (text, ""),

@@ -166,7 +166,14 @@ impl Measure {
             }
             _ => (self.unit.sign, self.millionths.into(), ONE.into(), places),
         };
-        let (figure, rounded) = decimal::show_something(value, size, 0, (places, places), rounding);
+        // What nothing is called there is no measure of how much it is: 32 °F is 0 °C.
+        let shown = match self.unit.metric {
+            Some(metric) if units == Units::Metric && metric.offset != 0 => {
+                decimal::show(value, size, 0, places, rounding)
+            }
+            _ => decimal::show_something(value, size, 0, (places, places), rounding),
+        };
+        let (figure, rounded) = shown;
         Shown { figure, unit: sign, rounded }
     }
 }

@@ -98,9 +98,9 @@ fn a_cubic_inch_is_16_387064_cubic_centimetres() {
 
 #[test]
 fn shown_text_rounds_the_way_it_is_told_and_says_so() {
-    let over = Length::inches(1, 32);
+    let over = Length::inches(1, 128);
     assert_eq!(over.show(Units::Customary, Rounding::Down).text(), "≈ 0 in");
-    assert_eq!(over.show(Units::Customary, Rounding::Up).text(), "≈ 1/16 in");
+    assert_eq!(over.show(Units::Customary, Rounding::Up).text(), "≈ 1/64 in");
     assert_eq!(
         Length::inches(225, 2).show(Units::Customary, Rounding::Nearest).text(),
         "9 ft 4-1/2 in"
@@ -179,13 +179,52 @@ fn a_volume_is_shown_as_a_person_would_write_it() {
     assert_eq!(show(ninth, Units::Customary), "0.5625 in³");
 }
 
+/// Source: NIST SP 811 (2008), B.8: 40 ft are 12 192 mm.
+#[test]
+fn a_long_length_is_told_in_metres_and_reads_back() {
+    let show = |length: Length| length.show(Units::Metric, Rounding::Nearest);
+    let forty = show(Length::inches(480, 1));
+    assert_eq!((&*forty.figure, forty.text()), ("12.192 m", "12.192 m".to_owned()));
+    assert_eq!(Length::read(&forty.figure, Units::Metric), Ok(Length::inches(480, 1)));
+    assert_eq!(show(Length::from_nanometres(9_999_900_000)).text(), "9999.9 mm");
+    assert_eq!(show(Length::from_nanometres(-10_000_000_000)).text(), "−10 m");
+}
+
+/// 32 °F is 0 °C, by definition, whatever a rounded offset leaves.
+#[test]
+fn freezing_is_nothing_in_celsius() {
+    let shown = Measure::whole(&unit::FAHRENHEIT, 32).show(Units::Metric, Rounding::Nearest);
+    assert_eq!(shown.text().trim_start_matches("≈ "), "0 °C");
+}
+
+/// A coat of 1/32 in that reads 1/16 would be twice as thick: under 1/8 in sixty-fourths are told,
+/// from there on sixteenths.
+#[test]
+fn what_is_thin_is_told_to_the_sixty_fourth() {
+    for (over, under, want) in [
+        (1, 64, "1/64 in"),
+        (1, 32, "1/32 in"),
+        (-3, 64, "−3/64 in"),
+        (1, 16, "1/16 in"),
+        (1, 10, "≈ 3/32 in"),
+        (7, 64, "7/64 in"),
+        (31, 256, "≈ 1/8 in"),
+        (1, 8, "1/8 in"),
+        (9, 64, "≈ 1/8 in"),
+        (33, 32, "≈ 1-1/16 in"),
+    ] {
+        let shown = Length::inches(over, under).show(Units::Customary, Rounding::Nearest);
+        assert_eq!(shown.text(), want, "{over}/{under}");
+    }
+}
+
 #[test]
 fn what_is_not_nothing_is_never_shown_as_nothing() {
     let length = |nanometres, units| {
         Length::from_nanometres(nanometres).show(units, Rounding::Nearest).text()
     };
     assert_eq!(length(0, Units::Customary), "0 in");
-    assert_eq!(length(IN / 100, Units::Customary), "0.01 in");
+    assert_eq!(length(IN / 200, Units::Customary), "0.005 in");
     assert_eq!(length(-IN / 10_000 * 3, Units::Customary), "−0.0003 in");
     assert_eq!(length(-10_000, Units::Metric), "−0.01 mm");
     assert_eq!(length(1, Units::Customary), "≈ 0.00000004 in");

@@ -107,6 +107,8 @@ units! {
     CUBIC_YARD = "yd3", "cu yd" ["cuyd", "yards", "yd"], 2, VOLUME, (27 * FOOT * FOOT * FOOT, 1), metric("m³", 764_554_857_984, 1_000_000_000_000);
     /// How heavy a heap is.
     LB_PER_YARD = "lb/yd3", "lb/cu yd" ["lb/cuyd"], 0, with(FORCE, VOLUME, -1), (1, 27 * FOOT * FOOT * FOOT), metric("kg/m³", 593_276_421, 1_000_000_000);
+    /// Pounds in a square foot of a sheet, to be carried.
+    SHEET_WEIGHT = "lb/ft2", "lb/sq ft" [], 2, with(FORCE, LENGTH, -2), (1, FOOT * FOOT), metric("kg/m²", 4_882_427_636, 1_000_000_000);
     /// Pounds in a cubic foot.
     PCF = "pcf", "lb/cu ft" ["lb/cuft", "lb/ft3"], 2, with(FORCE, LENGTH, -3), (1, FOOT * FOOT * FOOT), metric("kg/m³", 16_018_463_374, 1_000_000_000);
     /// A temperature.

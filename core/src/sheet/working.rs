@@ -329,6 +329,8 @@ impl Expr {
         }
         match self {
             Self::Is(amount) => out.push_str(&amount.show(voice.units, Rounding::Nearest).text()),
+            // One alone is wrapped as it would be by itself.
+            Self::Sum(parts) if parts.len() == 1 => join(parts, "", voice, tightness, out),
             Self::Sum(parts) => join(parts, " + ", voice, 1, out),
             Self::Less(a, b) => pair(a, " − ", b, voice, (1, 2), out),
             Self::Times(a, b) => pair(a, " × ", b, voice, (2, 2), out),
@@ -435,6 +437,17 @@ mod tests {
             source: None,
         };
         assert_eq!(step.equation(Voice::default()), "2.25 in³ × (1 + (10 − 4) ÷ 4) = 5.625 in³");
+    }
+
+    /// By hand: (3 − 1) × 4 is 8, and 3 − 1 × 4 would be −1.
+    #[test]
+    fn a_sum_of_one_keeps_its_brackets() {
+        let less = Expr::count(3).less(Expr::count(1));
+        let all = Expr::Sum(vec![less]).times(Expr::count(4));
+        assert_eq!(all.written(Voice::default()), "(3 − 1) × 4");
+        let two = Expr::Sum(vec![Expr::Sum(vec![Expr::count(3), Expr::count(1)])]);
+        let two = Expr::count(8).over(two);
+        assert_eq!(two.written(Voice::default()), "8 ÷ (3 + 1)");
     }
 
     /// Source: the equilibrium of half a gable, by hand: 30 psf over 24 ft at a rise of 6 ft pushes

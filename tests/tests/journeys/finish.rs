@@ -25,8 +25,12 @@ async fn a_scraped_ceiling_is_skimmed_and_dries() {
         page.goto("#/drying").await;
         page.reads(ANSWER, "≈ 16.6 h").await;
         page.tap("[aria-label^='Take Compound put on']").await;
-        page.tap(saying("Den: Compound, wet, all coats")).await;
+        page.tap(saying("Den: One coat, wet, on the surface")).await;
         page.enter(field("temperature"), "60").await;
+        page.enter(field("humidity"), "70").await;
+        page.reads(ANSWER, "≈ 37.8 h").await;
+        page.enter(field("humidity"), "0.7").await;
+        page.sees(saying("“0.7” could mean 0.7 % or 70 %. Write which, with its sign.")).await;
         page.enter(field("humidity"), "70").await;
         page.reads(ANSWER, "≈ 37.8 h").await;
         page.choose(field("way"), "A fan blows out").await;
@@ -49,7 +53,8 @@ async fn compound_by_joints_stands_beside_the_published_rule() {
         page.reads(ANSWER, "≈ 3.06 gal").await;
         page.tap(saying("Its area")).await;
         page.reads(ANSWER, "≈ 1.8 gal").await;
-        page.misses(field("ends")).await;
+        page.sees(field("ends")).await;
+        page.misses(field("feather")).await;
         page.screenshot("compound-by-area").await;
     })
     .await;

@@ -32,16 +32,17 @@ words! {
     EACH = "Each who lifts it";
     PAIL = "A pail, full";
     ALL = "To carry in all";
-    LOAD = "What framing is reckoned to hold";
+    LOAD = "Weight the framing carries";
 
     CHECK_LIFT = "Lifted by each";
-    ASK_LIFT = "Use a panel lift or more people; no law makes it a limit, backs do.";
+    MORE_HANDS = "More hands or a panel lift: no law makes it a limit, backs do.";
     CHECK_SPACING = "Framing apart";
     CHECK_SAG = "Insulation on the board";
-    NO_CEILING = "Not to hang on framing alone so: ask its maker, or take thicker board.";
-    THIN = "No figure for board this thin: its maker says what it bears.";
+    CHECK_ALONE = "Hung on framing alone";
+    NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.";
+    THIN = "No figure for board this thin: take thicker board, or its maker's word.";
 
-    NEXT = "Two to a sheet, on edge, a clear way. A panel lift for ceilings.";
+    NEXT = "{0} to a sheet, on edge, a clear way. A panel lift for ceilings.";
     STACK = "A stack is heavy: 60 sheets of 1/2 in weigh a ton and a half. Spread it flat along walls, across joists; leaned, it tips and kills.";
     BACK = "Over the head, and on ladders or stairs, a back bears far less. Lift the pail with the legs.";
     JOISTS = "Whether old joists hold it is a question of their span: see ceiling joists, or an engineer.";

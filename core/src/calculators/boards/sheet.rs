@@ -153,6 +153,7 @@ const fn name(panel: Panel) -> &'static Phrase {
     match panel {
         Panel::Half => &w::M_BOARD_HALF,
         Panel::HalfLight => &w::M_BOARD_LIGHT,
+        Panel::HalfStiff => &w::M_BOARD_STIFF,
         Panel::FiveEighths => &w::M_BOARD_FIVE,
         Panel::ThreeEighths => &w::M_BOARD_THREE,
         Panel::Quarter => &w::M_BOARD_QUARTER,

@@ -114,6 +114,7 @@ words! {
 
     M_BOARD_HALF = "Board, 1/2 in";
     M_BOARD_LIGHT = "Board, 1/2 in lightweight";
+    M_BOARD_STIFF = "Board, 1/2 in sag-resistant";
     M_BOARD_FIVE = "Board, 5/8 in";
     M_BOARD_THREE = "Board, 3/8 in";
     M_BOARD_QUARTER = "Board, 1/4 in";

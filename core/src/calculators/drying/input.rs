@@ -64,15 +64,22 @@ const fn percent(count: i64) -> Measure {
     Measure::whole(&PERCENT, count)
 }
 
+/// A working day, a night, a day.
+const SHIFTS: &[Measure] =
+    &[Measure::whole(&HOUR, 8), Measure::whole(&HOUR, 12), Measure::whole(&HOUR, 24)];
+
 form! {
     /// So many hours in conditions of their own.
     pub struct Spell {
         /// How long.
-        hours: Measure = Measure::whole(&HOUR, 12), row(&w::HOURS, &w::NOTHING, measure(&HOUR, [0, 2_000], &w::WHY_HOURS, false));
+        hours: Option<Measure>, row(&w::HOURS, &w::NOTHING, Kind::Measure(Span {
+            least: Measure::whole(&HOUR, 0), most: Measure::whole(&HOUR, 2_000), why: &w::WHY_HOURS,
+            common: SHIFTS, optional: false,
+        })).foremost(|_| true);
         /// How warm.
-        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100);
+        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100).foremost(|_| true);
         /// How humid.
-        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::NOTHING, 100, &w::WHY_ALL);
+        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::NOTHING, 100, &w::WHY_ALL).foremost(|_| true);
     }
 }
 

@@ -10,15 +10,17 @@ pub use input::{Flue, Input, Spell, Way};
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::unit::{
-    CFM, HOUR, MIL, PER_HOUR, PERCENT, PINT, PINT_A_DAY, POUND_AN_HOUR, WEIGHT,
+    BTUH, CFM, DEGREES, HOUR, MIL, PER_HOUR, PERCENT, PINT, PINT_A_DAY, POUND_AN_HOUR, WEIGHT,
 };
 use crate::measure::{Measure, Unit};
+use crate::rules::air::room_heat::SENSIBLE;
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::finish::compound::{READY_WEIGHS, WATER, WEIGHTS};
 use crate::rules::finish::drying::{
-    AGAINST_MODEL, MODEL, NOMINAL, SETTING, TABLE_SOURCE, WETTEST, done, hours, in_table,
+    AGAINST_MODEL, FREEZING, MODEL, NOMINAL, SETTING, TABLE_SOURCE, WETTEST, done, hours, in_table,
 };
 use crate::rules::finish::vapor::{self, VAPOR};
+use crate::rules::residential::heat::CARRIES;
 use crate::say;
 use crate::sheet::{Caution, Expr, Faults, Sheet, Steps, Value};
 use crate::words::{Amount, Phrase};
@@ -54,6 +56,8 @@ pub struct Water {
     pub air: Option<Measure>,
     /// The same against the room.
     pub changes: Option<Measure>,
+    /// What that air takes to be warmed to the room; none where it is no colder.
+    pub heat: Option<Measure>,
 }
 
 /// What comes out.
@@ -61,7 +65,9 @@ pub struct Water {
 pub struct Answer {
     /// A fresh coat, as the room is: by the model.
     pub hours: Measure,
-    /// By the model's error, and thickness squared.
+    /// The same in the air that comes in by the way chosen; none where none does, or none is known.
+    pub open: Option<Measure>,
+    /// Of what is left, as it is now: by the model's error, and thickness squared.
     pub range: [Measure; 2],
     /// The table's own, where the conditions stand in it.
     pub in_table: Option<Measure>,
@@ -69,7 +75,7 @@ pub struct Answer {
     pub spells: Vec<Option<Measure>>,
     /// What is done after the spells: all at most.
     pub done: Measure,
-    /// What is left, as the room is.
+    /// What is left, as the room is, or in the air that is let in.
     pub left: Measure,
     /// Of the room's air.
     pub dew: Option<Measure>,
@@ -99,15 +105,21 @@ impl Calculator for Drying {
         Ok(solve(input))
     }
 
-    fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        Caution::all(&[
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        let frozen = |it: &Input| it.outdoors && is_at_most(it.out_temperature, FREEZING);
+        let mut first = Vec::new();
+        if input.is_none_or(frozen) {
+            first = Caution::all(&[(&w::FREEZING, Some(FREEZING.source))]);
+        }
+        first.append(&mut Caution::all(&[
             (&w::HEATER, None),
             (&w::DETECTOR, None),
             (&w::SLOW, None),
             (&w::RATED, None),
             (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
             (SETTING.says, Some(&SETTING)),
-        ])
+        ]));
+        first
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -149,11 +161,18 @@ pub fn solve(input: &Input) -> Answer {
     let fresh = dries(at, input.humidity, mils).unwrap_or(Expr::measure(none(&HOUR)));
     let hours =
         steps.measure("hours", &w::TO_DRY, Some(&MODEL), &HOUR, fresh).unwrap_or(none(&HOUR));
-    let thicker = mils.number() / NOMINAL.number();
-    let [low, high] = AGAINST_MODEL.map(|share| {
-        told(&Expr::measure(hours).times(Expr::measure(share)).told_in(&HOUR)).unwrap_or(hours)
+    let inside = vapor::pressure(at, input.humidity);
+    let outside = vapor::pressure(input.out_temperature, input.out_humidity);
+    let outdoors = input.outdoors.then(|| {
+        let humidity = vapor::humidity(outside, at);
+        let drier = !is_at_most(inside, Limit { value: outside, source: &VAPOR });
+        let hours = dries(at, humidity, mils).and_then(|expr| {
+            steps.measure("hours-let-in", &w::WITH_OUT, Some(&MODEL), &HOUR, expr)
+        });
+        Outdoors { dew: vapor::dew_point(outside), humidity, drier, hours }
     });
-    let high = Measure::nearest(&HOUR, high.number() * thicker.max(1.0)).unwrap_or(high);
+    let open = outdoors.filter(|_| input.way != Way::Shut).and_then(|outdoors| outdoors.hours);
+    let now = open.unwrap_or(hours);
     let in_table = in_table(at, input.humidity).filter(|_| mils == NOMINAL);
 
     let mut spells = Vec::new();
@@ -161,9 +180,13 @@ pub fn solve(input: &Input) -> Answer {
     for (number, spell) in (1..).zip(&input.spells) {
         let takes = dries(spell.temperature, spell.humidity, mils).and_then(|expr| told(&expr));
         spells.push(takes);
-        let Some(takes) = takes.filter(|takes| takes.millionths() > 0) else { continue };
-        spent.push((spell.hours, takes));
-        let share = Expr::measure(spell.hours).over(Expr::measure(takes));
+        let (Some(takes), Some(hours)) =
+            (takes.filter(|takes| takes.millionths() > 0), spell.hours)
+        else {
+            continue;
+        };
+        spent.push((hours, takes));
+        let share = Expr::measure(hours).over(Expr::measure(takes));
         let key = ["spell-", &i64::to_string(&number)].concat();
         if steps.measure(&key, &w::SPELL, Some(&MODEL), &PERCENT, share).is_some()
             && let Some(step) = steps.0.last_mut()
@@ -173,25 +196,30 @@ pub fn solve(input: &Input) -> Answer {
     }
     let share = done(&spent).min(1.0);
     let done = Measure::nearest(&PERCENT, 100.0 * share).unwrap_or(none(&PERCENT));
-    let mut left = hours;
+    let mut left = now;
     if !input.spells.is_empty() {
-        let rest = Expr::count(1).less(Expr::measure(done)).times(Expr::measure(hours));
-        left = steps.measure("left", &w::LEFT, None, &HOUR, rest).unwrap_or(hours);
+        let rest = Expr::count(1).less(Expr::measure(done)).times(Expr::measure(now));
+        left = steps.measure("left", &w::LEFT, None, &HOUR, rest).unwrap_or(now);
     }
-
-    let inside = vapor::pressure(at, input.humidity);
-    let outside = vapor::pressure(input.out_temperature, input.out_humidity);
-    let outdoors = input.outdoors.then(|| {
-        let humidity = vapor::humidity(outside, at);
-        let drier = !is_at_most(inside, Limit { value: outside, source: &VAPOR });
-        let hours = dries(at, humidity, mils).and_then(|expr| told(&expr));
-        Outdoors { dew: vapor::dew_point(outside), humidity, drier, hours }
-    });
+    let thicker = (mils.number() / NOMINAL.number()).max(1.0);
+    let [least, most] = AGAINST_MODEL.map(|share| left.number() * share.number() / 100.0);
+    let range = [least, most * thicker].map(|it| Measure::nearest(&HOUR, it).unwrap_or(left));
     let differs = outdoors.is_some_and(|outdoors| outdoors.drier).then_some((inside, outside));
     let water = input.gallons.and_then(|gallons| water(input, gallons, hours, differs, &mut steps));
     let dew = vapor::dew_point(inside);
-    let range = [low, high];
-    Answer { hours, range, in_table, spells, done, left, dew, outdoors, water, working: steps }
+    Answer {
+        hours,
+        open,
+        range,
+        in_table,
+        spells,
+        done,
+        left,
+        dew,
+        outdoors,
+        water,
+        working: steps,
+    }
 }
 
 /// Water of so many gallons, carried off while they dry.
@@ -209,7 +237,7 @@ fn water(
     let pints = steps.measure("pints", &w::PINTS, Some(&vapor::WATER), &PINT, pints)?;
     let a_day = Expr::measure(pints).over(Expr::measure(hours));
     let a_day = steps.measure("pints-a-day", &w::A_DAY, None, &PINT_A_DAY, a_day)?;
-    let mut water = Water { weight, pints, a_day, air: None, changes: None };
+    let mut water = Water { weight, pints, a_day, air: None, changes: None, heat: None };
     let Some((inside, outside)) = differs else { return Some(water) };
     let rate = Expr::measure(weight).over(Expr::measure(hours));
     let rate = steps.measure("rate", &w::RATE, None, &POUND_AN_HOUR, rate)?;
@@ -227,6 +255,11 @@ fn water(
     if let (Some(air), Some(room)) = (water.air, input.room) {
         let changes = Expr::measure(air).over(Expr::Is(Amount::Room(room)));
         water.changes = steps.measure("changes", &w::CHANGES, None, &PER_HOUR, changes);
+    }
+    let colder = Measure::new(&DEGREES, at.minus(input.out_temperature).millionths());
+    if let Some(air) = water.air.filter(|_| colder.millionths() > 0) {
+        let heat = Expr::measure(CARRIES).times(Expr::measure(air)).times(Expr::measure(colder));
+        water.heat = steps.measure("heat", &w::HEAT, Some(&SENSIBLE), &BTUH, heat);
     }
     Some(water)
 }

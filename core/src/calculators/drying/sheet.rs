@@ -6,19 +6,25 @@ use super::{Answer, Flue, Input, Way};
 use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
-use crate::rules::finish::drying::{CLOCKS, LEAST_WARM, TABLE, TEMPERATURES};
+use crate::rules::finish::drying::{
+    AGAIN, CLOCKS, LEAST_WARM, TABLE, TEMPERATURES, is_warm, is_worth_a_window,
+};
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
 use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let fresh = Figure::plain("hours", &w::TO_DRY, answer.hours.into());
-    let left = Figure::plain("left", &w::LEFT, answer.left.into());
-    let (headline, other) =
-        if input.spells.is_empty() { (fresh, None) } else { (left, Some(fresh)) };
     let mut figures = figures(input, answer);
-    figures.extend(other);
+    let name = say!(w::TO_DRY_AT, input.thick, input.temperature, input.humidity);
+    figures.push(Figure::new("hours", name, answer.hours.into()));
+    let key = match answer.open {
+        _ if !input.spells.is_empty() => "left",
+        Some(_) => "hours-let-in",
+        None => "hours",
+    };
+    let at = figures.iter().position(|figure| figure.key == key).unwrap_or(0);
+    let headline = figures.remove(at);
     Sheet {
         headline,
         lead: None,
@@ -28,14 +34,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(input, answer),
         materials: Vec::new(),
-        cautions: super::Drying::cautions(None),
+        cautions: super::Drying::cautions(Some(input)),
         drawing: None,
     }
 }
 
 fn next(input: &Input, answer: &Answer) -> Text {
-    let window =
-        answer.outdoors.map(|outdoors| if outdoors.drier { &w::NEXT_OPEN } else { &w::NEXT_KEEP });
+    let changes = answer.water.and_then(|water| water.changes);
+    let window = answer.outdoors.map(|outdoors| match outdoors.hours {
+        _ if !is_warm(input.temperature) => &w::NEXT_HEAT,
+        Some(open) if outdoors.drier => {
+            let worth = is_worth_a_window(answer.hours, open, changes);
+            if worth { &w::NEXT_OPEN } else { &w::NEXT_SAME }
+        }
+        _ => &w::NEXT_KEEP,
+    });
     if input.spells.is_empty() {
         return window.unwrap_or(&w::NEXT_FRESH).into();
     }
@@ -57,9 +70,10 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     };
     let [low, high] = answer.range;
     let spells = !input.spells.is_empty();
-    add("done", &w::DONE, spells.then_some(answer.done));
     add("low", &w::AT_LEAST, Some(low));
     add("high", &w::AT_MOST, Some(high));
+    add("left", &w::LEFT, spells.then_some(answer.left));
+    add("done", &w::DONE, spells.then_some(answer.done));
     add("in-table", &w::IN_TABLE, answer.in_table);
     add("dew", &w::DEW, answer.dew);
     if let Some(outdoors) = answer.outdoors {
@@ -73,6 +87,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
         add("pints-a-day", &w::A_DAY, Some(water.a_day));
         add("air", &w::AIR, water.air);
         add("changes", &w::CHANGES, water.changes);
+        add("heat", &w::HEAT, water.heat);
     }
     all
 }
@@ -80,7 +95,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
 fn checks(input: &Input) -> Vec<Check> {
     let warm = at_least("temperature", (&w::CHECK_WARM).into(), input.temperature, LEAST_WARM);
     let cold = warm.verdict == Verdict::Over;
-    let mut all = vec![if cold { ask(warm, &w::ASK_WARM) } else { warm }];
+    let mut all = vec![Check { note: cold.then(|| (&w::WARM_IT).into()), ..warm }];
     if input.way == Way::Fan {
         let flues = i64::from(input.flue == Flue::There);
         let check =
@@ -99,9 +114,9 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut so_far = Vec::new();
     for ((number, spell), takes) in (1..).zip(&input.spells).zip(&answer.spells) {
-        let value = match takes {
-            Some(takes) => say!(w::SPELL_TAKES, spell.hours, *takes),
-            None => (&w::SPELL_NONE).into(),
+        let value = match (spell.hours, takes) {
+            (Some(hours), Some(takes)) => say!(w::SPELL_TAKES, hours, *takes),
+            _ => (&w::SPELL_NONE).into(),
         };
         so_far.push(row(say!(w::SPELL_NUMBER, number), value));
     }
@@ -112,16 +127,20 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     };
     add("so-far", &w::SO_FAR, None, so_far);
     let mut table = Vec::new();
-    for (percent, hours) in TABLE {
+    let off = |percent| input.humidity.minus(percent).millionths().abs();
+    let rows = TABLE.map(|(percent, _)| Measure::whole(&PERCENT, percent));
+    let nearest = rows.into_iter().min_by_key(|percent| off(*percent));
+    for (percent, (_, hours)) in rows.into_iter().zip(TABLE) {
         let args = hours.map(|hours| Arg::Bare(Measure::whole(&HOUR, hours).into())).to_vec();
-        let name = say!(w::JUST, Measure::whole(&PERCENT, percent));
+        let phrase = if nearest == Some(percent) { &w::NEAREST } else { &w::JUST };
+        let name = Text { phrase, args: vec![Arg::from(percent)] };
         table.push(row(name, Text { phrase: &w::TABLE_ROW, args }));
     }
     let columns = TEMPERATURES.map(|at| Arg::from(Measure::whole(&FAHRENHEIT, at))).to_vec();
     add("table", &w::TABLE, Some(Text { phrase: &w::TABLE_NOTE, args: columns }), table);
     let mut clocks = Vec::new();
-    for (label, [least, most]) in CLOCKS {
-        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most)));
+    for ((label, [least, most]), again) in CLOCKS.into_iter().zip(AGAIN) {
+        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most, again)));
     }
     add("clocks", &w::CLOCKS, Some((&w::CLOCKS_NOTE).into()), clocks);
     all

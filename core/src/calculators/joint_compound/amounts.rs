@@ -6,7 +6,7 @@ use crate::measure::unit::{GALLON, WEIGHT};
 use crate::measure::{Area, Length, Measure};
 use crate::rules::finish::compound::{
     BEAD, CORNER, Compound, FOR_AREA, Feather, GALLONS, JOINTS, POP, POPS, Package, RULE, SCREW,
-    SCREWS, SCREWS_A_POP, SHRINKAGE, TAPE, TAPERED, WATER, WEIGHTS,
+    SCREWS, SCREWS_A_POP, SHRINKAGE, TAPE, TAPERED, WATER, WEIGHTS, pail_for,
 };
 use crate::rules::finish::levels::Level;
 use crate::rules::finish::skim::{GEOMETRY, LEVEL_5_SKIM};
@@ -107,7 +107,7 @@ pub(super) fn wet(input: &Input, by: By, end: usize, steps: &mut Steps) -> Optio
         total = total.times(lost);
     }
     if let (By::Area, Some(area), true) = (by, input.area, level.flat() > 0) {
-        let rule = ruled(area, level, end);
+        let rule = ruled(input, area, end);
         let rule = steps.measure("rule", &w::RULE, Some(&RULE), &GALLON, rule)?;
         total =
             if loses { Expr::Sum(vec![Expr::measure(rule), total]) } else { Expr::measure(rule) };
@@ -116,21 +116,40 @@ pub(super) fn wet(input: &Input, by: By, end: usize, steps: &mut Steps) -> Optio
 }
 
 /// What the published rule has for an area, at a level's share of its coats.
-fn ruled(area: Area, level: Level, end: usize) -> Expr {
-    let rule = Expr::area(area).times(Expr::measure(GALLONS[end])).over(Expr::area(FOR_AREA));
+fn ruled(input: &Input, area: Area, end: usize) -> Expr {
+    let level = input.level;
+    let rule = as_much(Expr::measure(GALLONS[end]), input);
+    let rule = Expr::area(area).times(rule).over(Expr::area(FOR_AREA));
     share(rule, level.flat(), Level::Four.flat())
 }
 
+/// The gallons of this compound that dry to as much as these of ready-mixed, which the published
+/// rule is in.
+fn as_much(ready: Expr, input: &Input) -> Expr {
+    let [from, to] = [Compound::Ready.shrinks()[1], shrinks(input)];
+    let left = |shrinks| Expr::count(1).less(Expr::measure(shrinks));
+    if from == to { ready } else { ready.times(left(from)).over(left(to)) }
+}
+
+/// Likely, or as its sheet has it.
+fn shrinks(input: &Input) -> Measure {
+    input.shrink.unwrap_or(input.kind.shrinks()[1])
+}
+
 /// Its weight, and the pails or bags that hold it.
-pub(super) fn packed(kind: Compound, wet: Measure, steps: &mut Steps) -> Option<(Measure, i64)> {
+pub(super) fn packed(input: &Input, wet: Measure, steps: &mut Steps) -> Option<(Measure, i64)> {
+    let kind = input.kind;
     let gallons = Expr::measure(wet);
     let (weight, per, of) = match (kind.package(), kind.weighs()) {
+        // Powder and gallons of ready-mixed are told for the same joints.
         (Package::Bag(bag, powder), _) => {
-            let weight = gallons.times(Expr::measure(powder)).over(Expr::measure(GALLONS[1]));
+            let makes = as_much(Expr::measure(GALLONS[1]), input);
+            let weight = gallons.times(Expr::measure(powder)).over(makes);
             let weight = steps.measure("weight", &w::POWDER, Some(&WEIGHTS), &WEIGHT, weight)?;
             (weight, Expr::measure(bag), Expr::measure(weight))
         }
-        (Package::Pail(pail), weighs) => {
+        (Package::Pail(_), weighs) => {
+            let pail = pail_for(wet);
             let weight = gallons.clone().times(Expr::measure(weighs?));
             let weight = steps.measure("weight", &w::WEIGHT, Some(&WEIGHTS), &WEIGHT, weight)?;
             (weight, Expr::measure(pail), gallons)
@@ -152,33 +171,43 @@ pub(super) fn water(kind: Compound, weight: Measure, steps: &mut Steps) -> Optio
 
 /// Over tapered and end joints, corners, cracks and patches.
 pub(super) fn tape(input: &Input, steps: &mut Steps) -> Option<Length> {
-    let mut runs = Vec::new();
-    let mut add = |length: Length| {
-        if length > Length::ZERO {
-            runs.push(Expr::length(length));
+    let some = |runs: &[Length]| {
+        let mut all = Vec::new();
+        for run in runs {
+            if *run > Length::ZERO {
+                all.push(Expr::length(*run));
+            }
         }
+        all
     };
-    if input.by == By::Joints && input.level.flat() > 0 {
-        for run in [input.tapered, input.ends, input.corners] {
-            add(run);
-        }
-    }
-    if input.mends {
-        add(input.mend.cracks);
-        add(input.mend.patches);
-    }
-    let mut tape = Vec::new();
+    let taped = input.level.flat() > 0;
+    let mut runs = some(&[input.tapered, input.ends, input.corners]);
     let mut source = None;
-    // As with compound, what is lost is in the rule.
-    if let (By::Area, Some(area), true) = (input.by, input.area, input.level.flat() > 0) {
-        tape.push(Expr::length(tape_by_area(area)));
+    if !taped {
+        runs.clear();
+    } else if let (By::Area, Some(area)) = (input.by, input.area) {
+        // The rule is short in a small room: joints that are known go before it.
+        let rule = Expr::length(tape_by_area(area));
+        let joints = Expr::Sum(std::mem::take(&mut runs));
+        let known = joints != Expr::Sum(Vec::new());
+        runs.push(if known { Expr::Most(vec![rule, joints]) } else { rule });
         source = Some(&RULE);
     }
-    if !runs.is_empty() {
-        let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-        tape.push(Expr::Sum(runs).times(lost));
+    if input.mends {
+        runs.append(&mut some(&[input.mend.cracks, input.mend.patches]));
     }
-    steps.length("tape", &w::TAPE, source, Expr::Sum(tape))
+    let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
+    let tape = Expr::Sum(runs).times(lost).over(Expr::length(FOOT));
+    let tape = Expr::RoundUp(Box::new(tape)).times(Expr::length(FOOT));
+    steps.length("tape", &w::TAPE, source, tape)
+}
+
+/// Tape is told in whole feet.
+const FOOT: Length = Length::inches(12, 1);
+
+/// Joints that are taped, as they are.
+pub(super) fn joints(input: &Input) -> Length {
+    input.tapered.plus(input.ends).plus(input.corners)
 }
 
 /// As the published rule has it.
@@ -190,19 +219,27 @@ pub(super) fn tape_by_area(area: Area) -> Length {
     }
 }
 
-/// To cover, and to drive at pops.
+/// To cover, and to drive to mend.
 pub(super) fn screws(input: &Input) -> (i64, i64) {
-    let feet = |area: Area| {
-        let count = Expr::area(area).times(Expr::count(SCREWS)).over(Expr::area(FOR_AREA));
-        match Expr::RoundUp(Box::new(count)).value().and_then(crate::sheet::Value::amount) {
-            Some(Amount::Count(count)) => count,
-            _ => 0,
-        }
+    let whole = |count: Expr| match Expr::RoundUp(Box::new(count))
+        .value()
+        .and_then(crate::sheet::Value::amount)
+    {
+        Some(Amount::Count(count)) => count,
+        _ => 0,
     };
     let cover = match input.by {
         By::Joints => input.screws.unwrap_or(0),
-        By::Area => input.area.map_or(0, feet),
+        By::Area => input.area.map_or(0, |area| {
+            whole(Expr::area(area).times(Expr::count(SCREWS)).over(Expr::area(FOR_AREA)))
+        }),
     };
-    let pops = if input.mends { input.mend.pops.unwrap_or(0) } else { 0 };
-    (cover, pops.saturating_mul(SCREWS_A_POP))
+    if !input.mends {
+        return (cover, 0);
+    }
+    let mend = &input.mend;
+    let a_foot = |length: Length| whole(Expr::length(length).over(Expr::length(FOOT)));
+    // On both sides of a crack.
+    let edges = 2 * a_foot(mend.cracks) + a_foot(mend.patches);
+    (cover, mend.pops.unwrap_or(0).saturating_mul(SCREWS_A_POP).saturating_add(edges))
 }

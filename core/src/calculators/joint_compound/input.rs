@@ -25,7 +25,7 @@ const fn run(label: &'static Phrase, hint: &'static Phrase) -> Row {
     row(
         label,
         hint,
-        Kind::Length(Span { least, most, why: &w::WHY_RUN, common: &[], optional: false }),
+        Kind::Length(Span { least, most, why: &w::WHY_RUN, common: &[], optional: true }),
     )
 }
 
@@ -74,13 +74,13 @@ form! {
             least: Area::square_feet(1), most: Area::square_feet(20_000), why: &w::WHY_RUN, common: &[], optional: true,
         }));
         /// Long edges that meet.
-        tapered: Length, run(&w::TAPERED, &w::TAPERED_HINT).when(JOINTS);
+        tapered: Length, run(&w::TAPERED, &w::TAPERED_HINT);
         /// Ends that meet.
-        ends: Length, run(&w::ENDS, &w::ENDS_HINT).when(JOINTS);
+        ends: Length, run(&w::ENDS, &w::ENDS_HINT);
         /// How wide those are feathered.
         feather: Feather, row(&w::FEATHER, &w::FEATHER_HINT, Kind::Choice(Feather::PICKS)).when(JOINTS);
         /// Corners that turn in.
-        corners: Length, run(&w::CORNERS, &w::CORNERS_HINT).when(JOINTS);
+        corners: Length, run(&w::CORNERS, &w::CORNERS_HINT);
         /// Corners with bead.
         beads: Length, run(&w::BEADS, &w::NOTHING).when(JOINTS);
         /// Screws to cover.

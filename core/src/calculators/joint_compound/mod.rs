@@ -36,6 +36,8 @@ pub struct Answer {
     pub weight: Measure,
     /// Pails or bags.
     pub packages: i64,
+    /// The same at most.
+    pub packages_at_most: i64,
     /// With what is lost.
     pub tape: Length,
     /// To cover.
@@ -84,7 +86,9 @@ impl Calculator for JointCompound {
 ///
 /// - By joints: Σ length × what a foot takes × coats of the level ÷ coats of level 4, dry;
 ///   ÷ (1 − shrinkage); × (1 + lost).
-/// - By area: area × gallons for 1000 sq ft × the level's share; what is lost is in that rule.
+/// - By area: area × gallons for 1000 sq ft × the level's share; what is lost is in that rule. Of a
+///   compound that shrinks less, so many fewer gallons dry to as much.
+/// - Tape: joints, or the rule where that is more and the area is gone by; × (1 + lost).
 /// - Level 5: a skim over the area more.
 ///
 /// # Errors
@@ -114,7 +118,9 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     });
     let all = if input.by == By::Area { by_area } else { by_joints };
     let [low, wet, high] = all.unwrap_or([Measure::whole(&GALLON, 0); 3]);
-    let packed = amounts::packed(input.kind, wet, &mut working);
+    let packed = amounts::packed(input, wet, &mut working);
+    let most = amounts::packed(input, high, &mut Steps::default());
+    let packages_at_most = most.map_or(0, |(_, count)| count);
     let (weight, packages) = packed.unwrap_or((Measure::whole(&WEIGHT, 0), 0));
     let water = amounts::water(input.kind, weight, &mut working);
     let tape = amounts::tape(input, &mut working).unwrap_or_default();
@@ -127,6 +133,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         by_area,
         weight,
         packages,
+        packages_at_most,
         tape,
         screws,
         new_screws,

@@ -1,10 +1,10 @@
 //! The answer as it is shown.
 
-use super::amounts::tape_by_area;
+use super::amounts::{joints, tape_by_area};
 use super::words as w;
 use super::{Answer, By, Input};
 use crate::measure::Length;
-use crate::rules::finish::compound::{Feather, Package, RULE, TAPERED};
+use crate::rules::finish::compound::{Feather, Package, RULE, TAPERED, pail_for};
 use crate::rules::finish::levels::{LEVELS, Level};
 use crate::say;
 use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet, Source};
@@ -41,11 +41,16 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
         add("rule-high", (&w::RULE_HIGH).into(), Some(high.into()));
     }
     let (weight, package) = match input.kind.package() {
-        Package::Pail(_) => (&w::WEIGHT, (&w::PAILS).into()),
+        Package::Pail(_) => (&w::WEIGHT, say!(w::PAILS, pail_for(answer.wet))),
         Package::Bag(bag, _) => (&w::POWDER, say!(w::BAGS, bag)),
     };
     add("weight", weight.into(), Some(answer.weight.into()));
     add("packages", package, Some(answer.packages.into()));
+    let most = match input.kind.package() {
+        Package::Pail(_) => say!(w::PAILS_MOST, pail_for(answer.range[1])),
+        Package::Bag(bag, _) => say!(w::BAGS_MOST, bag),
+    };
+    add("packages-high", most, Some(answer.packages_at_most.into()));
     add("water", (&w::WATER).into(), answer.water.map(Amount::Measure));
     let tape = (answer.tape > Length::ZERO).then_some(answer.tape.into());
     add("tape", (&w::TAPE).into(), tape);
@@ -75,6 +80,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     if let Some(area) = input.area {
         both.push(row(&w::TAPE_RULE, say!(w::JUST, tape_by_area(area))));
+        both.push(row(&w::TAPE_JOINTS, say!(w::JUST, joints(input))));
     }
     let mut all = vec![part("two-ways", &w::WHY, Some(&w::WHY_NOTE), both)];
     if input.by == By::Joints {
@@ -126,17 +132,25 @@ pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut add = |phrase: &'static Phrase, source: Option<&'static Source>| {
         all.push(Caution { text: phrase.into(), source });
     };
-    add(&w::DUST, None);
+    let finishes = input.is_none_or(|it| it.mends || it.level.flat() > 0);
+    if finishes {
+        add(&w::DUST, None);
+    }
     if input.is_none_or(|it| matches!(it.kind.package(), Package::Bag(..))) {
         add(&w::POWDER_DUST, None);
     }
     if input.is_none_or(|it| it.mends) {
         add(&w::ELECTRIC, None);
     }
-    add(&w::GAPS, None);
+    if finishes {
+        add(&w::GAPS, None);
+    }
     add(&w::CONTRACT, Some(&LEVELS));
-    if input.is_some_and(|it| it.by == By::Joints && it.area.is_some()) {
+    if input.is_some_and(|it| it.area.is_some()) {
         add(RULE.says, Some(&RULE));
+    }
+    if input.is_some_and(|it| it.by == By::Area) {
+        add(&w::TAPE_SHORT, None);
     }
     all
 }

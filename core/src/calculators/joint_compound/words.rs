@@ -56,12 +56,14 @@ words! {
     RULE_HIGH = "By that rule, at most";
     WEIGHT = "Its weight";
     POWDER = "Powder";
-    PAILS = "Pails of 4.5 gal";
+    PAILS = "Pails of {0}";
+    PAILS_MOST = "Pails of {0}, at most";
     BAGS = "Bags of {0}";
+    BAGS_MOST = "Bags of {0}, at most";
     PACKAGES = "Pails or bags";
     TAPE = "Tape";
     ALL_SCREWS = "Screws to cover";
-    NEW_SCREWS = "New screws at pops";
+    NEW_SCREWS = "New screws, to mend";
     WATER = "Water in it";
 
     ON_TAPERED = "Tapered joints, dry";
@@ -82,7 +84,9 @@ words! {
     WHY_JOINTS = "By joints";
     WHY_RULE = "By area";
     SPREAD = "{0}, from {1} to {2}";
-    TAPE_RULE = "Tape by area";
+    TAPE_RULE = "Tape by area, nothing lost";
+    TAPE_JOINTS = "Tape by joints, nothing lost";
+    TAPE_SHORT = "By area, tape falls short in a small room: fill in its joints, and the longer counts.";
     JUST = "{0}";
     DRIVERS = "What moves it";
     DRIVER_TAPER = "Depth of the taper";

@@ -62,22 +62,18 @@ form! {
     }
 }
 
-const fn area(label: &'static Phrase, hint: &'static Phrase, least: i64) -> Row {
+const fn area(label: &'static Phrase, hint: &'static Phrase, least: i64, optional: bool) -> Row {
     let (least, most) = (Area::square_feet(least), Area::square_feet(20_000));
-    row(
-        label,
-        hint,
-        Kind::Area(Span { least, most, why: &w::WHY_AREA, common: &[], optional: false }),
-    )
+    row(label, hint, Kind::Area(Span { least, most, why: &w::WHY_AREA, common: &[], optional }))
 }
 
 form! {
     /// A surface to prime and paint.
     pub struct Input {
         /// With its openings.
-        area: Option<Area>, area(&w::AREA, &w::AREA_HINT, 1);
+        area: Option<Area>, area(&w::AREA, &w::AREA_HINT, 1, false);
         /// Doors and windows.
-        openings: Area, area(&w::OPENINGS, &w::NOTHING, 0);
+        openings: Area, area(&w::OPENINGS, &w::NOTHING, 0, true);
         /// Under it.
         primer: Coats = Coats::blank(), row(&w::PRIMER, &w::NOTHING, Kind::Group(Coats::ROWS));
         /// On it.

@@ -9,6 +9,7 @@ use crate::words::Amount;
 
 pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
+    let mut films = Vec::new();
     let mut materials = Vec::new();
     let mut ranges = Vec::new();
     let mut headline = Figure::plain("net", &w::NET, answer.net.into());
@@ -19,9 +20,11 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
         let Some(Product { spread, wet, gallons, usual, cans, quarts }) = product else { continue };
         let values: [Amount; 5] =
             [spread.into(), wet.into(), gallons.into(), cans.into(), quarts.into()];
-        for ((key, name), amount) in names.into_iter().zip(values) {
+        for (at, ((key, name), amount)) in names.into_iter().zip(values).enumerate() {
             if amount.raw() > 0 {
-                figures.push(Figure::plain(key, name, amount));
+                // What is bought stands first.
+                let of = if at < 2 { &mut films } else { &mut figures };
+                of.push(Figure::plain(key, name, amount));
             }
         }
         let (key, gallons_name) = names[2];
@@ -32,6 +35,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
         }
         materials.push(Material { key: key.to_owned(), name: name.into(), amount: gallons.into() });
     }
+    figures.append(&mut films);
     figures.retain(|figure| figure.key != headline.key);
     figures.push(Figure::plain("net", &w::NET, answer.net.into()));
     let mut parts = Vec::new();

@@ -55,6 +55,18 @@ fn a_ceiling_takes_a_can_of_each() {
     assert_eq!((primer.cans, primer.quarts, finish.cans, finish.quarts), (1, 0, 1, 0));
 }
 
+/// Primer and cans are bought: they stand before films and spreads.
+#[test]
+fn what_is_bought_is_told_first() {
+    let input = Input::sample();
+    let sheet = Paint::sheet(&input, &solve(&input).unwrap(), Basis::default());
+    let keys: Vec<_> = sheet.figures.iter().map(|figure| figure.key).collect();
+    assert_eq!(
+        (sheet.headline.key, &keys[..3]),
+        ("finish", &["primer", "primer-cans", "finish-cans"][..])
+    );
+}
+
 /// Worked by hand at 400 sq ft a gallon, so 100 a quart: an exact fit takes no can more.
 #[test]
 fn cans_meet_exact_fits() {

@@ -8,8 +8,8 @@ words! {
     NOTHING = "";
 
     AREA = "Surface";
-    AREA_HINT = "Walls or ceiling, from the room.";
-    OPENINGS = "Openings in it";
+    AREA_HINT = "Walls or ceiling, from the room: its wall area has the openings off already.";
+    OPENINGS = "Openings still in it";
     WHY_AREA = "that is more than a house; work it in parts.";
     PRIMER = "Primer";
     FINISH = "Finish paint";
@@ -19,7 +19,7 @@ words! {
     BY_LABEL = "As its label says";
     BY_SOLIDS = "By solids and dry film";
     SPREAD_LABEL = "A gallon covers";
-    SPREAD_HINT = "Take the low end of the label on raw compound.";
+    SPREAD_HINT = "From the label: the low end for primer on raw compound, 350 to 400 for most paint.";
     WHY_SPREAD = "no film that thin covers.";
     SOLIDS = "Solids by volume";
     SOLIDS_HINT = "From its data sheet, not by weight.";

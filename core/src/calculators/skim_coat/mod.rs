@@ -10,7 +10,7 @@ use crate::fields::{Kind, Row, Span, When, row};
 use crate::form;
 use crate::measure::unit::{GALLON, HOUR, MIL, PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure};
-use crate::rules::finish::compound::{PAIL, READY_WEIGHS, WATER, WEIGHTS};
+use crate::rules::finish::compound::{READY_WEIGHS, WATER, WEIGHTS, pail_for};
 use crate::rules::finish::labor::{LABOR, SAND, SKIM as SKIMMED};
 use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::skim::{BLADES, GEOMETRY, Ground, SKIM};
@@ -53,9 +53,13 @@ form! {
             common: &[Length::inches(1, 64), Length::inches(1, 32), Length::inches(1, 16)], optional: false,
         })).when(When::Is("ground", &["own"]));
         /// How many.
-        coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS });
+        coats: i64 = 2, row(&w::COATS, &w::COATS_HINT, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS })
+            .when(When::IsNot("ground", &["level-5"]));
+        /// How many of a level 5 skim: as its compound has it beside the joints.
+        fine_coats: i64 = 1, row(&w::COATS, &w::NOTHING, Kind::Count { least: 1, most: 5, why: &w::WHY_COATS })
+            .when(When::Is("ground", &["level-5"]));
         /// Its width.
-        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::NOTHING, length([1, 60], &w::WHY_BLADE, BLADES));
+        blade: Length = Length::inches(12, 1), row(&w::BLADE, &w::BLADE_HINT, length([1, 60], &w::WHY_BLADE, BLADES));
         /// Each lane over the last.
         overlap: Length = Length::inches(2, 1), row(&w::OVERLAP, &w::NOTHING, length([0, 12], &w::WHY_OVERLAP, &[]));
         /// Laid on, then wiped.
@@ -76,6 +80,21 @@ form! {
     }
 }
 
+impl Input {
+    /// How many, of what is skimmed.
+    pub const fn coats(&self) -> i64 {
+        match self.ground {
+            Ground::Level5 => self.fine_coats,
+            _ => self.coats,
+        }
+    }
+
+    /// Whether what is skimmed is the length times the width, so that lanes can be laid out.
+    pub fn is_rectangle(&self) -> bool {
+        self.area.is_none_or(|area| area == Area::of(self.long, self.wide))
+    }
+}
+
 /// What comes out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Answer {
@@ -89,9 +108,10 @@ pub struct Answer {
     pub area: Area,
     /// A coat's wet thickness.
     pub thick: Measure,
-    /// Blade passes over the shorter side, and over the longer.
+    /// Blade passes over the shorter side, and over the longer; none of another shape than a
+    /// rectangle.
     pub passes: [i64; 2],
-    /// The blade's way, all coats.
+    /// The blade's way, all coats; nothing where there are no passes.
     pub travel: Length,
     /// Of all the compound.
     pub weight: Measure,
@@ -99,6 +119,8 @@ pub struct Answer {
     pub water: Measure,
     /// Of ready-mixed compound.
     pub pails: i64,
+    /// The same for the most that it takes.
+    pub pails_at_most: i64,
     /// One worker's: quick, likely, slow.
     pub hours: [Measure; 3],
     /// How.
@@ -148,12 +170,13 @@ impl Calculator for SkimCoat {
 fn all(area: Area, thick: Measure, input: &Input) -> Expr {
     let coat = Expr::area(area).times(Expr::measure(thick)).told_in(&GALLON);
     let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    coat.times(Expr::count(input.coats)).times(lost).told_in(&GALLON)
+    coat.times(Expr::count(input.coats())).times(lost).told_in(&GALLON)
 }
 
 /// Person-hours at a rate to skim and one to sand.
 fn hours(area: Area, input: &Input, rate: usize) -> Expr {
-    let skim = Expr::area(area).times(Expr::count(input.coats)).over(Expr::measure(SKIMMED[rate]));
+    let skim =
+        Expr::area(area).times(Expr::count(input.coats())).over(Expr::measure(SKIMMED[rate]));
     let mut parts = vec![skim.told_in(&HOUR)];
     if input.sand {
         parts.push(Expr::area(area).over(Expr::measure(SAND[rate])).told_in(&HOUR));
@@ -192,13 +215,14 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let coat = Expr::area(area).times(Expr::measure(thick));
     let coat = steps.measure("coat", &w::COAT, Some(&SKIM), &GALLON, coat).unwrap_or(none(&GALLON));
     let lost = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
-    let gallons = Expr::measure(coat).times(Expr::count(input.coats)).times(lost);
+    let gallons = Expr::measure(coat).times(Expr::count(input.coats())).times(lost);
     let gallons = steps.measure("gallons", &w::GALLONS, Some(&GEOMETRY), &GALLON, gallons);
     let gallons = gallons.unwrap_or(none(&GALLON));
     let range = input.ground.thickness().map(|_| {
         [least, most].map(|thick| told(&all(area, thick, input)).unwrap_or(none(&GALLON)))
     });
     let (short, long) = (input.long.min(input.wide), input.long.max(input.wide));
+    let laid = input.is_rectangle();
     let mut passes = |key, name, across: Length| {
         if across <= input.blade {
             return 1;
@@ -210,13 +234,16 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             _ => 1,
         }
     };
-    let mut passes_of = [passes("passes", &w::PASSES, short), 0];
-    if input.coats > 1 {
+    let mut passes_of = [0; 2];
+    if laid {
+        passes_of[0] = passes("passes", &w::PASSES, short);
+    }
+    if laid && input.coats() > 1 {
         passes_of[1] = passes("passes-across", &w::PASSES_ACROSS, long);
     }
     let strokes = if input.wiped { 2 } else { 1 };
     let ways =
-        [(passes_of[0], long, (input.coats + 1) / 2), (passes_of[1], short, input.coats / 2)];
+        [(passes_of[0], long, (input.coats() + 1) / 2), (passes_of[1], short, input.coats() / 2)];
     let mut travel = Vec::new();
     for (count, along, coats) in ways {
         if count > 0 {
@@ -233,11 +260,17 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let water = Expr::measure(weight).times(Expr::measure(WATER));
     let water =
         steps.measure("water", &w::WATER, Some(&WEIGHTS), &WEIGHT, water).unwrap_or(none(&WEIGHT));
-    let pails = Expr::RoundUp(Box::new(Expr::measure(gallons).over(Expr::measure(PAIL))));
-    let pails = match steps.amount("pails", &w::PAILS, Some(&WEIGHTS), pails) {
-        Some(Amount::Count(count)) => count,
-        _ => 0,
+    let in_pails = |gallons: Measure, steps: &mut Steps| {
+        let pails = Expr::measure(gallons).over(Expr::measure(pail_for(gallons)));
+        let pails = Expr::RoundUp(Box::new(pails));
+        match steps.amount("pails", &w::PAILS_STEP, Some(&WEIGHTS), pails) {
+            Some(Amount::Count(count)) => count,
+            _ => 0,
+        }
     };
+    let pails = in_pails(gallons, &mut steps);
+    let most = range.map_or(gallons, |[_, high]| high);
+    let pails_at_most = in_pails(most, &mut Steps::default());
     let likely = hours(area, input, 1);
     let likely =
         steps.measure("hours", &w::HOURS, Some(&LABOR), &HOUR, likely).unwrap_or(none(&HOUR));
@@ -254,6 +287,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         weight,
         water,
         pails,
+        pails_at_most,
         hours,
         working: steps,
     })

@@ -1,6 +1,7 @@
 //! Cases worked by hand, exact fits, then laws.
 
 use super::*;
+use crate::fields::Form;
 use crate::sheet::Value;
 use proptest::prelude::*;
 
@@ -36,6 +37,31 @@ fn two_coats_over_a_ceiling() {
     assert_eq!(answer.travel, Length::inches(12 * 936, 1));
 }
 
+/// One coat is what dries at a time: it is offered before all of them, with nothing lost in pails.
+#[test]
+fn one_coat_is_told_first() {
+    let input = Input::sample();
+    let answer = solve(&input).unwrap();
+    let sheet = SkimCoat::sheet(&input, &answer, Basis::default());
+    assert_eq!((sheet.figures[0].key, sheet.figures[0].amount), ("coat", answer.coat.into()));
+    near(answer.gallons, 2.2 * answer.coat.number(), 1e-5);
+}
+
+/// A film is told in what a tape tells, and in mils where it doesn't.
+#[test]
+fn a_film_is_told_as_it_was_picked() {
+    let film = |ground, thick| {
+        let input = Input { ground, thick, ..Input::sample() };
+        let sheet = SkimCoat::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        sheet.figures.into_iter().find(|figure| figure.key == "film").unwrap().amount
+    };
+    let inches = |over, under| Amount::Length(Length::inches(over, under));
+    assert_eq!(film(Ground::Uneven, Length::ZERO), inches(3, 64));
+    assert_eq!(film(Ground::Own, Length::inches(1, 16)), inches(1, 16));
+    let mils = Measure::whole(&MIL, 13);
+    assert_eq!(film(Ground::Level5, Length::ZERO), mils.into());
+}
+
 /// Worked from 231 in³ a gallon: an inch over 1000 sq ft is 623.38 gal.
 #[test]
 fn a_thousand_square_feet_by_thickness() {
@@ -53,11 +79,43 @@ fn a_thousand_square_feet_by_thickness() {
     let uneven =
         Input { area: Some(Area::square_feet(1000)), ground: Ground::Uneven, ..Input::sample() };
     near(solve(&uneven).unwrap().coat, 29.22, 0.005);
-    let skim =
-        Input { ground: Ground::Level5, coats: 1, waste: Measure::whole(&PERCENT, 0), ..uneven };
+    let skim = Input { ground: Ground::Level5, waste: Measure::whole(&PERCENT, 0), ..uneven };
     let [low, high] = solve(&skim).unwrap().range.unwrap();
     near(low, 6.23, 0.005);
     near(high, 9.97, 0.005);
+}
+
+/// Level 5 is one thin coat here and beside its joints, and takes as much: 192 sq ft of 0.013 in are
+/// 1.556 gal, and 10 percent lost.
+#[test]
+fn level_5_takes_the_same_on_both_screens() {
+    use crate::calculators::joint_compound;
+    use crate::rules::finish::levels::Level;
+    let skim = Input { ground: Ground::Level5, ..Input::sample() };
+    let skim = solve(&skim).unwrap();
+    near(skim.gallons, 1.1 * 1.556, 0.001);
+    let area = Some(Area::square_feet(192));
+    let bare = joint_compound::Input { level: Level::Five, area, ..joint_compound::Input::blank() };
+    let beside = joint_compound::solve(&bare).unwrap();
+    near(beside.wet, skim.gallons.number(), 2e-6);
+    for (one, other) in beside.range.into_iter().zip(skim.range.unwrap()) {
+        near(one, other.number(), 2e-6);
+    }
+}
+
+/// An L of 150 sq ft inside 12 by 16 ft has not the rectangle's lanes.
+#[test]
+fn another_shape_has_no_lanes_and_no_drawing() {
+    let of = |feet| {
+        let input = Input { area: Some(Area::square_feet(feet)), ..Input::sample() };
+        let answer = solve(&input).unwrap();
+        let sheet = SkimCoat::sheet(&input, &answer, Basis::default());
+        let has = |key| sheet.figures.iter().any(|figure| figure.key == key);
+        assert_eq!(has("passes"), has("travel"));
+        (has("passes"), sheet.drawing.is_some(), answer.passes, answer.travel > Length::ZERO)
+    };
+    assert_eq!(of(150), (false, false, [0, 0], false));
+    assert_eq!(of(192), (true, true, [15, 19], true), "that is 12 by 16 ft");
 }
 
 /// Worked by hand: (144 − 2) ÷ (12 − 2) = 14.2; with 24, 142 ÷ 22 = 6.5; (134 − 2) ÷ 22 is 6 and

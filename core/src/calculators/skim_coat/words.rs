@@ -11,7 +11,7 @@ words! {
     WIDE = "Wide";
     WHY_ROOM = "that is more than a room; work it in parts.";
     AREA = "Its surface, where it is no rectangle";
-    AREA_HINT = "Blank: long times wide.";
+    AREA_HINT = "Blank: long times wide. Another area has no lanes told.";
     GROUND = "What is skimmed";
     GROUND_HINT = "A level 5 skim evens out color and grain: it levels nothing.";
     THICK = "One coat, wet";
@@ -20,6 +20,7 @@ words! {
     COATS_HINT = "Two level a scraped ceiling; they take turns along and across.";
     WHY_COATS = "board over it instead.";
     BLADE = "Blade";
+    BLADE_HINT = "For lanes; hours are told for any blade.";
     WHY_BLADE = "nobody holds a wider one.";
     OVERLAP = "Lanes overlap";
     WHY_OVERLAP = "that is a blade's width.";
@@ -32,9 +33,10 @@ words! {
     TOO_FAR_OVER = "Less than the blade, {0}.";
 
     GALLONS = "Compound, wet, all coats";
-    LOW = "At least";
-    HIGH = "At most";
-    COAT = "One coat, wet";
+    GALLONS_ON = "Compound, wet, {0} {0?coat|coats} on {1}";
+    LOW = "All coats, at least";
+    HIGH = "All coats, at most";
+    COAT = "One coat, wet, on the surface";
     SURFACE = "Surface";
     FILM = "A coat's wet film";
     PASSES = "Lanes, along the long side";
@@ -42,12 +44,15 @@ words! {
     TRAVEL = "The blade's way, all coats";
     WEIGHT = "Its weight, ready-mixed";
     WATER = "Water in it, to dry out";
-    PAILS = "Pails of 4.5 gal";
+    PAILS_STEP = "Pails";
+    PAILS = "Pails of {0}";
+    PAILS_MOST = "Pails of {0}, at most";
     HOURS = "One worker's hours";
-    HOURS_LOW = "Quick";
-    HOURS_HIGH = "Slow";
+    HOURS_LOW = "A quick worker's hours";
+    HOURS_HIGH = "A slow worker's hours";
     BY_COAT = "Coat by coat";
     COAT_NUMBER = "Coat {0}";
+    COAT_ALONE = "{0}";
     COAT_ALONG = "{0}, {1} {1?lane|lanes} along";
     COAT_ACROSS = "{0}, {1} {1?lane|lanes} across";
 

@@ -1,7 +1,7 @@
 //! What gypsum board weighs to carry, how far apart framing may stand under it, and what one
 //! person lifts.
 
-use crate::measure::unit::{PSF, WEIGHT};
+use crate::measure::unit::{PSF, SHEET_WEIGHT, WEIGHT};
 use crate::measure::{Length, Measure};
 use crate::rules::compare::{Limit, is_at_most};
 use crate::rules::framing::dead_weights::Layer;
@@ -9,9 +9,9 @@ use crate::rules::residential::blown::{Board, SAG};
 use crate::{choice, words};
 
 words! {
-    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight 1/2 in 1.25 to 1.4. The label rules.";
+    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight and sag-resistant 1/2 in 1.25 to 1.4. The label rules.";
     WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages";
-    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
+    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
     SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
     LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.";
     LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit";
@@ -19,6 +19,7 @@ words! {
     THREE_EIGHTHS = "3/8 in";
     HALF = "1/2 in";
     HALF_LIGHT = "1/2 in, lightweight";
+    HALF_STIFF = "1/2 in, sag-resistant";
     FIVE_EIGHTHS = "5/8 in";
 }
 
@@ -42,6 +43,8 @@ choice! {
         Half = "1/2", HALF;
         /// Made to be light.
         HalfLight = "1/2-light", HALF_LIGHT;
+        /// Made not to sag under wet texture, and light as a rule.
+        HalfStiff = "1/2-stiff", HALF_STIFF;
         /// For wide spacing.
         FiveEighths = "5/8", FIVE_EIGHTHS;
         /// For going over what is there.
@@ -51,6 +54,11 @@ choice! {
     }
 }
 
+/// Boards that may hang on framing alone, of those that aren't to: none. Source: [`SPACING`].
+pub const ALONE: Limit<i64> = Limit { value: 0, source: &SPACING };
+/// What board bears that has no figure. Source: [`SAG`].
+pub const NOTHING_ON: Limit<Measure> = Limit { value: Measure::whole(&PSF, 0), source: &SAG };
+
 /// What one person lifts, at best. Source: [`LIFT`].
 pub const ONE_LIFTS: Limit<Measure> = Limit { value: Measure::whole(&WEIGHT, 51), source: &LIFT };
 
@@ -58,10 +66,10 @@ impl Panel {
     /// A square foot of it, to carry; the heavy end of a range. Source: [`BOARDS`].
     pub const fn weighs(self) -> Measure {
         Measure::hundredths(
-            &PSF,
+            &SHEET_WEIGHT,
             match self {
                 Self::Quarter => 120,
-                Self::ThreeEighths | Self::HalfLight => 140,
+                Self::ThreeEighths | Self::HalfLight | Self::HalfStiff => 140,
                 Self::Half => 160,
                 Self::FiveEighths => 220,
             },
@@ -74,7 +82,7 @@ impl Panel {
             match self {
                 Self::Quarter => 2,
                 Self::ThreeEighths => 3,
-                Self::Half | Self::HalfLight => 4,
+                Self::Half | Self::HalfLight | Self::HalfStiff => 4,
                 Self::FiveEighths => 5,
             },
             8,
@@ -84,7 +92,7 @@ impl Panel {
     /// What framing is reckoned to hold of it; none of 1/4 in, which isn't in that table.
     pub const fn dead_load(self) -> Option<Measure> {
         Some(match self {
-            Self::Half | Self::HalfLight => Layer::Half.weight(),
+            Self::Half | Self::HalfLight | Self::HalfStiff => Layer::Half.weight(),
             Self::FiveEighths => Layer::FiveEighths.weight(),
             Self::ThreeEighths => Layer::ThreeEighths.weight(),
             Self::Quarter => return None,
@@ -107,8 +115,10 @@ impl Panel {
         let narrow = Limit { value: Length::inches(16, 1), source: &SAG };
         match self {
             Self::FiveEighths => Some(Board::FiveEighths),
-            Self::Half | Self::HalfLight if is_at_most(apart, narrow) => Some(Board::Half16),
-            Self::Half | Self::HalfLight => Some(Board::Half24),
+            Self::Half | Self::HalfLight | Self::HalfStiff if is_at_most(apart, narrow) => {
+                Some(Board::Half16)
+            }
+            Self::Half | Self::HalfLight | Self::HalfStiff => Some(Board::Half24),
             Self::ThreeEighths | Self::Quarter => None,
         }
     }

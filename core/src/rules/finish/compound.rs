@@ -3,6 +3,7 @@
 
 use crate::measure::unit::{CUBIC_INCH_A_FOOT, GALLON, LB_PER_GAL, PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure, Volume};
+use crate::rules::compare::{Limit, is_at_most};
 use crate::{choice, words};
 
 words! {
@@ -12,9 +13,9 @@ words! {
     RULE_SEEN = "5 gal, 380 ft and 1000 read in an estimating book, 11 on a general page; 9.4, a maker's, from memory; 14 common practice in small rooms";
     SHRINK_SAYS = "Ready-mixed compound shrinks 20 to 30 percent by volume, lightweight 10 to 18, setting 1 to 5. No more than 35 is allowed.";
     SHRINK_SEEN = "35 read in ASTM C475 of 1994; the rest from memory";
-    WEIGHT_SAYS = "Ready-mixed compound weighs about 13.7 lb a gallon, lightweight 8.9; setting powder goes 72 lb to 1000 sq ft, lightweight 52. A pail holds 4.5 gal, a bag 25 or 18 lb. 30 to 35 percent of ready-mixed is water.";
+    WEIGHT_SAYS = "Ready-mixed compound weighs about 13.7 lb a gallon, lightweight 8.9; setting powder goes 72 lb to 1000 sq ft, lightweight 52. A pail holds 4.5 gal, a small one 1, a bag 25 or 18 lb. 30 to 35 percent of ready-mixed is water.";
     WEIGHT_SEEN = "13.7 and powders from memory; pages have 11.6 to 13.8, safety sheets 8.3 to 15; 8.9 worked out from 35 percent less, read in a maker's sheet; water read in a contractor's page, by weight as taken here";
-    POP_SAYS = "A popped screw gets two new ones, about 1-1/2 in to each side along the framing, the old one out or set; filled, three coats, 0.94 in³ dry.";
+    POP_SAYS = "A popped screw gets two new ones, about 1-1/2 in to each side along the framing, the old one out or set; filled, three coats, 0.94 in³ dry. A cracked joint gets screws a foot apart on both sides, a patch along its edge.";
     POP_SEEN = "screws read on a repair page, others say 1 to 2 in; compound worked out for 6 by 10 in, 0.02 in deep";
     READY = "Ready-mixed";
     LIGHT = "Ready-mixed, lightweight";
@@ -127,6 +128,14 @@ pub enum Package {
 
 /// In a pail. Source: [`WEIGHTS`].
 pub const PAIL: Measure = Measure::hundredths(&GALLON, 450);
+const SMALL_PAIL: Measure = Measure::whole(&GALLON, 1);
+
+/// The pail that so much is bought in. Source: [`WEIGHTS`].
+pub fn pail_for(wet: Measure) -> Measure {
+    let small = is_at_most(wet, Limit { value: SMALL_PAIL, source: &WEIGHTS });
+    if small { SMALL_PAIL } else { PAIL }
+}
+
 /// A gallon of ready-mixed compound. Source: [`WEIGHTS`].
 pub const READY_WEIGHS: Measure = Measure::hundredths(&LB_PER_GAL, 1370);
 /// Of its weight, the most that is water. Source: [`WEIGHTS`].

@@ -3,22 +3,28 @@
 
 use super::vapor::saturated;
 use crate::measure::Measure;
-use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PERCENT};
-use crate::rules::compare::Limit;
+use crate::measure::unit::{FAHRENHEIT, HOUR, KPA, MIL, PER_HOUR, PERCENT};
+use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::sheet::Expr;
 use crate::words;
 
 words! {
+    WINDOW_SAYS = "An open window changes a room's air perhaps 5 times an hour; a tenth less time is not worth the heat.";
+    WINDOW_SEEN = "from memory; wind and a second window change it much";
     TABLE_SAYS = "Drying-type compound under tape dries in so many hours by temperature and humidity: 17 h at 70 °F and 50 percent, 38 h at 60 °F and 70.";
     TABLE_SEEN = "from memory of a gypsum handbook's appendix; bands of a finishing council's chart for 1/16 in agree, read";
     MODEL_SAYS = "Hours = 22.9 × (saturated vapor in kPa)^−1.034 × (1 − humidity)^−0.903 for 1/16 in: within 2.7 percent of the table on average, 12 at worst, so the range is 91 to 114 percent of it.";
     MODEL_SEEN = "fitted to all 77 cells of that table. Thicker, time grows with thickness, or at worst with its square: an assumption of ours";
     COLD_SAYS = "The room is kept at 50 °F, or 55, from 48 h before until all is dry. Wet compound that freezes is spoiled.";
     COLD_SEEN = "read in two makers' sheets, 50 and 55, and a maker's guide; freezing from memory";
-    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, but is painted only when dry.";
-    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine";
+    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, after about 30 minutes, 1 h, 2 h and 4 h, from 45 °F up, but is painted only when dry.";
+    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine, 45 °F in a maker's sheet";
 }
 
+source!(
+    /// What an open window is worth.
+    WINDOW, "window-worth", "Open windows, habit", WINDOW_SAYS, WINDOW_SEEN, CommonPractice
+);
 source!(
     /// The table.
     TABLE_SOURCE, "drying-table", "Gypsum handbook, drying time of compound", TABLE_SAYS, TABLE_SEEN, Memory
@@ -67,6 +73,28 @@ pub const LEAST_WARM: Limit<Measure> =
 /// Labels of setting compound, and its minutes of working: least and most. Source: [`SETTING`].
 pub const CLOCKS: [(i64, [i64; 2]); 4] =
     [(20, [20, 30]), (45, [30, 80]), (90, [85, 130]), (210, [180, 240])];
+
+/// Freezes wet compound. Source: [`WARM`].
+pub const FREEZING: Limit<Measure> =
+    Limit { value: Measure::whole(&FAHRENHEIT, 32), source: &WARM };
+/// The most that a window changes a room's air. Source: [`WINDOW`].
+const WINDOW_GIVES: Limit<Measure> = Limit { value: Measure::whole(&PER_HOUR, 5), source: &WINDOW };
+
+/// Minutes after which it may be coated again, once hard, of each of [`CLOCKS`]; about. Source:
+/// [`SETTING`].
+pub const AGAIN: [i64; 4] = [30, 60, 120, 240];
+
+/// Whether an open window saves a tenth of the hours, with air changes that it gives.
+pub fn is_worth_a_window(now: Measure, open: Measure, changes: Option<Measure>) -> bool {
+    let most = now.of_same(now.millionths() / 10 * 9);
+    is_at_most(open, Limit { value: most, source: &WINDOW })
+        && changes.is_none_or(|changes| is_at_most(changes, WINDOW_GIVES))
+}
+
+/// Whether a room is as warm as makers ask for.
+pub fn is_warm(at: Measure) -> bool {
+    is_at_least(at, LEAST_WARM)
+}
 
 /// The table's own hours, where these conditions stand in it.
 pub fn in_table(at: Measure, humidity: Measure) -> Option<Measure> {

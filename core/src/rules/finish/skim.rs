@@ -41,19 +41,19 @@ choice! {
     }
 }
 
-/// In hundredths of a mil.
-const fn mil(hundredths: i64) -> Measure {
-    Measure::hundredths(&MIL, hundredths)
+/// In thousandths of a mil.
+const fn mil(thousandths: i64) -> Measure {
+    Measure::new(&MIL, 1_000 * thousandths)
 }
 
 impl Ground {
     /// A coat, wet: low, likely, high; none of an own thickness. Source: [`SKIM`].
     pub const fn thickness(self) -> Option<[Measure; 3]> {
-        let (least, most) = (mil(3125), mil(6250));
+        let (least, most) = (mil(31_250), mil(62_500));
         Some(match self {
             Self::Level5 => LEVEL_5_SKIM,
             Self::Flat => [least, least, most],
-            Self::Uneven => [least, mil(4688), most],
+            Self::Uneven => [least, mil(46_875), most],
             Self::Rough => [least, most, most],
             Self::Own => return None,
         })
@@ -61,7 +61,7 @@ impl Ground {
 }
 
 /// A level 5 skim, wet. Source: [`SKIM`].
-pub const LEVEL_5_SKIM: [Measure; 3] = [mil(1000), mil(1300), mil(1600)];
+pub const LEVEL_5_SKIM: [Measure; 3] = [mil(10_000), mil(13_000), mil(16_000)];
 
 /// Blades that are sold, for one tap: common practice.
 pub const BLADES: &[Length] =
