@@ -5,6 +5,7 @@
 
 mod air;
 mod backup;
+mod boards;
 mod box_fill;
 mod drilling;
 mod faults;

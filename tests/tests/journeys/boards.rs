@@ -1,0 +1,51 @@
+//! A ceiling is boarded by touch: how many, how each is cut, and how it goes on being looked for
+//! while somebody types.
+
+use crate::harness::{Device, Journey, Server, field, journey, saying};
+
+/// Where the answer stands.
+const ANSWER: &str = ".answer .figure";
+
+/// What stands under the answer when the search has ended.
+const PROVEN: &str = "Proven: with 14 ft boards no layout has fewer for so few end joints, nor fewer end joints for so few boards.";
+
+/// By hand, and by two integer-program solvers: 12 by 16 ft over framing 16 in apart takes 4 boards
+/// of 12 ft, 6 of 8 ft.
+#[tokio::test]
+async fn a_ceiling_is_boarded_and_its_joints_are_taped() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/boards").await;
+        page.reads(ANSWER, "4").await;
+        page.sees(".picture .drawing").await;
+        page.choose(field("want"), "Lightest to lift").await;
+        page.reads(ANSWER, "6").await;
+        page.choose(field("want"), "Fewest boards").await;
+        page.reads(ANSWER, "4").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+        page.screenshot("boards-of-a-ceiling").await;
+
+        page.goto("#/joint-compound").await;
+        page.tap("[aria-label^='Take End joints']").await;
+        page.tap(saying("Den: End joints, end to end")).await;
+        page.screenshot("compound-from-boards").await;
+    })
+    .await;
+}
+
+/// A room of 25 by 17 ft has an answer at once; it is looked at further between the keys.
+#[tokio::test]
+async fn a_large_room_is_answered_at_once_and_looked_at_further() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/boards").await;
+        page.reads(ANSWER, "4").await;
+        page.enter(field("long"), "24' 7").await;
+        page.enter(field("wide"), "17' 5").await;
+        page.sees(ANSWER).await;
+        page.reads(ANSWER, "9").await;
+        page.sees(saying(PROVEN)).await;
+        page.screenshot("boards-of-a-large-room").await;
+    })
+    .await;
+}
