@@ -97,13 +97,13 @@ fn picker(question: Question) -> Option<El> {
     };
     let options = holds.iter().map(|mark| option(&mark.id).own_text(&source_name(mark, None)));
     let select = el("select")
-        .id("behind")
+        .id("which-hold")
         .with(option("").say(&w::BEHIND_NONE))
         .with_all(options)
         .on("change", move |event| {
             let hold = event_target_value(&event);
             question.stand_behind(Some(hold).filter(|hold| !hold.is_empty()));
         });
-    let label = el("label").class("label").attr("for", "behind").say(&w::BEHIND);
+    let label = el("label").class("label").attr("for", "which-hold").say(&w::BEHIND);
     Some(el("div").class("field stacked").with(label).with(select))
 }

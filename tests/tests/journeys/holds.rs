@@ -63,7 +63,7 @@ async fn a_box_cut_into_old_plaster_is_held_until_a_real_result_opens_it() {
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
         page.tap(saying("Switch, north wall")).await;
-        page.choose("#behind", "Den, north wall").await;
+        page.choose("#which-hold", "Den, north wall").await;
         page.reads(".answer-verdict .verdict", "held").await;
         page.tap(saying("Save over")).await;
         page.tap(saying("Done")).await;

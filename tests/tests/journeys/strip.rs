@@ -62,7 +62,7 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
         page.tap(saying("Done")).await;
 
         open_mark(page, "Den, scraped").await;
-        page.choose("#behind", "Den ceiling").await;
+        page.choose("#which-hold", "Den ceiling").await;
         shows_no_plan(page).await;
         save_over(page).await;
         page.tap(".shut .door:not([href='#/hold'])").await;
@@ -85,7 +85,7 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
         page.tap(saying("What each is held by")).await;
         save_as(page, "Den, three ways").await;
         open_mark(page, "Den, three ways").await;
-        page.choose("#behind", "Den ceiling").await;
+        page.choose("#which-hold", "Den ceiling").await;
         shows_no_plan(page).await;
         save_over(page).await;
 

@@ -52,7 +52,7 @@ form! {
         /// What it is.
         what: What, row(&w::WHAT, &w::NOTHING, Kind::Choice(What::PICKS));
         /// Where it goes back.
-        place: String, row(&w::PLACE, &w::PLACE_HINT, Kind::Text(60));
+        place: String, row(&w::PLACE, &w::PLACE_HINT, Kind::Text(60)).foremost(|_| true);
         /// What is done with it.
         how: How, row(&w::HOW, &w::NOTHING, Kind::Choice(How::PICKS));
         /// Somebody is called when it sounds.
@@ -60,7 +60,7 @@ form! {
         /// When it came down.
         off: Option<Day>, row(&w::OFF, &w::NOTHING, Kind::Day);
         /// When it was back, alarms tested.
-        back: Option<Day>, row(&w::BACK, &w::BACK_HINT, Kind::Day);
+        back: Option<Day>, row(&w::BACK, &w::BACK_HINT, Kind::Day).foremost(|_| true);
     }
 }
 
