@@ -80,8 +80,10 @@ fn worked(input: &Input) -> Answer {
 /// `tests/references/make_board_counts.py`.
 #[test]
 fn worked_rooms_come_out() {
+    /// Room and spacing in inches, stock in feet, what is wanted, boards and joints.
+    type Case = ([i64; 3], i64, Want, (i64, usize));
     #[rustfmt::skip]
-    let cases: &[([i64; 3], i64, Want, (i64, usize))] = &[
+    let cases: &[Case] = &[
         ([192, 144, 16], 8, Want::Boards, (6, 4)),
         ([192, 144, 16], 12, Want::Boards, (4, 3)),
         ([192, 144, 16], 16, Want::Boards, (3, 0)),
