@@ -96,7 +96,7 @@ impl Area {
             Units::Customary => ("sq ft", SQUARE_FOOT, 1),
             Units::Metric => ("m²", SQUARE_METRE, 2),
         };
-        let (figure, rounded) = decimal::show(self.0, size, 0, most, rounding);
+        let (figure, rounded) = decimal::show_something(self.0, size, 0, (most, most), rounding);
         Shown { figure, unit, rounded }
     }
 }

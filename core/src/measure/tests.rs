@@ -389,3 +389,11 @@ fn a_half_is_rounded_the_same_on_both_sides_of_nothing() {
         assert_eq!(length.show(Units::Metric, Rounding::Nearest).figure, want);
     }
 }
+
+#[test]
+fn an_area_that_is_something_never_shows_as_nothing() {
+    let little = Area::of(Length::inches(1, 16), Length::inches(1, 16));
+    let shown = little.show(Units::Customary, Rounding::Nearest);
+    assert_eq!((shown.figure.as_str(), shown.rounded), ("0.00003", true));
+    assert_eq!(Area::ZERO.show(Units::Customary, Rounding::Nearest).figure, "0");
+}

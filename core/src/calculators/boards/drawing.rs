@@ -57,7 +57,14 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
         let number = piece.board as i64 + 1;
         let [wide, high] = NUMBER.map(px);
         if to.minus(from) >= wide && bottom.minus(top) >= high {
-            let at = place([from.plus(to).part(2), top.plus(bottom).part(2)]);
+            // Clear of the framing's line.
+            let mut middle = from.plus(to).part(2);
+            let near = |at: &&Length| at.minus(middle).nanometres().abs() < px(9).nanometres();
+            if let Some(at) = answer.ground.stops.iter().find(near) {
+                let beside = at.plus(px(10));
+                middle = if beside.plus(px(9)) < to { beside } else { at.minus(px(10)) };
+            }
+            let at = place([middle, top.plus(bottom).part(2)]);
             ink.push(Ink::Label { at, anchor: Anchor::Middle, text: say!(w::NUMBER, number) });
         }
     }

@@ -199,7 +199,7 @@ form! {
         /// Floor to ceiling.
         high: Length = Length::inches(97, 1), row(&w::HIGH, &w::HIGH_HINT, length([24, 240], &w::WHY_LONG, &[], false)).of_room("ceiling-height").when(WALL);
         /// Left open at the floor.
-        gap: Length = Length::inches(1, 2), row(&w::GAP, &w::GAP_HINT, length([0, 12], &w::WHY_GAP, &[], false)).when(WALL);
+        gap: Length = Length::inches(1, 1), row(&w::GAP, &w::GAP_HINT, length([0, 12], &w::WHY_GAP, &[], false)).when(WALL);
         /// Doors and windows.
         openings: Vec<Opening>, row(&w::OPENINGS, &w::OPENINGS_HINT, Kind::List(&OPENINGS)).when(WALL);
         /// Which way boards run.
@@ -227,7 +227,7 @@ form! {
         /// Which.
         old: OldSurface, row(&w::OLD, &w::NOTHING, Kind::Choice(OldSurface::PICKS)).when(When::Yes("over"));
         /// What matters most.
-        want: Want, row(&w::WANT, &w::NOTHING, Kind::Choice(Want::PICKS));
+        want: Want, row(&w::WANT, &w::WANT_HINT, Kind::Choice(Want::PICKS));
     }
     sample {
         long: Some(Length::inches(192, 1)),

@@ -62,7 +62,8 @@ words! {
     OVER_HINT = "Not on bare framing: screws go through it.";
     OLD = "Under it";
     WANT = "What matters most";
-    WANT_NEAR = "Few end joints, one board more at most";
+    WANT_NEAR = "Few joints and few boards";
+    WANT_HINT = "Few joints and few boards: the fewest end joints for one board more at most.";
     WANT_BOARDS = "Fewest boards";
     WANT_JOINTS = "Fewest end joints";
     WANT_LIGHT = "Lightest to lift";
