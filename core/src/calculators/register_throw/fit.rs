@@ -8,6 +8,7 @@ use crate::rules::air::comfort_index::{COMMON, Range, index};
 use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
 use crate::rules::air::noise::{FASTEST, QUIET, USUAL};
 use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
+use crate::say;
 use crate::sheet::{Check, Expr, Verdict};
 use crate::words::Phrase;
 
@@ -38,8 +39,15 @@ fn within(key: &str, name: &'static Phrase, value: Measure, [least, most]: Range
 fn over_range(values: [Option<Measure>; 3], judge: &dyn Fn(Measure) -> Check) -> Option<Check> {
     let check = judge(values[1]?);
     let nothing = |value: &Option<Measure>| value.unwrap_or(Measure::whole(&PERCENT, 0));
-    let same = values.iter().all(|value| judge(nothing(value)).verdict == check.verdict);
-    Some(if same { check } else { ask(check, &w::SPREAD) })
+    let others = values.iter().map(|value| judge(nothing(value)));
+    let Some(other) = others.into_iter().find(|other| other.verdict != check.verdict) else {
+        return Some(check);
+    };
+    // The limit that is crossed: the middle's own, or where that is within the end's.
+    let crossed = if check.verdict == Verdict::Within { &other } else { &check };
+    let (limit, sense) = (crossed.limit.clone(), crossed.sense);
+    let note = Some(say!(w::SPREAD, other.value));
+    Some(Check { limit, sense, verdict: Verdict::Ask, note, ..check })
 }
 
 /// A living room's, since nobody is asked which room it is.

@@ -93,6 +93,22 @@ fn the_sample_is_a_guess_and_carries_its_range() {
     assert_eq!(sheet.headline.amount, Amount::Length(Length::inches(133, 1)));
 }
 
+/// By hand: 80 cfm over 20 sq in are 576 fpm, a quarter more 720: past the 700 that is usual, not the
+/// 800 that is too much.
+#[test]
+fn an_end_of_the_range_names_the_limit_that_it_crosses() {
+    let input = Input { know: Know::Guess, ..known(Outlet::Floor, Size::S10x4, 80) };
+    let face = solve(&input).unwrap().checks.remove(0);
+    assert_eq!((&*face.key, face.verdict), ("face", Verdict::Ask));
+    assert_eq!(face.limit, Amount::Measure(Measure::whole(&FPM, 700)));
+    let note = Voice::default().say(face.note.as_ref().unwrap());
+    assert!(note.contains("720 fpm"), "{note}");
+    // 100 cfm are 720 fpm, and 125 past 800: the middle asks by its own limit.
+    let more = Input { cfm: Measure::whole(&CFM, 100), ..input };
+    let face = solve(&more).unwrap().checks.remove(0);
+    assert_eq!(face.limit, Amount::Measure(Measure::whole(&FPM, 700)));
+}
+
 #[test]
 fn a_measured_flow_is_no_range_and_rules_that_disagree_ask() {
     let measured = |cfm| Input {

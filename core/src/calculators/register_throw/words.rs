@@ -120,7 +120,7 @@ words! {
     CHECK_COMMON = "Throw for the way, by the habit in houses";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
     CHECK_UP = "Throw up the wall";
-    SPREAD = "An end of the air's range says otherwise.";
+    SPREAD = "At an end of the air's range it is {0}, on the other side of that.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.";
 
     CORE = "Its size";
