@@ -79,6 +79,10 @@ fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     };
     let by_50 = shares(answer.throws[0]);
     if input.outlet.blows() == Blows::Up {
+        // A rule of cool air.
+        if input.temperature == Temperature::Warm {
+            return;
+        }
         let judge = |value| at_least("way", (&w::CHECK_UP).into(), value, UPPER_HALF);
         all.extend(over_range(by_50, &judge));
         return;

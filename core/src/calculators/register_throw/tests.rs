@@ -110,6 +110,32 @@ fn an_end_of_the_range_names_the_limit_that_it_crosses() {
 }
 
 #[test]
+fn warm_air_is_held_to_no_rule_of_cooling_and_from_above_it_stays_up() {
+    let of = |outlet, temperature| {
+        let way = Some(Length::inches(96, 1));
+        let input = Input { temperature, way, ..known(outlet, Size::S10x4, 80) };
+        let answer = solve(&input).unwrap();
+        let sheet = RegisterThrow::sheet(&input, &answer, Basis::default());
+        let next = sheet.next.as_ref().map(|next| Voice::default().say(next)).unwrap_or_default();
+        let keys: Vec<_> = sheet.checks.iter().map(|check| check.key.clone()).collect();
+        let sourced = sheet.cautions.iter().filter_map(|it| it.source).any(|it| it.key == HEAT.key);
+        (keys, next, sourced)
+    };
+    let (keys, next, sourced) = of(Outlet::Floor, Temperature::Warm);
+    assert_eq!(keys, ["face", "sound"]);
+    assert!(!next.contains("way up") && !next.contains("stays up") && !sourced, "{next}");
+    let (keys, next, _) = of(Outlet::Floor, Temperature::Cold);
+    assert_eq!(keys, ["face", "way", "sound"]);
+    assert!(next.contains("way up"), "{next}");
+    for outlet in [Outlet::HighWall, Outlet::Slot] {
+        let (keys, next, sourced) = of(outlet, Temperature::Warm);
+        assert_eq!(keys, ["face", "way", "sound"]);
+        assert!(next.contains("heats the floor poorly") && sourced, "{next}");
+        assert!(!of(outlet, Temperature::Cold).1.contains("poorly"));
+    }
+}
+
+#[test]
 fn a_measured_flow_is_no_range_and_rules_that_disagree_ask() {
     let measured = |cfm| Input {
         cfm: Measure::whole(&CFM, cfm),

@@ -109,6 +109,7 @@ words! {
     NEXT_RANGE = "With {0} to {1} it is {2} to {3}.";
     NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}.";
     NEXT_MEASURE = "Measure the air to narrow it.";
+    WARM_STAYS_UP = "Warm air from up there stays up, and heats the floor poorly.";
     COVERS = "{0} of the way; {1} to {2} passes.";
     COVERS_UP = "{0} of the way up; {1} passes.";
     BOTH = "{0} {1}";
