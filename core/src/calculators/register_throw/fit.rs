@@ -9,8 +9,8 @@ use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
 use crate::rules::air::noise::{FASTEST, QUIET, USUAL};
 use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
 use crate::say;
-use crate::sheet::{Check, Expr, Verdict};
-use crate::words::Phrase;
+use crate::sheet::{Check, Expr, Sense, Verdict};
+use crate::words::{Amount, Phrase};
 
 /// The share of the way that a throw covers.
 pub(super) fn share(throw: Length, way: Length) -> Expr {
@@ -72,6 +72,22 @@ pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all
 }
 
+/// Over by less than the formula itself may be off by, a fifth of the throw: it asks. A maker's own
+/// throw is no formula's.
+fn near(input: &Input, check: Check) -> Check {
+    let (Amount::Measure(value), Amount::Measure(limit)) = (check.value, check.limit) else {
+        return check;
+    };
+    let reaches = |fifths: i64| value.millionths().saturating_mul(fifths);
+    let limit = limit.millionths().saturating_mul(5);
+    let near = match check.sense {
+        Sense::AtMost => reaches(4) <= limit,
+        Sense::AtLeast => reaches(6) >= limit,
+    };
+    let over = check.verdict == Verdict::Over;
+    if over && near && input.maker.throw.is_none() { ask(check, &w::NEAR) } else { check }
+}
+
 /// By how much of the way it covers.
 fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     let shares = |throws: [Option<Length>; 3]| {
@@ -84,7 +100,7 @@ fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
             return;
         }
         let judge = |value| at_least("way", (&w::CHECK_UP).into(), value, UPPER_HALF);
-        all.extend(over_range(by_50, &judge));
+        all.extend(over_range(by_50, &judge).map(|check| near(input, check)));
         return;
     }
     let habit = over_range(by_50, &|value| within("way", &w::CHECK_COMMON, value, COMMON));
@@ -100,6 +116,6 @@ fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     };
     for check in habit.into_iter().chain(cooled) {
         let over = check.verdict == Verdict::Over;
-        all.push(if disagree && over { ask(check, &w::DIFFER) } else { check });
+        all.push(if disagree && over { ask(check, &w::DIFFER) } else { near(input, check) });
     }
 }

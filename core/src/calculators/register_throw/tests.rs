@@ -152,8 +152,10 @@ fn a_measured_flow_is_no_range_and_rules_that_disagree_ask() {
     assert_eq!(verdicts(80), [Within, Ask]);
     assert_eq!(verdicts(100), [Within, Within]);
     assert_eq!(verdicts(120), [Ask, Within]);
-    assert_eq!(verdicts(60), [Over, Over]);
-    assert_eq!(verdicts(70), [Over, Over]);
+    // A fifth more than 0.64 is past 0.75, a fifth more than 0.60 is not.
+    assert_eq!(verdicts(60), [Ask, Over]);
+    assert_eq!(verdicts(70), [Ask, Over]);
+    assert_eq!(verdicts(56), [Over, Over]);
     assert_eq!(verdicts(71), [Within, Ask]);
 }
 
@@ -304,7 +306,15 @@ fn a_floor_register_goes_by_the_wall_it_blows_up() {
     close(in_feet(answer.throws[0][1]), 4.81, 0.006);
     assert_eq!((answer.bend, answer.checks.len()), (None, 3));
     assert_eq!(answer.checks[1].verdict, Verdict::Within);
-    assert_eq!(solve(&input(60)).unwrap().checks[1].verdict, Verdict::Over);
+    // 45 % is short by less than the formula may be off, 38 % by more; a maker's throw isn't off.
+    assert_eq!(solve(&input(60)).unwrap().checks[1].verdict, Verdict::Ask);
+    assert_eq!(solve(&input(50)).unwrap().checks[1].verdict, Verdict::Over);
+    let maker = Maker {
+        throw: Some(Length::inches(43, 1)),
+        cfm: Some(Measure::whole(&CFM, 60)),
+        ..Maker::blank()
+    };
+    assert_eq!(solve(&Input { maker, ..input(60) }).unwrap().checks[1].verdict, Verdict::Over);
 }
 
 fn any_input() -> impl Strategy<Value = Input> {

@@ -122,6 +122,7 @@ words! {
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
     CHECK_UP = "Throw up the wall";
     SPREAD = "At an end of the air's range it is {0}, on the other side of that.";
+    NEAR = "Past it by no more than this formula may be off, a fifth. The maker's own throw tells.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.";
 
     CORE = "Its size";
