@@ -38,7 +38,8 @@ pub(crate) fn answer(question: Question) -> Piece {
                 // answer that a choice has since undone. What only an answer adds stays.
                 Err(_) => {
                     let waiting = (question.entry.cautions)();
-                    let told = |text: &String| waiting.iter().any(|it| voice.say(&it.text) == *text);
+                    let told =
+                        |text: &String| waiting.iter().any(|it| voice.say(&it.text) == *text);
                     let added = before.filter(|text| !text.is_empty() && !told(text)).cloned();
                     added.or_else(|| waiting.first().map(|it| voice.say(&it.text)))
                 }

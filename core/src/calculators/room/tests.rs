@@ -51,9 +51,8 @@ fn an_l_gives_no_two_sides_that_would_make_a_rectangle_of_it() {
     };
     assert_eq!(has(&rectangle(168, 144)), [true; 2]);
     let notch = inches(48);
-    let ell = Input {
-        shape: Shape::Ell, notch_long: notch, notch_wide: notch, ..rectangle(168, 144)
-    };
+    let ell =
+        Input { shape: Shape::Ell, notch_long: notch, notch_wide: notch, ..rectangle(168, 144) };
     assert_eq!(has(&ell), [false; 2]);
 }
 

@@ -6,7 +6,9 @@ use super::{Answer, By, Input};
 use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
-use crate::rules::air::room_heat::{A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER, WARM, WARMER};
+use crate::rules::air::room_heat::{
+    A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER, WARM, WARMER,
+};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::residential::heat::{CARRIES, air_for};
 use crate::say;
