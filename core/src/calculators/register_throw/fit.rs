@@ -45,7 +45,7 @@ fn over_range(values: [Option<Measure>; 3], judge: &dyn Fn(Measure) -> Check) ->
     };
     // The limit that is crossed: the middle's own, or where that is within the end's.
     let crossed = if check.verdict == Verdict::Within { &other } else { &check };
-    let (limit, sense) = (crossed.limit.clone(), crossed.sense);
+    let (limit, sense) = (crossed.limit, crossed.sense);
     let note = Some(say!(w::SPREAD, other.value));
     Some(Check { limit, sense, verdict: Verdict::Ask, note, ..check })
 }
