@@ -34,9 +34,15 @@ pub(crate) fn answer(question: Question) -> Piece {
             .worked
             .with(|worked| match worked {
                 Ok(worked) => worked.sheet.cautions.first().map(|it| voice.say(&it.text)),
-                Err(_) => before
-                    .cloned()
-                    .or_else(|| (question.entry.cautions)().first().map(|it| voice.say(&it.text))),
+                // What leads before an input can be read leads again: what was told last may be of an
+                // answer that a choice has since undone. What only an answer adds stays.
+                Err(_) => {
+                    let waiting = (question.entry.cautions)();
+                    let told =
+                        |text: &String| waiting.iter().any(|it| voice.say(&it.text) == *text);
+                    let added = before.filter(|text| !text.is_empty() && !told(text)).cloned();
+                    added.or_else(|| waiting.first().map(|it| voice.say(&it.text)))
+                }
             })
             .unwrap_or_default()
     });

@@ -69,6 +69,23 @@ async fn what_can_hurt_is_said_while_a_needed_field_waits() {
     .await;
 }
 
+/// An open flue is chosen, and its distance is still to come: what can kill leads at once.
+#[tokio::test]
+async fn an_open_flue_leads_before_its_distance_is_put_in() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/return-path?flow=60&door=30in&gap=1in&flame=no").await;
+        page.sees(saying(
+            "Carpet and pad close the gap: count what is left over the finished floor.",
+        ))
+        .await;
+        page.goto("#/return-path?flow=60&door=30in&gap=1in&flame=yes&flame_off=").await;
+        page.reads(ANSWER, "needs: From it to the return opening").await;
+        let says = page.text(".caution").await;
+        assert!(says.contains("Carbon monoxide kills"), "{says}");
+    })
+    .await;
+}
+
 /// A room saved to the job gives floor, height and air by one tap, and each says where it is from.
 #[tokio::test]
 async fn a_whole_room_is_taken_by_one_tap() {

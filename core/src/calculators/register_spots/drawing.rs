@@ -59,8 +59,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         twin.push(say!(w::TWIN, number, worked.throw.told(), worked.way));
     }
     for (at, name, letter) in others(input) {
-        if at.there {
-            let place = [at.x, at.y];
+        if let Some(place) = at.at() {
             page.mark(place, &w::MEANS_OTHER);
             marks.push((place, letter.into()));
             twin.push(say!(w::TWIN_OTHER, letter, name));

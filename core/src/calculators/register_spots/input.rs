@@ -89,9 +89,9 @@ form! {
         /// There is one.
         there: bool, row(&w::IS_THERE, &w::NOTHING, Kind::Flag);
         /// From the left.
-        x: Length, place(&w::FROM_LEFT).when(When::Yes("there"));
+        x: Option<Length>, place(&w::FROM_LEFT).when(When::Yes("there"));
         /// From the top.
-        y: Length, place(&w::FROM_TOP).when(When::Yes("there"));
+        y: Option<Length>, place(&w::FROM_TOP).when(When::Yes("there"));
     }
 }
 
@@ -103,11 +103,25 @@ form! {
         /// Where it is put.
         place: Place, row(&w::PLACE, &w::NOTHING, Kind::Choice(Place::PICKS));
         /// From the left.
-        x: Length, place(&w::FROM_LEFT);
+        x: Option<Length>, place(&w::FROM_LEFT);
         /// From the top.
-        y: Length = Length::inches(72, 1), place(&w::FROM_TOP);
+        y: Option<Length>, place(&w::FROM_TOP);
         /// Which way it blows.
         aim: Aim, row(&w::AIM, &w::NOTHING, Kind::Choice(Aim::PICKS)).when(When::Is("place", &["high-wall", "slot"]));
+    }
+}
+
+impl At {
+    /// Where; it is asked for, so that nothing is worked from one that nobody put in.
+    pub fn at(&self) -> Option<[Length; 2]> {
+        if self.there { Some([self.x?, self.y?]) } else { None }
+    }
+}
+
+impl Spot {
+    /// Where; it is asked for.
+    pub fn at(&self) -> [Length; 2] {
+        [self.x, self.y].map(Option::unwrap_or_default)
     }
 }
 
@@ -192,12 +206,12 @@ form! {
         long: Some(Length::inches(168, 1)),
         wide: Some(Length::inches(144, 1)),
         spots: vec![
-            Spot { name: "today".to_owned(), place: Place::Floor, x: Length::inches(84, 1), y: Length::inches(132, 1), aim: Aim::Right },
-            Spot { name: "inside wall".to_owned(), place: Place::HighWall, x: Length::inches(84, 1), y: Length::ZERO, aim: Aim::Down },
-            Spot { name: "middle of the ceiling".to_owned(), place: Place::Round, x: Length::inches(84, 1), y: Length::inches(72, 1), aim: Aim::Right },
+            Spot { name: "today".to_owned(), place: Place::Floor, x: Some(Length::inches(84, 1)), y: Some(Length::inches(132, 1)), aim: Aim::Right },
+            Spot { name: "inside wall".to_owned(), place: Place::HighWall, x: Some(Length::inches(84, 1)), y: Some(Length::ZERO), aim: Aim::Down },
+            Spot { name: "middle of the ceiling".to_owned(), place: Place::Round, x: Some(Length::inches(84, 1)), y: Some(Length::inches(72, 1)), aim: Aim::Right },
         ],
-        window: At { there: true, x: Length::inches(84, 1), y: Length::inches(144, 1) },
-        alarm: At { there: true, x: Length::inches(150, 1), y: Length::inches(24, 1) },
-        back: At { there: true, x: Length::inches(20, 1), y: Length::ZERO },
+        window: At { there: true, x: Some(Length::inches(84, 1)), y: Some(Length::inches(144, 1)) },
+        alarm: At { there: true, x: Some(Length::inches(150, 1)), y: Some(Length::inches(24, 1)) },
+        back: At { there: true, x: Some(Length::inches(20, 1)), y: Some(Length::ZERO) },
     }
 }

@@ -260,14 +260,14 @@ fn misplaced(input: &Input, plan: &Plan) -> Faults {
     let spots: Vec<_> = spots.map(|(at, it)| (["spots.", &at.to_string()].concat(), it)).collect();
     let mut hung = Vec::new();
     for (path, spot) in &spots {
-        let at = [spot.x, spot.y];
+        let at = spot.at();
         if is_in(path, at) && spot.place == Place::HighWall {
             hung.push((path, at));
         }
     }
     for (key, (at, ..)) in OTHERS.into_iter().zip(place::others(input)) {
-        if at.there {
-            is_in(key, [at.x, at.y]);
+        if let Some(at) = at.at() {
+            is_in(key, at);
         }
     }
     for (path, at) in hung {

@@ -51,8 +51,7 @@ pub(super) struct Room<'a> {
 
 impl<'a> Room<'a> {
     pub(super) fn of(input: &'a Input, plan: Plan) -> Self {
-        let [back, alarm, window, flue, thermostat] =
-            others(input).map(|(at, ..)| at.there.then_some([at.x, at.y]));
+        let [back, alarm, window, flue, thermostat] = others(input).map(|(at, ..)| at.at());
         Self { input, plan, back, alarm, window, flue, thermostat }
     }
 
@@ -67,7 +66,7 @@ impl<'a> Room<'a> {
 
     pub(super) fn work(&self, spot: &Spot) -> Result<Worked, Faults> {
         let input = self.input;
-        let at = [spot.x, spot.y];
+        let at = spot.at();
         let (way, along) = self.way(spot);
         let register = self.register(spot, way);
         let throw = register_throw::solve(&register)?;
@@ -198,7 +197,7 @@ impl<'a> Room<'a> {
     /// How far it is to what a place blows at, and the whole line through it that lies in the room:
     /// all round, the shorter of the two.
     fn way(&self, spot: &Spot) -> (Length, Length) {
-        let at = on_plan(&self.plan, [spot.x, spot.y]);
+        let at = on_plan(&self.plan, spot.at());
         let along = |axis| chord(&self.plan, axis, at);
         let ((left, right), (up, down)) = (along(Axis::Along), along(Axis::Across));
         let (long, wide) = (right.minus(left), down.minus(up));

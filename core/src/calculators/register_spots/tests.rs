@@ -2,6 +2,8 @@
 
 use super::*;
 use crate::calculators::room::{End, Shape, Walked};
+use crate::fields::Reader;
+use crate::measure::Units;
 use crate::measure::unit::CFM;
 use crate::rules::air::register_sizes::Size;
 use crate::sheet::Verdict;
@@ -13,11 +15,11 @@ fn feet(feet: i64) -> Length {
 }
 
 fn spot(name: &str, place: Place, x: i64, y: i64, aim: Aim) -> Spot {
-    Spot { name: name.to_owned(), place, x: feet(x), y: feet(y), aim }
+    Spot { name: name.to_owned(), place, x: Some(feet(x)), y: Some(feet(y)), aim }
 }
 
 fn at(x: i64, y: i64) -> At {
-    At { there: true, x: feet(x), y: feet(y) }
+    At { there: true, x: Some(feet(x)), y: Some(feet(y)) }
 }
 
 fn room(long: i64, wide: i64, cfm: i64, spots: &[Spot]) -> Input {
@@ -104,8 +106,11 @@ fn a_bedroom_whose_register_blows_at_its_alarm() {
     let within = ["alarm", "face", "way", "index", "sound"].map(|key| (key, Verdict::Within));
     assert_eq!(keys, within);
     // On its limit of 36 in from its edge, and an inch less; out of the stream to the side.
-    let alarm =
-        |inches: i64| At { there: true, x: Length::ZERO, y: Length::inches(60 + inches, 1) };
+    let alarm = |inches: i64| At {
+        there: true,
+        x: Some(Length::ZERO),
+        y: Some(Length::inches(60 + inches, 1)),
+    };
     let of = |inches| solve(&Input { alarm: alarm(inches), ..input.clone() }).unwrap();
     assert_eq!(of(41).spots[1].against, []);
     assert_eq!(of(40).spots[1].against, [Alarm]);
@@ -236,7 +241,8 @@ fn what_stands_outside_the_room_or_hangs_on_no_wall_is_a_fault_at_its_field() {
         assert_eq!(path(&input), want);
     }
     let high = |x: i64| {
-        let spot = Spot { x: Length::inches(x, 1), ..spot("", Place::HighWall, 0, 6, Aim::Right) };
+        let spot =
+            Spot { x: Some(Length::inches(x, 1)), ..spot("", Place::HighWall, 0, 6, Aim::Right) };
         solve(&room(14, 12, 80, &[spot])).map_err(|faults| faults[0].path.clone())
     };
     assert!(high(0).is_ok() && high(6).is_ok());
@@ -282,7 +288,8 @@ fn a_jet_ends_at_the_wall_that_it_meets_in_an_l() {
 /// 5 in + 13 × 0.194 = 2.94 ft: it meets the thermostat there, unless a wall stands between.
 #[test]
 fn a_jet_meets_nothing_behind_a_wall() {
-    let spots = [Spot { x: Length::inches(150, 1), ..spot("", Place::HighWall, 0, 0, Aim::Down) }];
+    let spots =
+        [Spot { x: Some(Length::inches(150, 1)), ..spot("", Place::HighWall, 0, 0, Aim::Down) }];
     let with = |input: Input| {
         solve(&Input { thermostat: at(10, 13), ..input }).unwrap().spots[0].against.clone()
     };
@@ -446,4 +453,31 @@ proptest! {
             prop_assert_eq!(spot.against.contains(&Stream), spot.meets_alarm);
         }
     }
+}
+
+/// A flue that is there but nowhere is asked for, and so is a place just put in: the safety of
+/// neither is worked from a corner that nobody meant.
+#[test]
+fn a_place_that_nobody_put_in_is_asked_for() {
+    let paths = |input: &Input| {
+        let read = Reader::form::<Input>(&input.write_parts(), Units::Customary);
+        read.unwrap_err().into_iter().map(|fault| fault.path).collect::<Vec<_>>()
+    };
+    let there = At { there: true, ..At::blank() };
+    let flue = Input { flue: there.clone(), ..Input::sample() };
+    assert_eq!(paths(&flue), ["flue.x", "flue.y"]);
+    let all = Input {
+        back: there.clone(),
+        alarm: there.clone(),
+        window: there.clone(),
+        thermostat: At { x: Some(Length::ZERO), ..there },
+        ..Input::sample()
+    };
+    let asked = ["back.x", "back.y", "alarm.x", "alarm.y", "window.x", "window.y", "thermostat.y"];
+    assert_eq!(paths(&all), asked);
+    let mut spots = Input::sample().spots;
+    spots.push(Spot { place: Place::Round, ..Spot::blank() });
+    assert_eq!(paths(&Input { spots, ..Input::sample() }), ["spots.3.x", "spots.3.y"]);
+    let none = Input { flue: At::blank(), ..Input::sample() };
+    assert!(Reader::form::<Input>(&none.write_parts(), Units::Customary).is_ok());
 }

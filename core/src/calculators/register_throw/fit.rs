@@ -8,8 +8,9 @@ use crate::rules::air::comfort_index::{COMMON, Range, index};
 use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
 use crate::rules::air::noise::{FASTEST, QUIET, USUAL};
 use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
-use crate::sheet::{Check, Expr, Verdict};
-use crate::words::Phrase;
+use crate::say;
+use crate::sheet::{Check, Expr, Sense, Verdict};
+use crate::words::{Amount, Phrase};
 
 /// The share of the way that a throw covers.
 pub(super) fn share(throw: Length, way: Length) -> Expr {
@@ -38,8 +39,15 @@ fn within(key: &str, name: &'static Phrase, value: Measure, [least, most]: Range
 fn over_range(values: [Option<Measure>; 3], judge: &dyn Fn(Measure) -> Check) -> Option<Check> {
     let check = judge(values[1]?);
     let nothing = |value: &Option<Measure>| value.unwrap_or(Measure::whole(&PERCENT, 0));
-    let same = values.iter().all(|value| judge(nothing(value)).verdict == check.verdict);
-    Some(if same { check } else { ask(check, &w::SPREAD) })
+    let others = values.iter().map(|value| judge(nothing(value)));
+    let Some(other) = others.into_iter().find(|other| other.verdict != check.verdict) else {
+        return Some(check);
+    };
+    // The limit that is crossed: the middle's own, or where that is within the end's.
+    let crossed = if check.verdict == Verdict::Within { &other } else { &check };
+    let (limit, sense) = (crossed.limit, crossed.sense);
+    let note = Some(say!(w::SPREAD, other.value));
+    Some(Check { limit, sense, verdict: Verdict::Ask, note, ..check })
 }
 
 /// A living room's, since nobody is asked which room it is.
@@ -64,6 +72,22 @@ pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all
 }
 
+/// Over by less than the formula itself may be off by, a fifth of the throw: it asks. A maker's own
+/// throw is no formula's.
+fn near(input: &Input, check: Check) -> Check {
+    let (Amount::Measure(value), Amount::Measure(limit)) = (check.value, check.limit) else {
+        return check;
+    };
+    let reaches = |fifths: i64| value.millionths().saturating_mul(fifths);
+    let limit = limit.millionths().saturating_mul(5);
+    let near = match check.sense {
+        Sense::AtMost => reaches(4) <= limit,
+        Sense::AtLeast => reaches(6) >= limit,
+    };
+    let over = check.verdict == Verdict::Over;
+    if over && near && input.maker.throw.is_none() { ask(check, &w::NEAR) } else { check }
+}
+
 /// By how much of the way it covers.
 fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     let shares = |throws: [Option<Length>; 3]| {
@@ -71,8 +95,12 @@ fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     };
     let by_50 = shares(answer.throws[0]);
     if input.outlet.blows() == Blows::Up {
+        // A rule of cool air.
+        if input.temperature == Temperature::Warm {
+            return;
+        }
         let judge = |value| at_least("way", (&w::CHECK_UP).into(), value, UPPER_HALF);
-        all.extend(over_range(by_50, &judge));
+        all.extend(over_range(by_50, &judge).map(|check| near(input, check)));
         return;
     }
     let habit = over_range(by_50, &|value| within("way", &w::CHECK_COMMON, value, COMMON));
@@ -88,6 +116,6 @@ fn reach(input: &Input, answer: &Answer, way: Length, all: &mut Vec<Check>) {
     };
     for check in habit.into_iter().chain(cooled) {
         let over = check.verdict == Verdict::Over;
-        all.push(if disagree && over { ask(check, &w::DIFFER) } else { check });
+        all.push(if disagree && over { ask(check, &w::DIFFER) } else { near(input, check) });
     }
 }

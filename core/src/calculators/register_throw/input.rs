@@ -157,6 +157,11 @@ form! {
 }
 
 impl Input {
+    /// Whether it heats from a ceiling or high on a wall.
+    pub fn is_warm_from_above(&self) -> bool {
+        self.temperature == Temperature::Warm && self.outlet.blows() != Blows::Up
+    }
+
     /// What its jet is taken to run along: from a ceiling or high on a wall, the ceiling.
     pub fn surface(&self) -> Surface {
         match self.along {

@@ -18,7 +18,7 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
-use crate::rules::air::clearances::ALARM;
+use crate::rules::air::clearances::{ALARM, HEAT};
 use crate::rules::air::jets::{
     BAND, Blows, ENDS, Jet, OCCUPIED, Surface, measured, thrown, velocity,
 };
@@ -115,13 +115,17 @@ impl Calculator for RegisterThrow {
         solve(input)
     }
 
-    fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        Caution::all(&[
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        let mut all = Caution::all(&[
             (&w::ESTIMATE, None),
             (ALARM.says, Some(&ALARM)),
             (&w::SHUT_DOWN, None),
             (&w::OLD, None),
-        ])
+        ]);
+        if input.is_some_and(Input::is_warm_from_above) {
+            all.push(Caution { text: HEAT.says.into(), source: Some(&HEAT) });
+        }
+        all
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

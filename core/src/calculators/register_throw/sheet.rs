@@ -41,7 +41,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             questions(false),
         ],
         materials: Vec::new(),
-        cautions: super::RegisterThrow::cautions(None),
+        cautions: super::RegisterThrow::cautions(Some(input)),
         drawing: Some(drawing(input, answer)),
     }
 }
@@ -54,14 +54,17 @@ fn figure(key: &'static str, name: Text, amount: impl Into<Amount>) -> Figure {
 fn next(input: &Input, answer: &Answer) -> Option<Text> {
     let mut all = Vec::new();
     all.extend(at_heads(input, answer));
+    if input.is_warm_from_above() {
+        all.push((&w::WARM_STAYS_UP).into());
+    }
     let covers = |way| measured(share(answer.throw(), way));
     if let Some(covers) = input.way.and_then(covers) {
         let [least, most] = COMMON;
-        all.push(if input.outlet.blows() == Blows::Up {
-            say!(w::COVERS_UP, covers, UPPER_HALF.value)
-        } else {
-            say!(w::COVERS, covers, least.value, most.value)
-        });
+        if input.outlet.blows() != Blows::Up {
+            all.push(say!(w::COVERS, covers, least.value, most.value));
+        } else if input.temperature != Temperature::Warm {
+            all.push(say!(w::COVERS_UP, covers, UPPER_HALF.value));
+        }
     }
     let [low, _, high] = answer.throws[0].map(|throw| throw.map(to_inch));
     let [least, _, most] = answer.air;

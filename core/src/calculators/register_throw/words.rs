@@ -109,6 +109,7 @@ words! {
     NEXT_RANGE = "With {0} to {1} it is {2} to {3}.";
     NEXT_LOW = "With {0} nothing is thrown; with {1} it is {2}.";
     NEXT_MEASURE = "Measure the air to narrow it.";
+    WARM_STAYS_UP = "Warm air from up there stays up, and heats the floor poorly.";
     COVERS = "{0} of the way; {1} to {2} passes.";
     COVERS_UP = "{0} of the way up; {1} passes.";
     BOTH = "{0} {1}";
@@ -120,7 +121,8 @@ words! {
     CHECK_COMMON = "Throw for the way, by the habit in houses";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling";
     CHECK_UP = "Throw up the wall";
-    SPREAD = "An end of the air's range says otherwise.";
+    SPREAD = "At an end of the air's range it is {0}, on the other side of that.";
+    NEAR = "Past it by no more than this formula may be off, a fifth. The maker's own throw tells.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.";
 
     CORE = "Its size";

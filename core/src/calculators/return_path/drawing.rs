@@ -59,11 +59,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
             grilles += 1;
         }
     }
-    // From the room to the house.
+    // From the room to the house; into a room that is pulled low.
+    let [from, to, tip] = if answer.low { [182, 118, 112] } else { [112, 176, 182] };
     for y in arrows {
         let (up, down) = (y.minus(px(3)), y.plus(px(3)));
-        path(Line::Seen, &[(112, y), (176, y)], false, Surface::Open, &s::MEANS_WAY);
-        let head = [(176, up), (182, y), (176, down)];
+        path(Line::Seen, &[(from, y), (to, y)], false, Surface::Open, &s::MEANS_WAY);
+        let head = [(to, up), (tip, y), (to, down)];
         path(Line::Seen, &head, true, Surface::Tone(1), &s::MEANS_WAY);
     }
     let flow = |cfm: f64| near(&CFM, cfm);

@@ -61,8 +61,10 @@ pub struct Grille {
 /// What comes out. Areas in square inches, flows in cfm, pressures in pascals.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Answer {
-    /// What has to get back past the door.
+    /// What has to get past the door.
     pub back: f64,
+    /// Whether its own return takes more than it gets: then that comes in past the door.
+    pub low: bool,
     /// The gap that is left over the finished floor.
     pub gap: Length,
     /// The gap's area.
@@ -73,7 +75,7 @@ pub struct Answer {
     pub total: f64,
     /// The pressure that flows and openings are told at: the room's, else the limit.
     pub at: f64,
-    /// Room against house; none where the room is as good as shut.
+    /// Room against house, below it where that is pulled low; none where it is as good as shut.
     pub pressure: Option<f64>,
     /// The most of it.
     pub limit: Limit<Measure>,
@@ -132,11 +134,12 @@ const LEAST: f64 = 1.0;
 ///
 /// # Errors
 /// None: a room that is as good as shut has no pressure but an area that is missing, and one whose own
-/// return takes all that it gets has none to build up.
+/// return takes just what it gets has none to build up. One whose return takes more is pulled low.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let number = |of: Option<Measure>| of.map_or(0.0, Measure::number);
     let flow = input.flow.unwrap_or(Measure::whole(&crate::measure::unit::CFM, 0));
-    let back = (flow.number() - number(input.own)).max(0.0);
+    let net = flow.number() - number(input.own);
+    let (back, low) = (libm::fabs(net), net < 0.0);
     let gap = input.gap.unwrap_or_default().minus(input.floor.unwrap_or_default());
     let gap = gap.max(Length::ZERO);
     let undercut = inches(input.door.unwrap_or_default()) * inches(gap);
@@ -169,8 +172,10 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         way.net = doors::area(way.flow, at);
     }
     let total = ways.iter().fold(undercut, |sum, way| sum + way.net);
+    let pressure = pressure.map(|pascals| if low { -pascals } else { pascals });
     Ok(Answer {
         back,
+        low,
         gap,
         undercut,
         total,

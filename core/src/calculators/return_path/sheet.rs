@@ -21,6 +21,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let add = adds(input, answer);
     let next = match (input.flame, &add) {
         (Flame::Yes, _) => Some((&s::NEXT_STOP).into()),
+        (Flame::Unknown, _) if answer.low => Some((&s::NEXT_LOOK).into()),
         (_, Some(add)) => {
             let missing = near(&NET_IN2, answer.missing);
             Some(say!(s::NEXT_SHORT, missing, add.face, add.cut))
@@ -30,7 +31,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     };
     let headline = match answer.pressure {
         Some(pressure) => {
-            Figure::plain("room-pressure", &s::PRESSURE, near(&PASCAL, pressure).into())
+            Figure::plain("room-pressure", pressure_name(answer), near(&PASCAL, pressure).into())
         }
         None => Figure::plain("needed-area", &s::NEEDED, near(&NET_IN2, answer.needed).into()),
     };
@@ -46,6 +47,10 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: cautions(Some(input)),
         drawing: Some(drawing(input, answer)),
     }
+}
+
+fn pressure_name(answer: &Answer) -> &'static Phrase {
+    if answer.low { &s::PRESSURE_LOW } else { &s::PRESSURE }
 }
 
 /// What would bring the room within: each alone.
@@ -83,7 +88,7 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
         show("pressure-wc", &s::PRESSURE_WC, &IN_WC, pressure / PASCALS);
         show("needed-area", &s::NEEDED, &NET_IN2, answer.needed);
     }
-    show("air-back", &s::BACK, &CFM, answer.back);
+    show("air-back", if answer.low { &s::BACK_IN } else { &s::BACK }, &CFM, answer.back);
     show("net-area", &s::TOTAL, &NET_IN2, answer.total);
     show("undercut-area", &s::UNDERCUT, &NET_IN2, answer.undercut);
     show("passes", &s::PASSES, &CFM, answer.passes);
@@ -104,8 +109,10 @@ fn figures(answer: &Answer, add: Option<&Adds>) -> Vec<Figure> {
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = vec![match answer.pressure {
         Some(pressure) => {
-            let check =
-                at_most("pressure", (&s::CHECK).into(), near(&PASCAL, pressure), answer.limit);
+            // The same limit either way.
+            let name = if answer.low { &s::CHECK_LOW } else { &s::CHECK };
+            let by = near(&PASCAL, libm::fabs(pressure));
+            let check = at_most("pressure", name.into(), by, answer.limit);
             Check { note: Some((&s::LEAKS).into()), ..check }
         }
         None => {
@@ -115,8 +122,8 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     }];
     if let (Some(own), Some(value)) = (input.own, input.flow) {
         let check = at_most("own", (&s::CHECK_OWN).into(), own, Limit { value, source: &FROM });
-        let more = check.verdict == Verdict::Over;
-        all.push(if more { ask(check, &s::OWN_MORE) } else { check });
+        let note = answer.low.then(|| (&s::OWN_MORE).into());
+        all.push(Check { note, ..check });
     }
     let mut habit = |key, name: &'static Phrase, fpm, limit| {
         let check = at_most(key, name.into(), fpm, limit);
@@ -206,8 +213,10 @@ fn working(input: &Input, answer: &Answer) -> Vec<Step> {
         Expr::measure(near(&CFM, answer.back)).over(at_one)
     };
     let pressure = share().times(share()).times(pascal());
+    let none = Expr::measure(Measure::whole(&PASCAL, 0));
+    let pressure = if answer.low { none.less(pressure) } else { pressure };
     if answer.pressure.is_some() && answer.total > 0.0 {
-        step("pressure", (&s::PRESSURE).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
+        step("pressure", pressure_name(answer).into(), pressure.told_in(&PASCAL), Some(&ORIFICE));
     }
     let needed = worth(answer.back, answer.limit.value);
     step("needed-area", (&s::NEEDED).into(), needed, Some(answer.limit.source));
@@ -298,7 +307,7 @@ pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut add = |phrase: &'static Phrase, source: Option<&'static Source>| {
         all.push(Caution { text: phrase.into(), source });
     };
-    if input.is_none_or(|it| it.flame != Flame::No) {
+    if input.is_none_or(|it| it.flame != Flame::No || it.own > it.flow) {
         add(&FLUE, Some(FROM_FLAME.source));
     }
     add(&s::CARPET, None);

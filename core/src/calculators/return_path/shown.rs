@@ -4,8 +4,10 @@ use crate::words;
 
 words! {
     PRESSURE = "Room pressure, door shut: no more than";
+    PRESSURE_LOW = "Room pressure, door shut: pulled no lower than";
     PRESSURE_WC = "The same in inches of water";
     BACK = "Air that has to get back";
+    BACK_IN = "Air that has to come in past the door";
     TOTAL = "Net open area";
     UNDERCUT = "Under the door, net";
     NEEDED = "Net area needed";
@@ -22,10 +24,11 @@ words! {
     WAY_AIR = "Way {0}, air where both losses are the room's";
 
     CHECK = "Room pressure, leaks not counted";
-    LEAKS = "No room is tight: its leaks let out some of it, so that less is measured. With the door shut and the blower on, a gauge tells.";
+    CHECK_LOW = "Room pulled below the house, leaks not counted";
+    LEAKS = "No room is tight: its leaks pass some of it, so that less is measured. With the door shut and the blower on, a gauge tells.";
     CHECK_SHUT = "As good as shut: net open area";
     CHECK_OWN = "Air its own return takes";
-    OWN_MORE = "It takes more than the room gets: with the door shut it pulls the room low, and a flue in it backward. Ask the HVAC sub.";
+    OWN_MORE = "It takes more than the room gets: with the door shut it pulls the room low, and a flue in it backward. Give it more or take less. Ask the HVAC sub.";
     CHECK_SPEED = "Air through a transfer grille's face";
     CHECK_RETURN_SPEED = "Air through the return grille";
     CHECK_FLAME = "Open flame to the return";

@@ -70,8 +70,11 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     all.add("openings", &s::OPENINGS, Amount::Area(answer.openings));
     all.add("wall-area-net", &s::NET, Amount::Area(now.net));
     all.add("volume", &s::VOLUME, Amount::Room(now.volume));
-    all.length("longest", &s::LONGEST, high.x.minus(low.x));
-    all.length("widest", &s::WIDEST, high.y.minus(low.y));
+    // Of an L they would make a rectangle that the room isn't.
+    if plan.sides().len() == 4 {
+        all.length("longest", &s::LONGEST, high.x.minus(low.x));
+        all.length("widest", &s::WIDEST, high.y.minus(low.y));
+    }
     for (key, name, kind) in [
         ("inside-corners", &s::INSIDE, Corner::Inside),
         ("outside-corners", &s::OUTSIDE, Corner::Outside),

@@ -42,6 +42,20 @@ fn refused(input: &Input) -> Vec<(String, String)> {
     faults.iter().map(|fault| (fault.path.clone(), said(fault))).collect()
 }
 
+/// What else takes a room takes its two sides only where two sides are the room.
+#[test]
+fn an_l_gives_no_two_sides_that_would_make_a_rectangle_of_it() {
+    let has = |input: &Input| {
+        let sheet = sheet(input);
+        ["longest", "widest"].map(|key| sheet.figures.iter().any(|figure| figure.key == key))
+    };
+    assert_eq!(has(&rectangle(168, 144)), [true; 2]);
+    let notch = inches(48);
+    let ell =
+        Input { shape: Shape::Ell, notch_long: notch, notch_wide: notch, ..rectangle(168, 144) };
+    assert_eq!(has(&ell), [false; 2]);
+}
+
 /// 14 × 12 = 168; 2 × (14 + 12) = 52; 52 × 8 = 416; 168 × 8 = 1344, by hand.
 #[test]
 fn the_sample_is_worked_as_by_hand() {

@@ -72,7 +72,9 @@ form! {
         /// Its sensible load.
         load: Measure = Measure::whole(&BTUH, 3000), row(&w::LOAD, &w::LOAD_HINT, measure(&BTUH, [1_000, 10_000_000], &w::WHY_LOAD, false)).when(When::Is("by", &["load"]));
         /// Supply against room.
-        difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false));
+        difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false)).when(When::Is("by", &["load"]));
+        /// Supply against room, heating, of a rough reckoning.
+        warm: Measure = Measure::whole(&DEGREES, 45), rough(&w::WARM, &w::WARM_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false));
         /// Above the sea.
         altitude: Measure = Measure::whole(&ALTITUDE, 0), row(&w::ALTITUDE, &w::NOTHING, measure(&ALTITUDE, [-50_000, 1_200_000], &w::WHY_ALTITUDE, false));
         /// Its floor.
@@ -105,6 +107,13 @@ form! {
         house: Option<Measure>, row(&w::HOUSE, &w::HOUSE_HINT, measure(&BTUH, [10_000, 50_000_000], &w::WHY_LOAD, true));
     }
     sample { run: Length::inches(312, 1), windows: Area::square_feet(24) }
+}
+
+impl Input {
+    /// Supply against room, as its heat is reckoned.
+    pub fn apart(&self) -> Measure {
+        if self.by == By::Rough { self.warm } else { self.difference }
+    }
 }
 
 /// What comes out.

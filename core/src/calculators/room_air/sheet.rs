@@ -6,7 +6,9 @@ use super::{Answer, By, Input};
 use crate::measure::Measure;
 use crate::measure::unit::{AIR_HEAT, CFM, PER_HOUR, PERCENT};
 use crate::rules::air::jets::measured;
-use crate::rules::air::room_heat::{A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER};
+use crate::rules::air::room_heat::{
+    A_SQUARE_FOOT, LOSS, RULE, SENSIBLE, SHARE, THINNER, WARM, WARMER,
+};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::residential::heat::{CARRIES, air_for};
 use crate::say;
@@ -20,7 +22,7 @@ pub(super) fn carries(density: Measure) -> Expr {
 
 /// The air that its heat asks for.
 pub(super) fn air(input: &Input, answer: &Answer) -> Expr {
-    air_for(answer.heat, answer.carries, input.difference)
+    air_for(answer.heat, answer.carries, input.apart())
 }
 
 /// How often that changes the room's.
@@ -55,7 +57,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         lead: None,
         next: Some(say!(w::CHANGES_SAID, answer.changes, next)),
         figures,
-        checks: checks(answer),
+        checks: checks(input, answer),
         working: working(input, answer),
         parts: Vec::new(),
         materials: Vec::new(),
@@ -64,8 +66,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
 }
 
-/// Neither is a rule: past it they ask.
-fn checks(answer: &Answer) -> Vec<Check> {
+/// None is a rule: past it they ask.
+fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let [least, most] = A_SQUARE_FOOT.map(|value| Limit { value, source: &RULE });
     let name = || (&w::CHECK_FOOT).into();
     let low = at_least("air-a-foot", name(), answer.a_foot, least);
@@ -74,6 +76,13 @@ fn checks(answer: &Answer) -> Vec<Check> {
     let over =
         |check: Check, why| if check.verdict == Verdict::Over { ask(check, why) } else { check };
     let mut all = vec![over(foot, &w::ASK_FOOT)];
+    if input.by == By::Rough {
+        let [least, most] = WARMER.map(|value| Limit { value, source: &WARM });
+        let name = || (&w::CHECK_WARM).into();
+        let low = at_least("warm", name(), input.warm, least);
+        let high = at_most("warm", name(), input.warm, most);
+        all.push(over(if low.verdict == Verdict::Within { high } else { low }, &w::ASK_WARM));
+    }
     if let Some(given) = answer.given {
         let needed = Limit { value: answer.air, source: &SHARE };
         let given = at_least("given", (&w::CHECK_GIVEN).into(), given, needed);

@@ -50,6 +50,29 @@ fn a_rough_loss_is_the_sum_of_its_parts() {
     assert_eq!(solve(&glass).unwrap_err()[0].path, "windows");
 }
 
+/// By hand: 5,600.3 Btu/h at 45 °F are 5,600.3 ÷ (1.08 × 45) = 115.2 cfm; cooling's 20 °F would make
+/// it 259.3. Common practice: 30 to 60 °F warmer.
+#[test]
+fn a_rough_reckoning_heats_by_its_own_difference() {
+    let attic = Some(Measure::whole(&R_VALUE, 19));
+    let rough = Input { by: By::Rough, attic, ..Input::sample() };
+    let air = solve(&rough).unwrap().air.number();
+    assert!((air - 115.2).abs() < 0.06, "{air}");
+    let cooled = Input { difference: Measure::whole(&DEGREES, 15), ..rough.clone() };
+    assert_eq!(solve(&cooled).unwrap().air.number(), air);
+    for (warm, want) in
+        [(29, Verdict::Ask), (30, Verdict::Within), (60, Verdict::Within), (61, Verdict::Ask)]
+    {
+        let input = Input { warm: Measure::whole(&DEGREES, warm), ..rough.clone() };
+        let sheet = RoomAir::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        let check = sheet.checks.iter().find(|check| check.key == "warm").unwrap();
+        assert_eq!(check.verdict, want, "{warm}");
+    }
+    let known = Input::sample();
+    let sheet = RoomAir::sheet(&known, &solve(&known).unwrap(), Basis::default());
+    assert!(sheet.checks.iter().all(|check| check.key != "warm"));
+}
+
 /// By hand: 138.9 cfm × 60 ÷ 2,000 cu ft, as a room says it under a slope.
 #[test]
 fn a_volume_of_the_room_itself_goes_before_floor_times_height() {

@@ -16,6 +16,10 @@ words! {
     WHY_LOAD = "that is a house.";
     DIFFERENCE = "Supply against room";
     DIFFERENCE_HINT = "Cooling: some 15 to 20 °F. Heating: 30 to 60.";
+    WARM = "Supply against room, heating";
+    WARM_HINT = "Usual 30 to 60 °F: a heat pump's is small, a furnace's large.";
+    CHECK_WARM = "Supply against room, heating";
+    ASK_WARM = "Outside what houses heat with, 30 to 60 °F. Measure it at the register, or ask the HVAC sub.";
     WHY_DIFFERENCE = "no house blows that.";
     ALTITUDE = "Above the sea";
     WHY_ALTITUDE = "nobody builds there.";

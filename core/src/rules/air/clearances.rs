@@ -9,8 +9,8 @@ words! {
     ALARM_SEEN = "read in a forum's quotation of the 2007-era text; 29.8.3.4 in 2010 to 2016 and 29.11.3.4 from 2019 are from memory. System detectors: 36 in from returns too";
     GLASS_SAYS = "A supply does best under or beside the glass it serves; off corners, drapes, beds and doors; 3 ft or more from a return; not at a thermostat, hood or fireplace.";
     GLASS_SEEN = "common practice";
-    HEAT_SAYS = "Heating does best from the floor at an outside wall, blowing up before the glass, where cold air falls; from high on an inside wall it is fair in mild winters, from a ceiling fair to poor. No one outlet is best for both seasons.";
-    HEAT_SEEN = "outlets in groups, and those at outside walls, read in a trade magazine's excerpt of the 7th edition; how good each is, from memory";
+    HEAT_SAYS = "Heating does best from the floor at an outside wall, blowing up before the glass, where cold air falls; from high on an inside wall it is fair in mild winters, from a ceiling fair to poor, and only where it still blows 150 fpm to within 4 to 5 ft of the floor. No one outlet is best for both seasons.";
+    HEAT_SEEN = "outlets in groups, and those at outside walls, read in a trade magazine's excerpt of the 7th edition; how good each is and the 150 fpm, from memory";
 }
 
 source!(

@@ -1,7 +1,7 @@
 //! What a room's heat asks of its air, and a rough reckoning of heat lost through walls and leaks.
 
 use crate::measure::Measure;
-use crate::measure::unit::{NUMBER, PERCENT, U_VALUE};
+use crate::measure::unit::{DEGREES, NUMBER, PERCENT, U_VALUE};
 use crate::{choice, words};
 
 words! {
@@ -15,6 +15,8 @@ words! {
     RULE_SEEN = "common practice";
     SHARE_SAYS = "A room's share of the system's air is its share of the house's load.";
     SHARE_SEEN = "common practice before a load calculation, ACCA Manual J, and duct design, Manual D, which go first";
+    WARM_SAYS = "Heating, supply air is some 30 to 60 °F warmer than the room.";
+    WARM_SEEN = "common practice";
     BARE = "Old frame, bare: U 0.25";
     R13 = "2x4, R-13: U 0.082";
     R19 = "2x6, R-19: U 0.060";
@@ -49,6 +51,15 @@ source!(
     CommonPractice
 );
 
+source!(
+    WARM,
+    "air-heating-difference",
+    "Supply against room when heating, habit",
+    WARM_SAYS,
+    WARM_SEEN,
+    CommonPractice
+);
+
 /// How dense air is against sea level, at an altitude in feet.
 pub fn thinned(altitude: Measure) -> Option<Measure> {
     let share = libm::pow(1.0 - 6.8754e-6 * altitude.number(), 5.2559);
@@ -58,6 +69,9 @@ pub fn thinned(altitude: Measure) -> Option<Measure> {
 /// cfm for a square foot, by plain sense: least in a tight house, most in a leaky one.
 pub const A_SQUARE_FOOT: [Measure; 2] =
     [Measure::hundredths(&NUMBER, 30), Measure::whole(&NUMBER, 1)];
+
+/// How much warmer supply air is than the room when heating, least and most.
+pub const WARMER: [Measure; 2] = [Measure::whole(&DEGREES, 30), Measure::whole(&DEGREES, 60)];
 
 choice! {
     /// An outside wall.
