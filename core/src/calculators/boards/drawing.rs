@@ -61,8 +61,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
             let mut middle = from.plus(to).part(2);
             let near = |at: &&Length| at.minus(middle).nanometres().abs() < px(9).nanometres();
             if let Some(at) = answer.ground.stops.iter().find(near) {
-                let beside = at.plus(px(10));
-                middle = if beside.plus(px(9)) < to { beside } else { at.minus(px(10)) };
+                let sides = [at.plus(px(10)), at.minus(px(10))];
+                let fits = |at: &&Length| at.minus(px(9)) > from && at.plus(px(9)) < to;
+                middle = sides.iter().find(fits).copied().unwrap_or(middle);
             }
             let at = place([middle, top.plus(bottom).part(2)]);
             ink.push(Ink::Label { at, anchor: Anchor::Middle, text: say!(w::NUMBER, number) });
