@@ -8,6 +8,7 @@ use crate::harness::{Device, Journey, Server, journey, saying};
 async fn the_shipped_file_answers_every_vector_byte_for_byte() {
     let vectors = [
         include_str!("../../vectors/air.jsonl"),
+        include_str!("../../vectors/boards.jsonl"),
         include_str!("../../vectors/box-fill.jsonl"),
         include_str!("../../vectors/drilling.jsonl"),
         include_str!("../../vectors/duct-branch.jsonl"),
