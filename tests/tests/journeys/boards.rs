@@ -49,3 +49,40 @@ async fn a_large_room_is_answered_at_once_and_looked_at_further() {
     })
     .await;
 }
+
+/// `cargo test -p ledgerboard-tests --features browser --test journeys -- --ignored --nocapture
+/// how_long` prints how long the page takes to lay each room of `board-counts.csv` to the end.
+#[tokio::test]
+#[ignore = "a benchmark: it prints times and checks none"]
+async fn how_long_every_room_takes_in_the_browser() {
+    let inches = |tenths: &str| format!("{} in", tenths.parse::<f64>().expect("a number") / 10.0);
+    let mut lines = Vec::new();
+    for row in include_str!("../../vectors/board-counts.csv").lines().skip(1) {
+        let parts: Vec<&str> = row.split(',').collect();
+        let mut stock = serde_json::Map::new();
+        for feet in [8, 9, 10, 12, 14, 16] {
+            let has = if parts[5] == (feet * 120).to_string() { "yes" } else { "no" };
+            stock.insert(format!("l{feet}"), has.into());
+        }
+        let input = serde_json::json!({
+            "long": inches(parts[1]), "wide": inches(parts[2]), "spacing": inches(parts[3]),
+            "first": inches(parts[4]), "least": "24 in", "board": &parts[6][..2], "stock": stock,
+        });
+        lines.push(serde_json::json!({ "calculator": "boards", "input": input }).to_string());
+    }
+    journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
+        page.goto("#/boards").await;
+        page.reads(ANSWER, "4").await;
+        let list = serde_json::to_string(&lines).expect("text is JSON");
+        let ask = format!(
+            "import(document.querySelector('link[rel=modulepreload]').href).then((program) => \
+             {list}.map((line) => {{ const start = performance.now(); program.answer_line(line); \
+             return performance.now() - start; }}))"
+        );
+        let mut times: Vec<f64> = page.evaluate(&ask).await;
+        times.sort_by(f64::total_cmp);
+        let (median, worst) = (times.get(times.len() / 2), times.last());
+        println!("{} rooms in the browser: median {median:?} ms, worst {worst:?} ms", times.len());
+    })
+    .await;
+}
