@@ -41,7 +41,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     for (number, piece) in plan.pieces.iter().enumerate() {
         let means = if piece.lane > 0 { &w::MEANS_STRIP } else { &w::MEANS_PIECE };
         let tone = Fill::Tone((number % 2) as u8);
-        path(Line::Seen, corners(&[piece.along, piece.run.across]), true, tone, means);
+        let across = answer.ground.across(&piece.run, piece.along);
+        path(Line::Seen, corners(&[piece.along, across]), true, tone, means);
     }
     for at in &answer.ground.stops {
         let line = [[*at, Length::ZERO], [*at, deep]].map(place).to_vec();
@@ -53,7 +54,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let edge = answer.ground.outline.iter().map(|it| place(*it)).collect();
     path(Line::Cut, edge, true, Fill::Open, &w::MEANS_EDGE);
     for piece in &plan.pieces {
-        let ([from, to], [top, bottom]) = (piece.along, piece.run.across);
+        let [from, to] = piece.along;
+        let [top, bottom] = answer.ground.across(&piece.run, piece.along);
         let number = piece.board as i64 + 1;
         let [wide, high] = NUMBER.map(px);
         if to.minus(from) >= wide && bottom.minus(top) >= high {

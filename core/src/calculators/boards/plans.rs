@@ -231,11 +231,11 @@ impl Answer {
 
 impl Plan {
     /// End joints, end to end.
-    pub fn ends(&self) -> Length {
+    pub fn ends(&self, ground: &Ground) -> Length {
         let mut sum = Length::ZERO;
         for piece in &self.pieces {
             if piece.along[1] < piece.run.along[1] {
-                sum = sum.plus(piece.run.across[1].minus(piece.run.across[0]));
+                sum = sum.plus(ground.joint(&piece.run, piece.along[1]));
             }
         }
         sum
@@ -247,7 +247,8 @@ impl Plan {
         let mut sum = 0;
         for Piece { run, along, .. } in &self.pieces {
             let inside = ground.stops.iter().filter(|at| **at > along[0] && **at < along[1]);
-            let across = run.across[1].minus(run.across[0]).nanometres();
+            let [top, bottom] = ground.across(run, *along);
+            let across = bottom.minus(top).nanometres();
             let lines = inside.count() as i64 + 2;
             sum +=
                 lines * (divide(across.into(), apart.nanometres().into(), Rounding::Up) as i64 + 1);

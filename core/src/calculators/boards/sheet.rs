@@ -54,7 +54,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("longest", &w::LONGEST_BOARD, longest(plan).into());
     add("heaviest", &w::HEAVIEST, heaviest.into());
     add("seams", &w::SEAMS, answer.seams().into());
-    add("ends", &w::ENDS, plan.ends().into());
+    add("ends", &w::ENDS, plan.ends(&answer.ground).into());
     if input.of == Surface::Ceiling {
         add("corners", &w::CORNERS, answer.ground.perimeter.into());
     }
@@ -69,9 +69,9 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         lead: None,
         next: Some(proof(answer, plan)),
         figures,
-        checks: checks(input),
+        checks: checks(input, answer),
         working: working.0,
-        parts: vec![ways(input, answer), by_length(answer), cuts(input, plan)],
+        parts: vec![ways(input, answer), by_length(answer), cuts(answer, plan)],
         materials: materials(input, plan, screws),
         cautions: cautions(),
         drawing: Some(drawing::drawing(input, answer, plan)),
@@ -90,15 +90,17 @@ fn proof(answer: &Answer, plan: &Plan) -> Text {
     }
 }
 
-fn checks(input: &Input) -> Vec<Check> {
-    if input.of == Surface::Wall || !input.members.is_empty() {
+fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+    if input.of == Surface::Wall {
         return Vec::new();
     }
+    // Uneven framing by its widest gap, to the walls too.
+    let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
     let name = || (&w::CHECK_SPACING).into();
     vec![match input.panel.spacing(false) {
-        Some(limit) => at_most("spacing", name(), input.spacing, limit),
+        Some(limit) => at_most("spacing", name(), apart, limit),
         None => {
-            let value = input.spacing;
+            let value = apart;
             let limit = Limit { value, source: &SPACING };
             ask(at_most("spacing", name(), value, limit), &w::NO_CEILING)
         }
@@ -131,17 +133,21 @@ fn by_length(answer: &Answer) -> Part {
     Part { key: "lengths", title: (&w::LENGTHS).into(), note, rows }
 }
 
-fn cuts(input: &Input, plan: &Plan) -> Part {
+fn cuts(answer: &Answer, plan: &Plan) -> Part {
     let mut rows = Vec::new();
     for (board, long) in plan.boards.iter().enumerate() {
         for piece in plan.pieces.iter().filter(|piece| piece.board == board) {
             let [from, to] = piece.along;
-            let wide = piece.run.across[1].minus(piece.run.across[0]).min(input.board.width());
+            let [top, bottom] = answer.ground.across(&piece.run, piece.along);
+            let wide = bottom.minus(top);
             let (number, row) = (board as i64 + 1, piece.run.row as i64 + 1);
             let length = to.minus(from);
             let value = match piece.lane {
                 0 => say!(w::CUT_WHOLE, length, wide, from),
-                _ => say!(w::CUT_STRIP, length, wide, from),
+                lane if plan.pieces.iter().any(|it| it.board == board && it.lane == 3 - lane) => {
+                    say!(w::CUT_STRIP, length, wide, from)
+                }
+                _ => say!(w::CUT_ONE_STRIP, length, wide, from),
             };
             rows.push(PartRow { name: say!(w::CUT, number, *long, row), value, puts: Vec::new() });
         }

@@ -32,6 +32,8 @@ pub struct Ground {
     pub outline: Vec<[Length; 2]>,
     /// The runs, row by row.
     pub runs: Vec<Run>,
+    /// The surface as rectangles.
+    pub parts: Vec<Part>,
     /// Where framing stands, rising.
     pub stops: Vec<Length>,
     /// Holes that boards are cut out for.
@@ -81,7 +83,41 @@ impl Ground {
             from = to;
             row += 1;
         }
-        Ok(Self { outline, runs, stops, holes, perimeter: plan.perimeter() })
+        Ok(Self { outline, runs, parts, stops, holes, perimeter: plan.perimeter() })
+    }
+
+    /// What of a row lies in the surface there: from its first edge to its last.
+    pub fn across(&self, run: &Run, along: [Length; 2]) -> [Length; 2] {
+        let mut all: Option<[Length; 2]> = None;
+        for [part, [from, to]] in &self.parts {
+            let across = [(*from).max(run.across[0]), (*to).min(run.across[1])];
+            if part[0] < along[1] && along[0] < part[1] && across[0] < across[1] {
+                let known = all.unwrap_or(across);
+                all = Some([known[0].min(across[0]), known[1].max(across[1])]);
+            }
+        }
+        all.unwrap_or(run.across)
+    }
+
+    /// How long a joint is that stands there: no longer than the less deep of its two sides.
+    pub(super) fn joint(&self, run: &Run, at: Length) -> Length {
+        let step = Length::from_nanometres(1);
+        let deep = |along| {
+            let [from, to] = self.across(run, along);
+            to.minus(from)
+        };
+        deep([at.minus(step), at]).min(deep([at, at.plus(step)]))
+    }
+
+    /// The farthest that framing and the two ends stand apart.
+    pub(super) fn widest(&self) -> Length {
+        let end = self.outline.iter().map(|it| it[0]).max().unwrap_or_default();
+        let (mut last, mut most) = (Length::ZERO, Length::ZERO);
+        for at in self.stops.iter().copied().chain([end]) {
+            most = most.max(at.minus(last));
+            last = at;
+        }
+        most
     }
 
     /// The same for the search.

@@ -116,7 +116,7 @@ fn joints_have_their_lengths() {
         let answer = worked(&ceiling(192, 144, 16, &[feet]));
         assert_eq!(answer.seams(), inches(32 * 12));
         assert_eq!(answer.ground.perimeter, inches(56 * 12));
-        assert_eq!(answer.plan(Want::Boards).ends(), inches(ends * 12));
+        assert_eq!(answer.plan(Want::Boards).ends(&answer.ground), inches(ends * 12));
         assert_eq!(answer.area(), Area::of(inches(192), inches(144)));
     }
     // A board of 12 ft over framing 16 in apart has 10 members, 5 screws on each; 4 ft has 4.
@@ -175,6 +175,37 @@ fn an_l_is_laid_in_runs_of_its_own_lengths() {
     );
     let turned = worked(&Input { run: Way::Square, ..input });
     assert_eq!(turned.area(), answer.area());
+}
+
+/// By hand: the notch leaves 2 ft of row 3 beside it, so that its piece is ripped to 2 ft and its
+/// joint is no longer.
+#[test]
+fn what_lies_beside_a_notch_is_cut_to_the_room() {
+    let input = Input {
+        shape: Shape::Ell,
+        notch_long: Some(inches(96)),
+        notch_wide: Some(inches(72)),
+        ..ceiling(240, 192, 24, &[12, 16])
+    };
+    let answer = worked(&input);
+    let plan = answer.plan(input.want);
+    for piece in plan.pieces.iter().filter(|it| it.run.row == 2 && it.along[0] >= inches(144)) {
+        let [top, bottom] = answer.ground.across(&piece.run, piece.along);
+        assert_eq!(bottom.minus(top), inches(24));
+    }
+    let run = answer.ground.runs.iter().find(|run| run.row == 2).unwrap();
+    assert_eq!(answer.ground.joint(run, inches(144)), inches(24));
+    assert_eq!(answer.ground.joint(run, inches(120)), inches(48));
+}
+
+/// The widest gap counts, to the walls too: 81 in are left at the end.
+#[test]
+fn measured_framing_is_held_to_its_widest_gap() {
+    let members = [15, 47, 80, 111].map(|at| Member { at: Some(inches(at)) }).to_vec();
+    let input = Input { members, ..Input::sample() };
+    let sheet = Boards::sheet(&input, &worked(&input), Basis::default());
+    assert_eq!(sheet.verdict(), crate::sheet::Verdict::Over);
+    assert_eq!(sheet.checks[0].value, inches(81).into());
 }
 
 /// A wall of 14 ft with a door that takes the whole lower row, and a window that doesn't.

@@ -108,9 +108,10 @@ words! {
     FEWEST = "{0}, proven fewest; {1} end {1?joint|joints}";
     FOUND = "{0}, perhaps fewer; {1} end {1?joint|joints}";
     CUTS = "Cut list";
-    CUTS_NOTE = "Board by board, in the order to hang. Measure before you cut: walls are not square.";
+    CUTS_NOTE = "Board by board, as they are cut; hang them row by row. Measure before you cut: walls are not square.";
     CUT = "Board {0}, {1}: row {2}";
     CUT_WHOLE = "{0} long, {1} wide, from {2}";
+    CUT_ONE_STRIP = "{0} long, {1} wide, from {2}; ripped off one edge, its factory edge to the seam";
     CUT_STRIP = "{0} long, {1} wide, from {2}; one of two strips, its factory edge to the seam";
 
     M_BOARD_HALF = "Board, 1/2 in";
