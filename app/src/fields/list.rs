@@ -17,6 +17,10 @@ use leptos::prelude::*;
 /// The leaf that a preset raises when an equal item is there.
 const COUNT: &str = "count";
 
+/// A list of more items than this shows each as one line of words, and its fields when it is
+/// tapped: five hundred cables are as quick to type in as five.
+const LONG: usize = 12;
+
 pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El {
     let path = StoredValue::new(place.path.clone());
     let len = move || question.draft.with(|draft| path.with_value(|path| draft.items(path).len()));
@@ -39,7 +43,10 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
         len();
     };
     on_change(watch, fit);
+    // What was there when the list was drawn is in words, if it is long; what a tap adds is open.
+    let drawn = StoredValue::new(untrack(len));
     let removed = move |at: usize| {
+        drawn.update_value(|drawn| *drawn = untrack(len));
         names.update(|names| {
             names.remove(at);
             names.iter_mut().skip(at).for_each(|name| *name = fresh());
@@ -47,7 +54,13 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
     };
     let lines = each(
         move || names.get(),
-        move |_, at| line(question, item, &path.get_value(), at, removed),
+        move |_, at| {
+            let path = path.get_value();
+            if untrack(len) > LONG && at < drawn.get_value() {
+                return in_words(question, item, path, at, removed);
+            }
+            el("li").class("item").with(line(question, item, &path, at, removed))
+        },
     );
     let undoing = move || {
         question
@@ -82,34 +95,98 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
         .with_all(inside)
 }
 
-/// One item: its main choice and its count, then the rest folded.
+/// One item of a long list, in words; a tap opens its fields in the same place, and so does a
+/// fault in one of them.
+fn in_words(
+    question: Question,
+    item: &'static Item,
+    list: String,
+    at: usize,
+    removed: impl Fn(usize) + Copy + Send + Sync + 'static,
+) -> El {
+    let path = join(&list, &at.to_string());
+    let within = [&path, "."].concat();
+    let summary = el("summary").own().text_live(said(question, item, path, at));
+    let open = RwSignal::new(false);
+    let details = folding(question, || false, move |fault| fault.starts_with(&within));
+    let node = details.node().clone();
+    let details = details.class("in-words").with(summary).with(when(
+        move || open.get(),
+        move || el("div").class("item").with(line(question, item, &list, at, removed)),
+    ));
+    el("li").with(details.on("toggle", move |_| open.set(node.has_attribute("open"))))
+}
+
+/// An item in words: what it is called, its main choice, and what else is out of the ordinary.
+fn said(question: Question, item: &'static Item, path: String, at: usize) -> impl Fn() -> String {
+    let numbered = numbered(item, at);
+    let usual = (item.blank)();
+    let (name, main) = (called(item), main(item));
+    let is = |row: Option<&Row>, other: &Row| row.is_some_and(|row| row.key == other.key);
+    move || {
+        question.draft.with(|root| {
+            let Some(here) = root.at(&path) else { return String::new() };
+            let name = name.map(|row| leaf(here, row.key)).filter(|name| !name.is_empty());
+            let mut all = vec![name.unwrap_or_else(|| numbered.clone())];
+            for row in item.rows.iter().filter(|row| !is(called(item), row)) {
+                let leaf = leaf(here, row.key);
+                let differs = leaf != self::leaf(&usual, row.key);
+                if (is(main, row) || differs) && row.when.holds(item.rows, here, root) {
+                    all.push(as_said(row, leaf));
+                }
+            }
+            all.join(", ")
+        })
+    }
+}
+
+fn numbered(item: &Item, at: usize) -> String {
+    speech::say(&say!(w::NUMBERED, item.name, at as i64 + 1))
+}
+
+fn leaf(node: &Node, key: &str) -> String {
+    node.get(key).and_then(Node::leaf).unwrap_or_default()
+}
+
+/// What an item is called, where that is asked first.
+fn called(item: &'static Item) -> Option<&'static Row> {
+    item.rows.first().filter(|row| matches!(row.kind, Kind::Text(_)))
+}
+
+/// What kind of item it is.
+fn main(item: &'static Item) -> Option<&'static Row> {
+    item.rows.iter().find(|row| matches!(row.kind, Kind::Choice(_)))
+}
+
+/// One item: what it is called, its main choice and its count, then the rest folded.
 fn line(
     question: Question,
     item: &'static Item,
     list: &str,
     at: usize,
     removed: impl Fn(usize) + 'static,
-) -> El {
+) -> Piece {
     let path = join(list, &at.to_string());
-    let numbered = speech::say(&say!(w::NUMBERED, item.name, at as i64 + 1));
-    let main = item.rows.iter().find(|row| matches!(row.kind, Kind::Choice(_)));
+    let numbered = numbered(item, at);
     let count = item.rows.iter().find(|row| row.key == COUNT);
+    let in_view = [called(item), main(item), count];
     let mut in_line = Vec::new();
     let mut notes = Vec::new();
-    for row in [main, count].into_iter().flatten() {
+    for row in in_view.into_iter().flatten() {
         let mut place = Place::new(row, &path);
         place.label = speech::say(&say!(w::PAIR, &*numbered, &*place.label));
         in_line.push(match row.kind {
             Kind::Choice(picks) => picker(question, picks, &place).named(&place.label),
             Kind::Count { least, most, .. } => stepper(question, &place, &place.label, least, most),
+            Kind::Text(_) => {
+                super::text_input(question, &place).class("called").named(&place.label)
+            }
             _ => continue,
         });
         notes.push(super::note(question, &place));
     }
-    let rest = item
-        .rows
-        .iter()
-        .filter(|row| ![main, count].into_iter().flatten().any(|it| it.key == row.key));
+    let rest =
+        item.rows.iter().filter(|row| !in_view.into_iter().flatten().any(|it| it.key == row.key));
     let list = list.to_owned();
     let remove = el("button")
         .attr("type", "button")
@@ -124,23 +201,23 @@ fn line(
                 question.put_all(&list, &[(list.clone(), Node::List(left))]);
             }
         });
-    el("li")
-        .class("item")
-        .with(el("span").class("item-line").with_all(in_line))
-        .with_all(notes)
-        .with_all(rest.clone().filter(|row| row.foremost.is_some()).map(|row| {
-            let (asked, path) = (asked(question, item.rows, row, &path), path.clone());
-            when(
-                move || asked() && question.draft.with(|root| row.is_foremost(root)),
-                move || one(question, item.rows, row, &path),
-            )
-        }))
-        .with(
-            el("span")
-                .class("item-foot")
-                .with(folded(question, item, rest.collect(), path))
-                .with(remove),
+    let called_forward = rest.clone().filter(|row| row.foremost.is_some()).map(|row| {
+        let (asked, path) = (asked(question, item.rows, row, &path), path.clone());
+        when(
+            move || asked() && question.draft.with(|root| row.is_foremost(root)),
+            move || one(question, item.rows, row, &path),
         )
+    });
+    Piece::all([
+        el("span").class("item-line").with_all(in_line).into(),
+        Piece::all(notes),
+        Piece::all(called_forward),
+        el("span")
+            .class("item-foot")
+            .with(folded(question, item, rest.collect(), path.clone()))
+            .with(remove)
+            .into(),
+    ])
 }
 
 /// An item's other fields. What differs from a new item is said without opening them.
@@ -187,7 +264,6 @@ fn differences(
     path: String,
 ) -> El {
     let usual = (item.blank)();
-    let leaf = |node: &Node, key| node.get(key).and_then(Node::leaf).unwrap_or_default();
     el("summary").text_live(move || {
         let said = question.draft.with(|root| {
             let Some(here) = root.at(&path) else { return String::new() };
