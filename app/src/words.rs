@@ -240,6 +240,7 @@ words! {
     FATE_REMOVED = "{0} {0?number|numbers} removed, as in the file.";
     FATE_STAYS_GONE = "{0} {0?number|numbers} changed or removed here since: what the file has stays out.";
     FATE_HERE = "{0} {0?number|numbers} here already.";
+    FATE_JOTS = "{0} {0?tick, price or answer|ticks, prices and answers} on the job as in the file, where it is later.";
     TERMS_REPLACED = "Name, place, edition and units as in the file: {0}.";
     TERMS_TOLD = "Name, place, edition or units were changed here and in the file. Yours stay. In the file: {0}.";
 

@@ -72,6 +72,9 @@ fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
         says.push(counted(&w::FATE_STAYS_GONE, out.len()));
         says.extend(out.iter().map(|it| own(&beside(it, false))));
     }
+    if merged.jots > 0 {
+        says.push(counted(&w::FATE_JOTS, merged.jots));
+    }
     match &merged.terms {
         TermsFate::Here => {}
         TermsFate::Replaced(terms) => says.push(quiet(&say!(w::TERMS_REPLACED, told(terms)))),

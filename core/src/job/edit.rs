@@ -1,6 +1,7 @@
 //! The one door that changes a job.
 
 use super::clock::Clock;
+use super::jot::jot;
 use super::known::{Known, learn};
 use super::mark::Mark;
 use super::refusal::Refusal;
@@ -30,6 +31,13 @@ pub enum Edit {
     Change(Mark),
     /// Removes the mark of this id and leaves a trace of it.
     Remove(String),
+    /// Says something under a name; nothing clears it.
+    Jot {
+        /// What it is about.
+        key: String,
+        /// The words.
+        says: String,
+    },
     /// Takes over what another device knows, as it stands there: see [`super::merge()`].
     Learn {
         /// What it knows.
@@ -80,6 +88,10 @@ pub fn apply(job: &mut Job, edit: Edit, stamp: &Stamp) -> Result<Edit, Refusal> 
         Edit::Keep(mark) => keep(job, mark, stamp),
         Edit::Change(mark) => change(job, mark, stamp),
         Edit::Remove(id) => remove(job, id, stamp),
+        Edit::Jot { key, says } => {
+            let says = jot(job, key.clone(), says, stamp)?;
+            Ok(Edit::Jot { key, says })
+        }
         Edit::Learn { known, over } => learn(job, known, over, stamp),
         Edit::Several(edits) => several(job, edits, stamp),
     }

@@ -6,6 +6,7 @@
 
 use super::clock::Clock;
 use super::edit::{Edit, apply, change, keep, remove};
+use super::jot::Jot;
 use super::mark::Mark;
 use super::refusal::{Refusal, usable};
 use super::site::{self, Gone, Job};
@@ -61,6 +62,8 @@ pub enum Known {
     Mark(Box<Mark>),
     /// A mark was removed.
     Gone(Gone),
+    /// Words under a name.
+    Jot(Jot),
     /// Nothing is known of this id.
     Nothing(String),
 }
@@ -72,14 +75,15 @@ impl Known {
             Self::Terms(terms) => Some(&terms.clock),
             Self::Mark(mark) => Some(&mark.clock),
             Self::Gone(gone) => Some(&gone.clock),
+            Self::Jot(jot) => Some(&jot.clock),
             Self::Nothing(_) => None,
         }
     }
 
-    /// The mark's id; empty, which is no mark's, for the job's own terms.
+    /// The mark's id; empty, which is no mark's, for what is none.
     fn id(&self) -> &str {
         match self {
-            Self::Terms(_) => "",
+            Self::Terms(_) | Self::Jot(_) => "",
             Self::Mark(mark) => &mark.id,
             Self::Gone(gone) => &gone.id,
             Self::Nothing(id) => id,
@@ -90,6 +94,9 @@ impl Known {
     pub(super) fn here(&self, job: &Job) -> Self {
         match self {
             Self::Terms(_) => Self::Terms(Terms::of(job)),
+            Self::Jot(Jot { key, .. }) => {
+                Self::Jot(job.jot(key).cloned().unwrap_or_else(|| Jot::nothing(key)))
+            }
             _ => Self::of(job, self.id()),
         }
     }
@@ -113,6 +120,7 @@ impl Known {
         }
         match self {
             Self::Terms(terms) => terms.put(job),
+            Self::Jot(jot) => job.put_jot(jot),
             Self::Mark(mark) => {
                 if let Err(at) = job.place_of(&mark.id) {
                     job.marks.insert(at, *mark);
@@ -130,6 +138,7 @@ impl Known {
     fn check(&mut self) -> Result<(), Refusal> {
         match self {
             Self::Terms(terms) => site::check(&terms.name, &terms.place),
+            Self::Jot(jot) => jot.check(),
             Self::Mark(mark) => {
                 mark.tidy_ties();
                 mark.check()
@@ -167,6 +176,7 @@ pub(super) fn learn(
             let edits = [Edit::Describe { name, place }, Edit::Basis(basis), Edit::Units(units)];
             apply(job, Edit::Several(edits.into()), stamp)
         }
+        (Known::Jot(Jot { key, says, .. }), _) => apply(job, Edit::Jot { key, says }, stamp),
         (Known::Mark(mark), Known::Mark(_)) => change(job, *mark, stamp),
         (Known::Mark(mark), _) => keep(job, *mark, stamp),
         (_, Known::Mark(mark)) => remove(job, mark.id, stamp),

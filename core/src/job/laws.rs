@@ -29,7 +29,7 @@ pub(super) fn acts(most: usize) -> impl Strategy<Value = Vec<Act>> {
 
 pub(super) fn one_act() -> impl Strategy<Value = Act> {
     let text = prop_oneof![4 => "[a-zé \\n\"]{0,12}", 1 => "[a-z]{70,140}"];
-    let act = (0_u8..9, 0_u64..6, text, "[pqr]", -9_i64..9, -840_i32..841, any::<u64>());
+    let act = (0_u8..11, 0_u64..6, text, "[pqr]", -9_i64..9, -840_i32..841, any::<u64>());
     act.prop_map(|(kind, pick, text, device, at, zone, random)| Act {
         kind,
         pick,
@@ -59,9 +59,14 @@ impl Act {
             5 => Edit::Change(told(job.mark(&fresh.id).cloned().unwrap_or(fresh))),
             6 => Edit::Remove(fresh.id),
             7 => Edit::clear(job),
+            8 | 9 => Edit::Jot {
+                key: ["got ", &self.pick.to_string()].concat(),
+                says: self.text.clone(),
+            },
             _ => Edit::Several(vec![
                 Edit::Remove(fresh.id.clone()),
-                Edit::Keep(told(mark(self.pick + 1))),
+                // Told apart from the one after it: laws know marks by what they say.
+                Edit::Keep(Mark { spot: "beside".into(), ..told(mark(self.pick + 1)) }),
                 Edit::Keep(told(fresh)),
             ]),
         }
@@ -80,6 +85,10 @@ fn told(acts: &[Act]) -> Job {
 /// The job without clocks and traces.
 fn bare(job: &Job) -> Job {
     let mut job = Job { clock: Clock::default(), gone: Vec::new(), ..job.clone() };
+    job.jots.retain(|jot| !jot.says.is_empty());
+    for jot in &mut job.jots {
+        (jot.clock, jot.at) = (Clock::default(), stamp(0).moment());
+    }
     for mark in &mut job.marks {
         mark.clock = Clock::default();
     }
@@ -89,7 +98,9 @@ fn bare(job: &Job) -> Job {
 /// Each mark's clock, the removed ones too.
 fn clocks(job: &Job) -> BTreeMap<&str, &Clock> {
     let marks = job.marks.iter().map(|mark| (mark.id.as_str(), &mark.clock));
-    marks.chain(job.gone.iter().map(|gone| (gone.id.as_str(), &gone.clock))).collect()
+    let gone = job.gone.iter().map(|gone| (gone.id.as_str(), &gone.clock));
+    let jots = job.jots.iter().map(|jot| (jot.key.as_str(), &jot.clock));
+    marks.chain(gone).chain(jots).collect()
 }
 
 /// Whether no clock went down from one job to the next, and none was lost.
@@ -104,6 +115,7 @@ fn only(edit: &Edit) -> Option<&str> {
     match edit {
         Edit::Keep(mark) | Edit::Change(mark) => Some(&mark.id),
         Edit::Remove(id) => Some(id),
+        Edit::Jot { key, .. } => Some(key),
         _ => None,
     }
 }

@@ -6,6 +6,7 @@
 //! changed the same part of a mark, both marks are kept.
 
 use super::clock::Clock;
+use super::jot::Jot;
 use super::mark::Mark;
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, LONGEST_TITLE};
 use super::site::{Gone, Job};
@@ -109,6 +110,19 @@ pub fn meet(
         if let Some(mark) = mark {
             put(&mut job, mark);
         }
+    }
+    for theirs in &theirs.jots {
+        let ours = ours.jot(&theirs.key);
+        let known = base.and_then(|base| base.jot(&theirs.key)).map(|jot| &jot.says);
+        // Both count under one name, so that what was written later is what holds.
+        let stays = match ours {
+            Some(ours) if ours.says == theirs.says || known == Some(&theirs.says) => ours.clone(),
+            Some(ours) if known != Some(&ours.says) && ours.at.at > theirs.at.at => ours.clone(),
+            _ => theirs.clone(),
+        };
+        let mut clock = theirs.clock.clone();
+        ours.into_iter().for_each(|ours| clock.join(&ours.clock));
+        job.put_jot(Jot { clock, ..stays });
     }
     for trace in ours.gone.iter().chain(&theirs.gone) {
         settle_trace(&mut job, trace, stamp);

@@ -14,12 +14,13 @@
 //!
 //! Links and holds go by id, so that they lead to the mark that keeps it. The job's name, place,
 //! editions and units are one thing with one clock: changed on both sides, ours stand and theirs
-//! are told.
+//! are told. Of words under a name that both sides wrote the later ones hold.
 //!
 //! Nothing is written here: what is to be done is an [`Edit`] for the one door.
 
 use super::clock::{Clock, Order};
 use super::edit::Edit;
+use super::jot::Jot;
 use super::known::{Known, Terms};
 use super::mark::Mark;
 use super::refusal::LONGEST_TITLE;
@@ -75,6 +76,8 @@ pub struct Merged {
     pub terms: TermsFate,
     /// What becomes of each mark that is there, or was removed there.
     pub marks: Vec<MarkFate>,
+    /// How many words under a name are other ones now: ticks, prices, what an owner said.
+    pub jots: usize,
     /// Titles along a circle of links that neither side had alone, first and last the same.
     pub circle: Option<Vec<String>>,
 }
@@ -90,7 +93,7 @@ impl Merged {
     pub fn changes(&self) -> bool {
         let stays = |mark: &MarkFate| matches!(mark.fate, Fate::Here | Fate::StaysGone);
         let terms = matches!(self.terms, TermsFate::Replaced(_));
-        self.edit.is_some() && (terms || !self.marks.iter().all(stays))
+        self.edit.is_some() && (terms || self.jots > 0 || !self.marks.iter().all(stays))
     }
 }
 
@@ -107,6 +110,7 @@ pub fn merge(ours: &Job, theirs: &Job) -> Merged {
         result: ours.clone(),
         edits: Vec::new(),
         marks: Vec::with_capacity(theirs.marks.len()),
+        jots: 0,
         second: Vec::new(),
     };
     let terms = work.terms(Terms::of(theirs));
@@ -116,13 +120,16 @@ pub fn merge(ours: &Job, theirs: &Job) -> Merged {
     for gone in &theirs.gone {
         work.gone(gone);
     }
+    for jot in &theirs.jots {
+        work.jot(jot);
+    }
     // Last, so that what theirs knows of a second one's id comes first.
     for copy in std::mem::take(&mut work.second) {
         work.beside(copy);
     }
     let circle = circle(&work.result).filter(|_| circle(ours).is_none());
     let edit = (!work.edits.is_empty()).then_some(Edit::Several(work.edits));
-    Merged { edit, terms, marks: work.marks, circle }
+    Merged { edit, terms, marks: work.marks, jots: work.jots, circle }
 }
 
 struct Work<'a> {
@@ -131,6 +138,7 @@ struct Work<'a> {
     result: Job,
     edits: Vec<Edit>,
     marks: Vec<MarkFate>,
+    jots: usize,
     /// Those of theirs that were changed on both sides.
     second: Vec<Mark>,
 }
@@ -181,7 +189,7 @@ impl Work<'_> {
                     Fate::New
                 }
             },
-            Known::Nothing(_) | Known::Terms(_) => {
+            Known::Nothing(_) | Known::Terms(_) | Known::Jot(_) => {
                 self.learn(mark(theirs.clone()));
                 Fate::New
             }
@@ -248,8 +256,21 @@ impl Work<'_> {
                     self.learn(Known::Gone(both));
                 }
             }
-            Known::Nothing(_) | Known::Terms(_) => self.learn(Known::Gone(theirs.clone())),
+            Known::Nothing(_) | Known::Terms(_) | Known::Jot(_) => {
+                self.learn(Known::Gone(theirs.clone()))
+            }
         }
+    }
+
+    /// The later of two, whoever asks: a tick or a price is not worth a second line.
+    fn jot(&mut self, theirs: &Jot) {
+        let ours = self.ours.jot(&theirs.key);
+        let joined = ours.map_or_else(|| theirs.clone(), |ours| ours.joined(theirs));
+        if ours == Some(&joined) {
+            return;
+        }
+        self.jots += usize::from(ours.map_or("", |ours| &ours.says) != joined.says);
+        self.learn(Known::Jot(joined));
     }
 
     fn beside(&mut self, copy: Mark) {

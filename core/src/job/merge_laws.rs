@@ -101,7 +101,8 @@ fn merged(ours: &Job, theirs: &Job) -> Job {
 /// The job without what "ours stands" is about.
 fn without_terms(job: &Job) -> Job {
     let clock = job.clock.clone();
-    Job { clock, marks: job.marks.clone(), gone: job.gone.clone(), ..told_nothing() }
+    let jots = job.jots.clone();
+    Job { clock, marks: job.marks.clone(), gone: job.gone.clone(), jots, ..told_nothing() }
 }
 
 fn told_nothing() -> Job {

@@ -13,6 +13,7 @@ mod crc;
 mod demo;
 mod edit;
 mod fold;
+mod jot;
 mod known;
 mod mark;
 mod meet;
@@ -30,12 +31,13 @@ mod words;
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
+pub use jot::Jot;
 pub use known::{Known, Terms};
 pub use mark::{Kept, Mark, Stale};
 pub use meet::{meet, meet_marks};
 pub use merge::{Fate, MarkFate, Merged, TermsFate, merge};
 pub use refusal::{
-    LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
+    LONGEST_JOT, LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
 pub use site::{Gone, Job, Spot};
 pub use slots::{Judged, judge, may_be_later, next_slot, revision_of};

@@ -21,11 +21,11 @@ use crate::wire::{Node, Parts};
 use crate::words::Text;
 
 /// Of the JSON's shape. Goes up with every change to it.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 /// From each schema to the one after it, the first from 1 to 2. A step adds what is new at its
 /// blank and changes nothing else; what is not of the old shape it leaves for the reader to refuse.
-const STEPS: [fn(Node) -> Node; (SCHEMA - 1) as usize] = [marks_get_links];
+const STEPS: [fn(Node) -> Node; (SCHEMA - 1) as usize] = [marks_get_links, job_gets_jots];
 
 /// A job's tree of an older schema in the shape of this one.
 pub(super) fn stepped(job: Node, schema: u32) -> Node {
@@ -42,6 +42,14 @@ fn marks_get_links(mut job: Node) -> Node {
         let ties = if has("ties") || has("behind") { Node::EMPTY } else { Node::List(Vec::new()) };
         job.put(&[mark.as_str(), "ties"].concat(), ties);
     }
+    job
+}
+
+/// Schema 3: a job has words under names.
+fn job_gets_jots(mut job: Node) -> Node {
+    // A record of the old shape has none; one that does is refused as it was then.
+    let jots = if job.get("jots").is_some() { Node::EMPTY } else { Node::List(Vec::new()) };
+    job.put("jots", jots);
     job
 }
 

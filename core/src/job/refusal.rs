@@ -14,6 +14,10 @@ pub const LONGEST_TITLE: usize = 80;
 pub const LONGEST_SPOT: usize = 80;
 /// Characters in a mark's note: a thumb's paragraph, so that marks stay small.
 pub const LONGEST_NOTE: usize = 1_000;
+/// Characters in what is said under a name.
+pub const LONGEST_JOT: usize = 1_000;
+/// Bytes in such a name.
+pub(super) const LONGEST_KEY: usize = 120;
 
 /// An edit that was not made. The job is as it was.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -65,10 +65,11 @@ pub(super) fn job() -> Job {
         Edit::Keep(mark(1)),
         Edit::Keep(mark(2)),
         Edit::Remove(mark(2).id),
+        Edit::Jot { key: "got staple".into(), says: "yes, 3 boxes".into() },
     ];
     for (step, edit) in (1..).zip(edits) {
         apply(&mut job, edit, &stamp(step)).unwrap();
     }
-    let Job { id, name, place, basis, units, made, clock, marks, gone, invented } = job;
-    Job { id, name, place, basis, units, made, clock, marks, gone, invented }
+    let Job { id, name, place, basis, units, made, clock, marks, gone, jots, invented } = job;
+    Job { id, name, place, basis, units, made, clock, marks, gone, jots, invented }
 }

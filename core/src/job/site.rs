@@ -2,6 +2,7 @@
 
 use super::clock::Clock;
 use super::fold::fold;
+use super::jot::{Jot, nameable};
 use super::mark::Mark;
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
@@ -32,6 +33,9 @@ pub struct Job {
     pub marks: Vec<Mark>,
     /// What was removed, by id: an older copy that still has it must not bring it back.
     pub gone: Vec<Gone>,
+    /// What was written down under a name, by name: what is bought, at what price, what an owner
+    /// said.
+    pub jots: Vec<Jot>,
     /// A demonstration: never in a backup, never among a person's own.
     pub invented: bool,
 }
@@ -77,6 +81,7 @@ impl Job {
             clock: Clock::default(),
             marks: Vec::new(),
             gone: Vec::new(),
+            jots: Vec::new(),
             invented: false,
         }
     }
@@ -135,7 +140,10 @@ impl Job {
         let rising = |ids: &[&str]| ids.windows(2).all(|pair| pair[0] < pair[1]);
         let here: Vec<&str> = self.marks.iter().map(|mark| mark.id.as_str()).collect();
         let gone: Vec<&str> = self.gone.iter().map(|gone| gone.id.as_str()).collect();
+        let jots: Vec<&str> = self.jots.iter().map(|jot| jot.key.as_str()).collect();
         usable(&self.id)
+            && rising(&jots)
+            && jots.iter().all(|key| nameable(key))
             && here.iter().chain(&gone).all(|id| usable(id))
             && rising(&here)
             && rising(&gone)

@@ -5,6 +5,7 @@
 //! The JSON around the tree is [`super::record`]'s.
 
 use super::clock::Clock;
+use super::jot::Jot;
 use super::mark::{Kept, Mark};
 use super::site::{Gone, Job};
 use super::stamp::Moment;
@@ -25,6 +26,7 @@ impl Job {
         node.put("clock", self.clock.stored());
         node.put("marks", Node::List(self.marks.iter().map(Mark::stored).collect()));
         node.put("gone", Node::List(self.gone.iter().map(Gone::stored).collect()));
+        node.put("jots", Node::List(self.jots.iter().map(Jot::stored).collect()));
         node.put("invented", Node::Flag(self.invented));
         node
     }
@@ -40,6 +42,7 @@ impl Job {
             clock: parts.tree("clock", Clock::restore),
             marks: parts.trees("marks", Mark::restore),
             gone: parts.trees("gone", Gone::restore),
+            jots: parts.trees("jots", Jot::restore),
             invented: parts.flag("invented"),
         }
     }
@@ -59,6 +62,26 @@ impl Gone {
             id: parts.text("id"),
             clock: parts.tree("clock", Clock::restore),
             at: parts.tree("at", Moment::restore),
+        }
+    }
+}
+
+impl Jot {
+    fn stored(&self) -> Node {
+        let mut node = Node::EMPTY;
+        node.put("key", Node::text(&self.key));
+        node.put("says", Node::text(&self.says));
+        node.put("at", self.at.stored());
+        node.put("clock", self.clock.stored());
+        node
+    }
+
+    fn restore(parts: &mut Parts<'_>) -> Self {
+        Self {
+            key: parts.text("key"),
+            says: parts.text("says"),
+            at: parts.tree("at", Moment::restore),
+            clock: parts.tree("clock", Clock::restore),
         }
     }
 }

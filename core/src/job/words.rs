@@ -19,6 +19,7 @@ words! {
     A_TITLE = "The title";
     A_SPOT = "The room or spot";
     A_NOTE = "The note";
+    A_JOT = "What you wrote";
     TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.";
     TAKEN = "This job already has a mark of that id. Save it as a new one.";
     NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.";

@@ -30,7 +30,7 @@ fn json(text: &str) -> Value {
 fn a_record_is_one_line_then_readable_json() {
     let text = sample();
     let (line, json) = text.split_once('\n').unwrap();
-    let start = "ledgerboard 2 7 phone_a-1 1791298800 ";
+    let start = "ledgerboard 3 7 phone_a-1 1791298800 ";
     assert!(line.starts_with(start), "{line}");
     assert_eq!(
         line.strip_prefix(start).unwrap().split_once(' ').unwrap().0,
@@ -58,7 +58,7 @@ fn what_is_wrong_is_told_apart() {
     let cut = &text[..text.len() - 1];
     let longer = text.clone() + " ";
     let swapped = text.replacen("Workshop", "Workshoq", 1);
-    let plus = text.replacen("ledgerboard 2", "ledgerboard +2", 1);
+    let plus = text.replacen("ledgerboard 3", "ledgerboard +3", 1);
     let found = text.split_once('\n').unwrap().1.len();
     #[rustfmt::skip]
     let cases: [(&str, &str, RecordProblem); 13] = [
@@ -86,10 +86,12 @@ fn what_is_wrong_is_told_apart() {
 fn a_record_of_the_first_schema_opens_without_links_and_is_refused_with_them() {
     let job = samples::job();
     let bare = |mark: &Mark| Mark { ties: Vec::new(), behind: None, ..mark.clone() };
-    let bare = Job { marks: job.marks.iter().map(bare).collect(), ..job.clone() };
+    let marks = job.marks.iter().map(bare).collect();
+    let bare = Job { marks, jots: Vec::new(), ..job.clone() };
     let text = write(&bare, &head());
     let (_, now) = open(&text).unwrap();
     let first = |json: &str| read(&seal(&Head { schema: 1, ..head() }, json));
+    let now = &now.replacen(r#""jots":[],"#, "", 1);
     let old = now.replacen(r#""ties":[],"#, "", 1);
     assert_eq!(first(&old), Ok((Head { schema: 1, ..head() }, bare)));
     let behind = old.replacen(r#""kept":"#, r#""behind":"elsewhere","kept":"#, 1);
@@ -97,6 +99,18 @@ fn a_record_of_the_first_schema_opens_without_links_and_is_refused_with_them() {
         assert!(matches!(first(too_early), Err(RecordProblem::Shape(_))), "{too_early}");
     }
     assert!(matches!(read(&seal(&head(), &old)), Err(RecordProblem::Shape(_))), "now it has links");
+}
+
+#[test]
+fn a_record_of_the_second_schema_opens_without_words_and_is_refused_with_them() {
+    let bare = Job { jots: Vec::new(), ..samples::job() };
+    let text = write(&bare, &head());
+    let (_, now) = open(&text).unwrap();
+    let second = |json: &str| read(&seal(&Head { schema: 2, ..head() }, json));
+    let old = now.replacen(r#""jots":[],"#, "", 1);
+    assert_eq!(second(&old), Ok((Head { schema: 2, ..head() }, bare)));
+    assert!(matches!(second(now), Err(RecordProblem::Shape(_))), "too early");
+    assert!(matches!(read(&seal(&head(), &old)), Err(RecordProblem::Shape(_))), "too late");
 }
 
 /// Every other ASCII byte in every place of a short record; every place of a long one with each
