@@ -8,6 +8,7 @@
 //! input is opaque here; only the calculator that made it reads it.
 
 pub mod backup;
+pub mod buying;
 mod clock;
 mod crc;
 mod demo;

@@ -36,6 +36,30 @@ words! {
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
     SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}";
 
+    /// Packages: how many, what they are called, what one holds.
+    PACKS = "{0} × {1} of {2}", es "{0} × {1} de {2}";
+    PACKS_OF = "{0} × {1}", es "{0} × {1}";
+    AMOUNT = "{0}", es "{0}";
+    SHARE_LEFT_OUT = "left out", es "no se cuenta";
+    SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";
+    TO_BUY_FOR = "To buy for {0}", es "Compras para {0}";
+    WHAT_AND_HOW_MUCH = "{0}: {1}", es "{0}: {1}";
+    MORE_OF = "{0} more", es "{0} más";
+    CSV_TRADE = "trade", es "oficio";
+    CSV_WHAT = "what", es "qué";
+    CSV_BUY = "buy", es "comprar";
+    CSV_PACK = "one holds", es "contenido";
+    CSV_PRICE = "price of one", es "precio de uno";
+    CSV_COST = "cost", es "costo";
+    CSV_NEED = "need", es "hace falta";
+    CSV_SPARE = "spare", es "de más";
+    CSV_GOT = "there already", es "ya está";
+    CSV_FROM = "from", es "de";
+    CSV_SPOT = "room", es "cuarto";
+    CSV_ASKS = "asks for", es "pide";
+    CSV_COUNTS = "counted", es "se cuenta";
+    CSV_WHY = "why", es "por qué";
+
     /// The title of a mark that was changed on two devices, the second one of the two.
     OTHER_VERSION_OF = "{0} (other version)";
 

@@ -25,6 +25,7 @@ pub mod electrical;
 pub mod finish;
 pub mod framing;
 pub mod hazards;
+pub mod packs;
 pub mod residential;
 pub mod solids;
 pub mod square;

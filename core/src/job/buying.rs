@@ -1,0 +1,359 @@
+//! What to buy for a job: the materials of all its marks, added up exactly and rounded once to
+//! what a shop sells, with where each comes from.
+//!
+//! What a person decides stands in the job's own words ([`super::Jot`]): how much to spare, what a
+//! package holds, what it costs, what is there already, and what isn't to be counted.
+
+use super::mark::Mark;
+use super::site::Job;
+use super::stamp::Moment;
+use super::survey::Survey;
+use super::words as w;
+use crate::calculators::Trade;
+use crate::catalog;
+use crate::measure::unit::{MONEY_SPENT, PERCENT};
+use crate::measure::{Area, Length, Measure, Units, Volume};
+use crate::rules::packs;
+use crate::say;
+use crate::sheet::Material;
+use crate::words::{Amount, Arg, Phrase, Text};
+
+mod told;
+pub use told::{csv, list};
+
+/// The most to spare, in percent.
+const MOST_SPARE: Measure = Measure::whole(&PERCENT, 100);
+
+/// How a mark's share of a material counts.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Counts {
+    /// All of it.
+    Whole,
+    /// Without what it took over from the mark of this id, where that is counted already.
+    Beyond(String),
+    /// Not at all: a person said so.
+    LeftOut,
+}
+
+/// What one mark asks for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Share {
+    /// The mark's id.
+    pub mark: String,
+    /// Its title.
+    pub title: String,
+    /// Its room or spot.
+    pub spot: String,
+    /// As its sheet has it.
+    pub asks: Amount,
+    /// What of that is counted.
+    pub counted: Amount,
+    /// Why.
+    pub counts: Counts,
+    /// Whether the work is held.
+    pub is_held: bool,
+}
+
+/// What it is sold in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pack {
+    /// What one holds.
+    pub holds: Amount,
+    /// What it is called; none where only its size is known.
+    pub called: Option<&'static Phrase>,
+    /// Whether a person said so.
+    pub is_own: bool,
+}
+
+/// What was bought, and when that was noted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Got {
+    /// How much; packages, where it is sold in them.
+    pub amount: Amount,
+    /// When.
+    pub at: Moment,
+}
+
+/// One thing to buy.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Line {
+    /// The material's key.
+    pub key: String,
+    /// What to ask for.
+    pub name: Text,
+    /// Whose it is.
+    pub trade: Trade,
+    /// The sum of what counts.
+    pub needs: Amount,
+    /// How much more to have, in percent.
+    pub spare: Measure,
+    /// With that.
+    pub in_all: Amount,
+    /// What it is sold in, where that is known.
+    pub pack: Option<Pack>,
+    /// How many packages; else the sum rounded up to whole ones of its unit.
+    pub buys: Amount,
+    /// What one of them costs.
+    pub price: Option<Measure>,
+    /// What all of them cost.
+    pub cost: Option<Measure>,
+    /// What is there already.
+    pub got: Option<Got>,
+    /// Where it comes from.
+    pub shares: Vec<Share>,
+}
+
+impl Line {
+    /// Whether it is there, all of it.
+    pub fn is_got(&self) -> bool {
+        self.got.is_some_and(|got| got.amount.raw() >= self.buys.raw())
+    }
+
+    /// What is still to be bought of it after it was ticked; none where nothing is.
+    pub fn more(&self) -> Option<Amount> {
+        let got = self.got?.amount.raw();
+        let more = self.buys.raw() - got;
+        (got > 0 && more > 0).then(|| self.buys.of_same(more))
+    }
+
+    /// How much to ask for: `3 pails of 4.5 gal`.
+    pub fn says(&self) -> Text {
+        match &self.pack {
+            Some(Pack { holds, called: Some(called), .. }) => {
+                say!(w::PACKS, self.buys, *called, *holds)
+            }
+            Some(Pack { holds, called: None, .. }) => say!(w::PACKS_OF, self.buys, *holds),
+            None => say!(w::AMOUNT, self.buys),
+        }
+    }
+}
+
+/// All that there is to buy.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Buying {
+    /// By trade, in the order of a job; in each in the order in which the marks were made.
+    pub lines: Vec<Line>,
+    /// What it costs as far as prices are known; none where no price is.
+    pub cost: Option<Measure>,
+    /// How many lines have no price.
+    pub unpriced: usize,
+    /// Marks that can't be worked today: what they ask for is missing here.
+    pub missing: Vec<String>,
+}
+
+/// What a person may say of a material, or of a mark's share of it: the name under which a job
+/// keeps it.
+pub fn said_of(what: About, key: &str) -> String {
+    let about = match what {
+        About::Spare => "spare ",
+        About::Pack => "pack ",
+        About::Price => "price ",
+        About::Got => "got ",
+        About::Share(mark) => return ["share ", mark, " ", key].concat(),
+    };
+    [about, key].concat()
+}
+
+/// What a person may say of a material.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About<'a> {
+    /// How much more to have: percent. With an empty key, of all that isn't said by itself.
+    Spare,
+    /// What a package holds.
+    Pack,
+    /// What one costs.
+    Price,
+    /// How much is there, in exact text.
+    Got,
+    /// Whether a mark's share counts: `no`, or `all`.
+    Share(&'a str),
+}
+
+/// The words for a share that doesn't count.
+pub const LEFT_OUT: &str = "no";
+/// The words for a share that counts, whatever it took over.
+pub const COUNTED: &str = "all";
+
+/// Adds up what the marks of a job ask for.
+pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
+    let mut all = Buying { lines: Vec::new(), cost: None, unpriced: 0, missing: Vec::new() };
+    for mark in &job.marks {
+        let Some(Ok(worked)) = survey.worked(&mark.id) else {
+            all.missing.push(mark.id.clone());
+            continue;
+        };
+        let trade = catalog::find(&mark.calculator).map_or(Trade::First, |entry| entry.trade);
+        for material in &worked.sheet.materials {
+            let (counted, counts) = counted(job, survey, mark, material);
+            let share = Share {
+                mark: mark.id.clone(),
+                title: mark.title.clone(),
+                spot: mark.spot.clone(),
+                asks: material.amount,
+                counted,
+                counts,
+                is_held: worked.standing.is_held(),
+            };
+            add(&mut all.lines, material, trade, share);
+        }
+    }
+    for line in &mut all.lines {
+        settle(job, line);
+        match line.cost {
+            Some(cost) => {
+                let sum = all.cost.map_or(0, |sum| sum.millionths());
+                all.cost = Some(cost.of_same(sum.saturating_add(cost.millionths())));
+            }
+            None => all.unpriced += 1,
+        }
+    }
+    all
+}
+
+/// Puts a share under its material. The lines stay in the order of the trades.
+fn add(lines: &mut Vec<Line>, material: &Material, trade: Trade, share: Share) {
+    let same = |line: &Line| line.key == material.key && line.needs.is_like(material.amount);
+    if let Some(line) = lines.iter_mut().find(|line| same(line)) {
+        line.needs = line.needs.of_same(line.needs.raw() + share.counted.raw());
+        line.shares.push(share);
+        return;
+    }
+    let order = |trade: Trade| Trade::ALL.iter().position(|it| *it == trade);
+    let at = lines.partition_point(|line| order(line.trade) <= order(trade));
+    let line = Line {
+        key: material.key.clone(),
+        name: material.name.clone(),
+        trade,
+        needs: share.counted,
+        spare: MOST_SPARE.of_same(0),
+        in_all: share.counted,
+        pack: None,
+        buys: share.counted,
+        price: None,
+        cost: None,
+        got: None,
+        shares: vec![share],
+    };
+    lines.insert(at, line);
+}
+
+/// What of a mark's material counts.
+fn counted(job: &Job, survey: &Survey<'_>, mark: &Mark, material: &Material) -> (Amount, Counts) {
+    let Material { key, amount, .. } = material;
+    match job.jotted(&said_of(About::Share(&mark.id), key)) {
+        LEFT_OUT => return (amount.of_same(0), Counts::LeftOut),
+        COUNTED => return (*amount, Counts::Whole),
+        _ => {}
+    }
+    // What a mark took over from another mark's figure is there already, if that figure is what
+    // the other one asks for.
+    for tie in &mark.ties {
+        let Some(Ok(source)) = survey.worked(&tie.mark) else { continue };
+        let taken = source.sheet.materials.iter().find(|it| it.key == *key);
+        let left_out = job.jotted(&said_of(About::Share(&tie.mark), key)) == LEFT_OUT;
+        if let Some(taken) = taken.filter(|it| it.amount.exact() == tie.seen && !left_out) {
+            let beyond = (amount.raw() - taken.amount.raw()).max(0);
+            return (amount.of_same(beyond), Counts::Beyond(tie.mark.clone()));
+        }
+    }
+    (*amount, Counts::Whole)
+}
+
+/// What a person said of it, and what it comes to then.
+fn settle(job: &Job, line: &mut Line) {
+    let said = |about, key: &str| job.jotted(&said_of(about, key));
+    let percent = |text: &str| {
+        let read = Measure::read(text, &PERCENT, Units::Customary).ok();
+        read.filter(|it| (0..=MOST_SPARE.millionths()).contains(&it.millionths()))
+    };
+    let spare = percent(said(About::Spare, &line.key)).or_else(|| percent(said(About::Spare, "")));
+    line.spare = spare.unwrap_or(line.spare);
+    let more = 1_000_000 * i128::from(MOST_SPARE.number() as i64);
+    let raw = line.needs.raw().max(0);
+    let with = raw.saturating_mul(more + i128::from(line.spare.millionths()));
+    line.in_all = line.needs.of_same(rounded_up(with, more));
+    let own = read_like(said(About::Pack, &line.key), line.needs).filter(|it| it.raw() > 0);
+    line.pack = match own {
+        Some(holds) => Some(Pack { holds, called: None, is_own: true }),
+        None => packs::usual(&line.key)
+            .filter(|(_, holds)| holds.is_like(line.needs))
+            .map(|(called, holds)| Pack { holds, called: Some(called), is_own: false }),
+    };
+    line.buys = match &line.pack {
+        Some(pack) => Amount::Count(narrow(rounded_up(line.in_all.raw(), pack.holds.raw()))),
+        None => whole_ones(line.in_all),
+    };
+    line.price = Measure::read(said(About::Price, &line.key), &MONEY_SPENT, Units::Customary)
+        .ok()
+        .filter(|it| it.millionths() >= 0);
+    line.cost = line.price.map(|price| {
+        let (one, buys) = (whole_one(line.buys), line.buys.raw());
+        let cost = i128::from(price.millionths()).saturating_mul(buys) / one;
+        price.of_same(narrow(cost))
+    });
+    let got = job.jot(&said_of(About::Got, &line.key));
+    line.got = got.and_then(|jot| {
+        let amount = Amount::from_exact(&jot.says).filter(|it| it.is_like(line.buys))?;
+        Some(Got { amount, at: jot.at })
+    });
+}
+
+/// One of the unit that a person buys by.
+fn whole_one(amount: Amount) -> i128 {
+    match amount {
+        Amount::Length(_) => Length::inches(12, 1).nanometres().into(),
+        Amount::Area(_) => Area::square_feet(1).square_nanometres(),
+        Amount::Volume(_) => Volume::hundredths(100).units().into(),
+        Amount::Room(_) => i128::from(Volume::hundredths(100).units()) * 1728,
+        Amount::Count(_) => 1,
+        Amount::Measure(_) => 1_000_000,
+    }
+}
+
+/// Rounded up to whole ones of its unit.
+fn whole_ones(amount: Amount) -> Amount {
+    let one = whole_one(amount);
+    amount.of_same(rounded_up(amount.raw(), one) * one)
+}
+
+fn rounded_up(of: i128, by: i128) -> i128 {
+    if of <= 0 { 0 } else { (of - 1) / by + 1 }
+}
+
+fn narrow(of: i128) -> i64 {
+    i64::try_from(of).unwrap_or(i64::MAX)
+}
+
+/// Reads a quantity of the same kind as another; feet, gallons and so on where no unit is given.
+pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
+    let units = Units::Customary;
+    let text = text.trim();
+    match like {
+        Amount::Length(_) => {
+            let bare = text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'.');
+            let text =
+                if bare && !text.is_empty() { [text, " ft"].concat() } else { text.to_owned() };
+            Length::read(&text, units).ok().map(Amount::Length)
+        }
+        Amount::Area(_) => Area::read(text, units).ok().map(Amount::Area),
+        Amount::Volume(_) => Volume::read(text, units).ok().map(Amount::Volume),
+        Amount::Room(_) => Volume::read(text, units).ok().map(Amount::Room),
+        Amount::Count(_) => text.parse().ok().map(Amount::Count),
+        Amount::Measure(like) => Measure::read(text, like.unit(), units).ok().map(Amount::Measure),
+    }
+}
+
+/// Why a share counts as it does, as a person reads it; none where all of it does.
+pub fn reason(job: &Job, share: &Share) -> Option<Text> {
+    match &share.counts {
+        Counts::Whole => None,
+        Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
+        Counts::Beyond(mark) => {
+            let title = job.mark(mark).map_or("", |mark| mark.title.as_str());
+            Some(say!(w::SHARE_BEYOND, Arg::from(title)))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

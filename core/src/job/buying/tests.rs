@@ -1,0 +1,184 @@
+use super::*;
+use crate::catalog;
+use crate::job::samples::stamp;
+use crate::job::{Edit, apply};
+use crate::wire::Node;
+use crate::words::Voice;
+use proptest::prelude::*;
+
+fn mark(calculator: &str, puts: &[(&str, &str)], step: u64) -> Mark {
+    let entry = catalog::find(calculator).unwrap();
+    let mut input = entry.sample();
+    for (path, value) in puts {
+        input.put(path, Node::text(value));
+    }
+    let mark = Mark::new(entry, &input, Units::Customary, <_>::default(), None, &stamp(step));
+    let title = [calculator, " ", &step.to_string()].concat();
+    Mark { title, spot: "Den".into(), ..mark.unwrap() }
+}
+
+fn job(marks: Vec<Mark>) -> Job {
+    let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+    for (mark, step) in marks.into_iter().zip(20..) {
+        apply(&mut job, Edit::Keep(mark), &stamp(step)).unwrap();
+    }
+    job
+}
+
+fn say(job: &mut Job, about: About<'_>, key: &str, says: &str) {
+    let edit = Edit::Jot { key: said_of(about, key), says: says.into() };
+    apply(job, edit, &stamp(50)).unwrap();
+}
+
+fn bought(job: &Job) -> Buying {
+    buying(job, &Survey::of(job))
+}
+
+fn line(job: &Job, key: &str) -> Line {
+    bought(job).lines.into_iter().find(|line| line.key == key).unwrap()
+}
+
+fn says(line: &Line) -> String {
+    Voice::default().say(&line.says())
+}
+
+/// 30 ft from box to box: staples at 12 in from each and every 54 in, `1 + ceil(336/54)` = 8.
+const RUN: &[(&str, &str)] = &[("run", "30 ft")];
+/// A wall of so many square feet, finished once.
+fn skim(area: &str, step: u64) -> Mark {
+    mark("paint", &[("area", area)], step)
+}
+
+#[test]
+fn the_same_thing_from_two_marks_is_one_line_with_both_shares() {
+    let job = job(vec![mark("cable-securing", RUN, 1), mark("cable-securing", &[], 2)]);
+    let line = line(&job, "staple");
+    let asked: Vec<i128> = line.shares.iter().map(|share| share.asks.raw()).collect();
+    assert_eq!(line.needs.raw(), asked.iter().sum::<i128>());
+    assert_eq!(line.shares.len(), 2);
+    assert_eq!(line.buys, line.needs);
+    assert_eq!(line.trade, Trade::RoughIn);
+}
+
+/// Two rooms whose paint comes to parts of a gallon: the parts are added before they are rounded.
+#[test]
+fn parts_of_a_can_are_added_before_they_are_rounded() {
+    let (one, other) = (skim("150 sq ft", 1), skim("130 sq ft", 2));
+    let alone = |mark: &Mark| line(&job(vec![mark.clone()]), "primer").buys.raw();
+    assert_eq!((alone(&one), alone(&other)), (1, 1), "a can for each by itself");
+    let both = line(&job(vec![one, other]), "primer");
+    let need = both.needs.raw();
+    assert_eq!(both.buys.raw(), (need + 999_999) / 1_000_000, "gallons: {need}");
+    assert_eq!(says(&both), ["", "1 × can of 1 gal", "2 × can of 1 gal"][both.buys.raw() as usize]);
+}
+
+#[test]
+fn a_spare_a_package_and_a_price_are_a_persons_own() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    let need = line(&job, "staple").needs.raw();
+    say(&mut job, About::Spare, "", "10");
+    let all = line(&job, "staple");
+    assert_eq!(all.in_all.raw(), (need * 110 + 99) / 100, "of all");
+    say(&mut job, About::Spare, "staple", "50 %");
+    say(&mut job, About::Pack, "staple", "5");
+    say(&mut job, About::Price, "staple", "1.25");
+    let own = line(&job, "staple");
+    let in_all = (need * 150 + 99) / 100;
+    assert_eq!(own.in_all.raw(), in_all);
+    assert_eq!(own.buys.raw(), (in_all + 4) / 5);
+    assert!(own.pack.as_ref().unwrap().is_own);
+    assert_eq!(own.cost.unwrap().number(), 1.25 * own.buys.raw() as f64);
+    assert_eq!(bought(&job).cost, own.cost);
+    for (about, nonsense) in [(About::Spare, "x"), (About::Pack, "0"), (About::Price, "-1")] {
+        say(&mut job, about, "staple", nonsense);
+    }
+    let back = line(&job, "staple");
+    assert_eq!((back.in_all, back.pack, back.price), (all.in_all, None, None), "as if not said");
+}
+
+#[test]
+fn what_was_ticked_asks_for_more_when_the_job_does() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    let first = line(&job, "staple");
+    say(&mut job, About::Got, "staple", &first.buys.exact());
+    let got = line(&job, "staple");
+    assert!(got.is_got());
+    assert_eq!((got.more(), got.got.unwrap().at), (None, stamp(50).moment()));
+    apply(&mut job, Edit::Keep(mark("cable-securing", RUN, 3)), &stamp(60)).unwrap();
+    let more = line(&job, "staple");
+    assert!(!more.is_got());
+    assert_eq!(more.more(), Some(first.buys), "as much again");
+}
+
+#[test]
+fn a_share_can_be_left_out_and_comes_back() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1), mark("cable-securing", RUN, 2)]);
+    let before = line(&job, "staple");
+    let out = before.shares[0].mark.clone();
+    say(&mut job, About::Share(&out), "staple", LEFT_OUT);
+    let less = line(&job, "staple");
+    assert_eq!(less.needs, before.shares[1].asks);
+    assert_eq!(less.shares[0].counts, Counts::LeftOut);
+    assert!(reason(&job, &less.shares[0]).is_some());
+    say(&mut job, About::Share(&out), "staple", "");
+    assert_eq!(line(&job, "staple"), before);
+}
+
+#[test]
+fn a_mark_that_can_not_be_worked_is_named() {
+    let stale = Mark { version: 9, ..mark("cable-securing", RUN, 1) };
+    let job = job(vec![stale.clone()]);
+    assert_eq!(bought(&job).missing, [stale.id]);
+}
+
+#[test]
+fn a_text_to_send_leaves_out_what_is_there() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);
+    let told = |job: &Job| list(job, &bought(job), Voice::default());
+    let before = told(&job);
+    assert!(before.starts_with("To buy for Invented\n\nBoxes and cables\n- "), "{before}");
+    assert!(before.contains(": 1 × can of 1 gal"), "{before}");
+    let staples = line(&job, "staple").buys.exact();
+    say(&mut job, About::Got, "staple", &staples);
+    assert!(!told(&job).contains("Boxes and cables"));
+}
+
+#[test]
+fn what_is_typed_is_read_in_the_kind_of_what_it_is_about() {
+    let feet = |feet: i64| Amount::Length(Length::inches(12 * feet, 1));
+    let gallon = Amount::Measure(Measure::whole(&crate::measure::unit::GALLON, 1));
+    assert_eq!(read_like("250", feet(1)), Some(feet(250)), "bare digits are feet");
+    assert_eq!(read_like(" 50 ft ", feet(1)), Some(feet(50)));
+    assert_eq!(read_like("5", gallon), Some(gallon.of_same(5_000_000)));
+    assert_eq!(read_like("", feet(1)), None);
+    assert_eq!(read_like("many", Amount::Count(1)), None);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(60))]
+
+    /// Whatever the order in which marks are made, the same is bought; and never less than needed,
+    /// nor a package more.
+    #[test]
+    fn the_sum_is_free_of_order_and_rounded_once(
+        feet in proptest::collection::vec(1_u32..200, 1..5), pack in 1_i64..40, spare in 0_u32..30,
+    ) {
+        let made = |turned: bool| {
+            let run = |(at, feet): (usize, &u32)| {
+                let step = if turned { 9 - at as u64 } else { at as u64 };
+                mark("cable-securing", &[("run", &[&feet.to_string(), " ft"].concat())], step)
+            };
+            let mut job = job(feet.iter().enumerate().map(run).collect());
+            say(&mut job, About::Pack, "staple", &pack.to_string());
+            say(&mut job, About::Spare, "staple", &spare.to_string());
+            line(&job, "staple")
+        };
+        let (one, other) = (made(false), made(true));
+        prop_assert_eq!((one.needs, one.buys), (other.needs, other.buys));
+        let alone: i128 = one.shares.iter().map(|share| share.asks.raw()).sum();
+        prop_assert_eq!(one.needs.raw(), alone);
+        let holds = one.buys.raw() * i128::from(pack);
+        prop_assert!(100 * holds >= alone * i128::from(100 + spare));
+        prop_assert!(holds - i128::from(pack) < one.in_all.raw());
+    }
+}

@@ -1,0 +1,44 @@
+//! What a shop sells things in, where a person hasn't said.
+
+use super::finish::compound::{Compound, Package};
+use crate::measure::unit::GALLON;
+use crate::measure::{Length, Measure};
+use crate::words;
+use crate::words::{Amount, Phrase};
+
+words! {
+    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, cable in coils of 250 ft, primer and paint by the gallon.";
+    PACKS_SEEN = "what shops mostly have; put your own in its place";
+    PAIL = "pail", es "cubeta";
+    BAG = "bag", es "bolsa";
+    ROLL = "roll", es "rollo";
+    STICK = "length", es "tramo";
+    COIL = "coil", es "rollo";
+    CAN = "can", es "lata";
+}
+
+source!(
+    /// What a shop sells.
+    PACKS, "usual-packs", "Usual packages", PACKS_SAYS, PACKS_SEEN, CommonPractice
+);
+
+/// How a material whose key starts so is sold: what a package is called, and what it holds. None
+/// where it is sold by the piece, or where shops differ. Source: [`PACKS`].
+pub fn usual(key: &str) -> Option<(&'static Phrase, Amount)> {
+    if let Some(kind) = key.strip_prefix("compound ") {
+        const KINDS: [Compound; 4] =
+            [Compound::Ready, Compound::Light, Compound::SettingLight, Compound::Setting];
+        return KINDS.into_iter().find(|it| it.key() == kind).map(|it| match it.package() {
+            Package::Pail(holds) => (&PAIL, holds.into()),
+            Package::Bag(holds, _) => (&BAG, holds.into()),
+        });
+    }
+    const FEET: fn(i64) -> Amount = |feet| Amount::Length(Length::inches(12 * feet, 1));
+    Some(match key.split(' ').next()? {
+        "joint-tape" => (&ROLL, FEET(500)),
+        "corner-bead" => (&STICK, FEET(8)),
+        "cable" => (&COIL, FEET(250)),
+        "primer" | "finish" => (&CAN, Measure::whole(&GALLON, 1).into()),
+        _ => return None,
+    })
+}
