@@ -22,6 +22,8 @@ pub(crate) enum Route {
     Jobs,
     /// One job.
     Job(String),
+    /// What to buy for a job.
+    Buying(String),
     /// A kept number: its job and its own id.
     Mark(String, String),
     /// What this page is told about the phone, and what it is set to.
@@ -38,6 +40,7 @@ impl Route {
             ("jobs", None, _) => Self::Jobs,
             ("settings", None, _) => Self::Settings,
             ("job", Some(job), None) => Self::Job(job.to_owned()),
+            ("job", Some(job), Some("buy")) => Self::Buying(job.to_owned()),
             ("mark", Some(job), Some(mark)) => Self::Mark(job.to_owned(), mark.to_owned()),
             _ => match Link::read(address) {
                 Ok(link) if address.contains('?') => Self::Question(link),
@@ -74,6 +77,11 @@ pub(crate) fn calculator(id: &str) -> String {
 /// The address of a job.
 pub(crate) fn job(id: &str) -> String {
     ["#/job/", id].concat()
+}
+
+/// The address of what to buy for a job.
+pub(crate) fn buying(id: &str) -> String {
+    [&job(id), "/buy"].concat()
 }
 
 /// The address of a mark.
@@ -114,6 +122,7 @@ mod tests {
             (JOBS, Route::Jobs),
             (SETTINGS, Route::Settings),
             (&job("a1"), Route::Job(place("a1"))),
+            (&buying("a1"), Route::Buying(place("a1"))),
             (&mark("a1", "b2"), Route::Mark(place("a1"), place("b2"))),
             (&calculator("any"), Route::Calculator(place("any"))),
             ("#/any?x=%", Route::Unreadable(place("any"), LinkProblem::Encoding)),

@@ -106,6 +106,33 @@ words! {
     USED_BY = "Used by {0}";
     TAKES = "{0}: from {1}";
 
+    // What to buy.
+    TO_BUY = "What to buy", es "Qué comprar";
+    NOTHING_TO_BUY = "No number of this job asks for anything to buy yet.", es "Ningún número de este trabajo pide comprar nada todavía.";
+    SPARE_OF_ALL = "Spare for all, percent", es "De más para todo, por ciento";
+    NOT_A_PERCENT = "Write a percentage from 0 to 100, such as 10.", es "Escriba un porcentaje de 0 a 100, como 10.";
+    NOT_A_PACK = "Write what one package holds, such as 250 or 4.5.", es "Escriba lo que trae un paquete, como 250 o 4.5.";
+    NOT_A_PRICE = "Write a price, such as 12.50.", es "Escriba un precio, como 12.50.";
+    BUY_MISSING = "{0} {0?number|numbers} of this job can't be worked today: what they ask for is missing here.", es "{0} {0?número|números} de este trabajo no se {0?puede|pueden} calcular hoy: lo que {0?pide|piden} falta aquí.";
+    BUY_COST = "All together {0}", es "Todo junto {0}";
+    BUY_COST_WITHOUT = "All together {0}, {1} {1?line|lines} without a price", es "Todo junto {0}, {1} {1?línea|líneas} sin precio";
+    BUY_MORE = "{0} more than you had on {1}.", es "{0} más de lo que tenía el {1}.";
+    BUY_NEEDS = "{0} needed", es "hacen falta {0}";
+    BUY_NEEDS_SPARE = "{0} needed, with {1} spare {2}", es "hacen falta {0}, con {1} de más {2}";
+    BUY_PACK = "One package holds", es "Un paquete trae";
+    BUY_PRICE = "Price of one", es "Precio de uno";
+    BUY_SPARE = "Spare of this, percent", es "De más de esto, por ciento";
+    BUY_HOW = "Added up from this job's numbers and rounded up once. Usual package sizes are common practice: put in your shop's own.", es "Sumado de los números de este trabajo y redondeado hacia arriba una sola vez. Los tamaños usuales son costumbre: ponga los de su tienda.";
+    SHARE_WHY = "{0}, {1}", es "{0}, {1}";
+    SHARE_OUT = "Leave out", es "No contar";
+    SHARE_IN = "Count it", es "Contar";
+    SEND_TEXT = "Send as text", es "Enviar como texto";
+    TEXT_COPIED = "Copied: paste it into a message.", es "Copiado: péguelo en un mensaje.";
+    SAVE_TABLE = "Table (CSV)", es "Tabla (CSV)";
+    TABLE_SHARED = "The table was handed on.", es "La tabla se entregó.";
+    TABLE_SAVED = "The table went to this phone's downloads.", es "La tabla está en las descargas del teléfono.";
+    PRINT = "Print", es "Imprimir";
+
     // Headings below.
     DRAWING = "Drawing";
     DRAWING_LARGE = "Show it large";

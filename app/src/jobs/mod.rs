@@ -2,6 +2,7 @@
 //! job. What a job is and how it changes is the core's.
 
 mod aside;
+mod buy;
 mod details;
 mod list;
 mod mark_line;
@@ -10,6 +11,7 @@ mod switch;
 mod ties;
 
 pub(crate) use aside::rescue;
+pub(crate) use buy::buying_page;
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
 pub(crate) use mark_line::{is_hold, shown, word_of};

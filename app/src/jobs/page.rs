@@ -92,9 +92,16 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
         if invented { demo_says(desk) } else { aside::of_job(desk, id) },
         if invented { Piece::NONE } else { present(desk, id) },
         if invented { Piece::NONE } else { el("p").class("quiet held").text_live(is_held).into() },
+        doors(&id.get_value()).into(),
         section.into(),
         if invented { Piece::NONE } else { terms(desk, id, job, removed).into() },
     ])
+}
+
+/// What is made of all numbers of the job.
+fn doors(id: &str) -> El {
+    let door = |address: &str, phrase| el("a").class("chip").attr("href", address).say(phrase);
+    el("p").class("chips").with(door(&route::buying(id), &w::TO_BUY))
 }
 
 /// How safe the job is, as it is now.
