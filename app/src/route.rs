@@ -24,6 +24,8 @@ pub(crate) enum Route {
     Job(String),
     /// What to buy for a job.
     Buying(String),
+    /// What stands before each part of a job's work.
+    Ready(String),
     /// A kept number: its job and its own id.
     Mark(String, String),
     /// What this page is told about the phone, and what it is set to.
@@ -41,6 +43,7 @@ impl Route {
             ("settings", None, _) => Self::Settings,
             ("job", Some(job), None) => Self::Job(job.to_owned()),
             ("job", Some(job), Some("buy")) => Self::Buying(job.to_owned()),
+            ("job", Some(job), Some("ready")) => Self::Ready(job.to_owned()),
             ("mark", Some(job), Some(mark)) => Self::Mark(job.to_owned(), mark.to_owned()),
             _ => match Link::read(address) {
                 Ok(link) if address.contains('?') => Self::Question(link),
@@ -84,6 +87,11 @@ pub(crate) fn buying(id: &str) -> String {
     [&job(id), "/buy"].concat()
 }
 
+/// The address of what stands before each part of a job's work.
+pub(crate) fn ready(id: &str) -> String {
+    [&job(id), "/ready"].concat()
+}
+
 /// The address of a mark.
 pub(crate) fn mark(job: &str, mark: &str) -> String {
     ["#/mark/", job, "/", mark].concat()
@@ -123,6 +131,7 @@ mod tests {
             (SETTINGS, Route::Settings),
             (&job("a1"), Route::Job(place("a1"))),
             (&buying("a1"), Route::Buying(place("a1"))),
+            (&ready("a1"), Route::Ready(place("a1"))),
             (&mark("a1", "b2"), Route::Mark(place("a1"), place("b2"))),
             (&calculator("any"), Route::Calculator(place("any"))),
             ("#/any?x=%", Route::Unreadable(place("any"), LinkProblem::Encoding)),

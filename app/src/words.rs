@@ -106,6 +106,17 @@ words! {
     USED_BY = "Used by {0}";
     TAKES = "{0}: from {1}";
 
+    // What stands before each part of the work.
+    READY = "Ready?", es "¿Listo?";
+    READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
+    READY_COUNTS = "{0} over, {1} to ask, {2} not looked at", es "{0} pasados, {1} por preguntar, {2} sin revisar";
+    READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
+    READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
+    READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
+    LOOKED_FOR = "What is looked for", es "Qué se revisa";
+    LOOKED_ON = "looked at {0}", es "revisado {0}";
+    HABIT = "common practice", es "costumbre del oficio";
+
     // What to buy.
     TO_BUY = "What to buy", es "Qué comprar";
     NOTHING_TO_BUY = "No number of this job asks for anything to buy yet.", es "Ningún número de este trabajo pide comprar nada todavía.";

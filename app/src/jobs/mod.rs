@@ -7,6 +7,7 @@ mod details;
 mod list;
 mod mark_line;
 mod page;
+mod ready;
 mod switch;
 mod ties;
 
@@ -16,4 +17,5 @@ pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
 pub(crate) use mark_line::{is_hold, shown, word_of};
 pub(crate) use page::job_page;
+pub(crate) use ready::ready_page;
 pub(crate) use switch::switch;

@@ -3,6 +3,7 @@
 use super::aside;
 use super::details::{below, fault_line, text_field};
 use super::mark_line::{Gone, gone_line, mark_line};
+use super::ready::ready_lines;
 use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
@@ -101,7 +102,10 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
 /// What is made of all numbers of the job.
 fn doors(id: &str) -> El {
     let door = |address: &str, phrase| el("a").class("chip").attr("href", address).say(phrase);
-    el("p").class("chips").with(door(&route::buying(id), &w::TO_BUY))
+    el("p")
+        .class("chips")
+        .with(door(&route::ready(id), &w::READY))
+        .with(door(&route::buying(id), &w::TO_BUY))
 }
 
 /// How safe the job is, as it is now.
@@ -170,7 +174,7 @@ fn marks(
     }
     let survey = Survey::of(job);
     let spots = with_taken.newest_first_by_spot();
-    Piece::all(spots.iter().map(|spot| {
+    let spots = spots.iter().map(|spot| {
         let name = match spot.name {
             "" => el("h3").class("quiet").say(&w::NO_SPOT),
             name => el("h3").own_text(name),
@@ -182,7 +186,8 @@ fn marks(
             _ => mark_line(desk, job, &survey, mark, gone, opened),
         });
         Piece::all([name, el("ul").with_all(lines)])
-    }))
+    });
+    Piece::all([ready_lines(job, &survey)].into_iter().chain(spots))
 }
 
 fn demo_says(desk: Desk) -> Piece {

@@ -19,6 +19,8 @@ mod known;
 mod mark;
 mod meet;
 mod merge;
+pub mod ready;
+mod ready_words;
 pub mod record;
 mod refusal;
 mod site;
