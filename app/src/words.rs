@@ -117,6 +117,29 @@ words! {
     LOOKED_ON = "looked at {0}", es "revisado {0}";
     HABIT = "common practice", es "costumbre del oficio";
 
+    // Sheets that are handed over.
+    OF_ALL_NUMBERS = "Made of all numbers of the job", es "Con todos los números del trabajo";
+    TURNOVER = "Turnover sheets", es "Hojas de entrega";
+    SHEET_FOR = "Turnover sheet: {0}", es "Hoja de entrega: {0}";
+    SHEET_DAY = "{0} · {1}", es "{0} · {1}";
+    SHEET_EDITION = "electrical code of {0}", es "código eléctrico de {0}";
+    SHEET_NO_EDITION = "edition not set: strictest of those shown", es "edición sin definir: la más estricta de las mostradas";
+    SHEET_EMPTY = "No number of this job is theirs yet.", es "Ningún número de este trabajo es para ellos todavía.";
+    SHEET_CHANGES = "Changed since {0}", es "Cambios desde {0}";
+    SHEET_NO_CHANGE = "Nothing.", es "Nada.";
+    SHEET_NEW = "{0}: new, {1}", es "{0}: nuevo, {1}";
+    SHEET_NOW = "{0}: {1}; now {2}, {3}", es "{0}: {1}; ahora {2}, {3}";
+    SHEET_GONE = "{0}: taken out", es "{0}: se quitó";
+    OWNER_SAID = "{0}, {1}", es "{0}, {1}";
+    OWNER_SAID_OF = "“{0}” was said of {1} on {2}. It has changed: ask again.", es "«{0}» se dijo de {1} el {2}. Ha cambiado: pregunte de nuevo.";
+    SIGN_NOTES = "Notes", es "Notas";
+    SIGN_OWNER = "Owner", es "Dueño";
+    SIGN_TAKEN = "Taken over by", es "Recibido por";
+    SIGN_DAY = "Date", es "Fecha";
+    SCALE_BAR = "2 in at 100 %", es "2 in al 100 %";
+    HANDED_OVER = "I handed it over", es "Ya la entregué";
+    HANDED_OVER_ON = "Noted: handed over {0}. The next sheet tells what has changed since.", es "Anotado: entregada {0}. La próxima hoja dirá qué cambió desde entonces.";
+
     // What to buy.
     TO_BUY = "What to buy", es "Qué comprar";
     NOTHING_TO_BUY = "No number of this job asks for anything to buy yet.", es "Ningún número de este trabajo pide comprar nada todavía.";

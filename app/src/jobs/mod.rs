@@ -10,6 +10,7 @@ mod page;
 mod ready;
 mod switch;
 mod ties;
+mod turnover;
 
 pub(crate) use aside::rescue;
 pub(crate) use buy::buying_page;
@@ -19,3 +20,4 @@ pub(crate) use mark_line::{is_hold, shown, word_of};
 pub(crate) use page::job_page;
 pub(crate) use ready::ready_page;
 pub(crate) use switch::switch;
+pub(crate) use turnover::turnover_page;

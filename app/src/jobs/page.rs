@@ -12,6 +12,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
+use ledgerboard_core::job::turnover::Who;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Text;
@@ -102,10 +103,17 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
 /// What is made of all numbers of the job.
 fn doors(id: &str) -> El {
     let door = |address: &str, phrase| el("a").class("chip").attr("href", address).say(phrase);
-    el("p")
-        .class("chips")
-        .with(door(&route::ready(id), &w::READY))
-        .with(door(&route::buying(id), &w::TO_BUY))
+    let sheets = Who::ALL.map(|who| door(&route::sheet(id, who), who.name()));
+    el("nav")
+        .named(&speech::phrase(&w::OF_ALL_NUMBERS))
+        .with(
+            el("p")
+                .class("chips")
+                .with(door(&route::ready(id), &w::READY))
+                .with(door(&route::buying(id), &w::TO_BUY)),
+        )
+        .with(el("p").class("quiet").say(&w::TURNOVER))
+        .with(el("p").class("chips").with_all(sheets))
 }
 
 /// How safe the job is, as it is now.

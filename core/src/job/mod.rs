@@ -29,6 +29,8 @@ mod stamp;
 mod stored;
 mod survey;
 mod tie;
+pub mod turnover;
+mod turnover_words;
 mod words;
 
 pub use clock::{Clock, Order};
