@@ -109,7 +109,7 @@ words! {
     // What stands before each part of the work.
     READY = "Ready?", es "¿Listo?";
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
-    READY_COUNTS = "{0} over, {1} to ask, {2} not looked at", es "{0} pasados, {1} por preguntar, {2} sin revisar";
+    READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} pasados o detenidos, {1} por preguntar, {2} sin revisar";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
@@ -187,6 +187,10 @@ words! {
     SAVE_OVER = "Save over";
     SAVE_NEW = "Save as new";
     SHARE = "Share";
+    CODE = "Code", es "Código";
+    CODE_TITLE = "For another phone's camera", es "Para la cámara de otro teléfono";
+    CODE_SAYS = "Its camera opens this question. It needs no signal where Ledgerboard has been opened once.", es "Su cámara abre esta pregunta. No necesita señal si Ledgerboard ya se abrió ahí una vez.";
+    CODE_TOO_LONG = "This is too much for one code. Share it, or back the job up as a file.", es "Esto es demasiado para un código. Compártalo, o guarde el trabajo como archivo.";
     SAVING = "Saving in {0} …";
     SAVED_ONCE = "Saved once, in {0}";
     SAVED_TWICE = "Saved twice, in {0}";

@@ -11,6 +11,7 @@ use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
+use ledgerboard_core::calculators::Trade;
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::turnover::Who;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
@@ -143,15 +144,21 @@ fn present(desk: Desk, id: StoredValue<String>) -> Piece {
 
 /// The way to the calculators, with this job as the one that numbers are saved to.
 fn work_out(desk: Desk, id: StoredValue<String>) -> El {
-    let doors = catalog::ALL.iter().map(|entry| {
+    let doors = move |entry: &'static catalog::Entry| {
         let to_this = move || {
             desk.set(|settings| settings.job = Some(id.get_value()));
             store::detach_draft(entry.id, &id.get_value());
         };
         let door = el("a").class("chip").attr("href", &route::calculator(entry.id));
         door.say(entry.name).tap(to_this)
+    };
+    let trades = Trade::ALL.iter().map(|trade| {
+        let theirs = catalog::ALL.iter().filter(|entry| entry.trade == *trade);
+        el("details")
+            .with(el("summary").say(trade.name()))
+            .with(el("div").class("chips").with_all(theirs.map(doors)))
     });
-    el("div").with(el("h3").say(&w::ADD_TO_JOB)).with(el("div").class("chips").with_all(doors))
+    el("div").with(el("h3").say(&w::ADD_TO_JOB)).with_all(trades)
 }
 
 /// A job in which the mark that is being written about says what it said when that was opened.

@@ -104,7 +104,7 @@ fn check(check: &Check, voice: Voice) -> El {
     el("li")
         .with(el("p").class("row").with(name).text(" ").with(verdict(check.verdict, check.word())))
         .with(el("p").text(&voice.say(&says)))
-        .with(el("p").class("quiet").text(check.source.clause))
+        .with(el("p").class("quiet").text(&voice.say(&say!(w::FIGURE, check.source.clause))))
 }
 
 /// Something to look for, with its tick. Ticked, nothing is drawn anew: the focus stays.

@@ -11,7 +11,7 @@ use ledgerboard_core::job::turnover::{
 };
 use ledgerboard_core::job::{Job, Survey};
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Part, Verdict};
+use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
 use ledgerboard_core::words::{Text, Voice};
 use leptos::prelude::*;
 
@@ -87,10 +87,11 @@ fn changes(sheet: &Turnover, voice: Voice) -> Piece {
             Since::New => say!(w::SHEET_NEW, &*number.title, number.headline.value()),
             Since::Was(answer, verdict) => {
                 let before = told_before(answer, verdict);
-                say!(w::SHEET_NOW, &*number.title, before, number.headline.value(), number.word)
+                let word = if number.is_held { Standing::held() } else { number.word };
+                say!(w::SHEET_NOW, &*number.title, before, number.headline.value(), word)
             }
         };
-        lines.push(el("li").own_text(&voice.say(&says)));
+        lines.push(el("li").text(&voice.say(&says)));
     }
     for title in &sheet.gone {
         lines.push(el("li").own_text(&speech::say(&say!(w::SHEET_GONE, &**title))));
@@ -155,7 +156,7 @@ fn check(check: &Check, voice: Voice) -> El {
         _ => spare(check),
     };
     let name = say!(w::PAIR, check.name.clone(), says);
-    let source = el("span").class("quiet").text(check.source.clause);
+    let source = el("span").class("quiet").text(&voice.say(&say!(w::FIGURE, check.source.clause)));
     el("li")
         .class("row")
         .with(el("span").text(&voice.say(&name)).text(" ").with(source))

@@ -1,6 +1,7 @@
 //! The bar under the thumb: save and share. After saving, the same bar says so, takes title,
 //! spot and note, and takes the saving back.
 
+use super::code::code;
 use super::share::{Shared, share};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text, when};
@@ -104,7 +105,13 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         ))
         .with(el("div").class("bar-says").attr("role", "status").with(says))
         .with(details)
-        .with(el("div").class("bar-buttons").with(buttons).with(button(&w::SHARE).tap(hand_on)))
+        .with(
+            el("div")
+                .class("bar-buttons")
+                .with(buttons)
+                .with(button(&w::SHARE).tap(hand_on))
+                .with(code(question)),
+        )
 }
 
 fn button(phrase: &'static Phrase) -> El {

@@ -1,6 +1,7 @@
 //! Keeping a number, from anywhere, by one tap: nothing is asked before it is saved.
 
 mod bar;
+mod code;
 mod share;
 
 pub(crate) use bar::bar;

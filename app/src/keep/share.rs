@@ -17,7 +17,7 @@ pub(crate) enum Shared {
 }
 
 /// The whole address of a question.
-fn address(question: Question) -> String {
+pub(super) fn address(question: Question) -> String {
     let here = window().location().href().unwrap_or_default();
     let page = here.split('#').next().unwrap_or_default();
     [page, &route::question(&question.link())].concat()

@@ -182,6 +182,7 @@ async fn another_number_for_a_job_stands_for_none_that_is_saved() {
         page.until("localStorage['ledgerboard.draft.box-fill'].includes('14-3')").await;
         page.goto("#/jobs").await;
         page.tap(saying("12 Alder St")).await;
+        page.tap(saying("Boxes and cables")).await;
         page.tap(saying("Box fill")).await;
         page.sees(saying("Save to job")).await;
         page.misses(saying("Save over")).await;

@@ -11,6 +11,7 @@ mod drilling;
 mod faults;
 mod finish;
 mod first_visit;
+mod handover;
 mod harness;
 mod harness_checks;
 mod holds;

@@ -11,6 +11,19 @@ const QUESTIONS: [&str; 4] = [
     "#/cable-securing",
 ];
 
+/// Pages about no one question.
+const PAGES: [&str; 9] = [
+    "#/",
+    "#/jobs",
+    "#/job/demo",
+    "#/job/demo/buy",
+    "#/job/demo/ready",
+    "#/job/demo/inspector",
+    "#/settings",
+    "#/nowhere",
+    "#/box-fill?a.%=1",
+];
+
 async fn is_whole(page: &Page, place: &str) {
     // What lies half under a bar comes out by scrolling: the bars lie flat while it looks.
     let flat = |how: &str| {
@@ -51,7 +64,7 @@ async fn all_whole(device: Device) {
         page.tap(saying("Save to job")).await;
         page.sees("#mark-title").await;
         is_whole(page, "after saving").await;
-        for place in ["#/", "#/jobs", "#/job/demo", "#/settings", "#/nowhere", "#/box-fill?a.%=1"] {
+        for place in PAGES {
             page.goto(place).await;
             page.sees("h1").await;
             is_whole(page, place).await;

@@ -1,0 +1,150 @@
+//! One job as a whole: what to buy after an owner changed his mind, what stands before each part of
+//! the work, sheets that are handed over, and a code for another phone's camera.
+
+use crate::harness::{Device, Journey, Page, Server, field, journey, saying};
+use std::path::Path;
+
+const ANSWER: &str = ".answer .figure";
+
+/// Saves a calculator's question under a title.
+async fn saved(page: &Page, calculator: &str, title: &str) {
+    page.goto(&["#/", calculator].concat()).await;
+    page.tap(saying("Save to job")).await;
+    page.enter("#mark-title", title).await;
+    page.tap(saying("Done")).await;
+}
+
+async fn open_job(page: &Page) {
+    page.goto("#/jobs").await;
+    page.tap("main .doors a").await;
+}
+
+/// By hand: 30 ft is 360 in; staples at 12 in from each end and 54 in apart are 1 + ceil(336 / 54)
+/// = 8; 60 ft are 1 + ceil(696 / 54) = 14.
+#[tokio::test]
+async fn an_owners_change_asks_for_more_than_was_bought() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/cable-securing").await;
+        page.enter(field("run"), "30 ft").await;
+        page.reads(ANSWER, "8").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den feed").await;
+        page.tap(saying("Done")).await;
+        saved(&page, "paint", "Den paint").await;
+
+        open_job(&page).await;
+        page.tap(saying("What to buy")).await;
+        page.reads(".buy:first-child .value", "8").await;
+        page.tap("[id='got staple']").await;
+        page.sees(".buy-line.got").await;
+        page.tap(".buy:first-child summary").await;
+        page.enter("[id='price staple']", "0.05").await;
+        page.sees(saying("All together $0.40, 2 lines without a price")).await;
+        page.screenshot("buy").await;
+
+        open_job(&page).await;
+        page.tap(saying("Den feed")).await;
+        page.enter(field("run"), "60 ft").await;
+        page.reads(ANSWER, "14").await;
+        page.tap(saying("Save over")).await;
+
+        open_job(&page).await;
+        page.tap(saying("What to buy")).await;
+        page.reads(".buy:first-child .value", "14").await;
+        page.misses(".buy-line.got").await;
+        let more = page.text(".buy:first-child .now").await;
+        assert!(more.starts_with("6 more than you had on "), "{more}");
+        page.sees(saying("All together $0.70, 2 lines without a price")).await;
+
+        // What can't be read is said at its field, and the price that was there stays.
+        page.tap(".buy:first-child summary").await;
+        page.enter("[id='price staple']", "cheap").await;
+        page.sees(saying("Write a price, such as 12.50.")).await;
+        page.sees(saying("All together $0.70, 2 lines without a price")).await;
+        assert_eq!(page.axe().await, [""; 0]);
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn what_was_looked_at_stays_looked_at() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        saved(&page, "box-fill", "Den switch").await;
+        open_job(&page).await;
+        page.tap(saying("Ready?")).await;
+        page.sees(saying("Before cover")).await;
+        let point = "[id='looked cover plates']";
+        page.tap(point).await;
+        page.has_focus(point).await;
+        page.until("document.body.innerText.includes('looked at ')").await;
+        page.reload().await;
+        page.until("document.querySelector(\"[id='looked cover plates']\")?.checked === true")
+            .await;
+        assert_eq!(page.axe().await, [""; 0]);
+        page.screenshot("ready").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn an_owner_agrees_to_an_answer_and_is_asked_again_when_it_changes() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        saved(&page, "raising", "Den ceiling").await;
+        open_job(&page).await;
+        page.tap(saying("Owner")).await;
+        page.tap(saying("Agree")).await;
+        page.until("/^Agree, /.test(document.querySelector('.owner p')?.innerText)").await;
+        page.tap(saying("I handed it over")).await;
+
+        open_job(&page).await;
+        page.tap(saying("Den ceiling")).await;
+        page.enter(field("plates"), "2").await;
+        page.tap(saying("Save over")).await;
+        open_job(&page).await;
+        page.tap(saying("Owner")).await;
+        page.sees(".owner .now").await;
+        let changed = page.text(".changes li").await;
+        assert!(changed == "Den ceiling: was 9 1⁄4 in, held; now 10 3⁄4 in, held", "{changed}");
+        page.axe().await;
+        page.screenshot("owner").await;
+    })
+    .await;
+}
+
+/// What a camera reads: decoded off the screen by a library that is not the one that drew it.
+fn read_off(picture: &Path) -> String {
+    let decoder = png::Decoder::new(std::io::BufReader::new(std::fs::File::open(picture).unwrap()));
+    let mut reader = decoder.read_info().unwrap();
+    let mut bytes = vec![0; reader.output_buffer_size().unwrap()];
+    let info = reader.next_frame(&mut bytes).unwrap();
+    let step = info.color_type.samples();
+    let (wide, high) = (info.width as usize, info.height as usize);
+    let grey = |x: usize, y: usize| bytes[(y * wide + x) * step];
+    let mut image = rqrr::PreparedImage::prepare_from_greyscale(wide, high, grey);
+    let grids = image.detect_grids();
+    assert_eq!(grids.len(), 1, "one code on the screen");
+    grids[0].decode().unwrap().1
+}
+
+#[tokio::test]
+async fn another_phones_camera_opens_the_same_question() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/cable-securing").await;
+        page.enter(field("run"), "41 ft 3 in").await;
+        let answer = page.text(ANSWER).await;
+        page.tap(saying("Code")).await;
+        page.sees(".qr").await;
+        let address = read_off(&page.screenshot("code").await);
+        page.tap(".code button").await;
+        let (home, question) = address.split_once('#').unwrap();
+        let here: String = page.evaluate("location.href.split('#')[0]").await;
+        assert_eq!(home, here);
+        // Opened where nothing has been typed.
+        page.evaluate::<bool>("(localStorage.clear(), true)").await;
+        page.goto(&["#", question].concat()).await;
+        page.reads(ANSWER, &answer).await;
+        page.until("document.querySelector('#run').value.replace(/\\s+/g, ' ') === '41 ft 3 in'")
+            .await;
+    })
+    .await;
+}
