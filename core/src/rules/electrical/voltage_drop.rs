@@ -130,7 +130,7 @@ mod tests {
     /// Ohms in 1000 ft at 75 °C by physics. Sources: IEC 60028, annealed copper, 1/58 Ω·mm²/m and
     /// 0.00393 per kelvin at 20 °C; ASTM B258, a diameter of 0.127 mm × 92^((36 − n) ÷ 39).
     fn physics(gauge: i32) -> f64 {
-        let wide = 0.127 * 92_f64.powf(f64::from(36 - gauge) / 39.0);
+        let wide = 0.127 * libm::pow(92.0, f64::from(36 - gauge) / 39.0);
         let area = std::f64::consts::PI * wide * wide / 4.0;
         304.8 / 58.0 / area * (1.0 + 0.00393 * 55.0)
     }
