@@ -13,11 +13,14 @@ source!(
     BEND, "nec-334.24", "NEC 334.24", SAYS, SEEN, Memory
 );
 
+/// Of a cable's width, the least radius.
+pub const TIMES: i64 = 5;
+
 /// The least radius, inside the bend, of a cable so wide.
 ///
 /// Source: NEC 334.24.
 pub const fn least_radius(wide: Length) -> Length {
-    wide.times(5)
+    wide.times(TIMES)
 }
 
 #[cfg(test)]
