@@ -9,6 +9,7 @@ pub mod boards;
 pub mod box_fill;
 pub mod cable_run;
 pub mod cable_securing;
+pub mod circuit_touch;
 pub mod drilling;
 pub mod drying;
 pub mod duct_branch;

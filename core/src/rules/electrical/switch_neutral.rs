@@ -1,0 +1,37 @@
+//! 404.2: the wires that belong at a switch.
+
+use super::dwelling_rooms::Room;
+use crate::edition::Electrical;
+use crate::words;
+
+words! {
+    NEUTRAL_SAYS = "A neutral is at each switch of lighting in rooms that people use, bathrooms, halls and stairs. Not: where raceway or an opening lets one be added later, several switch points see the whole room and one has it, or nothing but a receptacle is switched.";
+    NEUTRAL_SEEN = "read in a textbook's question and a continuing-education page";
+}
+
+source!(
+    /// Where it is published.
+    NEUTRAL, "nec-404.2(C)", "NEC 404.2(C)", NEUTRAL_SAYS, NEUTRAL_SEEN, Read
+);
+
+/// Whether a switch of lighting there has one. 2026: not verified.
+pub const fn covers(edition: Electrical, room: Room) -> Option<bool> {
+    use Room::{Bath, Hall, Laundry};
+    match edition {
+        Electrical::E2026 => None,
+        _ => Some(room.is_habitable() || matches!(room, Bath | Hall | Laundry)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn it_is_at_switches_of_rooms_that_people_use() {
+        let without = Room::ALL.iter().filter(|it| !covers(Electrical::E2020, **it).unwrap());
+        let keys: Vec<_> = without.map(|room| room.key()).collect();
+        assert_eq!(keys, ["basement", "garage", "attic", "crawl", "outdoors"]);
+        assert_eq!(covers(Electrical::E2026, Room::Bath), None);
+    }
+}
