@@ -86,6 +86,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::hole_cables::HoleCables>(),
     entry::<calculators::rerouted_cable::ReroutedCable>(),
+    entry::<calculators::switch_boxes::SwitchBoxes>(),
     entry::<calculators::register_throw::RegisterThrow>(),
     entry::<calculators::register_spots::RegisterSpots>(),
     entry::<calculators::raised_register::RaisedRegister>(),

@@ -31,6 +31,7 @@ pub mod room;
 pub mod room_air;
 pub mod skim_coat;
 pub mod strip;
+pub mod switch_boxes;
 pub mod taken_down;
 pub mod three_ways;
 pub mod under_a_gable;

@@ -30,6 +30,7 @@ const CALLS: &[(&str, &str)] = &[
     ("rerouted_cable", "cable_securing"),
     ("skim_coat", "joint_compound"),
     ("strip", "hold"),
+    ("switch_boxes", "box_fill"),
     ("floor_cover", "hold"),
     ("floor_cover", "strip"),
     ("three_ways", "hold"),

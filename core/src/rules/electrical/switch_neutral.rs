@@ -9,6 +9,22 @@ words! {
     NEUTRAL_SEEN = "read in a textbook's question and a continuing-education page";
 }
 
+words! {
+    PATH_SAYS = "Only the hot is switched, and all wires of a circuit lie in one cable: no neutral and no traveler is borrowed from another.";
+    WHITE_SAYS = "A white wire that is hot is marked so at both ends, and in a switch loop brings supply to the switch, never the switched wire back.";
+    FROM_MEMORY = "written down from memory";
+}
+
+source!(
+    /// Where the way of a circuit's wires is published.
+    ONE_PATH, "nec-404.2(A)", "NEC 404.2(A), 300.3(B)", PATH_SAYS, FROM_MEMORY, Memory
+);
+
+source!(
+    /// Where white wires that are hot are published.
+    WHITE_HOT, "nec-200.7(C)", "NEC 200.7(C)", WHITE_SAYS, FROM_MEMORY, Memory
+);
+
 source!(
     /// Where it is published.
     NEUTRAL, "nec-404.2(C)", "NEC 404.2(C)", NEUTRAL_SAYS, NEUTRAL_SEEN, Read
