@@ -11,6 +11,7 @@ use super::{Calculator, Trade, box_fill};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Kind, Span, When, row};
 use crate::measure::Volume;
+use crate::rules::electrical::switch_neutral::{ONE_PATH, WHITE_HOT};
 use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
 use crate::{choice, form};
@@ -134,7 +135,12 @@ impl Calculator for SwitchBoxes {
     }
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        Caution::all(&[(&w::DEAD, None), (&w::BORROW, None), (&w::LICENSED, None)])
+        Caution::all(&[
+            (&w::DEAD, None),
+            (WHITE_HOT.says, Some(&WHITE_HOT)),
+            (ONE_PATH.says, Some(&ONE_PATH)),
+            (&w::LICENSED, None),
+        ])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

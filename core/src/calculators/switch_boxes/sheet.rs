@@ -5,9 +5,9 @@ use super::words as w;
 use super::{Answer, Calculator, Filled, Input, Place, Run};
 use crate::rules::compare::{Limit, ask, at_most, unverified};
 use crate::rules::electrical::box_fill::FILL;
-use crate::rules::electrical::switch_neutral::{NEUTRAL, ONE_PATH, WHITE_HOT};
+use crate::rules::electrical::switch_neutral::NEUTRAL;
 use crate::say;
-use crate::sheet::{Caution, Expr, Figure, Material, Part, PartRow, Sheet, Step, Verdict};
+use crate::sheet::{Expr, Figure, Material, Part, PartRow, Sheet, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 /// A place by its name.
@@ -46,10 +46,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     }
     let fill = answer.switches.get(fullest).map(|it| it.side.fill).unwrap_or_default();
     let is_over = checks.get(fullest).is_some_and(|it| it.verdict == Verdict::Over);
-    let mut cautions = super::SwitchBoxes::cautions(None);
-    for source in [&ONE_PATH, &WHITE_HOT] {
-        cautions.push(Caution { text: source.says.into(), source: Some(source) });
-    }
     Sheet {
         headline: Figure::plain("fullest", &w::FULLEST, fill.into()),
         lead: Some(fullest),
@@ -59,7 +55,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working,
         parts: answer.runs.iter().map(part).collect(),
         materials: materials(input),
-        cautions,
+        cautions: super::SwitchBoxes::cautions(None),
         drawing: Some(drawing(answer)),
     }
 }

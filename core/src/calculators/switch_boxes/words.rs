@@ -65,7 +65,6 @@ words! {
     WIRE = "A wire";
     TWIN = "{0} to {1}: {2}, {3} wires and a ground.";
 
-    DEAD = "Dead, and proved dead: meter proved on a live source before and after. White may be hot here: it is in every switch loop.";
-    BORROW = "Never take a neutral or a traveler from another cable: it heats, trips arc-fault breakers and shocks.";
+    DEAD = "Dead, and proved dead: meter proved on a live source before and after.";
     LICENSED = "A plan for the electrician, who connects it where the law says so. No power before the inspection.";
 }

@@ -10,7 +10,7 @@ words! {
 }
 
 words! {
-    PATH_SAYS = "Only the hot is switched, and all wires of a circuit lie in one cable: no neutral and no traveler is borrowed from another.";
+    PATH_SAYS = "Only the hot is switched, and all wires of a circuit lie in one cable: no neutral and no traveler is borrowed from another, where it would heat, trip arc-fault breakers and shock.";
     WHITE_SAYS = "A white wire that is hot is marked so at both ends, and in a switch loop brings supply to the switch, never the switched wire back.";
     FROM_MEMORY = "written down from memory";
 }
