@@ -25,7 +25,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             .find(|(key, _)| answer.edition.is_verified() && is_bad(key));
     Sheet {
         headline: Figure::plain("cut", &w::CUT, answer.cut.into()),
-        lead: None,
+        lead: Some(0),
         next: next.map(|(_, phrase)| phrase.into()),
         figures: figures(answer),
         working: answer.steps.0.clone(),

@@ -76,7 +76,7 @@ form! {
         }))
             .when(MAY_ADD);
         /// Whether an outlet or a device comes with it.
-        outlet: bool, row(&w::OUTLET, &w::NOTHING, Kind::Flag).when(MAY_ADD);
+        outlet: bool = true, row(&w::OUTLET, &w::NOTHING, Kind::Flag).when(MAY_ADD);
         /// To a ceiling box.
         spare: bool, row(&w::SPARE, &w::NOTHING, Kind::Flag).when(When::Is("what", &["light"]));
         /// Whether the panel is touched.
@@ -86,6 +86,7 @@ form! {
         what: What::Light,
         wire: Some(Length::inches(96, 1)),
         found: Found::Grounded,
+        outlet: false,
     }
 }
 

@@ -39,7 +39,7 @@ words! {
     FAN_BOX = "Box for a fan";
     READY = "Box that a fan could hang from";
     ALARM_LINE = "Smoke alarms";
-    NO_GROUND = "No ground";
+    NO_GROUND = "Ground at the box";
     ASK_STOP = "Stop, and hand over.";
     ASK_SERVICE = "Not this crew's: hand it over.";
     ASK_LOCAL = "Ask which edition and local changes hold, and who may do it.";
@@ -51,7 +51,7 @@ words! {
     ASK_FAN_BOX = "Listed for a fan, with the weight marked past 35 lb.";
     ASK_READY = "Listed for a fan, or framing in reach.";
     ASK_ALARMS = "The whole dwelling's, by today's rule.";
-    ASK_NO_GROUND = "Not simply extended: how it gets a ground is settled first.";
+    ASK_NO_GROUND = "Look for one. Without it, how it gets one is settled first.";
 
     EXEMPT = "Not set off";
     EXEMPT_ARC = "Arc-fault protection";
