@@ -23,12 +23,14 @@ const LAYERS: [&str; 12] = [
 /// Which calculator may call which other's public `solve`. Never in a circle.
 const CALLS: &[(&str, &str)] = &[
     ("boards", "room"),
+    ("cable_run", "cable_securing"),
     ("raised_register", "register_throw"),
     ("register_spots", "register_throw"),
     ("register_spots", "room"),
     ("rerouted_cable", "cable_securing"),
     ("skim_coat", "joint_compound"),
     ("strip", "hold"),
+    ("switch_boxes", "box_fill"),
     ("floor_cover", "hold"),
     ("floor_cover", "strip"),
     ("three_ways", "hold"),
