@@ -80,6 +80,8 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::joist_spans::JoistSpans>(),
     entry::<calculators::loads::Loads>(),
     entry::<calculators::added_heat::AddedHeat>(),
+    entry::<calculators::set_out::SetOut>(),
+    entry::<calculators::between_edges::BetweenEdges>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::hole_cables::HoleCables>(),

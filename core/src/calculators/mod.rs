@@ -4,6 +4,7 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod added_heat;
+pub mod between_edges;
 pub mod board_weight;
 pub mod boards;
 pub mod box_fill;
@@ -27,6 +28,7 @@ pub mod rerouted_cable;
 pub mod return_path;
 pub mod room;
 pub mod room_air;
+pub mod set_out;
 pub mod skim_coat;
 pub mod strip;
 pub mod taken_down;

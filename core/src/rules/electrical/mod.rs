@@ -3,11 +3,14 @@
 pub mod ampacity;
 pub mod box_depth;
 pub mod box_fill;
+pub mod box_heights;
+pub mod box_packing;
 pub mod box_setback;
 pub mod bundling;
 pub mod cable_securing;
 pub mod cable_sizes;
 pub mod conductor_volume;
+pub mod counter_height;
 pub mod equipment_ground;
 pub mod fan_boxes;
 pub mod free_conductor;

@@ -7,4 +7,5 @@ pub mod fan_blades;
 pub mod fireblocking;
 pub mod heat;
 pub mod insulation;
+pub mod reach;
 pub mod smoke_alarms;
