@@ -4,6 +4,7 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod added_heat;
+pub mod bath_hall_outlets;
 pub mod between_edges;
 pub mod board_weight;
 pub mod boards;
@@ -18,7 +19,9 @@ pub mod hold;
 pub mod hole_cables;
 pub mod joint_compound;
 pub mod joist_spans;
+pub mod kitchen_outlets;
 pub mod loads;
+pub mod outlets;
 pub mod paint;
 pub mod raised_register;
 pub mod raising;
