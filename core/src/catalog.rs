@@ -85,6 +85,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::outlets::Outlets>(),
     entry::<calculators::kitchen_outlets::KitchenOutlets>(),
     entry::<calculators::bath_hall_outlets::BathHallOutlets>(),
+    entry::<calculators::alarm_places::AlarmPlaces>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::hole_cables::HoleCables>(),

@@ -4,6 +4,7 @@
 //! stands in the list that `cargo xtask test` reads.
 
 pub mod added_heat;
+pub mod alarm_places;
 pub mod bath_hall_outlets;
 pub mod between_edges;
 pub mod board_weight;

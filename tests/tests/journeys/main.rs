@@ -20,6 +20,7 @@ mod requests;
 mod rescue;
 mod retired;
 mod rooms;
+mod set_out;
 mod security;
 mod server_checks;
 mod shipped_arithmetic;

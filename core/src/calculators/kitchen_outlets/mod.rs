@@ -153,6 +153,16 @@ pub struct Answer {
     pub at_islands: i64,
 }
 
+impl Island {
+    /// How many it needs, under an edition or the newest verified one.
+    pub fn needed(&self, edition: Electrical) -> i64 {
+        let (one, other) = (self.long.unwrap_or_default(), self.short.unwrap_or_default());
+        // Whichever side was put in as the longer one.
+        let (long, short) = (one.max(other), one.min(other));
+        edition.or_newest(|edition| on_island(edition, long, short)).unwrap_or(0)
+    }
+}
+
 impl Answer {
     /// All of them.
     pub fn needed(&self) -> i64 {
@@ -222,10 +232,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     }
     let (mut islands, mut at_islands) = (Vec::new(), 0);
     for island in &input.islands {
-        let (long, short) = (island.long.unwrap_or_default(), island.short.unwrap_or_default());
-        // Whichever side was put in as the longer one.
-        let (long, short) = (long.max(short), long.min(short));
-        let count = edition.or_newest(|edition| on_island(edition, long, short)).unwrap_or(0);
+        let count = island.needed(edition);
         at_islands += count;
         islands.push(count);
     }

@@ -34,7 +34,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         ],
         checks,
         working: working(input, answer),
-        parts: vec![part(input, answer)],
+        parts: parts(input, answer),
         materials: Vec::new(),
         cautions: KitchenOutlets::cautions(None),
         drawing: drawing(answer),
@@ -101,7 +101,7 @@ pub(super) fn told(space: &Space) -> Text {
     }
 }
 
-fn part(input: &Input, answer: &Answer) -> Part {
+fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let row = |name, value| PartRow { name, value, puts: Vec::new() };
     let mut rows = Vec::new();
     for (at, space) in answer.spaces.iter().enumerate() {
@@ -111,5 +111,15 @@ fn part(input: &Input, answer: &Answer) -> Part {
         let name = say!(w::ISLAND_OF, island.kind.label(), at as i64 + 1);
         rows.push(row(name, say!(w::COUNT, *count)));
     }
-    Part { key: "spaces", title: (&w::SPACES).into(), note: None, rows }
+    let mut all = vec![Part { key: "spaces", title: (&w::SPACES).into(), note: None, rows }];
+    if !input.islands.is_empty() {
+        let mut rows = Vec::new();
+        for edition in Electrical::VERIFIED {
+            let count = input.islands.iter().map(|island| island.needed(edition)).sum::<i64>();
+            rows.push(row(edition.name().into(), say!(w::COUNT, count)));
+        }
+        let note = Some(ISLANDS.says.into());
+        all.push(Part { key: "editions", title: (&w::BY_EDITION).into(), note, rows });
+    }
+    all
 }

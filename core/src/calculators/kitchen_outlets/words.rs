@@ -42,6 +42,7 @@ words! {
     NEXT_LATER = "An island needs none now, but provision for one later: a cable or a raceway left for it. Ask how.";
     BOTH = "{0} {1}";
 
+    BY_EDITION = "Islands and peninsulas, by edition";
     SPACES = "Each counter";
     SPACE = "Wall counter {0}, {1}";
     SHORT = "under 12 in, none";

@@ -44,7 +44,7 @@ form! {
         /// What.
         kind: BreakKind, row(&w::KIND, &w::NOTHING, Kind::Choice(BreakKind::PICKS));
         /// In which wall.
-        wall: At = At::W1, row(&w::WALL, &w::NOTHING, Kind::Choice(At::PICKS));
+        wall: At = At::W1, row(&w::WALL, &w::NOTHING, Kind::Choice(At::PICKS)).foremost(|_| true);
         /// From the wall's start to its nearer edge.
         from: Option<Length>, length(&w::FROM, &w::FROM_HINT, WALL).foremost(|_| true);
         /// How wide.

@@ -97,7 +97,7 @@ form! {
         /// To its middle, bottom or top.
         to: To, row(&w::TO, &w::NOTHING, Kind::Choice(To::PICKS));
         /// The floor that it stands over, from 1.
-        floor: i64 = 1, row(&w::STANDS, &w::NOTHING, Kind::Count { least: 1, most: 6, why: &w::WHY });
+        floor: i64 = 1, row(&w::STANDS, &w::NOTHING, Kind::Count { least: 1, most: 6, why: &w::WHY }).foremost(|root| root.items("floors").len() > 1);
         /// Along the wall.
         along: Option<Length>, row(&w::ALONG, &w::ALONG_HINT, span(WALL, &[], true));
     }
