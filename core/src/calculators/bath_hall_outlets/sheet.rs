@@ -2,7 +2,6 @@
 
 use super::words as w;
 use super::{Answer, BathHallOutlets, Calculator, Input, Tub};
-use crate::measure::Length;
 use crate::rules::compare::{Limit, at_least, at_most, unverified};
 use crate::rules::electrical::room_receptacles::{
     BATH, HALLS, REST, below_basin, from_basin, from_tub, over_tub,
@@ -76,8 +75,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         Tub::Beside => {
             let beside = input.height.beside();
             let limit = edition.or_newest(|edition| from_tub(edition, beside));
-            let limit = limit.filter(|limit| limit.value > Length::ZERO && !input.barrier);
-            if let Some(limit) = limit {
+            if let Some(limit) = limit.filter(|_| !input.barrier) {
                 let side = input.tub_side.unwrap_or_default();
                 let check = at_least("tub", (&w::CHECK_TUB).into(), side, limit);
                 let is_over = check.verdict == Verdict::Over;

@@ -44,7 +44,7 @@ words! {
     CHECK_BELOW = "Basin {0}: below its top";
     CHECK_OVER = "In or over a tub or shower";
     CHECK_TUB = "From the tub or shower";
-    SMALL = "Too small a bath for that: the one that it needs goes on the farthest wall. Ask.";
+    SMALL = "Where the bath is too small for that, its receptacle goes on the farthest wall. Ask.";
 
     GFCI = "GFCI in baths and laundries, tamper-resistant everywhere; a bath's own 20 A circuit. From memory: ask.";
     DEAD = "Dead, and proved dead, before a box or a cable in the wall is touched.";

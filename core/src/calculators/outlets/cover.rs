@@ -15,15 +15,13 @@ pub(super) struct Cover {
 /// Where a box may have its middle: from, to, in order and apart; one place where both are the same.
 pub(super) type Allowed<'a> = &'a [[Length; 2]];
 
-/// Covers a space `long`, together with those that it has, each reaching so far both ways.
+/// Covers a space `long`, together with those that it has, in order, each reaching so far both ways.
 ///
 /// Along the space each next one is first put as far on as it may be: no other way needs fewer. Then
 /// each is moved to the place nearest to even that still leaves the rest enough: between the farthest
 /// on, and the farthest back found the same way from the end.
 pub(super) fn cover(long: Length, allowed: Allowed<'_>, have: &[Length], reach: Length) -> Cover {
     let mut out = Cover::default();
-    let mut have = have.to_vec();
-    have.sort_unstable();
     let mut next = 0;
     let mut done = Length::ZERO;
     loop {

@@ -3,7 +3,7 @@
 use super::words as w;
 use super::{Answer, Input};
 use crate::measure::Length;
-use crate::plan::{Corner, Heading, Side, Spot};
+use crate::plan::{Axis, Corner, Heading, Side, Spot};
 use crate::say;
 use crate::sheet::{Anchor, Clear, Drawing, Ink, Line, PAGE_PX, Point};
 use crate::words::{Phrase, Text};
@@ -48,7 +48,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         twin.push(say!(w::TWIN, number, *wall as i64 + 1, *along));
     }
     for (wall, side) in sides.iter().enumerate() {
-        page.label(side, side.length.part(2), 32, say!(w::LABEL_WALL, wall as i64 + 1));
+        // Words lie level: beside a plumb wall they take more room.
+        let offs = if side.heading.axis() == Axis::Along { [12, 30] } else { [30, 46] };
+        let text = say!(w::LABEL_WALL, wall as i64 + 1);
+        if !page.label(side, side.length.part(2), offs[0], text.clone()) {
+            page.label(side, side.length.part(2), offs[1], text);
+        }
     }
     page.clear.done(&w::DRAWING, twin)
 }
@@ -99,11 +104,11 @@ impl Page {
         self.clear.rectangle(line, self.at(near), self.at(far), means);
     }
 
-    fn label(&mut self, side: &Side, along: Length, off: i64, text: Text) {
+    fn label(&mut self, side: &Side, along: Length, off: i64, text: Text) -> bool {
         let inward = side.heading.past(Corner::Inside);
         let beside = step(side.from, side.heading, along);
         let at = self.at(step(beside, inward, self.clear.px(off)));
-        self.clear.put(Ink::Label { at, anchor: Anchor::Middle, text });
+        self.clear.put(Ink::Label { at, anchor: Anchor::Middle, text })
     }
 }
 

@@ -120,7 +120,10 @@ form! {
         /// To the first stud counted, in each wall.
         first: Length = Length::inches(16, 1), length(&w::FIRST, &w::NOTHING, [0, 768]).when(When::Yes("on_studs"));
         /// Middle to middle.
-        spacing: Length = Length::inches(16, 1), length(&w::SPACING, &w::NOTHING, [96, 768]).when(When::Yes("on_studs"));
+        spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::NOTHING, Kind::Length(Span {
+            least: Length::inches(6, 1), most: Length::inches(48, 1), why: &w::WHY,
+            common: &[Length::inches(16, 1), Length::inches(24, 1)], optional: false,
+        })).when(When::Yes("on_studs"));
         /// A stud's thickness.
         thick: Length = Length::inches(3, 2), length(&w::THICK, &w::NOTHING, [8, 64]).when(When::Yes("on_studs"));
         /// A box's width.

@@ -131,13 +131,13 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let (mut fewest, mut bare) = (0, 0);
     for [start, long] in walls.spaces(&input.breaks) {
         let needs = is_space(long);
-        let mut here = Vec::new();
+        let mut here: Vec<Length> = Vec::new();
         for (it, fate) in input.have.iter().zip(&mut fates) {
             let at = walls.on_line(it.wall.wall().unwrap_or(0), it.at.unwrap_or_default());
             let at = walls.past(start, at);
             if at <= long {
                 *fate = if needs { Fate::Stays } else { Fate::NotNeeded };
-                here.push(at);
+                here.insert(here.iter().take_while(|other| **other < at).count(), at);
             }
         }
         let mut count = 0;
@@ -146,8 +146,9 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
             for [from, to] in &allowed {
                 let (low, wide) = (walls.past(start, *from), to.minus(*from));
                 if low.plus(wide) <= long {
-                    let at = places.iter().take_while(|other| other[0] < low).count();
-                    places.insert(at, [low, low.plus(wide)]);
+                    // Nearly in order: round the start they begin anew.
+                    let after = places.iter().rev().take_while(|other| other[0] > low).count();
+                    places.insert(places.len() - after, [low, low.plus(wide)]);
                 }
             }
             let new = cover(long, &places, &[], reach);

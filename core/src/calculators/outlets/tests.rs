@@ -68,6 +68,7 @@ fn under_two_feet_of_wall_needs_none() {
         assert_eq!(answer.fewest, want, "{beside}");
         assert_eq!(answer.spaces[0].needs, want > 0);
     }
+    assert!(is_space(inches(24)) && !is_space(Length::inches(239, 10)));
     let answer = solve(&corner(96, 60), Electrical::E2026).unwrap();
     let sheet = Outlets::sheet(&corner(96, 60), &answer, Basis::default());
     assert_eq!(sheet.verdict(), Verdict::Ask, "its text was not verified");
@@ -149,7 +150,7 @@ fn what_is_in_no_wall_is_told_at_its_field() {
 }
 
 /// Whether these leave nothing of `0..=long` farther off than `reach`, all in inches.
-fn covers(spots: &mut Vec<i64>, long: i64, reach: i64) -> bool {
+fn covers(spots: &mut [i64], long: i64, reach: i64) -> bool {
     spots.sort_unstable();
     let (Some(first), Some(last)) = (spots.first(), spots.last()) else { return false };
     *first <= reach
@@ -178,7 +179,8 @@ proptest! {
             .map(u32::count_ones)
             .min();
         let allowed: Vec<[Length; 2]> = places.iter().map(|at| [inches(*at); 2]).collect();
-        let had: Vec<Length> = have.iter().map(|at| inches(*at)).collect();
+        let mut had: Vec<Length> = have.iter().map(|at| inches(*at)).collect();
+        had.sort_unstable();
         let cover = cover(inches(long), &allowed, &had, inches(72));
         match fewest {
             None => prop_assert!(!cover.bare.is_empty()),

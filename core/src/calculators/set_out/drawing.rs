@@ -28,7 +28,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         far = far.max(wanted.along.unwrap_or_default());
     }
     let unit = low.minus(top).part(TALL).max(far.part(PAGE_PX - 2 * SIDE));
-    let mut page = Clear::new(unit.plus(Length::from_nanometres(1)), TALL + 2 * TOP);
+    let unit = unit.plus(Length::from_nanometres(1));
+    let high = low.minus(top).nanometres() / unit.nanometres() + 1;
+    let mut page = Clear::new(unit, high + 2 * TOP);
     let (left, right) = (page.px(4), page.px(PAGE_PX - 4));
     let y = |page: &Clear, down: Length| page.px(TOP).plus(down).minus(top);
     let level = |page: &mut Clear, line, down, means| {
@@ -61,10 +63,13 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         let ends = [x.minus(page.px(16)), x.plus(page.px(16))].map(|x| Point::new(x, floor));
         page.path(Line::Cut, &ends, false, &w::MEANS_FLOOR);
         let (from, to) = (Point::new(x, y(&page, none)), Point::new(x, y(&page, mark.down)));
-        page.put(Ink::Dimension { from, to });
-        let under = Point::new(x, bottom.plus(page.px(10)));
+        if from != to {
+            page.put(Ink::Dimension { from, to });
+        }
+        let at_side = x.plus(half).plus(page.px(4));
+        let beside = Point::new(at_side, bottom.minus(input.tall.part(2)));
         let text = say!(w::ONE, at as i64 + 1);
-        page.put(Ink::Label { at: under, anchor: Anchor::Middle, text });
+        page.put(Ink::Label { at: beside, anchor: Anchor::Start, text });
         twin.push(say!(w::TWIN_BOX, name(at, wanted), sided(mark.down)));
     }
     for (at, floor) in answer.floors.iter().enumerate() {

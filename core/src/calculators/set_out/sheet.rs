@@ -56,7 +56,11 @@ fn size(length: Length) -> Length {
 
 /// With its side in words.
 pub(super) fn sided(down: Length) -> Text {
-    if down < Length::ZERO { say!(w::IS_UP, size(down)) } else { say!(w::IS_DOWN, down) }
+    match down.cmp(&Length::ZERO) {
+        std::cmp::Ordering::Less => say!(w::IS_UP, size(down)),
+        std::cmp::Ordering::Equal => say!(w::ON_LINE),
+        std::cmp::Ordering::Greater => say!(w::IS_DOWN, down),
+    }
 }
 
 /// The box that has the least of something.

@@ -67,6 +67,7 @@ words! {
     FROM_LINE_UP = "{0}: up from the line";
     IS_DOWN = "{0} down";
     IS_UP = "{0} up";
+    ON_LINE = "on the line";
     ONE = "{0}";
     OUT = "Finished floors out of level";
     HIGH_FLOOR = "Highest finished floor";
@@ -113,6 +114,6 @@ words! {
     MEANS_BOX = "A box";
     LABEL_LINE = "line";
     LABEL_SEAM = "seam";
-    TWIN_BOX = "{0}: {1} from the line.";
+    TWIN_BOX = "{0}: {1}.";
     TWIN_FLOOR = "{0}: finished {1} below the line.";
 }

@@ -77,8 +77,8 @@ pub enum Beside {
     Below,
 }
 
-/// The least level distance from a tub or shower, where the edition has one there; none where its
-/// text wasn't verified.
+/// The least level distance from a tub or shower; nothing where the edition has none there. 2026: not
+/// verified.
 pub const fn from_tub(edition: Electrical, beside: Beside) -> Option<Limit<Length>> {
     let value = match (edition, beside) {
         (Electrical::E2026, _) => return None,
