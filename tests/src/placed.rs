@@ -11,7 +11,13 @@ use proptest::prelude::*;
 /// What is done to a drawn input of one calculator.
 type Place = fn(&mut Node);
 
-const PLACED: &[(&str, Place)] = &[("register-spots", register_spots), ("boards", boards)];
+const PLACED: &[(&str, Place)] = &[
+    ("register-spots", register_spots),
+    ("boards", boards),
+    ("outlets", outlets),
+    ("set-out", set_out),
+    ("between-edges", between_edges),
+];
 
 /// Inputs in which every field is within its bounds and, where a calculator has places in a room,
 /// seven in eight have them within it.
@@ -94,6 +100,66 @@ fn outline(input: &mut Node) {
         ("gap_off", long),
     ] {
         scale(input, path, whole.part(2), of(200));
+    }
+}
+
+/// What is in a wall lies in it, in a room of four walls or more.
+fn outlets(input: &mut Node) {
+    let of = |feet: i64| Length::inches(12 * feet, 1);
+    outline(input);
+    if input.at("shape").and_then(Node::leaf).as_deref() == Some("u") {
+        input.put("shape", Node::text("rectangle"));
+    }
+    for side in ["long", "wide"] {
+        scale(input, side, of(40), of(200));
+        if let Some(at) = length(input, side) {
+            input.put(side, Node::Text(at.plus(of(10)).exact()));
+        }
+    }
+    for part in ["notch_long", "notch_wide", "leg_wide", "leg_long", "leg_off"] {
+        input.put(part, Node::text(if part == "leg_off" { "" } else { "4 ft" }));
+    }
+    // Every wall of these is 3 ft or more.
+    for (list, key, most) in [("breaks", "from", of(200)), ("have", "at", of(200))] {
+        let Some(Node::List(items)) = input.at(list) else { continue };
+        for at in 0..items.len() {
+            scale(input, &format!("{list}.{at}.{key}"), of(1), most);
+            scale(input, &format!("{list}.{at}.wide"), of(2), of(25));
+            input.put(&format!("{list}.{at}.wall"), Node::Text((at % 4 + 1).to_string()));
+        }
+    }
+}
+
+/// Each box stands over a floor that is there.
+fn set_out(input: &mut Node) {
+    let count = |list: &str, input: &Node| input.items(list).len();
+    if count("floors", input) == 0 || count("boxes", input) == 0 {
+        let sample = ledgerboard_core::catalog::find("set-out").map(Entry::sample);
+        let Some(sample) = sample else { return };
+        for list in ["floors", "boxes"] {
+            if let Some(items) = sample.at(list).filter(|_| count(list, input) == 0) {
+                input.put(list, items.clone());
+            }
+        }
+    }
+    let floors = count("floors", input);
+    for at in 0..count("boxes", input) {
+        input.put(&format!("boxes.{at}.floor"), Node::Text((at % floors + 1).to_string()));
+    }
+}
+
+/// The box lies between its edges.
+fn between_edges(input: &mut Node) {
+    let of = |feet: i64| Length::inches(12 * feet, 1);
+    scale(input, "gap", of(18), of(20));
+    if let Some(gap) = length(input, "gap") {
+        input.put("gap", Node::Text(gap.plus(of(2)).exact()));
+        // Its middle a foot or more from either edge.
+        if let Some(at) = length(input, "at") {
+            scale(input, "at", gap, of(20));
+            let at = length(input, "at").unwrap_or(at);
+            input.put("at", Node::Text(at.plus(of(1)).exact()));
+        }
     }
 }
 

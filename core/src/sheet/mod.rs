@@ -5,12 +5,14 @@
 //! arrives with its verdict, from `rules`.
 
 mod check;
+mod clear;
 mod drawing;
 mod standing;
 mod steps;
 mod working;
 
 pub use check::{Check, Sense, Verdict};
+pub use clear::{Clear, PAGE_PX};
 pub use drawing::{
     Anchor, DIMENSION_PX, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance,
 };

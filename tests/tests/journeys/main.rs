@@ -24,6 +24,7 @@ mod retired;
 mod rooms;
 mod security;
 mod server_checks;
+mod set_out;
 mod shipped_arithmetic;
 mod strip;
 mod updates;

@@ -24,6 +24,7 @@ const LAYERS: [&str; 12] = [
 const CALLS: &[(&str, &str)] = &[
     ("boards", "room"),
     ("cable_run", "cable_securing"),
+    ("outlets", "room"),
     ("raised_register", "register_throw"),
     ("register_spots", "register_throw"),
     ("register_spots", "room"),

@@ -1,0 +1,38 @@
+//! Packing between a box and the stud that it is screwed to.
+
+use crate::measure::Length;
+use crate::rules::compare::{Limit, is_at_most};
+use crate::words;
+
+words! {
+    SAYS = "A box is screwed to a stud's side, 1 in or more into the wood, through packing of plywood up to 3 in; past that a block or a bar. Within 1/8 in nobody sees it. Screws: 1 to 2 in by quarters, to 4 by halves.";
+    SEEN = "common practice";
+    INSIDE_SAYS = "A screw through a box stays within 1/4 in of its back or its ends, and none is in the wires' way.";
+    INSIDE_SEEN = "1/4 in read in an older exam text; the rest written down from memory";
+}
+
+source!(
+    /// What crews do.
+    PACKING, "box-packing", "Packing a box off a stud, habit", SAYS, SEEN, CommonPractice
+);
+source!(
+    /// Screws inside a box.
+    INSIDE, "nec-314.23-b-1", "NEC 314.23(B)(1)", INSIDE_SAYS, INSIDE_SEEN, Memory
+);
+
+/// Where a box meets a stud.
+pub const NO_OVERLAP: Limit<Length> = Limit { value: Length::ZERO, source: &PACKING };
+/// The most packing.
+pub const MOST_PACKED: Limit<Length> = Limit { value: Length::inches(3, 1), source: &PACKING };
+/// How far off its place a box may be.
+pub const OFF_PLACE: Limit<Length> = Limit { value: Length::inches(1, 8), source: &PACKING };
+/// Into the stud. Source: [`PACKING`].
+pub const INTO_STUD: Length = Length::inches(1, 1);
+/// Screws that are sold, in quarters of an inch. Source: [`PACKING`].
+const SOLD: [i64; 9] = [4, 5, 6, 7, 8, 10, 12, 14, 16];
+
+/// The shortest screw that is sold and long enough.
+pub fn screw(needed: Length) -> Option<Length> {
+    let mut lengths = SOLD.iter().map(|quarters| Length::inches(*quarters, 4));
+    lengths.find(|value| is_at_most(needed, Limit { value: *value, source: &PACKING }))
+}
