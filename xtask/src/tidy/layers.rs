@@ -37,6 +37,7 @@ const CALLS: &[(&str, &str)] = &[
     ("three_ways", "drying"),
     ("three_ways", "joint_compound"),
     ("three_ways", "board_weight"),
+    ("three_ways", "boards"),
 ];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {

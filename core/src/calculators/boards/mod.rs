@@ -8,7 +8,7 @@ mod surface;
 mod words;
 
 pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
-pub use plans::{Answer, Looking, Piece, Plan};
+pub use plans::{Answer, Looking, Piece, Plan, fewest};
 pub use surface::{Ground, Part, Run};
 
 use super::{Begin, Calculator, Going, Trade};

@@ -89,8 +89,11 @@ fn fault(path: &str, label: &'static Phrase, says: &'static Phrase) -> Faults {
 
 impl Looking {
     pub(super) fn new(input: &Input) -> Result<Self, Faults> {
+        Self::of(input, input.stock.lengths())
+    }
+
+    fn of(input: &Input, lengths: Vec<Length>) -> Result<Self, Faults> {
         let ground = Ground::new(input)?;
-        let lengths = input.stock.lengths();
         if lengths.is_empty() {
             return Err(fault("stock", &w::STOCK, &w::NO_LENGTH));
         }
@@ -146,6 +149,25 @@ impl Looking {
             pieces,
         }
     }
+}
+
+/// Tries of a look that is over before a key is up.
+const SHORT: u32 = 60_000;
+
+/// The fewest boards that a short look finds, all of one length, for whoever needs no more than
+/// their count; and whether no layout takes fewer.
+///
+/// # Errors
+/// As of [`super::solve`]; nothing found in so short a look.
+pub fn fewest(input: &Input, long: Length) -> Result<(i64, bool), Faults> {
+    for Stock { mut search, .. } in Looking::of(input, vec![long])?.stocks {
+        search.step(SHORT);
+        if let Some(found) = search.found().last() {
+            let boards = found.layout.boards;
+            return Ok((boards as i64, boards == search.lowest()));
+        }
+    }
+    Err(fault("spacing", &w::SPACING, &w::NONE_FOUND))
 }
 
 /// Which of two plans is wanted more: the less of what comes first.
