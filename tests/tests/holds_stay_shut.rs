@@ -17,7 +17,7 @@ const EVIDENCE: &str = r#"{
     "place": "Den, north wall", "material": "plaster", "deed": "cut", "area": "40 sq ft",
     "built": 1931,
     "report": {"result": "none-detected", "samples": 3, "lab": "Tamarack Lab",
-        "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
+        "number": "26-1184", "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
     "paint": {"painted": "2 sq ft", "window": "no", "result": "no-lead", "tester": "R. Vale",
         "tested": "2026-11-02"},
     "building": {"dwellings": 1},

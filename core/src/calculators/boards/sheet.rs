@@ -53,7 +53,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("joints", &w::JOINTS, (plan.joints as i64).into());
     add("longest", &w::LONGEST_BOARD, longest(plan).into());
     add("heaviest", &w::HEAVIEST, heaviest.into());
-    add("seams", &w::SEAMS, answer.seams().into());
+    add("tapered", &w::SEAMS, answer.seams().into());
     add("ends", &w::ENDS, plan.ends(&answer.ground).into());
     if input.of == Surface::Ceiling {
         add("corners", &w::CORNERS, answer.ground.perimeter.into());

@@ -79,9 +79,9 @@ words! {
     BOARDS = "Boards, {0} the longest";
     LONGEST_BOARD = "Longest board";
     JOINTS = "End joints";
-    SEAMS = "Factory edges, end to end";
+    SEAMS = "Tapered joints, end to end";
     ENDS = "End joints, end to end";
-    CORNERS = "Corners with walls";
+    CORNERS = "Inside corners, with walls";
     SCREWS = "Screws";
     AREA = "Surface";
     BOUGHT = "Board bought";
