@@ -186,7 +186,7 @@ impl Looking {
 }
 
 /// Tries of a look that is over before a key is up.
-const SHORT: u32 = 60_000;
+const SHORT: u32 = 15_000;
 
 /// The fewest boards that a short look finds, all of one length, for whoever needs no more than
 /// their count; and whether no layout takes fewer.
