@@ -81,7 +81,7 @@ form! {
         /// A board's.
         board: Length = Length::inches(96, 1), length(&w::BOARD, &w::BOARD_HINT, [1_536, 3_072]);
         /// Under the ends of boards.
-        spacing: Length = Length::inches(16, 1), length(&w::SPACING, &w::SPACING_HINT, [192, 768]);
+        spacing: Length = Length::inches(16, 1), length(&w::SPACING, &w::SPACING_HINT, [16, 768]);
         /// Cut away.
         waste: Measure = Measure::whole(&PERCENT, 10), waste();
         /// In the ceiling.
