@@ -5,7 +5,7 @@ use super::input::{Input, Surface};
 use super::plans::{Answer, Plan};
 use super::surface::Part;
 use super::words as w;
-use crate::measure::Length;
+use crate::measure::{Length, Rounding, Units};
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface as Fill};
 use crate::words::{Phrase, Text};
@@ -20,7 +20,14 @@ const TOP: i64 = 26;
 const LEAST_PLUMB: i64 = 140;
 /// A number of two figures takes so much, and with a piece's length under it.
 const NUMBER: [i64; 2] = [20, 15];
-const LONG_LABEL: [i64; 2] = [72, 36];
+const LONG_LABEL: i64 = 36;
+
+/// How wide a length is written, at most: in inches, or in millimeters.
+fn wide_as(long: Length) -> i64 {
+    let shown = long.show(Units::Customary, Rounding::Nearest);
+    let signs = shown.figure.chars().count() + shown.unit.len() + if shown.rounded { 4 } else { 2 };
+    (signs as i64 * 15 / 2).max(90)
+}
 
 pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let far = |at: usize| answer.ground.outline.iter().map(|it| it[at]).max().unwrap_or_default();
@@ -74,7 +81,7 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
             }
             let level = top.plus(bottom).part(2);
             let long = to.minus(from);
-            let room = long >= px(LONG_LABEL[0]) && bottom.minus(top) >= px(LONG_LABEL[1]);
+            let room = long >= px(wide_as(long)) && bottom.minus(top) >= px(LONG_LABEL);
             let mut label = |at: Length, off: i64, text: Text| {
                 let at = place([at, level.plus(px(off))]);
                 ink.push(Ink::Label { at, anchor: Anchor::Middle, text });
