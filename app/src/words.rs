@@ -92,6 +92,7 @@ words! {
 
     // Links.
     TAKE_ROOM = "Take the room: {0}";
+    TAKE_WHOLE = "Take all of {0}";
     TAKE_FROM = "Take from the job";
     TAKE_FROM_OF = "Take {0} from another number of the job";
     TAKEN_FROM = "From {0}";

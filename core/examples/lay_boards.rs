@@ -24,7 +24,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             at += space;
         }
         let start = Instant::now();
-        let rows = Rows { runs, stops, stock: *stock, least: 240 };
+        let rows = Rows { runs, stops, stock: *stock, least: 240, ..Rows::default() };
         let Some(mut search) = Search::new(&rows) else { continue };
         loop {
             let slice = Instant::now();

@@ -25,6 +25,7 @@ pub fn evidence_for(work: &Disturbs) -> Option<Node> {
         ("report.result", "none-detected"),
         ("report.samples", "7"),
         ("report.lab", "Tamarack Lab"),
+        ("report.number", "26-1184"),
         ("report.accreditation", "T-17"),
         ("report.dated", "2026-11-03"),
         ("report.sampled", "Three corners"),

@@ -20,7 +20,7 @@ const WHOLE: &str = r#"{
     "place": "Den ceiling", "material": "texture", "deed": "strip", "area": "200 sq ft",
     "built": 1962,
     "report": {"result": "none-detected", "samples": 7, "lab": "Tamarack Lab",
-        "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
+        "number": "26-1184", "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
     "paint": {"painted": "90 sq ft", "window": "no", "result": "no-lead", "tester": "R. Vale",
         "tested": "2026-11-02"},
     "building": {"dwellings": 1},
@@ -125,6 +125,7 @@ fn may_open(input: &Input) -> bool {
     report.result == Asbestos::NoneDetected
         && report.samples.is_some_and(|taken| taken >= samples)
         && says(&report.lab)
+        && says(&report.number)
         && says(&report.accreditation)
         && report.dated.is_some_and(fits)
         && says(&report.sampled)

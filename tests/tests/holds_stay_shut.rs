@@ -17,7 +17,7 @@ const EVIDENCE: &str = r#"{
     "place": "Den, north wall", "material": "plaster", "deed": "cut", "area": "40 sq ft",
     "built": 1931,
     "report": {"result": "none-detected", "samples": 3, "lab": "Tamarack Lab",
-        "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
+        "number": "26-1184", "accreditation": "T-17", "dated": "2026-11-03", "sampled": "Den, three corners"},
     "paint": {"painted": "2 sq ft", "window": "no", "result": "no-lead", "tester": "R. Vale",
         "tested": "2026-11-02"},
     "building": {"dwellings": 1},
@@ -536,4 +536,38 @@ fn a_plan_stays_shut_by_minor_paint() {
         apply(&mut job, Edit::Change(changed), &stamp(9)).unwrap();
         assert_eq!(is_held(&job, &work), held, "{painted}");
     }
+}
+
+/// Boards over old plaster: their plan is out of sight until that hold is open.
+#[test]
+fn a_plan_of_boards_over_an_old_surface_stays_shut() {
+    let entry = catalog::find("boards").unwrap();
+    let mut input = entry.sample();
+    input.put("over", Node::text("yes"));
+    input.put("old", Node::text("plaster"));
+    has_no_plan(&entry.work(&input, Units::Customary, Basis::default()).unwrap());
+    let work = entry.disturbs(&input, Units::Customary).unwrap();
+    assert_eq!(work.area, Some(ledgerboard_core::measure::Area::square_feet(192)));
+    for (change, held) in [(None, false), (Some(("report.result", "none-yet")), true)] {
+        let mut evidence = evidence_for(&work).unwrap();
+        change.iter().for_each(|(path, leaf)| evidence.put(path, Node::text(leaf)));
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        let (hold, boards) = (mark("hold", &evidence, 1), mark("boards", &input, 2));
+        let boards = Mark { behind: Some(hold.id.clone()), ..boards };
+        let id = boards.id.clone();
+        apply(&mut job, Edit::Keep(hold), &stamp(3)).unwrap();
+        apply(&mut job, Edit::Keep(boards), &stamp(4)).unwrap();
+        let worked = worked(&job, &id);
+        if held {
+            has_no_plan(&worked);
+        } else {
+            assert!(!worked.standing.is_held());
+            assert_eq!(worked.sheet.headline.key, "boards");
+        }
+    }
+    // While it is looked for, too.
+    let mut looking = entry.begin(&input, Units::Customary).unwrap();
+    has_no_plan(&looking.worked(None).unwrap());
+    looking.step();
+    has_no_plan(&looking.worked(None).unwrap());
 }

@@ -311,9 +311,13 @@ fn what_is_taken_of_a_whole_room_is_a_figure_of_it() {
     let mut seen = 0;
     for entry in catalog::ALL {
         for row in entry.rows.iter().filter(|row| !row.room.is_empty()) {
+            let of = catalog::find(row.of);
+            let sheet = of
+                .map(|it| it.work(&it.sample(), Units::Customary, Basis::default()).unwrap().sheet);
+            let figures = sheet.as_ref().map_or(figures.clone(), |it| it.figures.iter().collect());
             let figure = figures.iter().find(|figure| figure.key == row.room);
             let figure = figure.unwrap_or_else(|| panic!("{}: no {}", entry.id, row.room));
-            let like = row.kind.zero().expect("a quantity");
+            let like = row.takes().expect("a quantity");
             assert!(figure.amount.is_like(like), "{}: {}", entry.id, row.key);
             seen += 1;
         }

@@ -1,18 +1,25 @@
 //! What is typed in one line and has no unit: a number, a text, a day.
 
-use super::{Place, labelled, text_input};
-use crate::elements::El;
+use super::{Place, labelled, link, text_input};
+use crate::elements::{El, Piece};
 use crate::question::Question;
-use ledgerboard_core::fields::Span;
+use ledgerboard_core::fields::{Row, Span};
 use ledgerboard_core::measure::Day;
 
 /// A whole number, such as a year. Nothing steps it.
-pub(super) fn number(question: Question, place: &Place, span: Span<i64>) -> El {
+pub(super) fn number(
+    question: Question,
+    row: &'static Row,
+    place: &Place,
+    span: Span<i64>,
+) -> Piece {
     let longest = span.most.to_string().len().max(span.least.to_string().len());
     let field = text_input(question, place)
         .attr("inputmode", "numeric")
         .attr("size", &(longest + 1).to_string());
-    labelled(question, place, "", field.class("number"))
+    let field = labelled(question, place, "", field.class("number"));
+    let link: Piece = link::link(question, row, place).into();
+    Piece::all([field.into(), link])
 }
 
 /// A line that is kept as typed. It may grow past the most that is kept, and is then at fault: a

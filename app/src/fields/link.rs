@@ -16,7 +16,7 @@ use leptos::prelude::*;
 
 /// What stands under a quantity: its link, that it was cut, or the way to link it.
 pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Option<El> {
-    let like = row.kind.zero()?;
+    let like = row.takes()?;
     let place = place.clone();
     let path = place.path.clone();
     let linked = Memo::new(move |_| question.linked(&path));
@@ -33,7 +33,7 @@ pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Opti
                     says.own_text(&speech::say(&say!(w::LINK_CUT, name))).into()
                 })
                 .unwrap_or(Piece::NONE),
-                untied(question, like, &place, open),
+                untied(question, row, like, &place, open),
             ]),
         }
     })))
@@ -82,8 +82,14 @@ fn button(phrase: &'static ledgerboard_core::words::Phrase) -> El {
 }
 
 /// The way to the figures of the job, where it has any of this kind.
-fn untied(question: Question, like: Amount, place: &Place, open: RwSignal<bool>) -> Piece {
-    let any = move || !question.sources(like).is_empty();
+fn untied(
+    question: Question,
+    row: &'static Row,
+    like: Amount,
+    place: &Place,
+    open: RwSignal<bool>,
+) -> Piece {
+    let any = move || !question.sources(row, like).is_empty();
     let place = place.clone();
     when(any, move || {
         let named = speech::say(&say!(w::TAKE_FROM_OF, &*place.label));
@@ -97,12 +103,18 @@ fn untied(question: Question, like: Amount, place: &Place, open: RwSignal<bool>)
         let place = place.clone();
         Piece::all([
             opener.into(),
-            when(move || open.get(), move || offers(question, like, &place, open)),
+            when(move || open.get(), move || offers(question, row, like, &place, open)),
         ])
     })
 }
 
-fn offers(question: Question, like: Amount, place: &Place, open: RwSignal<bool>) -> El {
+fn offers(
+    question: Question,
+    row: &'static Row,
+    like: Amount,
+    place: &Place,
+    open: RwSignal<bool>,
+) -> El {
     let voice = question.voice();
     let one = |source: Source| {
         let amount = say!(w::FIGURE, Arg::Amount(source.amount, Rounding::Nearest));
@@ -117,5 +129,6 @@ fn offers(question: Question, like: Amount, place: &Place, open: RwSignal<bool>)
             focus_soon(&["[id='", &path, "']"].concat());
         }))
     };
-    el("ul").class("offers").with_all(untrack(|| question.sources(like)).into_iter().map(one))
+    let all = untrack(|| question.sources(row, like));
+    el("ul").class("offers").with_all(all.into_iter().map(one))
 }

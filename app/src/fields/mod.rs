@@ -98,7 +98,7 @@ fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
             let stepper = count::stepper(question, &place, &place.label, least, most);
             labelled(question, &place, "", stepper).into()
         }
-        Kind::Number(span) => line::number(question, &place, span).into(),
+        Kind::Number(span) => line::number(question, row, &place, span),
         Kind::Text(_) => line::text(question, &place).into(),
         Kind::Day => line::day(question, &place).into(),
         Kind::Choice(picks) => choice::choice(question, picks, &place).into(),

@@ -9,7 +9,7 @@ use crate::store::{Links, MarkPlace};
 use crate::words as w;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
-use ledgerboard_core::fields::{bare, heard, row_at};
+use ledgerboard_core::fields::{Row, bare, heard, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
@@ -29,8 +29,17 @@ pub(crate) struct Source {
     pub(crate) amount: Amount,
     /// Room, title and figure, as a person reads it.
     pub(crate) name: String,
-    /// Room and title, of a room's.
-    pub(crate) room: Option<String>,
+    /// Room and title.
+    title: String,
+    /// Its calculator, or nothing where it is a room's.
+    of: &'static str,
+}
+
+impl Source {
+    /// Whether a row is this very figure.
+    fn is_named(&self, row: &Row) -> bool {
+        !row.room.is_empty() && self.key == row.room && self.of == row.of
+    }
 }
 
 /// How the link of one input stands.
@@ -110,9 +119,8 @@ pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Sour
             key: offer.figure.key.to_string(),
             amount: offer.figure.amount,
             name: source_name(offer.mark, Some(&offer.figure)),
-            room: find(&offer.mark.calculator)
-                .filter(|it| it.is_room)
-                .map(|_| source_name(offer.mark, None)),
+            title: source_name(offer.mark, None),
+            of: find(&offer.mark.calculator).map_or("", |it| if it.is_room { "" } else { it.id }),
         })
         .collect()
 }
@@ -185,33 +193,42 @@ impl Question {
         home(self.desk, self.mark)
     }
 
-    /// The figures of its job that are of the same kind as `like`.
-    pub(crate) fn sources(self, like: Amount) -> Vec<Source> {
-        self.sources
-            .with(|all| all.iter().filter(|source| source.amount.is_like(like)).cloned().collect())
+    /// The figures of its job that are of the same kind as `like`, those that a row names first.
+    pub(crate) fn sources(self, row: &Row, like: Amount) -> Vec<Source> {
+        self.sources.with(|all| {
+            let mut named = Vec::new();
+            let mut others = Vec::new();
+            for source in all.iter().filter(|source| source.amount.is_like(like)) {
+                let of = if source.is_named(row) { &mut named } else { &mut others };
+                of.push(source.clone());
+            }
+            named.append(&mut others);
+            named
+        })
     }
 
-    /// The job's rooms that this question could take more than one figure of, by mark and name.
-    pub(crate) fn rooms(self) -> Vec<(String, String)> {
-        let mut all: Vec<(String, String)> = Vec::new();
+    /// The job's rooms, and others, that this question could take more than one figure of, by mark
+    /// and name, and whether it is a room.
+    pub(crate) fn rooms(self) -> Vec<(String, String, bool)> {
+        let mut all: Vec<(String, String, bool)> = Vec::new();
         self.sources.with(|sources| {
             for source in sources {
-                let Some(name) = &source.room else { continue };
-                if all.iter().all(|(mark, _)| *mark != source.mark)
+                if all.iter().all(|(mark, ..)| *mark != source.mark)
                     && self.of_room(sources, &source.mark).len() > 1
                 {
-                    all.push((source.mark.clone(), name.clone()));
+                    let is_room = source.of.is_empty();
+                    all.push((source.mark.clone(), source.title.clone(), is_room));
                 }
             }
         });
         all
     }
 
-    /// The fields that are a room's own figures, each with that figure.
+    /// The fields that are a room's own figures, or another's, each with that figure.
     fn of_room(self, sources: &[Source], mark: &str) -> Vec<(&'static str, Source)> {
         let mut all = Vec::new();
         for row in self.entry.rows {
-            let here = |it: &&Source| it.mark == mark && it.key == row.room;
+            let here = |it: &&Source| it.mark == mark && it.is_named(row);
             if let Some(source) = sources.iter().find(here) {
                 all.push((row.key, source.clone()));
             }

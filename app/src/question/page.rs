@@ -7,7 +7,7 @@ use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
 use crate::wide::follow_width;
 use crate::{fields, keep, route, sheet_view, speech, words as w};
-use ledgerboard_core::say;
+use ledgerboard_core::words::Text;
 use leptos::prelude::on_cleanup;
 
 /// The page of one open question. `address` tells whether the address should hold the question
@@ -90,11 +90,12 @@ fn stands_for(desk: Desk, question: Question) -> Option<El> {
     )
 }
 
-/// One tap takes all that is asked of a room of the job.
+/// One tap takes all that is asked of a room of the job, or of another number.
 fn rooms(question: Question) -> Piece {
     live(move || {
-        let one = |(mark, name): (String, String)| {
-            let says = speech::say(&say!(w::TAKE_ROOM, name));
+        let one = |(mark, name, is_room): (String, String, bool)| {
+            let phrase = if is_room { &w::TAKE_ROOM } else { &w::TAKE_WHOLE };
+            let says = speech::say(&Text { phrase, args: vec![name.into()] });
             let take = el("button").attr("type", "button").class("quiet").own_text(&says);
             take.tap(move || question.take_room(&mark))
         };

@@ -128,6 +128,7 @@ mod tests {
             ("report.result", "none-detected"),
             ("report.samples", "3"),
             ("report.lab", "Tamarack Lab"),
+            ("report.number", "26-1184"),
             ("report.accreditation", "T-17"),
             ("report.dated", "2026-11-03"),
             ("report.sampled", "Den"),

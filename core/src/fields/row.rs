@@ -30,6 +30,8 @@ pub struct Row {
     pub evidence: bool,
     /// The key of the room's figure that is the same thing: one tap takes a whole room. Else empty.
     pub room: &'static str,
+    /// The calculator that has that figure where it isn't a room's; else empty.
+    pub of: &'static str,
 }
 
 /// A row with its words; the form gives it its key.
@@ -45,6 +47,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         identifies: false,
         evidence: false,
         room: "",
+        of: "",
     }
 }
 
@@ -57,6 +60,18 @@ impl Row {
     /// The same as this figure of a room.
     pub const fn of_room(self, key: &'static str) -> Self {
         Self { room: key, ..self }
+    }
+
+    /// The same as this figure of another calculator: one tap takes all such of a mark.
+    pub const fn of_mark(self, calculator: &'static str, key: &'static str) -> Self {
+        Self { room: key, of: calculator, ..self }
+    }
+
+    /// Nothing, of what a figure that it takes is; none where it takes none. A whole number does
+    /// where it names its figure: any count would be offered for a year.
+    pub fn takes(&self) -> Option<Amount> {
+        let counts = matches!(self.kind, Kind::Number(_)) && !self.room.is_empty();
+        self.kind.zero().or(counts.then_some(Amount::Count(0)))
     }
 
     /// Shown at once where `matters` of the whole form, though rows like it are folded away.

@@ -6,6 +6,7 @@
 
 use super::pack::{BOARD, Needs, Packing, Place};
 use super::ways::{Way, Ways};
+use super::{Cut, Layout, Rows};
 
 /// Where drawn numbers start. Of five starts that were tried this one met the solvers' counts in
 /// all 134 rooms that they proved; the others took a joint more in one or two of them.
@@ -30,9 +31,76 @@ pub(super) struct Ground {
     pub(super) order: Vec<usize>,
     pub(super) ways: Vec<Ways>,
     pub(super) spots: Vec<Spot>,
+    /// Sizes that boards are bought in.
+    pub(super) sizes: Vec<i64>,
+    /// What counts is what is bought, and not how many.
+    pub(super) mixed: bool,
+    /// By run and by framing, how little a joint is wanted there.
+    pub(super) shy: Vec<Vec<i64>>,
 }
 
 impl Ground {
+    /// None where there is no run, or one can't be broken by the rules.
+    pub(super) fn of(rows: &Rows, mixed: bool) -> Option<Self> {
+        if rows.runs.is_empty() {
+            return None;
+        }
+        let (mut lengths, mut ways) = (Vec::new(), Vec::new());
+        let mut ends: Vec<(i64, i64)> = Vec::new();
+        let mut spots = Vec::new();
+        for run in &rows.runs {
+            let same = ends.iter().position(|it| *it == (run.from, run.to));
+            let number = same.unwrap_or(ends.len());
+            if number == ends.len() {
+                ends.push((run.from, run.to));
+                ways.push(Ways::new(rows, run.from, run.to, &mut lengths)?);
+            }
+            let mut beside = Vec::new();
+            for (other, it) in rows.runs.iter().enumerate() {
+                if it.row.abs_diff(run.row) == 1 {
+                    beside.push(other);
+                }
+            }
+            spots.push(Spot { ways: number, thin: run.thin, beside });
+        }
+        let mut order: Vec<usize> = Vec::new();
+        for (number, length) in lengths.iter().enumerate() {
+            let shorter = order.iter().position(|it| lengths[*it] < *length);
+            order.insert(shorter.unwrap_or(order.len()), number);
+        }
+        let (sizes, shy) = (rows.sizes.clone(), rows.shy.clone());
+        Some(Self { stock: rows.stock, lengths, order, ways, spots, sizes, mixed, shy })
+    }
+
+    /// A layout, piece by piece.
+    pub(super) fn layout(&self, rows: &Rows, best: &Best) -> Layout {
+        let mut places = best.places.clone();
+        let mut cuts = Vec::new();
+        for ((way, spot), run) in best.chosen.iter().zip(&self.spots).zip(&rows.runs) {
+            let mut from = run.from;
+            for &number in &way.pieces {
+                let to = from + self.lengths[number];
+                let place = places.iter().position(|it| it.0 == number && (it.2 > 0) == spot.thin);
+                if let Some((_, board, lane)) = place.map(|at| places.remove(at)) {
+                    cuts.push(Cut { row: run.row, from, to, board, lane });
+                }
+                from = to;
+            }
+        }
+        Layout { boards: best.boards, joints: cuts.len() - rows.runs.len(), cuts }
+    }
+
+    /// How little the joints of a layout are wanted where they are.
+    fn shyness(&self, chosen: &[Way]) -> i64 {
+        let mut sum = 0;
+        for (way, shy) in chosen.iter().zip(&self.shy) {
+            for (bit, shy) in shy.iter().enumerate() {
+                sum += shy * (way.joints >> bit & 1) as i64;
+            }
+        }
+        sum
+    }
+
     fn ways(&self, run: usize) -> &Ways {
         &self.ways[self.spots[run].ways]
     }
@@ -63,8 +131,11 @@ impl Draws {
 #[derive(Clone, Debug)]
 pub(super) struct Best {
     pub(super) boards: usize,
+    /// What counts: boards, or what is bought.
+    pub(super) worth: i64,
     pub(super) chosen: Vec<Way>,
     pub(super) places: Vec<Place>,
+    lanes_last: bool,
 }
 
 /// A climb under way.
@@ -168,7 +239,7 @@ impl Climb {
             climb.clashes += climb.clashes_of(ground, run);
         }
         climb.clashes /= 2;
-        climb.now = climb.weigh(ground).1;
+        climb.now = climb.weigh(ground);
         climb.late = vec![climb.now; late];
         climb
     }
@@ -191,16 +262,41 @@ impl Climb {
         }
     }
 
-    /// Boards and what the layout costs, with what joints in line add.
-    fn weigh(&mut self, ground: &Ground) -> (usize, i64) {
-        let (boards, cost) =
-            self.packing.pack(ground.stock, &ground.lengths, &ground.order, &self.needs);
-        let cost = cost + self.clashes as i64 * 2 * BOARD;
-        if self.clashes == 0 && self.best.as_ref().is_none_or(|best| boards < best.boards) {
-            let (chosen, places) = (self.chosen.clone(), self.packing.places.clone());
-            self.best = Some(Best { boards, chosen, places });
+    fn pack(&mut self, ground: &Ground) -> i64 {
+        let sizes: &[i64] = if ground.mixed { &ground.sizes } else { &[] };
+        let lengths = (&*ground.lengths, &*ground.order);
+        self.packing.pack(ground.stock, sizes, lengths, &self.needs)
+    }
+
+    fn bought(&self, ground: &Ground) -> i64 {
+        self.packing.bought(&ground.sizes, ground.stock)
+    }
+
+    fn worth(&self, ground: &Ground) -> i64 {
+        if ground.mixed { self.bought(ground) } else { self.packing.count() }
+    }
+
+    /// What the layout costs, with what joints in line add.
+    fn weigh(&mut self, ground: &Ground) -> i64 {
+        let cost = self.pack(ground) + self.clashes as i64 * 2 * BOARD;
+        if self.clashes == 0 {
+            let worth = self.worth(ground);
+            if self.best.as_ref().is_none_or(|best| worth < best.worth) {
+                self.best = Some(self.as_best(worth));
+            }
         }
-        (boards, cost)
+        cost
+    }
+
+    fn as_best(&self, worth: i64) -> Best {
+        let packing = &self.packing;
+        Best {
+            boards: packing.count() as usize,
+            worth,
+            chosen: self.chosen.clone(),
+            places: packing.places.clone(),
+            lanes_last: packing.lanes_last,
+        }
     }
 
     /// Puts ways in the place of others, which are left in the change.
@@ -224,7 +320,7 @@ impl Climb {
         if !change.is_empty() {
             // What gives a piece away goes first, so that there is one to take.
             self.swap(ground, &mut change);
-            let (_, next) = self.weigh(ground);
+            let next = self.weigh(ground);
             if next <= self.now || next <= self.late[at] {
                 self.now = next;
             } else {
@@ -282,5 +378,53 @@ impl Climb {
         }
         change.push((run, way));
         change
+    }
+}
+
+/// The same count of boards and of joints, with the joints where they are wanted more: any change
+/// that costs neither is kept.
+#[derive(Clone, Debug)]
+pub(super) struct Settle {
+    climb: Climb,
+    bought: i64,
+    shy: i64,
+    pub(super) best: Best,
+}
+
+impl Settle {
+    /// None where all joints are as welcome as can be.
+    pub(super) fn new(ground: &Ground, best: &Best) -> Option<Self> {
+        let shy = ground.shyness(&best.chosen);
+        let chosen = best.chosen.clone();
+        let climb = Climb::of(ground, Draws(FIRST << 16), chosen, 0, 1, best.lanes_last);
+        (shy > 0).then(|| Self { bought: climb.bought(ground), climb, shy, best: best.clone() })
+    }
+
+    pub(super) fn steps(&self) -> u32 {
+        self.climb.steps
+    }
+
+    /// One try.
+    pub(super) fn step(&mut self, ground: &Ground) {
+        let climb = &mut self.climb;
+        climb.steps += 1;
+        let mut change = climb.change(ground);
+        if change.is_empty() {
+            return;
+        }
+        climb.swap(ground, &mut change);
+        let shy = ground.shyness(&climb.chosen);
+        let mut keeps = shy <= self.shy && climb.clashes == 0 && climb.left == 0;
+        if keeps {
+            climb.pack(ground);
+            keeps = climb.worth(ground) == self.best.worth && climb.bought(ground) <= self.bought;
+        }
+        if !keeps {
+            change.reverse();
+            climb.swap(ground, &mut change);
+        } else if shy < self.shy {
+            self.shy = shy;
+            self.best = climb.as_best(climb.worth(ground));
+        }
     }
 }

@@ -9,10 +9,12 @@
 
 mod bound;
 mod climb;
+mod mixed;
 mod pack;
 mod search;
 mod ways;
 
+pub use mixed::Mixed;
 pub use search::{Found, Search, search};
 
 /// Boards end to end from one edge to another.
@@ -29,7 +31,7 @@ pub struct Run {
 }
 
 /// What is to be laid out.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Rows {
     /// The runs.
     pub runs: Vec<Run>,
@@ -39,6 +41,12 @@ pub struct Rows {
     pub stock: i64,
     /// No piece is shorter, unless its run is.
     pub least: i64,
+    /// Lengths that boards are bought in, rising, no longer than the stock: what is cut short may
+    /// come from a shorter one. None: the stock alone.
+    pub sizes: Vec<i64>,
+    /// By run and by framing, how little a joint is wanted there; of layouts as good, the one with
+    /// least of it is taken. None: all the same.
+    pub shy: Vec<Vec<i64>>,
 }
 
 /// A piece as it hangs and as it is cut.

@@ -29,7 +29,7 @@ pub(super) struct Packing {
     shortest: i64,
     pub(super) places: Vec<Place>,
     /// What goes into lanes comes last, else in its turn.
-    lanes_last: bool,
+    pub(super) lanes_last: bool,
 }
 
 impl Packing {
@@ -37,70 +37,97 @@ impl Packing {
         Self { lanes_last, ..Self::default() }
     }
 
-    /// How many boards it takes, and how well they are used: less is better, and what is left in
-    /// one place is better than the same spread over all. `order` has the numbers of the lengths,
-    /// longest first.
+    /// How well boards are used: less is better, and what is left in one place is better than the
+    /// same spread over all. `order` has the numbers of the lengths, longest first. With `sizes`
+    /// each board is as short as its content allows, and a piece goes where that grows least.
     pub(super) fn pack(
         &mut self,
         stock: i64,
-        lengths: &[i64],
-        order: &[usize],
+        sizes: &[i64],
+        (lengths, order): (&[i64], &[usize]),
         needs: &Needs,
-    ) -> (usize, i64) {
+    ) -> i64 {
         self.boards.clear();
         self.places.clear();
         self.open.clear();
         self.shortest = order.last().map_or(0, |last| lengths[*last]);
         for &number in order {
             for _ in 0..needs.whole[number] {
-                self.place(stock, lengths[number], number, 0..1);
+                self.place((stock, sizes), lengths[number], number, 0..1);
             }
             if !self.lanes_last {
-                self.thin(stock, lengths, number, needs);
+                self.thin((stock, sizes), lengths, number, needs);
             }
         }
         if self.lanes_last {
             for &number in order {
-                self.thin(stock, lengths, number, needs);
+                self.thin((stock, sizes), lengths, number, needs);
             }
         }
         let mut cost = 0;
         for board in &self.boards {
-            let left = 2 * (stock - board.whole) - board.lanes[0] - board.lanes[1];
+            let long = if sizes.is_empty() { stock } else { shortest(sizes, board.used(), stock) };
+            let left = 2 * (long - board.whole) - board.lanes[0] - board.lanes[1];
             let part = left * BOARD / (2 * stock);
-            cost += BOARD - part * part / BOARD;
+            cost += long * BOARD / stock - part * part / BOARD;
         }
-        (self.boards.len(), cost)
+        cost
     }
 
-    fn thin(&mut self, stock: i64, lengths: &[i64], number: usize, needs: &Needs) {
+    /// Boards it takes.
+    pub(super) fn count(&self) -> i64 {
+        self.boards.len() as i64
+    }
+
+    /// All of them end to end, each of the shortest size for what is cut from it.
+    pub(super) fn bought(&self, sizes: &[i64], stock: i64) -> i64 {
+        self.boards.iter().map(|board| shortest(sizes, board.used(), stock)).sum()
+    }
+
+    fn thin(&mut self, stock: (i64, &[i64]), lengths: &[i64], number: usize, needs: &Needs) {
         for _ in 0..needs.thin[number] {
             self.place(stock, lengths[number], number, 1..3);
         }
     }
 
-    fn place(&mut self, stock: i64, length: i64, number: usize, slots: std::ops::Range<usize>) {
-        let mut best: Option<(i64, usize, usize)> = None;
+    fn place(
+        &mut self,
+        (stock, sizes): (i64, &[i64]),
+        length: i64,
+        number: usize,
+        slots: std::ops::Range<usize>,
+    ) {
+        // What it grows by, and what is then left.
+        let mut best: Option<([i64; 2], usize, usize)> = None;
         for (at, board) in self.open.iter().enumerate() {
             let board = &self.boards[*board];
             for slot in slots.clone() {
                 let left = board.left(stock, slot) - length;
-                if left >= 0 && best.is_none_or(|(other, ..)| left < other) {
-                    best = Some((left, at, slot));
+                if left < 0 {
+                    continue;
+                }
+                let grows = if sizes.is_empty() {
+                    0
+                } else {
+                    let next = board.with(slot, length).used();
+                    shortest(sizes, next, stock) - shortest(sizes, board.used(), stock)
+                };
+                if best.is_none_or(|(other, ..)| [grows, left] < other) {
+                    best = Some(([grows, left], at, slot));
                 }
             }
         }
-        let (_, at, slot) = best.unwrap_or((0, self.open.len(), slots.start));
+        // A new one may be cheaper than one that grows.
+        let new = if sizes.is_empty() { stock } else { shortest(sizes, length, stock) };
+        let best = best.filter(|([grows, _], ..)| *grows <= new);
+        let (_, at, slot) = best.unwrap_or(([0; 2], self.open.len(), slots.start));
         if at == self.open.len() {
             self.open.push(self.boards.len());
             self.boards.push(Used::default());
         }
         let of = self.open[at];
         let board = &mut self.boards[of];
-        match slot {
-            0 => board.whole += length,
-            _ => board.lanes[slot - 1] += length,
-        }
+        *board = board.with(slot, length);
         if board.left(stock, 1).max(board.left(stock, 2)) < self.shortest {
             self.open.remove(at);
         }
@@ -108,7 +135,26 @@ impl Packing {
     }
 }
 
+/// The shortest size that holds so much.
+fn shortest(sizes: &[i64], used: i64, stock: i64) -> i64 {
+    sizes.iter().copied().find(|size| *size >= used).unwrap_or(stock)
+}
+
 impl Used {
+    /// Along the board.
+    fn used(&self) -> i64 {
+        self.whole + self.lanes[0].max(self.lanes[1])
+    }
+
+    /// With a piece more.
+    fn with(mut self, slot: usize, length: i64) -> Self {
+        match slot {
+            0 => self.whole += length,
+            _ => self.lanes[slot - 1] += length,
+        }
+        self
+    }
+
     /// What is left across the width, or in a lane.
     fn left(&self, stock: i64, slot: usize) -> i64 {
         let lanes = match slot {

@@ -5,9 +5,9 @@
 //! time, so that one question has one answer; between steps it can be asked what it has.
 
 use super::bound::{Cutting, Prices, Same};
-use super::climb::{Best, Climb, Ground, Spot};
+use super::climb::{Best, Climb, Ground, Settle, Spot};
 use super::ways::{LEVELS, Ways};
-use super::{Cut, Layout, Rows};
+use super::{Layout, Rows};
 
 /// Tries of one climb.
 const TRIES: u32 = 20_000;
@@ -26,6 +26,8 @@ const TOTAL: u32 = 700_000;
 const TOTAL_LARGE: u32 = 8_000;
 /// A room of 30 by 40 ft: ten rows of 40 ft.
 const FULL: i64 = 400 * 12 * 25_400_000;
+/// Tries for each layout to have its joints where they are wanted more.
+pub(super) const SETTLE: u32 = 1_000;
 /// Numbers of joints for which the bound isn't met before the search ends.
 const MISSES: u32 = 4;
 
@@ -57,6 +59,11 @@ enum Stage {
         climb: Climb,
         start: u64,
     },
+    /// Toward joints where they are wanted more, of one layout after another.
+    Settle {
+        settle: Settle,
+        at: usize,
+    },
     Done,
 }
 
@@ -85,38 +92,14 @@ pub struct Search {
     step: u32,
     rough: Vec<Found>,
     front: Vec<Found>,
+    /// The layouts of the front.
+    bests: Vec<Best>,
 }
 
 impl Search {
     /// None where there is no run, or one can't be broken by the rules.
     pub fn new(rows: &Rows) -> Option<Self> {
-        if rows.runs.is_empty() {
-            return None;
-        }
-        let (mut lengths, mut ways) = (Vec::new(), Vec::new());
-        let mut ends: Vec<(i64, i64)> = Vec::new();
-        let mut spots = Vec::new();
-        for run in &rows.runs {
-            let same = ends.iter().position(|it| *it == (run.from, run.to));
-            let number = same.unwrap_or(ends.len());
-            if number == ends.len() {
-                ends.push((run.from, run.to));
-                ways.push(Ways::new(rows, run.from, run.to, &mut lengths)?);
-            }
-            let mut beside = Vec::new();
-            for (other, it) in rows.runs.iter().enumerate() {
-                if it.row.abs_diff(run.row) == 1 {
-                    beside.push(other);
-                }
-            }
-            spots.push(Spot { ways: number, thin: run.thin, beside });
-        }
-        let mut order: Vec<usize> = Vec::new();
-        for (number, length) in lengths.iter().enumerate() {
-            let shorter = order.iter().position(|it| lengths[*it] < *length);
-            order.insert(shorter.unwrap_or(order.len()), number);
-        }
-        let ground = Ground { stock: rows.stock, lengths, order, ways, spots };
+        let ground = Ground::of(rows, false)?;
         let cutting = Cutting::new(rows.stock, &ground.lengths);
         let all: i64 = rows.runs.iter().map(|run| run.to - run.from).sum();
         let prices = Prices::new(rows.stock, &ground.lengths);
@@ -129,7 +112,7 @@ impl Search {
             ground,
             stage: Stage::Price { prices, step: 0 },
             over: None,
-            lowest: 0,
+            lowest: by_area(rows),
             bound: 0,
             bounds: Vec::new(),
             best: None,
@@ -137,6 +120,7 @@ impl Search {
             misses: 0,
             rough: Vec::new(),
             front: Vec::new(),
+            bests: Vec::new(),
         };
         search.any();
         Some(search)
@@ -158,10 +142,45 @@ impl Search {
             }
             if let Some(best) = climb.best {
                 let layout = self.layout(&best);
-                self.rough.push(Found { layout, bound: 1, fewest_joints: false });
+                let (boards, joints) = (layout.boards, layout.joints);
+                if boards <= self.lowest && joints <= self.lowest_joints() {
+                    self.push(Found { layout, bound: boards, fewest_joints: true }, best);
+                    self.settle(0);
+                } else {
+                    let bound = self.lowest;
+                    self.rough.push(Found { layout, bound, fewest_joints: false });
+                }
                 return;
             }
         }
+    }
+
+    fn push(&mut self, found: Found, best: Best) {
+        self.front.push(found);
+        self.bests.push(best);
+    }
+
+    /// Goes through what was found from there on.
+    fn settle(&mut self, from: usize) {
+        self.stage = Stage::Done;
+        for (at, best) in self.bests.iter().enumerate().skip(from) {
+            if let Some(settle) = Settle::new(&self.ground, best) {
+                self.stage = Stage::Settle { settle, at };
+                return;
+            }
+        }
+    }
+
+    fn settling(&mut self) {
+        let Stage::Settle { settle, at } = &mut self.stage else { return };
+        if settle.steps() < SETTLE {
+            settle.step(&self.ground);
+            return;
+        }
+        let at = *at;
+        let layout = self.ground.layout(&self.rows, &settle.best);
+        self.front[at].layout = layout;
+        self.settle(at + 1);
     }
 
     /// No layout has fewer boards.
@@ -188,12 +207,14 @@ impl Search {
                 }
                 Stage::Climb { .. } => self.climb(),
                 Stage::Less { .. } => self.less(),
+                Stage::Settle { .. } => self.settling(),
             }
             left = left.saturating_sub(cost);
             self.left = self.left.saturating_sub(cost);
             // One layout is looked for to the end, whatever it takes.
-            if self.left == 0 && !self.front.is_empty() {
-                self.stage = Stage::Done;
+            let ends = self.left == 0 && !self.front.is_empty();
+            if ends && !matches!(self.stage, Stage::Settle { .. } | Stage::Done) {
+                self.settle(0);
             }
         }
         matches!(self.stage, Stage::Done)
@@ -279,10 +300,10 @@ impl Search {
         let met = met(&self.best);
         if let Some(best) = self.best.take().filter(|best| best.boards <= self.most()) {
             let layout = self.layout(&best);
-            self.last = Some(best);
+            self.last = Some(best.clone());
             let bound = if met { layout.boards } else { self.bound };
             let fewest_joints = self.proves_joints(&layout);
-            self.front.push(Found { layout, bound, fewest_joints });
+            self.push(Found { layout, bound, fewest_joints }, best);
             self.misses = 0;
         }
         self.misses += u32::from(!met);
@@ -294,10 +315,10 @@ impl Search {
     fn begin_less(&mut self, start: u64) {
         let open = self.front.last().is_some_and(|it| !it.fewest_joints);
         let climb = self.last.as_ref().and_then(|last| Climb::less(&self.ground, last, start));
-        self.stage = match climb {
-            Some(climb) if open && start < 3 * STARTS => Stage::Less { climb, start },
-            _ => Stage::Done,
-        };
+        match climb {
+            Some(climb) if open && start < 3 * STARTS => self.stage = Stage::Less { climb, start },
+            _ => self.settle(0),
+        }
     }
 
     fn less(&mut self) {
@@ -311,14 +332,15 @@ impl Search {
             }
             Some(best) => {
                 let layout = self.layout(&best);
-                self.last = Some(best);
+                self.last = Some(best.clone());
                 // Those that it beats go.
                 while self.front.last().is_some_and(|it| it.layout.joints >= layout.joints) {
                     self.front.pop();
+                    self.bests.pop();
                 }
                 let bound = self.lowest;
                 let fewest_joints = self.proves_joints(&layout);
-                self.front.push(Found { layout, bound, fewest_joints });
+                self.push(Found { layout, bound, fewest_joints }, best);
                 self.begin_less(0);
             }
         }
@@ -332,27 +354,24 @@ impl Search {
     }
 
     fn layout(&self, best: &Best) -> Layout {
-        let Best { boards, chosen, places } = best;
-        let mut places = places.clone();
-        let mut cuts = Vec::new();
-        for ((way, spot), run) in chosen.iter().zip(&self.ground.spots).zip(&self.rows.runs) {
-            let mut from = run.from;
-            for &number in &way.pieces {
-                let to = from + self.ground.lengths[number];
-                let place = places.iter().position(|it| it.0 == number && (it.2 > 0) == spot.thin);
-                if let Some((_, board, lane)) = place.map(|at| places.remove(at)) {
-                    cuts.push(Cut { row: run.row, from, to, board, lane });
-                }
-                from = to;
-            }
-        }
-        Layout { boards: *boards, joints: cuts.len() - self.rows.runs.len(), cuts }
+        self.ground.layout(&self.rows, best)
     }
+}
+
+/// All runs end to end, twice over: what is thin comes two from one board.
+pub(super) fn twice(rows: &Rows) -> i64 {
+    rows.runs.iter().map(|run| (run.to - run.from) * if run.thin { 1 } else { 2 }).sum()
+}
+
+/// Boards that hold as much as there is.
+fn by_area(rows: &Rows) -> usize {
+    let each = 2 * rows.stock;
+    ((twice(rows) + each - 1) / each) as usize
 }
 
 /// Pieces over the fewest that are needed at least: of two runs that touch, where all ways with
 /// the fewest pieces of both have a joint in line, one takes a piece more.
-fn needed(ground: &Ground) -> usize {
+pub(super) fn needed(ground: &Ground) -> usize {
     let fewest: Vec<_> = ground.ways.iter().map(Ways::all_of_fewest).collect();
     let mut taken = vec![false; ground.spots.len()];
     let mut needed = 0;

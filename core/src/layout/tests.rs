@@ -20,7 +20,7 @@ fn room([long, wide, space, first, stock, width]: [i64; 6]) -> Rows {
     if wide % width > 0 {
         runs.push(run(full, 2 * (wide % width) <= width));
     }
-    Rows { runs, stops, stock, least: 240 }
+    Rows { runs, stops, stock, least: 240, ..Rows::default() }
 }
 
 /// Counts a layout again from its pieces alone: runs covered, ends on framing, joints apart, and
@@ -170,6 +170,7 @@ fn units_make_no_difference() {
         stops: rows.stops.iter().map(fine).collect(),
         stock: fine(&rows.stock),
         least: fine(&rows.least),
+        ..Rows::default()
     };
     let counts = |rows: &Rows| -> Vec<(usize, usize, usize)> {
         let of = |it: &Found| (it.layout.boards, it.layout.joints, it.bound);
@@ -218,7 +219,7 @@ proptest! {
             }
         }
         kept.sort_by_key(|run| (run.row, run.from));
-        let rows = Rows { runs: kept, stops: stops.into_iter().collect(), stock, least: 2 };
+        let rows = Rows { runs: kept, stops: stops.into_iter().collect(), stock, least: 2, ..Rows::default() };
         front(&rows);
     }
 
@@ -242,7 +243,7 @@ proptest! {
             boards += usize::from(left < stock);
         }
         prop_assume!(!runs.is_empty());
-        let rows = Rows { runs, stops: Vec::new(), stock, least: 20 };
+        let rows = Rows { runs, stops: Vec::new(), stock, least: 20, ..Rows::default() };
         let mut search = Search::new(&rows).unwrap();
         while !search.step(u32::MAX) {}
         prop_assert!(search.lowest() <= boards);

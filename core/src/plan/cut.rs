@@ -39,21 +39,24 @@ impl Plan {
         starts.zip(ends.iter().copied().skip(1).step_by(2)).collect()
     }
 
-    /// The floor as rectangles, cut along wall 1 at every corner.
-    pub fn rectangles(&self) -> Vec<Rectangle> {
+    /// The floor as rectangles, cut along `axis` at every corner.
+    pub fn rectangles(&self, axis: Axis) -> Vec<Rectangle> {
+        let across = |spot: Spot| if axis == Axis::Along { spot.y } else { spot.x };
         let mut cuts: Vec<Length> = Vec::new();
         for Side { from, .. } in &self.sides {
-            if !cuts.contains(&from.y) {
-                put_in_order(&mut cuts, from.y);
+            if !cuts.contains(&across(*from)) {
+                put_in_order(&mut cuts, across(*from));
             }
         }
+        let spot = |along, across| match axis {
+            Axis::Along => Spot::new(along, across),
+            Axis::Across => Spot::new(across, along),
+        };
         let mut all = Vec::new();
         for (low, high) in cuts.iter().zip(cuts.iter().skip(1)) {
-            let chords = self.chords(Axis::Along, *low).into_iter();
-            all.extend(chords.map(|(from, to)| Rectangle {
-                low: Spot::new(from, *low),
-                high: Spot::new(to, *high),
-            }));
+            for (from, to) in self.chords(axis, *low) {
+                all.push(Rectangle { low: spot(from, *low), high: spot(to, *high) });
+            }
         }
         all
     }
@@ -61,7 +64,7 @@ impl Plan {
 
 /// Puts a length among others, the shortest first. There are few: the library's sort would cost
 /// the page more than it saves.
-fn put_in_order(all: &mut Vec<Length>, length: Length) {
+pub fn put_in_order(all: &mut Vec<Length>, length: Length) {
     let at = all.iter().position(|other| *other > length).unwrap_or(all.len());
     all.insert(at, length);
 }

@@ -9,7 +9,7 @@ mod cut;
 pub mod shape;
 
 pub use close::{Problem, Way};
-pub use cut::Rectangle;
+pub use cut::{Rectangle, put_in_order};
 
 use crate::measure::{Area, Length};
 

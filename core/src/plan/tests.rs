@@ -43,7 +43,7 @@ fn rooms_by_hand() {
         assert_eq!(plan.perimeter(), feet(around));
         assert_eq!((plan.corners(Inside), plan.corners(Outside)), (inside, outside));
         assert_eq!(plan.bounds(), (Spot::default(), Spot::new(feet(14), feet(12))));
-        let cut = plan.rectangles();
+        let cut = plan.rectangles(Axis::Along);
         let sum = cut.iter().map(|part| Area::of(part.sizes().0, part.sizes().1));
         assert_eq!(sum.fold(Area::ZERO, Area::plus), plan.area());
     }

@@ -7,7 +7,7 @@ use crate::words;
 use crate::words::{Amount, Phrase};
 
 words! {
-    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, cable in coils of 250 ft, primer and paint by the gallon.";
+    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, plastic in rolls of 100 ft, cable in coils of 250 ft, primer and paint by the gallon.";
     PACKS_SEEN = "what shops mostly have; put your own in its place";
     PAIL = "pail", es "cubeta";
     BAG = "bag", es "bolsa";
@@ -37,6 +37,7 @@ pub fn usual(key: &str) -> Option<(&'static Phrase, Amount)> {
     Some(match key.split(' ').next()? {
         "joint-tape" => (&ROLL, FEET(500)),
         "corner-bead" => (&STICK, FEET(8)),
+        "plastic" => (&ROLL, FEET(100)),
         "cable" => (&COIL, FEET(250)),
         "primer" | "finish" => (&CAN, Measure::whole(&GALLON, 1).into()),
         _ => return None,

@@ -27,8 +27,10 @@ async fn a_ceiling_is_boarded_and_its_joints_are_taped() {
         page.screenshot("boards-of-a-ceiling").await;
 
         page.goto("#/joint-compound").await;
-        page.tap("[aria-label^='Take End joints']").await;
-        page.tap(saying("Den: End joints, end to end")).await;
+        page.tap(saying("Take all of Den")).await;
+        for of in ["Tapered joints, end to end", "End joints, end to end", "Screws"] {
+            page.sees(saying(&["From Den: ", of].concat())).await;
+        }
         page.screenshot("compound-from-boards").await;
     })
     .await;

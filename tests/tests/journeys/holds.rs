@@ -27,6 +27,7 @@ pub(crate) async fn fill_evidence(page: &Page) {
     page.choose(field("report.result"), "None detected").await;
     page.enter(field("report.samples"), "3").await;
     page.enter(field("report.lab"), "Tamarack Lab").await;
+    page.enter(field("report.number"), "26-1184").await;
     page.enter(field("report.accreditation"), "T-17").await;
     pick_day(page, "report.dated", "2026-11-03").await;
     page.enter(field("report.sampled"), "Three corners").await;

@@ -22,6 +22,7 @@ const LAYERS: [&str; 12] = [
 
 /// Which calculator may call which other's public `solve`. Never in a circle.
 const CALLS: &[(&str, &str)] = &[
+    ("boards", "hold"),
     ("boards", "room"),
     ("cable_run", "cable_securing"),
     ("outlets", "room"),
@@ -40,6 +41,7 @@ const CALLS: &[(&str, &str)] = &[
     ("three_ways", "drying"),
     ("three_ways", "joint_compound"),
     ("three_ways", "board_weight"),
+    ("three_ways", "boards"),
 ];
 
 pub(super) fn check(core: &Sources) -> Vec<String> {

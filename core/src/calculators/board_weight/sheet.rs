@@ -4,7 +4,7 @@ use super::Calculator;
 use super::words as w;
 use super::{Answer, Input};
 use crate::rules::compare::at_most;
-use crate::rules::finish::board_weights::{ALONE, NOTHING_ON, ONE_LIFTS};
+use crate::rules::finish::board_weights::{NOTHING_ON, ONE_LIFTS};
 use crate::say;
 use crate::sheet::{Check, Figure, Sheet, Verdict};
 
@@ -37,13 +37,10 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     if !input.hung {
         return all;
     }
-    let Some(limit) = input.panel.spacing(input.textured) else {
-        // A ban: there is no spacing at which it would do.
-        let check = at_most("alone", (&w::CHECK_ALONE).into(), 1, ALONE);
-        all.push(Check { note: Some((&w::NO_CEILING).into()), ..check });
+    all.push(input.panel.hung(input.textured, input.spacing));
+    if input.panel.spacing(input.textured).is_none() {
         return all;
-    };
-    all.push(at_most("spacing", (&w::CHECK_SPACING).into(), input.spacing, limit));
+    }
     let weight = input.insulation;
     let name = (&w::CHECK_SAG).into();
     match input.panel.on(input.spacing) {

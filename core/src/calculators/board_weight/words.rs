@@ -36,10 +36,7 @@ words! {
 
     CHECK_LIFT = "Lifted by each";
     MORE_HANDS = "More hands or a panel lift: no law makes it a limit, backs do.";
-    CHECK_SPACING = "Framing apart";
     CHECK_SAG = "Insulation on the board";
-    CHECK_ALONE = "Hung on framing alone";
-    NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.";
     THIN = "No figure for board this thin: take thicker board, or its maker's word.";
 
     NEXT = "{0} to a sheet, on edge, a clear way. A panel lift for ceilings.";

@@ -5,7 +5,7 @@ use super::input::{Input, Surface};
 use super::plans::{Answer, Plan};
 use super::surface::Part;
 use super::words as w;
-use crate::measure::Length;
+use crate::measure::{Length, Rounding, Units};
 use crate::say;
 use crate::sheet::{Anchor, Drawing, Ink, Line, Point, Surface as Fill};
 use crate::words::{Phrase, Text};
@@ -18,8 +18,16 @@ const TALL: i64 = 300;
 const TOP: i64 = 26;
 /// A figure along a side takes so much at most.
 const LEAST_PLUMB: i64 = 140;
-/// A number of two figures takes so much.
+/// A number of two figures takes so much, and with a piece's length under it.
 const NUMBER: [i64; 2] = [20, 15];
+const LONG_LABEL: i64 = 36;
+
+/// How wide a length is written, at most: in inches, or in millimeters.
+fn wide_as(long: Length) -> i64 {
+    let shown = long.show(Units::Customary, Rounding::Nearest);
+    let signs = shown.figure.chars().count() + shown.unit.len() + if shown.rounded { 4 } else { 2 };
+    (signs as i64 * 15 / 2).max(90)
+}
 
 pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let far = |at: usize| answer.ground.outline.iter().map(|it| it[at]).max().unwrap_or_default();
@@ -45,8 +53,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
         path(Line::Seen, corners(&[piece.along, across]), true, tone, means);
     }
     for at in &answer.ground.stops {
-        let line = [[*at, Length::ZERO], [*at, deep]].map(place).to_vec();
-        path(Line::Hidden, line, false, Fill::Open, &w::MEANS_FRAMING);
+        for [along, [top, bottom]] in &answer.ground.parts {
+            if along[0] < *at && *at < along[1] {
+                let line = [[*at, *top], [*at, *bottom]].map(place).to_vec();
+                path(Line::Hidden, line, false, Fill::Open, &w::MEANS_FRAMING);
+            }
+        }
     }
     for hole in &answer.ground.holes {
         path(Line::Cut, corners(hole), true, Fill::Open, &w::MEANS_HOLE);
@@ -67,8 +79,17 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
                 let fits = |at: &&Length| at.minus(px(9)) > from && at.plus(px(9)) < to;
                 middle = sides.iter().find(fits).copied().unwrap_or(middle);
             }
-            let at = place([middle, top.plus(bottom).part(2)]);
-            ink.push(Ink::Label { at, anchor: Anchor::Middle, text: say!(w::NUMBER, number) });
+            let level = top.plus(bottom).part(2);
+            let long = to.minus(from);
+            let room = long >= px(wide_as(long)) && bottom.minus(top) >= px(LONG_LABEL);
+            let mut label = |at: Length, off: i64, text: Text| {
+                let at = place([at, level.plus(px(off))]);
+                ink.push(Ink::Label { at, anchor: Anchor::Middle, text });
+            };
+            label(middle, if room { -9 } else { 0 }, say!(w::NUMBER, number));
+            if room {
+                label(from.plus(to).part(2), 9, say!(w::PIECE_LONG, long));
+            }
         }
     }
     let level = px(TOP - 6);
@@ -85,8 +106,17 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     }
     let rows = plan.pieces.iter().map(|it| it.run.row + 1).max().unwrap_or(0) as i64;
     let seen = if input.of == Surface::Wall { &w::TWIN_WALL } else { &w::TWIN_CEILING };
-    let twin: Vec<Text> =
+    let mut twin: Vec<Text> =
         vec![say!(w::TWIN, plan.count(), rows), say!(w::TWIN_SIZE, long, deep), seen.into()];
+    for piece in &plan.pieces {
+        if piece.along[1] < piece.run.along[1] {
+            twin.push(say!(w::TWIN_JOINT, piece.run.row as i64 + 1, piece.along[1]));
+        }
+    }
+    for [along, across] in &answer.ground.holes {
+        let [[left, right], [top, bottom]] = [*along, *across];
+        twin.push(say!(w::TWIN_HOLE, left, right, top, bottom));
+    }
     let height = px(TOP + 8).plus(deep);
     Drawing { title: (&w::DRAWING).into(), width: px(PAGE), height, ink, twin }
 }

@@ -146,7 +146,7 @@ form! {
         /// 14 ft.
         l14: bool = true, row(&w::L14, &w::NOTHING, Kind::Flag);
         /// 16 ft.
-        l16: bool, row(&w::L16, &w::NOTHING, Kind::Flag);
+        l16: bool, row(&w::L16, &w::L16_HINT, Kind::Flag);
     }
 }
 
@@ -222,6 +222,8 @@ form! {
         longest: Option<Length>, row(&w::LONGEST, &w::LONGEST_HINT, length([24, 192], &w::WHY_LONGEST, &[], true));
         /// No piece is shorter.
         least: Length = Length::inches(24, 1), row(&w::LEAST, &w::LEAST_HINT, length([1, 96], &w::WHY_LEAST, &[], false));
+        /// To have more of, the longest.
+        spare: i64, row(&w::SPARE, &w::SPARE_HINT, Kind::Count { least: 0, most: 20, why: &w::WHY_SPARE });
         /// It goes over an old surface, and not on bare framing.
         over: bool, row(&w::OVER, &w::OVER_HINT, Kind::Flag);
         /// Which.

@@ -8,11 +8,13 @@ mod surface;
 mod words;
 
 pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
-pub use plans::{Answer, Looking, Piece, Plan};
+pub use plans::{Answer, Looking, Piece, Plan, fewest};
 pub use surface::{Ground, Part, Run};
 
-use super::{Begin, Calculator, Going, Trade};
+use super::hold::Prices;
+use super::{Begin, Calculator, Going, Trade, Withheld};
 use crate::edition::Basis;
+use crate::fields::Form;
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
@@ -41,13 +43,19 @@ impl Calculator for Boards {
         solve(input)
     }
 
-    fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        sheet::cautions()
+    fn cautions(input: Option<&Input>) -> Vec<Caution> {
+        sheet::cautions(input)
     }
 
     fn disturbs(input: &Input) -> Option<Disturbs> {
-        let of = |material| Disturbs { material, deed: Deed::Cover, area: None, painted: None };
+        let area = || Ground::new(input).ok().map(|ground| ground.area());
+        let of = |material| Disturbs { material, deed: Deed::Cover, area: area(), painted: None };
         input.old.material().filter(|_| input.over).map(of)
+    }
+
+    fn withholds(input: &Input) -> Option<Withheld> {
+        let prices = Prices::blank();
+        Self::disturbs(input).map(|_| Withheld { prices, part: None })
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -61,10 +69,13 @@ impl Calculator for Boards {
 ///   end on framing, no two rows that touch share an end joint, no piece is shorter than the
 ///   least, any offcut may hang in any run; two strips of half a width or less come from one board.
 ///   A cut takes nothing.
-/// - Each length that the shop has is looked at by itself; see [`crate::layout`] for what is proven.
+/// - Each length that the shop has is looked at by itself, then all together for the least board
+///   bought; see [`crate::layout`] for what is proven.
+/// - Of layouts as good, the one whose end joints keep out of the middle third of a ceiling and off
+///   the corners of openings.
 ///
 /// # Errors
-/// Walls that make no room; openings past the wall; no length; framing that no board reaches
+/// Walls that make no room; openings past the wall or over each other; no length; framing that no board reaches
 /// across.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut looking = Looking::new(input)?;

@@ -4,8 +4,8 @@ use super::input::{Input, Want};
 use super::surface::{Ground, Run};
 use super::words as w;
 use crate::calculators::Going;
-use crate::layout::{Cut, Found, Search};
-use crate::measure::{Area, Length, Rounding, divide};
+use crate::layout::{Cut, Layout, Mixed, Search};
+use crate::measure::{Length, Rounding, divide};
 use crate::sheet::{Fault, Faults};
 use crate::words::Phrase;
 
@@ -26,6 +26,8 @@ pub struct Looking {
     input: Input,
     ground: Ground,
     stocks: Vec<Stock>,
+    /// All lengths together, where there are several.
+    mixed: Option<Mixed>,
 }
 
 /// A piece as it hangs.
@@ -64,6 +66,11 @@ impl Plan {
         self.boards.iter().fold(Length::ZERO, |sum, long| sum.plus(*long))
     }
 
+    /// How many of one length.
+    pub fn of(&self, long: Length) -> i64 {
+        self.boards.iter().filter(|it| **it == long).count() as i64
+    }
+
     /// How many boards.
     pub fn count(&self) -> i64 {
         self.boards.len() as i64
@@ -79,6 +86,8 @@ pub struct Answer {
     pub plans: Vec<Plan>,
     /// By stock length: the plan with the fewest boards, and whether no layout takes fewer.
     pub by_length: Vec<(Plan, bool)>,
+    /// No layout buys less, all boards end to end.
+    pub least_bought: Length,
     /// The search has ended.
     pub done: bool,
 }
@@ -89,37 +98,65 @@ fn fault(path: &str, label: &'static Phrase, says: &'static Phrase) -> Faults {
 
 impl Looking {
     pub(super) fn new(input: &Input) -> Result<Self, Faults> {
+        Self::of(input, input.stock.lengths())
+    }
+
+    fn of(input: &Input, lengths: Vec<Length>) -> Result<Self, Faults> {
         let ground = Ground::new(input)?;
-        let lengths = input.stock.lengths();
         if lengths.is_empty() {
             return Err(fault("stock", &w::STOCK, &w::NO_LENGTH));
         }
         let mut stocks = Vec::new();
-        let mut gets_in = false;
-        for long in lengths {
-            if input.longest.is_some_and(|longest| long > longest) {
-                continue;
-            }
-            gets_in = true;
-            if let Some(search) = Search::new(&ground.rows(input, long)) {
-                stocks.push(Stock { long, search, done: false });
+        let gets_in = |long: &Length| input.longest.is_none_or(|longest| *long <= longest);
+        let lengths: Vec<Length> = lengths.into_iter().filter(gets_in).collect();
+        for (at, long) in lengths.iter().enumerate() {
+            if let Some(search) = Search::new(&ground.rows(input, *long, &lengths[..=at])) {
+                stocks.push(Stock { long: *long, search, done: false });
             }
         }
+        let mixed = lengths
+            .last()
+            .filter(|_| lengths.len() > 1)
+            .and_then(|last| Mixed::new(&ground.rows(input, *last, &lengths)));
+        let gets_in = !lengths.is_empty();
         match (stocks.is_empty(), gets_in) {
             (true, false) => Err(fault("longest", &w::LONGEST, &w::NONE_GETS_IN)),
             (true, true) => Err(fault("spacing", &w::SPACING, &w::NONE_REACHES)),
-            _ => Ok(Self { input: input.clone(), ground, stocks }),
+            _ => Ok(Self { input: input.clone(), ground, stocks, mixed }),
         }
     }
 
     fn done(&self) -> bool {
-        self.stocks.iter().all(|it| it.done)
+        self.stocks.iter().all(|it| it.done) && self.mixed.as_ref().is_none_or(Mixed::is_done)
     }
 
-    fn plan(&self, stock: Length, found: &Found) -> Plan {
+    /// No layout buys less, all boards end to end.
+    fn least_bought(&self) -> Length {
+        let least = self.mixed.as_ref().map(Mixed::lowest);
+        let one = |it: &Stock| it.long.times(it.search.lowest() as i64);
+        let one = || self.stocks.first().map_or(Length::ZERO, one);
+        least.map_or_else(one, Length::from_nanometres)
+    }
+
+    /// What was found of all lengths together: fewer boards no layout has of the longest, whatever
+    /// of it is bought shorter.
+    fn of_all(&self) -> Option<Plan> {
+        let Stock { long, search, .. } = self.stocks.last()?;
+        let layout = self.mixed.as_ref()?.found()?;
+        // What is proven of the longest alone holds for it too, with no more joints or boards.
+        let mut bound = search.lowest();
+        let mut fewest = layout.joints == search.lowest_joints();
+        for found in search.found().iter().filter(|it| it.layout.joints >= layout.joints) {
+            bound = bound.max(found.bound);
+            fewest |= found.fewest_joints && found.layout.boards >= layout.boards;
+        }
+        Some(self.plan(*long, &layout, bound, fewest))
+    }
+
+    fn plan(&self, stock: Length, layout: &Layout, bound: usize, fewest_joints: bool) -> Plan {
         let mut pieces = Vec::new();
-        let mut boards = vec![[Length::ZERO; 3]; found.layout.boards];
-        for cut in &found.layout.cuts {
+        let mut boards = vec![[Length::ZERO; 3]; layout.boards];
+        for cut in &layout.cuts {
             let Cut { row, board, lane, .. } = *cut;
             let along = [cut.from, cut.to].map(Length::from_nanometres);
             let run =
@@ -140,12 +177,31 @@ impl Looking {
         Plan {
             stock,
             boards: boards.into_iter().map(shortest).collect(),
-            joints: found.layout.joints,
-            bound: found.bound,
-            fewest_joints: found.fewest_joints,
+            joints: layout.joints,
+            bound,
+            fewest_joints,
             pieces,
         }
     }
+}
+
+/// Tries of a look that is over before a key is up.
+const SHORT: u32 = 15_000;
+
+/// The fewest boards that a short look finds, all of one length, for whoever needs no more than
+/// their count; and whether no layout takes fewer.
+///
+/// # Errors
+/// As of [`super::solve`]; nothing found in so short a look.
+pub fn fewest(input: &Input, long: Length) -> Result<(i64, bool), Faults> {
+    for Stock { mut search, .. } in Looking::of(input, vec![long])?.stocks {
+        search.step(SHORT);
+        if let Some(found) = search.found().last() {
+            let boards = found.layout.boards;
+            return Ok((boards as i64, boards == search.lowest()));
+        }
+    }
+    Err(fault("spacing", &w::SPACING, &w::NONE_FOUND))
 }
 
 /// Which of two plans is wanted more: the less of what comes first.
@@ -164,6 +220,8 @@ impl Going<Answer> for Looking {
     fn step(&mut self) -> bool {
         if let Some(stock) = self.stocks.iter_mut().find(|it| !it.done) {
             stock.done = stock.search.step(TRIES);
+        } else if let Some(mixed) = &mut self.mixed {
+            mixed.step(TRIES);
         }
         self.done()
     }
@@ -171,13 +229,18 @@ impl Going<Answer> for Looking {
     fn answer(&self) -> Result<Answer, Faults> {
         let (mut all, mut by_length): (Vec<Plan>, Vec<(Plan, bool)>) = (Vec::new(), Vec::new());
         for stock in &self.stocks {
-            let found = stock.search.found();
-            all.extend(found.iter().map(|found| self.plan(stock.long, found)));
-            if let Some(found) = found.last() {
-                let fewest = found.layout.boards == stock.search.lowest();
-                by_length.push((self.plan(stock.long, found), fewest));
+            let mut last = None;
+            for found in stock.search.found() {
+                all.extend(last.take());
+                last = Some(self.plan(stock.long, &found.layout, found.bound, found.fewest_joints));
+            }
+            if let Some(plan) = last {
+                let fewest = plan.boards.len() == stock.search.lowest();
+                by_length.push((plan.clone(), fewest));
+                all.push(plan);
             }
         }
+        all.extend(self.of_all());
         let fewest = all.iter().map(Plan::count).min().unwrap_or(0);
         let mut plans = Vec::new();
         for &want in Want::ALL {
@@ -189,7 +252,8 @@ impl Going<Answer> for Looking {
             let says = if self.done() { &w::NONE_FOUND } else { &w::NOTHING_YET };
             return Err(fault("spacing", &w::SPACING, says));
         }
-        Ok(Answer { ground: self.ground.clone(), plans, by_length, done: self.done() })
+        let (ground, least_bought) = (self.ground.clone(), self.least_bought());
+        Ok(Answer { ground, plans, by_length, least_bought, done: self.done() })
     }
 }
 
@@ -198,21 +262,6 @@ impl Answer {
     pub fn plan(&self, want: Want) -> &Plan {
         let at = Want::ALL.iter().position(|it| *it == want).unwrap_or(0);
         &self.plans[at]
-    }
-
-    /// What all of it measures: the runs, less what is cut out.
-    pub fn area(&self) -> Area {
-        let corners = self.ground.outline.iter();
-        let next = self.ground.outline.iter().cycle().skip(1);
-        let mut twice = Area::ZERO;
-        for (one, other) in corners.zip(next) {
-            twice = twice.plus(Area::of(one[0], other[1])).minus(Area::of(other[0], one[1]));
-        }
-        let half = Area::from_square_nanometres(twice.square_nanometres().abs() / 2);
-        let hole = |sum: Area, [along, across]: &[[Length; 2]; 2]| {
-            sum.minus(Area::of(along[1].minus(along[0]), across[1].minus(across[0])))
-        };
-        self.ground.holes.iter().fold(half, hole)
     }
 
     /// Factory edges between rows, end to end.

@@ -6,17 +6,19 @@ use super::plans::{Answer, Plan};
 use super::words as w;
 use crate::measure::unit::{PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure};
-use crate::rules::compare::{Limit, ask, at_most};
-use crate::rules::finish::board_weights::{BOARDS, Panel, SPACING};
+use crate::plan::put_in_order;
+use crate::rules::finish::board_weights::BOARDS;
 use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
 use crate::wire::Node;
-use crate::words::{Phrase, Text};
+use crate::words::Text;
 
-pub(super) fn cautions() -> Vec<Caution> {
+pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
-    for phrase in [&w::LIFT, &w::PLATFORM, &w::CUT_OUT, &w::DUST, &w::COVER] {
+    let is_wall = input.is_some_and(|it| it.of == Surface::Wall);
+    let lift = if is_wall { &w::LEANS } else { &w::LIFT };
+    for phrase in [lift, &w::PLATFORM, &w::CUT_OUT, &w::DUST, &w::COVER] {
         all.push(Caution { text: phrase.into(), source: None });
     }
     for source in [&JOINTS, &SCREWS] {
@@ -40,7 +42,7 @@ fn longest(plan: &Plan) -> Length {
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let plan = answer.plan(input.want);
     let mut working = Steps::default();
-    let area = answer.area();
+    let area = answer.ground.area();
     let bought = Area::of(input.board.width(), plan.bought());
     let expr = Expr::length(input.board.width()).times(Expr::length(plan.bought()));
     working.amount("bought", &w::STEP_BOUGHT, None, expr);
@@ -53,7 +55,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("joints", &w::JOINTS, (plan.joints as i64).into());
     add("longest", &w::LONGEST_BOARD, longest(plan).into());
     add("heaviest", &w::HEAVIEST, heaviest.into());
-    add("seams", &w::SEAMS, answer.seams().into());
+    add("tapered", &w::SEAMS, answer.seams().into());
     add("ends", &w::ENDS, plan.ends(&answer.ground).into());
     if input.of == Surface::Ceiling {
         add("corners", &w::CORNERS, answer.ground.perimeter.into());
@@ -61,26 +63,56 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("screws", &w::SCREWS, screws.into());
     add("surface", &w::AREA, area.into());
     add("bought", &w::BOUGHT, bought.into());
+    if input.spare > 0 {
+        add("spare", &w::SPARE, input.spare.into());
+    }
     if let Some(left) = left {
         add("left", &w::LEFT, left.into());
     }
     Sheet {
-        headline: Figure::new("boards", say!(w::BOARDS, longest(plan)), plan.count().into()),
+        headline: Figure::new("boards", say!(w::BOARDS, mix(plan)), plan.count().into()),
         lead: None,
-        next: Some(proof(answer, plan)),
+        next: Some(proof(input, answer, plan)),
         figures,
         checks: checks(input, answer),
         working: working.0,
         parts: vec![ways(input, answer), by_length(answer), cuts(answer, plan)],
         materials: materials(input, plan, screws),
-        cautions: cautions(),
+        cautions: cautions(Some(input)),
         drawing: Some(drawing::drawing(input, answer, plan)),
     }
 }
 
-fn proof(answer: &Answer, plan: &Plan) -> Text {
+/// How many of each length: "4 of 12 ft, 2 of 8 ft", the longest first.
+fn mix(plan: &Plan) -> Text {
+    let mut lengths: Vec<Length> = Vec::new();
+    for long in &plan.boards {
+        if !lengths.contains(long) {
+            put_in_order(&mut lengths, *long);
+        }
+    }
+    let mut all: Option<Text> = None;
+    for long in lengths.into_iter().rev() {
+        let one = say!(w::OF_ONE, plan.of(long), long);
+        all = Some(match all {
+            Some(others) => say!(w::AND_MORE, others, one),
+            None => one,
+        });
+    }
+    all.unwrap_or_else(|| (&w::NOTHING).into())
+}
+
+fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     if !answer.done {
         return say!(w::LOOKING, plan.count());
+    }
+    if input.want == Want::Bought {
+        let least = Area::of(input.board.width(), answer.least_bought);
+        return if plan.bought() <= answer.least_bought {
+            say!(w::PROVEN_BOUGHT)
+        } else {
+            say!(w::NOT_PROVEN_BOUGHT, least)
+        };
     }
     let proven = plan.bound as i64 == plan.count();
     match (proven, plan.fewest_joints) {
@@ -91,20 +123,14 @@ fn proof(answer: &Answer, plan: &Plan) -> Text {
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    if input.of == Surface::Wall {
+    // Thin board over what is there doesn't hang on framing alone.
+    let over = input.over && input.panel.spacing(false).is_none();
+    if input.of == Surface::Wall || over {
         return Vec::new();
     }
     // Uneven framing by its widest gap, to the walls too.
     let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
-    let name = || (&w::CHECK_SPACING).into();
-    vec![match input.panel.spacing(false) {
-        Some(limit) => at_most("spacing", name(), apart, limit),
-        None => {
-            let value = apart;
-            let limit = Limit { value, source: &SPACING };
-            ask(at_most("spacing", name(), value, limit), &w::NO_CEILING)
-        }
-    }]
+    vec![input.panel.hung(false, apart)]
 }
 
 fn ways(input: &Input, answer: &Answer) -> Part {
@@ -155,23 +181,15 @@ fn cuts(answer: &Answer, plan: &Plan) -> Part {
     Part { key: "cuts", title: (&w::CUTS).into(), note: Some((&w::CUTS_NOTE).into()), rows }
 }
 
-const fn name(panel: Panel) -> &'static Phrase {
-    match panel {
-        Panel::Half => &w::M_BOARD_HALF,
-        Panel::HalfLight => &w::M_BOARD_LIGHT,
-        Panel::HalfStiff => &w::M_BOARD_STIFF,
-        Panel::FiveEighths => &w::M_BOARD_FIVE,
-        Panel::ThreeEighths => &w::M_BOARD_THREE,
-        Panel::Quarter => &w::M_BOARD_QUARTER,
-    }
-}
-
 fn materials(input: &Input, plan: &Plan, screws: i64) -> Vec<Material> {
     let mut all = Vec::new();
     for long in input.stock.lengths() {
-        let count = plan.boards.iter().filter(|it| **it == long).count() as i64;
+        let mut count = plan.of(long);
+        if long == longest(plan) {
+            count += input.spare;
+        }
         if count > 0 {
-            let board: Text = name(input.panel).into();
+            let board = say!(w::M_BOARD, input.panel.label());
             all.push(Material {
                 key: ["board", input.panel.key(), &input.board.width().exact(), &long.exact()]
                     .join(" "),

@@ -4,10 +4,9 @@
 use super::input::{Input, Run as Way, Surface};
 use super::words as w;
 use crate::calculators::room;
-use crate::fields::Form;
 use crate::layout::{self, Rows};
-use crate::measure::Length;
-use crate::plan::{Axis, Plan, Wall, shape};
+use crate::measure::{Area, Length};
+use crate::plan::{Axis, Plan, Rectangle, Wall, put_in_order, shape};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 
@@ -42,6 +41,9 @@ pub struct Ground {
     pub perimeter: Length,
 }
 
+/// An end joint is kept so far off an opening's corner where that costs nothing. Common practice.
+const CORNER: Length = Length::inches(12, 1);
+
 /// More framing than this no board plan is looked for over.
 const MOST_STOPS: usize = 60;
 
@@ -70,7 +72,11 @@ impl Ground {
             shifted.push([[low[0], high[0]], [low[1], high[1]]]);
         }
         let holes: Vec<Part> = shifted;
-        let parts = parts(&plan, axis, [left, top]);
+        let mut parts: Vec<Part> = Vec::new();
+        for Rectangle { low, high } in plan.rectangles(axis) {
+            let [from, to] = [low, high].map(|spot| shift([spot.x, spot.y]));
+            parts.push([[from[0], to[0]], [from[1], to[1]]]);
+        }
         let (long, deep) = (right.minus(left), bottom.minus(top));
         let stops = stops(input, long)?;
         let width = input.board.width();
@@ -120,8 +126,44 @@ impl Ground {
         most
     }
 
+    /// What all of it measures: the surface, less what is cut out.
+    pub fn area(&self) -> Area {
+        let of =
+            |[along, across]: &Part| Area::of(along[1].minus(along[0]), across[1].minus(across[0]));
+        let all = self.parts.iter().fold(Area::ZERO, |sum, part| sum.plus(of(part)));
+        self.holes.iter().fold(all, |sum, hole| sum.minus(of(hole)))
+    }
+
+    /// By run and by framing, how little a joint is wanted there, in thousandths: the nearer to the
+    /// middle of a ceiling, inside its middle third, or to an opening's corner, nearer than a foot.
+    fn shy(&self, of: Surface) -> Vec<Vec<i64>> {
+        let end = self.outline.iter().map(|it| it[0]).max().unwrap_or_default();
+        let part = |of: Length, by: Length| match (of.nanometres(), by.nanometres()) {
+            (of, by) if of > 0 && by > 0 => (i128::from(of) * 1000 / i128::from(by)) as i64,
+            _ => 0,
+        };
+        let shy = |run: &Run, at: Length| {
+            if of == Surface::Ceiling {
+                let third = end.part(3);
+                return part(at.minus(third).min(end.minus(third).minus(at)), third);
+            }
+            let mut sum = 0;
+            for [along, across] in &self.holes {
+                if across[0] < run.across[1] && run.across[0] < across[1] {
+                    for edge in along {
+                        let off = at.minus(*edge).max(edge.minus(at));
+                        sum += part(CORNER.minus(off), CORNER);
+                    }
+                }
+            }
+            sum
+        };
+        let all = |run| self.stops.iter().map(|at| shy(run, *at)).collect();
+        self.runs.iter().map(all).collect()
+    }
+
     /// The same for the search.
-    pub(super) fn rows(&self, input: &Input, stock: Length) -> Rows {
+    pub(super) fn rows(&self, input: &Input, stock: Length, sizes: &[Length]) -> Rows {
         let run = |it: &Run| {
             let thin = it.across[1].minus(it.across[0]).times(2) <= input.board.width();
             let [from, to] = it.along.map(Length::nanometres);
@@ -132,27 +174,14 @@ impl Ground {
             stops: self.stops.iter().map(|it| it.nanometres()).collect(),
             stock: stock.nanometres(),
             least: input.least.nanometres(),
+            sizes: sizes.iter().map(|it| it.nanometres()).collect(),
+            shy: self.shy(input.of),
         }
     }
 }
 
 fn ceiling(input: &Input) -> Result<Plan, Faults> {
-    let room = room::solve(&room::Input {
-        shape: input.shape,
-        long: input.long,
-        wide: input.wide,
-        notch_long: input.notch_long,
-        notch_wide: input.notch_wide,
-        leg_wide: input.leg_wide,
-        leg_long: input.leg_long,
-        leg_off: input.leg_off,
-        gap_long: input.gap_long,
-        gap_deep: input.gap_deep,
-        gap_off: input.gap_off,
-        walls: input.walls.clone(),
-        ..room::Input::blank()
-    })?;
-    Ok(room.plan)
+    Ok(room::solve(&room::of_outline!(input))?.plan)
 }
 
 /// A wall from the ceiling down, as boards are hung, and its holes.
@@ -177,7 +206,17 @@ fn wall(input: &Input) -> Result<(Plan, Vec<Part>), Faults> {
             faults.push(refused(at, "high", opening.high, input.high.minus(opening.sill)));
         }
         let low = input.high.minus(opening.sill).min(high);
-        holes.push([[opening.from, right], [input.high.minus(top), low]]);
+        let hole: Part = [[opening.from, right], [input.high.minus(top), low]];
+        let over = |[along, across]: &Part| {
+            let [own, high] = hole;
+            along[0] < own[1] && own[0] < along[1] && across[0] < high[1] && high[0] < across[1]
+        };
+        if let Some(other) = holes.iter().position(over) {
+            let path = format!("openings.{at}.from");
+            let (label, given) = (&w::FROM_LEFT, opening.from.exact());
+            faults.push(Fault { path, label, given, says: say!(w::OVERLAPS, other as i64 + 1) });
+        }
+        holes.push(hole);
     }
     match Plan::close(&walls) {
         Ok(plan) if faults.is_empty() => Ok((plan, holes)),
@@ -205,9 +244,8 @@ fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
     } else {
         for member in &input.members {
             let at = member.at.unwrap_or_default();
-            let place = all.iter().position(|other| *other >= at).unwrap_or(all.len());
-            if at > Length::ZERO && at < long && all.get(place) != Some(&at) {
-                all.insert(place, at);
+            if at > Length::ZERO && at < long && !all.contains(&at) {
+                put_in_order(&mut all, at);
             }
         }
     }
@@ -220,26 +258,6 @@ fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
         given: input.spacing.exact(),
         says: say!(w::TOO_MANY, MOST_STOPS as i64),
     }])
-}
-
-/// The surface as rectangles, cut along the boards at every corner.
-fn parts(plan: &Plan, axis: Axis, [left, top]: [Length; 2]) -> Vec<Part> {
-    let mut cuts: Vec<Length> = Vec::new();
-    for side in plan.sides() {
-        let at = if axis == Axis::Along { side.from.y } else { side.from.x };
-        let place = cuts.iter().position(|other| *other >= at).unwrap_or(cuts.len());
-        if cuts.get(place) != Some(&at) {
-            cuts.insert(place, at);
-        }
-    }
-    let mut all = Vec::new();
-    for (low, high) in cuts.iter().zip(cuts.iter().skip(1)) {
-        for (from, to) in plan.chords(axis, *low) {
-            let along = [from.minus(left), to.minus(left)];
-            all.push([along, [low.minus(top), high.minus(top)]]);
-        }
-    }
-    all
 }
 
 /// The runs of one row: what hangs together along it. Boards hang over a hole or a notch that

@@ -32,6 +32,29 @@ choice! {
     }
 }
 
+choice! {
+    /// What hardens.
+    pub enum Mud {
+        /// By drying.
+        Drying = "drying", w::DRYING;
+        /// By reaction, on its label's clock.
+        Set20 = "20", w::SET_20;
+        /// The same.
+        Set45 = "45", w::SET_45;
+        /// The same.
+        Set90 = "90", w::SET_90;
+        /// The same.
+        Set210 = "210", w::SET_210;
+    }
+}
+
+impl Mud {
+    /// Its place among the clocks; none where it dries.
+    pub fn clock(self) -> Option<usize> {
+        Self::ALL.iter().position(|it| *it == self)?.checked_sub(1)
+    }
+}
+
 /// In whole units.
 const fn measure(
     unit: &'static Unit,
@@ -91,38 +114,42 @@ static SPELLS: Item = Item {
     presets: &[],
 };
 
-const OUT: When = When::Yes("outdoors");
+const DRIES: When = When::Is("mud", &["drying"]);
+const OUT: When = When::All(&[DRIES, When::Yes("outdoors")]);
+const FAN: When = When::All(&[DRIES, When::Is("way", &["fan"])]);
 
 form! {
     /// A coat that dries.
     pub struct Input {
+        /// What hardens.
+        mud: Mud, row(&w::MUD, &w::MUD_HINT, Kind::Choice(Mud::PICKS));
         /// How warm the room is.
         temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100);
         /// How humid it is.
-        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::HUMIDITY_HINT, WETTEST, &w::WHY_WET);
+        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::HUMIDITY_HINT, WETTEST, &w::WHY_WET).when(DRIES);
         /// The wet coat.
         thick: Length = Length::inches(1, 16), row(&w::THICK, &w::THICK_HINT, Kind::Length(Span {
             least: Length::inches(1, 128), most: Length::inches(1, 1), why: &w::WHY_THICK,
             common: &[Length::inches(1, 32), Length::inches(1, 16), Length::inches(1, 8)], optional: false,
-        }));
+        })).when(DRIES);
         /// Since it went on.
-        spells: Vec<Spell>, row(&w::SPELLS, &w::SPELLS_HINT, Kind::List(&SPELLS));
+        spells: Vec<Spell>, row(&w::SPELLS, &w::SPELLS_HINT, Kind::List(&SPELLS)).when(DRIES);
         /// What it is like outside is known.
-        outdoors: bool, row(&w::OUTDOORS, &w::NOTHING, Kind::Flag);
+        outdoors: bool, row(&w::OUTDOORS, &w::NOTHING, Kind::Flag).when(DRIES);
         /// How warm it is outside.
         out_temperature: Measure = degrees(50), warm(&w::OUT_TEMPERATURE, -40, 120).when(OUT);
         /// How humid it is outside.
         out_humidity: Measure = percent(50), humid(&w::OUT_HUMIDITY, &w::NOTHING, 100, &w::WHY_ALL).when(OUT);
         /// Compound that is put on.
-        gallons: Option<Measure>, row(&w::GALLONS, &w::GALLONS_HINT, measure(&GALLON, [0, 500], &w::WHY_GALLONS, true));
+        gallons: Option<Measure>, row(&w::GALLONS, &w::GALLONS_HINT, measure(&GALLON, [0, 500], &w::WHY_GALLONS, true)).when(DRIES);
         /// Air in the room.
         room: Option<Volume>, row(&w::ROOM, &w::ROOM_HINT, Kind::Room(Span {
             least: CUBIC_FOOT.times(10), most: CUBIC_FOOT.times(100_000), why: &w::WHY_ROOM, common: &[], optional: true,
-        }));
+        })).when(DRIES);
         /// How the water gets out.
-        way: Way, row(&w::WAY, &w::NOTHING, Kind::Choice(Way::PICKS));
+        way: Way, row(&w::WAY, &w::NOTHING, Kind::Choice(Way::PICKS)).when(DRIES);
         /// Whether something with an open flue shares the air.
-        flue: Flue, row(&w::FLUE, &w::FLUE_HINT, Kind::Choice(Flue::PICKS)).when(When::Is("way", &["fan"]));
+        flue: Flue, row(&w::FLUE, &w::FLUE_HINT, Kind::Choice(Flue::PICKS)).when(FAN);
     }
     sample {}
 }

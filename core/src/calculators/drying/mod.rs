@@ -5,7 +5,7 @@ mod input;
 mod sheet;
 mod words;
 
-pub use input::{Flue, Input, Spell, Way};
+pub use input::{Flue, Input, Mud, Spell, Way};
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;

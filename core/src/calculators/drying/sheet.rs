@@ -7,14 +7,55 @@ use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
 use crate::rules::compare::{Limit, ask, at_least, at_most};
 use crate::rules::finish::drying::{
-    AGAIN, CLOCKS, LEAST_WARM, TABLE, TEMPERATURES, is_warm, is_worth_a_window,
+    AGAIN, CLOCKS, LEAST_SETTING, LEAST_WARM, SETTING, TABLE, TEMPERATURES, is_warm,
+    is_worth_a_window,
 };
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
-use crate::sheet::{Check, Figure, Part, PartRow, Sheet, Verdict};
+use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Steps, Verdict};
 use crate::words::{Arg, Phrase, Text};
 
+/// By its label's clock: humidity has no part in it.
+fn by_clock(input: &Input, at: usize) -> Sheet {
+    let hours = |minutes: i64| Measure::new(&HOUR, minutes * 1_000_000 / 60);
+    let [least, most] = CLOCKS[at].1;
+    let mut working = Steps::default();
+    let mut figure = |key, name, minutes| {
+        working.measure(key, name, Some(&SETTING), &HOUR, Expr::measure(hours(minutes)));
+        Figure::plain(key, name, hours(minutes).into())
+    };
+    let headline = figure("again", &w::AGAIN_AFTER, AGAIN[at]);
+    let figures =
+        vec![figure("least", &w::WORKS_LEAST, least), figure("most", &w::WORKS_MOST, most)];
+    let name = (&w::CHECK_WARM).into();
+    Sheet {
+        headline,
+        lead: None,
+        next: Some((&w::CLOCKS_NOTE).into()),
+        figures,
+        checks: vec![at_least("temperature", name, input.temperature, LEAST_SETTING)],
+        working: working.0,
+        parts: vec![clocks()],
+        materials: Vec::new(),
+        cautions: super::Drying::cautions(Some(input)),
+        drawing: None,
+    }
+}
+
+fn clocks() -> Part {
+    let mut rows = Vec::new();
+    for ((label, [least, most]), again) in CLOCKS.into_iter().zip(AGAIN) {
+        let value = say!(w::CLOCK_VALUE, least, most, again);
+        rows.push(PartRow { name: say!(w::CLOCK, label), value, puts: Vec::new() });
+    }
+    let note = Some((&w::CLOCKS_NOTE).into());
+    Part { key: "clocks", title: (&w::CLOCKS).into(), note, rows }
+}
+
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    if let Some(clock) = input.mud.clock() {
+        return by_clock(input, clock);
+    }
     let mut figures = figures(input, answer);
     let name = say!(w::TO_DRY_AT, input.thick, input.temperature, input.humidity);
     figures.push(Figure::new("hours", name, answer.hours.into()));
@@ -138,10 +179,6 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     let columns = TEMPERATURES.map(|at| Arg::from(Measure::whole(&FAHRENHEIT, at))).to_vec();
     add("table", &w::TABLE, Some(Text { phrase: &w::TABLE_NOTE, args: columns }), table);
-    let mut clocks = Vec::new();
-    for ((label, [least, most]), again) in CLOCKS.into_iter().zip(AGAIN) {
-        clocks.push(row(say!(w::CLOCK, label), say!(w::CLOCK_VALUE, least, most, again)));
-    }
-    add("clocks", &w::CLOCKS, Some((&w::CLOCKS_NOTE).into()), clocks);
+    all.push(clocks());
     all
 }

@@ -209,6 +209,28 @@ fn a_fan_beside_an_open_flue_stops_and_an_unknown_one_asks() {
     assert_eq!((cold(55), cold(54)), (Verdict::Within, Verdict::Over));
 }
 
+/// Source: makers' sheets, from memory: labeled 90, two hours. Humidity that can't be has no part in
+/// it.
+#[test]
+fn setting_compound_goes_by_its_clock_in_any_air() {
+    use crate::fields::Reader;
+    let mut node = Input::sample().write_parts();
+    for (path, leaf) in [("mud", "90"), ("humidity", "140 %")] {
+        node.put(path, crate::wire::Node::text(leaf));
+    }
+    let (input, _) = Reader::form::<Input>(&node, crate::measure::Units::Customary).unwrap();
+    let sheet = Drying::sheet(&input, &solve(&input), Basis::default());
+    assert_eq!(
+        (sheet.headline.key, sheet.headline.amount),
+        ("again", Measure::whole(&HOUR, 2).into())
+    );
+    assert_eq!(sheet.verdict(), Verdict::Within);
+    for (at, want) in [(44, Verdict::Over), (45, Verdict::Within)] {
+        let cold = Input { temperature: degrees(at), ..input.clone() };
+        assert_eq!(Drying::sheet(&cold, &solve(&cold), Basis::default()).verdict(), want);
+    }
+}
+
 proptest! {
     #[test]
     fn wetter_and_thicker_dry_slower_and_warmer_faster(

@@ -7,6 +7,16 @@ words! {
     ABOUT = "Hours to dry and what is left of them, whether to open the window, water to carry off";
     NOTHING = "";
 
+    MUD = "Compound";
+    MUD_HINT = "Setting compound hardens by its label's minutes, in any air; it is painted only when dry.";
+    DRYING = "Drying-type";
+    SET_20 = "Setting, labeled 20";
+    SET_45 = "Setting, labeled 45";
+    SET_90 = "Setting, labeled 90";
+    SET_210 = "Setting, labeled 210";
+    AGAIN_AFTER = "Coat it again, once hard, after about";
+    WORKS_LEAST = "Works, at least";
+    WORKS_MOST = "Works, at most";
     TEMPERATURE = "Temperature";
     HUMIDITY = "Relative humidity";
     HUMIDITY_HINT = "Where it dries: wet mud makes a shut room wetter than the house.";

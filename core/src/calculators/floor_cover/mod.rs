@@ -7,14 +7,14 @@ mod sheet;
 mod words;
 
 use super::hold::{Hold, Prices};
-use super::strip::{self, Painted};
+use super::strip::{self, Painted, Plastic};
 use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
-use crate::fields::{Kind, Row, Span, row};
+use crate::fields::{Form, Kind, Row, Span, row};
 use crate::measure::unit::{HOUR, PERCENT, SQUARE_FOOT_AN_HOUR, WEIGHT};
 use crate::measure::{Area, Length, Measure, Unit};
 use crate::rules::finish::labor::{CLEAN_SLAB, PROTECT, STRIPPING};
-use crate::rules::finish::sheeting::{SHEETING, TURN_UP};
+use crate::rules::finish::sheeting::{LAP, TURN_UP};
 use crate::rules::finish::texture::{CARRIED, DEBRIS};
 use crate::rules::hazards::{Deed, Disturbs};
 use crate::sheet::{Caution, Expr, Faults, Sheet, Steps};
@@ -75,6 +75,14 @@ form! {
         turn_up: Length = TURN_UP, row(&w::TURN_UP, &w::NOTHING, Kind::Length(Span {
             least: Length::ZERO, most: Length::inches(48, 1), why: &w::WHY, common: &[], optional: false,
         }));
+        /// As it comes off the roll.
+        roll: Length = Length::inches(120, 1), row(&w::ROLL, &w::NOTHING, Kind::Length(Span {
+            least: Length::inches(24, 1), most: Length::inches(480, 1), why: &w::WHY, common: &[], optional: false,
+        }));
+        /// One width over the next.
+        lap: Length = LAP, row(&w::LAPS, &w::NOTHING, Kind::Length(Span {
+            least: Length::ZERO, most: Length::inches(48, 1), why: &w::WHY, common: &[], optional: false,
+        }));
         /// A bag weighs at most.
         carried: Measure = CARRIED, measure(&w::CARRIED, &w::NOTHING, &WEIGHT, [5, 100], false);
         /// In the pan or the hose at the blade.
@@ -98,8 +106,8 @@ form! {
 /// What comes out.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Answer {
-    /// With what turns up.
-    pub plastic: Area,
+    /// With what turns up, and of which roll.
+    pub plastic: Plastic,
     /// Bags to carry, whichever way it is caught.
     pub bags: i64,
     /// Misses the pan.
@@ -129,7 +137,7 @@ impl Calculator for FloorCover {
     }
 
     fn solve(input: &Input, _: Basis) -> Result<Answer, Faults> {
-        Ok(solve(input))
+        solve(input)
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -152,20 +160,25 @@ impl Calculator for FloorCover {
 
 /// Works a floor.
 ///
-/// - Plastic: (long + 2 × turn-up) × (wide + 2 × turn-up).
+/// - Plastic: as stripping has it, in the direction that takes less of a roll.
 /// - Bags: wet ÷ what one carries; pans: wet × caught ÷ a pan; both rounded up.
 /// - Hours: floor ÷ a rate, to lay plastic or to clean a slab.
-pub fn solve(input: &Input) -> Answer {
+///
+/// # Errors
+/// A lap as wide as the roll.
+pub fn solve(input: &Input) -> Result<Answer, Faults> {
+    strip::lap_fits(input.roll, input.lap)?;
     let mut steps = Steps::default();
     let floor = Expr::area(Area::of(input.long, input.wide));
-    let side = |side| {
-        Expr::Sum(vec![Expr::length(side), Expr::count(2).times(Expr::length(input.turn_up))])
+    let spread = strip::Input {
+        long: input.long,
+        wide: input.wide,
+        turn_up: input.turn_up,
+        roll: input.roll,
+        lap: input.lap,
+        ..strip::Input::blank()
     };
-    let plastic = side(input.long).times(side(input.wide));
-    let plastic = match steps.amount("plastic", &w::PLASTIC, Some(&SHEETING), plastic) {
-        Some(Amount::Area(area)) => area,
-        _ => Area::ZERO,
-    };
+    let plastic = strip::floor(&spread, &mut steps);
     let wet = Expr::measure(input.wet.unwrap_or(Measure::whole(&WEIGHT, 0)));
     let caught = Expr::measure(input.caught);
     let falls = wet.clone().times(Expr::count(1).less(caught.clone()));
@@ -192,7 +205,7 @@ pub fn solve(input: &Input) -> Answer {
     };
     let laying = hours("laying", &w::LAYING, input.protect, PROTECT);
     let cleaning = hours("cleaning", &w::CLEANING, input.clean, CLEAN_SLAB);
-    Answer { plastic, bags, falls, pans, laying, cleaning, working: steps }
+    Ok(Answer { plastic, bags, falls, pans, laying, cleaning, working: steps })
 }
 
 #[cfg(test)]

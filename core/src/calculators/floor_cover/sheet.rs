@@ -2,16 +2,18 @@
 
 use super::words as w;
 use super::{Answer, Floor, Input};
+use crate::calculators::strip::material;
 use crate::rules::compare::{Limit, ask, at_least};
 use crate::rules::finish::sheeting::SHEETING;
 use crate::rules::hazards::HOUSE;
 use crate::say;
-use crate::sheet::{Caution, Figure, Material, Part, PartRow, Sheet};
+use crate::sheet::{Caution, Figure, Part, PartRow, Sheet};
 use crate::words::{Amount, Arg, Phrase};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
     let mut add = |key, name, amount: Amount| figures.push(Figure::plain(key, name, amount));
+    add("floor-roll", answer.plastic.name(), answer.plastic.best().roll.into());
     add("bags", &w::BAGS, answer.bags.into());
     add("falls", &w::FALLS, answer.falls.into());
     add("pans", &w::PANS, answer.pans.into());
@@ -25,18 +27,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let cautions =
         Caution::all(&[(&w::SLIP, None), (&w::SLURRY, None), (&HOUSE, None), (&w::PAN_ARM, None)]);
     Sheet {
-        headline: Figure::plain("plastic", &w::PLASTIC, answer.plastic.into()),
+        headline: Figure::plain("plastic", &w::PLASTIC, answer.plastic.area.into()),
         lead: None,
         next: Some((&w::NEXT).into()),
         figures,
         checks: vec![check],
         working: answer.working.0.clone(),
         parts: parts(input, answer),
-        materials: vec![Material {
-            key: "plastic 6 mil".to_owned(),
-            name: (&w::PLASTIC).into(),
-            amount: answer.plastic.into(),
-        }],
+        materials: vec![material(input.roll, answer.plastic.best().roll)],
         cautions,
         drawing: None,
     }
@@ -51,7 +49,8 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         rows.push(PartRow { name: name.into(), value, puts: Vec::new() });
     };
     let none = || Arg::from(&w::NONE);
-    row(&w::ROW_PLASTIC, answer.plastic.into(), answer.plastic.into(), none());
+    let area = answer.plastic.area;
+    row(&w::ROW_PLASTIC, area.into(), area.into(), none());
     row(&w::ROW_FALLS, wet.into(), answer.falls.into(), wet.into());
     row(&w::ROW_LOADS, answer.bags.into(), answer.bags.into(), answer.bags.into());
     row(&w::ROW_PANS, none(), answer.pans.into(), none());

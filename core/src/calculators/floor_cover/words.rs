@@ -18,6 +18,8 @@ words! {
     FINISHED = "Finished, it stays";
     SLAB = "A bare slab";
     TURN_UP = "Plastic turned up each wall";
+    ROLL = "Roll, wide";
+    LAPS = "Laps";
     CARRIED = "A bag weighs at most";
     CAUGHT = "Caught at the blade";
     CAUGHT_HINT = "A guess, common practice: half to nine tenths. Weigh one pass.";

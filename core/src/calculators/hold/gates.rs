@@ -146,6 +146,7 @@ fn report(input: &Input) -> Gate {
     let told = matches!(report.result, Asbestos::NoneDetected | Asbestos::Trace);
     for (is_given, phrase) in [
         (said(&report.lab), &w::NEED_LAB),
+        (said(&report.number), &w::NEED_NUMBER),
         (said(&report.accreditation), &w::NEED_ACCREDITATION),
         (report.dated.is_some(), &w::NEED_DATED),
         (said(&report.sampled), &w::NEED_SAMPLED),

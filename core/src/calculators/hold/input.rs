@@ -114,6 +114,8 @@ form! {
             .when(TOLD);
         /// Who looked at them.
         lab: String, row(&w::LAB, &w::NOTHING, LINE).when(TOLD);
+        /// By what the laboratory finds it again.
+        number: String, row(&w::NUMBER, &w::NOTHING, LINE).when(TOLD);
         /// By what it is accredited.
         accreditation: String, row(&w::ACCREDITATION, &w::ACCREDITATION_HINT, LINE).when(TOLD);
         /// The report's date.

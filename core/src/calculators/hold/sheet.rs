@@ -10,6 +10,7 @@ use crate::measure::Rounding;
 use crate::rules::compare::{ask, at_least};
 use crate::rules::hazards::asbestos::{
     self, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE, SAMPLES,
+    VERMICULITE,
 };
 use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, OWNER, WORK, most_minor};
 use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING, TASKS};
@@ -153,7 +154,10 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         .map(|reason| read(reason.says.clone(), say!(w::REASON_BEHIND, reason.source.clause)))
         .collect();
     let presumed = match answer.presumed {
-        Some(source) => say!(w::PRESUMED_YES, source.clause),
+        Some(source) if source == &VERMICULITE || input.built.is_some() => {
+            say!(w::PRESUMED_YES, source.clause)
+        }
+        Some(source) => say!(w::PRESUMED_NO_YEAR, source.clause),
         None => say!(w::PRESUMED_NO),
     };
     let notice = match answer.notice {
@@ -225,6 +229,9 @@ fn cautions(input: &Input, answer: &Answer) -> Vec<Caution> {
     }
     if input.report.result == Asbestos::NoneDetected {
         all.push(plain(&w::MEANS));
+    }
+    if input.report.result != Asbestos::NoneYet {
+        all.push(plain(&w::RECORD));
     }
     if input.deed == Deed::Cover {
         all.push(plain(&w::COVERING));

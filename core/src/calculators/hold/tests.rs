@@ -19,6 +19,7 @@ fn whole() -> Input {
             result: Asbestos::NoneDetected,
             samples: Some(3),
             lab: "Tamarack Lab".to_owned(),
+            number: "26-1184".to_owned(),
             accreditation: "T-17".to_owned(),
             dated: Day::new(2026, 11, 3),
             sampled: "Den, three corners".to_owned(),
@@ -384,4 +385,34 @@ fn evidence_is_not_older_than_what_it_is_about() {
         assert_eq!(opens(&input), want, "{input:?}");
     }
     assert_eq!(Some(solve(&fits).opened.unwrap().latest()), dated.max(tested));
+}
+
+/// One sentence for a year that nobody knows, in a blank hold and in what a held plan shows.
+#[test]
+fn no_year_known_is_presumed_and_says_so_alike() {
+    let said = |sheet: &crate::sheet::Sheet| {
+        let bid = sheet.parts.iter().find(|part| part.key == "bid").unwrap();
+        Voice::default().say(&bid.rows[0].value)
+    };
+    let blank = sheet::sheet(&Input::blank(), &solve(&Input::blank()));
+    let held = |material| {
+        let work = Disturbs { material, deed: Deed::Strip, area: None, painted: None };
+        instead(&work, super::super::Withheld { prices: Prices::blank(), part: None })
+    };
+    let expected = "yes, while no later year is known: 29 CFR 1926.1101(b)";
+    assert_eq!([said(&blank), said(&held(Material::Texture))], [expected, expected]);
+    assert!(said(&held(Material::Vermiculite)).starts_with("yes: "));
+}
+
+/// A made-up number opens a hold like a true one: it says that it is a record and no check.
+#[test]
+fn a_report_has_a_number_and_is_no_check_of_it() {
+    let mut input = whole();
+    let says = |input: &Input| {
+        let sheet = sheet::sheet(input, &solve(input));
+        sheet.cautions.iter().any(|it| it.text.phrase == &words::RECORD)
+    };
+    assert!(opens(&input) && says(&input) && !says(&Input::blank()));
+    input.report.number = String::new();
+    assert_eq!(held_by(&input), ["Write down the report's number."]);
 }

@@ -29,6 +29,7 @@ words! {
     SAMPLES = "Samples taken of it";
     SAMPLES_HINT = "Of this area alone, at random.";
     LAB = "Laboratory";
+    NUMBER = "Number of the report";
     ACCREDITATION = "Its accreditation, number or name";
     ACCREDITATION_HINT = "It stands on the report.";
     DATED = "Date of the report";
@@ -108,6 +109,7 @@ words! {
     HOLD_REPORT_OLD = "The report is older than what it is about: look at its date and at the years.";
     HOLD_TEST_OLD = "The lead test is older than the house: look at its date and at the years.";
     NEED_LAB = "Name the laboratory.";
+    NEED_NUMBER = "Write down the report's number.";
     NEED_ACCREDITATION = "Write down the laboratory's accreditation.";
     NEED_DATED = "Write down the date of the report.";
     NEED_SAMPLED = "Write down where the samples were taken.";
@@ -140,6 +142,7 @@ words! {
     BID_NOTE = "If it holds more than {0} %, or is taken to.";
     ROW_PRESUMED = "Taken to hold asbestos until samples show otherwise";
     PRESUMED_YES = "yes: {0}";
+    PRESUMED_NO_YEAR = "yes, while no later year is known: {0}";
     PRESUMED_NO = "not by that rule; it may hold it all the same";
     ROW_NOTICE = "Telling the agency ahead";
     NOTICE_UNKNOWN = "say the area";
@@ -151,6 +154,7 @@ words! {
     ROW_LOCAL = "Their limit, as they said";
     LOCAL_REACHED = "reached: go by their rule";
     LOCAL_BELOW = "not reached by this area";
+    RECORD = "This keeps what was found; it checks nothing. Whoever asks looks the report's number up at its lab.";
     MEANS = "None detected is of these samples and this area alone. Another color, texture, layer or date may hold it.";
     ROW_PRICE = "Abatement contractor";
     PRICE_GET = "get a price for abatement";

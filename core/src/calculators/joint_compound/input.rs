@@ -48,6 +48,9 @@ const fn percent(most: i64, why: &'static Phrase, optional: bool) -> Kind {
     Kind::Measure(Span { least, most, why, common: &[], optional })
 }
 
+/// Whose joints these are, where boards were laid out.
+const BOARDS: &str = "boards";
+
 const JOINTS: When = When::Is("by", &["joints"]);
 
 form! {
@@ -72,19 +75,19 @@ form! {
         /// Board, by its surface.
         area: Option<Area>, row(&w::AREA, &w::AREA_HINT, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(20_000), why: &w::WHY_RUN, common: &[], optional: true,
-        }));
+        })).of_mark(BOARDS, "surface");
         /// Long edges that meet.
-        tapered: Length, run(&w::TAPERED, &w::TAPERED_HINT);
+        tapered: Length, run(&w::TAPERED, &w::TAPERED_HINT).of_mark(BOARDS, "tapered");
         /// Ends that meet.
-        ends: Length, run(&w::ENDS, &w::ENDS_HINT);
+        ends: Length, run(&w::ENDS, &w::ENDS_HINT).of_mark(BOARDS, "ends");
         /// How wide those are feathered.
         feather: Feather, row(&w::FEATHER, &w::FEATHER_HINT, Kind::Choice(Feather::PICKS)).when(JOINTS);
         /// Corners that turn in.
-        corners: Length, run(&w::CORNERS, &w::CORNERS_HINT);
+        corners: Length, run(&w::CORNERS, &w::CORNERS_HINT).of_mark(BOARDS, "corners");
         /// Corners with bead.
         beads: Length, run(&w::BEADS, &w::NOTHING).when(JOINTS);
         /// Screws to cover.
-        screws: Option<i64>, number(&w::SCREWS, &w::SCREWS_HINT).when(JOINTS);
+        screws: Option<i64>, number(&w::SCREWS, &w::SCREWS_HINT).of_mark(BOARDS, "screws").when(JOINTS);
         /// How far it is finished.
         level: Level = Level::Four, row(&w::LEVEL, &w::LEVEL_HINT, Kind::Choice(Level::PICKS));
         /// What with.

@@ -14,7 +14,7 @@ use crate::words::{Amount, Arg, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let flat = input.level.flat();
     Sheet {
-        headline: Figure::new("wet", (&w::WET).into(), answer.wet.into()),
+        headline: Figure::new("wet", headline(input), answer.wet.into()),
         lead: None,
         next: (flat > 0).then(|| say!(w::NEXT, input.level.key(), Amount::Count(flat))),
         figures: figures(input, answer),
@@ -24,6 +24,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         materials: materials(input, answer),
         cautions: cautions(Some(input)),
         drawing: None,
+    }
+}
+
+/// What the answer goes by stands in its name.
+fn headline(input: &Input) -> Text {
+    match (input.by, input.area) {
+        (By::Area, Some(area)) => say!(w::WET_BY_AREA, area),
+        _ => (&w::WET).into(),
     }
 }
 

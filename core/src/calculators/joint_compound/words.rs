@@ -49,6 +49,7 @@ words! {
     NEEDED_LEVEL = "Needed for level 5: all of it is skimmed.";
 
     WET = "Compound, wet";
+    WET_BY_AREA = "Compound, wet, by {0} of board";
     LOW = "At least";
     HIGH = "At most";
     RULE = "By the published rule";

@@ -12,6 +12,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     let mut films = Vec::new();
     let mut materials = Vec::new();
     let mut ranges = Vec::new();
+    let mut usuals = Vec::new();
     let mut headline = Figure::plain("net", &w::NET, answer.net.into());
     // Paint is the headline, or primer where there is no paint.
     for (names, name, product) in
@@ -28,13 +29,21 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
             }
         }
         let (key, gallons_name) = names[2];
-        headline = Figure::plain(key, gallons_name, gallons.into());
+        headline = Figure::new(key, say!(w::FOR_AREA, gallons_name, answer.net), gallons.into());
         if let Some([far, near]) = usual {
+            let [low, high] = if names[2].0 == "finish" {
+                ["finish-low", "finish-high"]
+            } else {
+                ["primer-low", "primer-high"]
+            };
+            usuals.push(Figure::new(low, say!(w::AT_LEAST, gallons_name), far.into()));
+            usuals.push(Figure::new(high, say!(w::AT_MOST, gallons_name), near.into()));
             let value = say!(w::RANGE, far, near);
             ranges.push(PartRow { name: name.into(), value, puts: Vec::new() });
         }
         materials.push(Material { key: key.to_owned(), name: name.into(), amount: gallons.into() });
     }
+    figures.append(&mut usuals);
     figures.append(&mut films);
     figures.retain(|figure| figure.key != headline.key);
     figures.push(Figure::plain("net", &w::NET, answer.net.into()));

@@ -47,6 +47,9 @@ words! {
     FINISH_WET = "Paint, a coat wet";
     FINISH_CANS = "Paint, gallon cans";
     FINISH_QUARTS = "Paint, quarts beside";
+    FOR_AREA = "{0}, for {1}";
+    AT_LEAST = "{0}, at a far spread";
+    AT_MOST = "{0}, at a near spread";
     IDEAL = "Spread, nothing lost";
     IN_QUARTS = "In quarts";
 

@@ -10,7 +10,6 @@ mod words;
 use super::{Calculator, Trade};
 use super::{register_throw, room};
 use crate::edition::Basis;
-use crate::fields::Form;
 use crate::measure::{Length, Measure, Rounding, divide};
 use crate::plan::{Axis, Plan};
 use crate::rules::air::jets::measured;
@@ -203,22 +202,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
 
 /// The outline, worked as the room itself is.
 fn plan(input: &Input) -> Result<Plan, Faults> {
-    let room = room::solve(&room::Input {
-        shape: input.shape,
-        long: input.long,
-        wide: input.wide,
-        notch_long: input.notch_long,
-        notch_wide: input.notch_wide,
-        leg_wide: input.leg_wide,
-        leg_long: input.leg_long,
-        leg_off: input.leg_off,
-        gap_long: input.gap_long,
-        gap_deep: input.gap_deep,
-        gap_off: input.gap_off,
-        walls: input.walls.clone(),
-        height: Some(input.high),
-        ..room::Input::blank()
-    })?;
+    let outline = room::of_outline!(input);
+    let room = room::solve(&room::Input { height: Some(input.high), ..outline })?;
     Ok(room.plan)
 }
 

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::calculators::room::{End, Shape, Walked};
+use crate::fields::Form;
 use crate::fields::Reader;
 use crate::measure::Units;
 use crate::measure::unit::CFM;

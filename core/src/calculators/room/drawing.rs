@@ -195,7 +195,7 @@ impl Page {
     fn joists(&mut self, input: &Input, answer: &Answer) {
         let Some(axis) = input.framing.runs.axis() else { return };
         let mut largest = (Area::ZERO, Spot::default(), Length::ZERO, Length::ZERO);
-        for part in answer.plan.rectangles() {
+        for part in answer.plan.rectangles(Axis::Along) {
             let (long, wide) = part.sizes();
             let area = Area::of(long, wide);
             if area > largest.0 {

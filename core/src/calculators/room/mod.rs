@@ -163,5 +163,27 @@ fn square(input: &Input) -> Option<OutOfSquare> {
     Some(OutOfSquare { difference: longer.minus(shorter), shift: Length::from_nanometres(shift) })
 }
 
+/// A room of the twelve rows of an outline, which another calculator's input has too.
+macro_rules! of_outline {
+    ($input:expr) => {
+        $crate::calculators::room::Input {
+            shape: $input.shape,
+            long: $input.long,
+            wide: $input.wide,
+            notch_long: $input.notch_long,
+            notch_wide: $input.notch_wide,
+            leg_wide: $input.leg_wide,
+            leg_long: $input.leg_long,
+            leg_off: $input.leg_off,
+            gap_long: $input.gap_long,
+            gap_deep: $input.gap_deep,
+            gap_off: $input.gap_off,
+            walls: $input.walls.clone(),
+            ..$crate::fields::Form::blank()
+        }
+    };
+}
+pub(crate) use of_outline;
+
 #[cfg(test)]
 mod tests;

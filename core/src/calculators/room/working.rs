@@ -4,7 +4,7 @@ use super::sheet::WALL_KEYS;
 use super::shown as s;
 use super::{Answer, Input, Tall};
 use crate::measure::{Area, Length};
-use crate::plan::{Plan, Side};
+use crate::plan::{Axis, Plan, Side};
 use crate::rules::square::DIAGONALS;
 use crate::say;
 use crate::sheet::{Expr, Step};
@@ -30,7 +30,7 @@ pub(super) fn working(input: &Input, answer: &Answer) -> Vec<Step> {
     }
     let lengths = plan.sides().iter().map(|side| Expr::length(side.length));
     all.add("perimeter", &s::PERIMETER, Expr::Sum(lengths.collect()));
-    let parts = plan.rectangles().into_iter().map(|part| {
+    let parts = plan.rectangles(Axis::Along).into_iter().map(|part| {
         let (long, wide) = part.sizes();
         Expr::length(long).times(Expr::length(wide))
     });

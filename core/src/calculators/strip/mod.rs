@@ -11,15 +11,15 @@ mod words;
 
 pub use amounts::Amounts;
 pub use input::{Input, Painted, Spread};
-pub use plastic::{Laid, Plastic};
+pub use plastic::{Laid, Plastic, floor, lap_fits, material};
 
 use super::hold::Hold;
 use super::{Calculator, Trade, Withheld};
 use crate::edition::Basis;
-use crate::measure::Area;
+use crate::measure::{Area, Length};
+use crate::rules::finish::sheeting::SHEETING;
 use crate::rules::hazards::{Deed, Disturbs, Material};
-use crate::say;
-use crate::sheet::{Caution, Fault, Faults, Sheet, Steps};
+use crate::sheet::{Caution, Expr, Faults, Sheet, Steps};
 use crate::words::Phrase;
 use words as w;
 
@@ -38,6 +38,8 @@ pub struct Answer {
     pub floor: Plastic,
     /// On the walls.
     pub walls: Option<Plastic>,
+    /// To buy for both, strips cut whole.
+    pub roll: Length,
     /// How.
     pub working: Steps,
 }
@@ -99,11 +101,7 @@ pub fn disturbs(deed: Deed, area: Area, painted: Painted) -> Disturbs {
 /// # Errors
 /// A lap as wide as the roll.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
-    if input.lap >= input.roll {
-        let (path, given) = ("lap".to_owned(), input.lap.exact());
-        let says = say!(w::TOO_FAR_OVER, input.roll);
-        return Err(vec![Fault { path, label: &w::LAP, given, says }]);
-    }
+    lap_fits(input.roll, input.lap)?;
     let mut working = Steps::default();
     let area = input.scraped();
     // The likely end is written out; the others are worked aside.
@@ -113,7 +111,10 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     });
     let floor = plastic::floor(input, &mut working);
     let walls = plastic::walls(input, &mut working);
-    Ok(Answer { area, ends, floor, walls, working })
+    let both = [Some(floor), walls].into_iter().flatten();
+    let roll = Expr::Sum(both.map(|it| Expr::length(it.best().roll)).collect());
+    let roll = working.length("roll", &w::ROLL_ALL, Some(&SHEETING), roll).unwrap_or_default();
+    Ok(Answer { area, ends, floor, walls, roll, working })
 }
 
 #[cfg(test)]

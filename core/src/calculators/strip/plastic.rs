@@ -5,7 +5,8 @@ use super::words as w;
 use crate::measure::{Area, Length};
 use crate::rules::finish::sheeting::{SHEETING, widths};
 use crate::rules::hazards::lead::PLASTIC_PAST;
-use crate::sheet::{Expr, Source, Steps};
+use crate::say;
+use crate::sheet::{Expr, Fault, Faults, Material, Source, Steps};
 use crate::words::{Amount, Phrase};
 
 /// One way to lay it.
@@ -31,8 +32,38 @@ pub struct Plastic {
 impl Plastic {
     /// The one that takes less of a roll.
     pub fn best(&self) -> Laid {
-        let [one, other] = self.ways;
-        if other.roll < one.roll { other } else { one }
+        self.ways[usize::from(self.goes_across())]
+    }
+
+    /// Whether the roll goes farther along the other side.
+    fn goes_across(&self) -> bool {
+        self.ways[1].roll < self.ways[0].roll
+    }
+
+    /// What the roll for the floor is called, with the side that it is laid along.
+    pub fn name(&self) -> &'static Phrase {
+        if self.goes_across() { &w::ALONG_OTHER } else { &w::ALONG_FIRST }
+    }
+}
+
+/// A lap is less than the roll is wide.
+///
+/// # Errors
+/// It isn't.
+pub fn lap_fits(roll: Length, lap: Length) -> Result<(), Faults> {
+    if lap < roll {
+        return Ok(());
+    }
+    let (path, given) = ("lap".to_owned(), lap.exact());
+    Err(vec![Fault { path, label: &w::LAP, given, says: say!(w::TOO_FAR_OVER, roll) }])
+}
+
+/// Plastic to buy, by the roll: of rolls of another width, another thing.
+pub fn material(roll: Length, long: Length) -> Material {
+    Material {
+        key: ["plastic 6 mil ", &roll.exact()].concat(),
+        name: say!(w::M_PLASTIC, roll),
+        amount: long.into(),
     }
 }
 
@@ -56,7 +87,8 @@ fn laid(
     Laid { widths, each: along, roll }
 }
 
-pub(super) fn floor(input: &Input, steps: &mut Steps) -> Plastic {
+/// Plastic under all of a floor or round a patch.
+pub fn floor(input: &Input, steps: &mut Steps) -> Plastic {
     let (past, source): (Length, &Source) = match input.spread {
         Spread::Room => (input.turn_up, &SHEETING),
         Spread::Patch => (PLASTIC_PAST.value, PLASTIC_PAST.source),

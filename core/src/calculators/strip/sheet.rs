@@ -2,7 +2,7 @@
 
 use super::amounts::{Drivers, drivers};
 use super::words as w;
-use super::{Amounts, Answer, Input, Laid, Painted, Plastic};
+use super::{Amounts, Answer, Input, Laid, Painted, Plastic, material};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
 use crate::rules::finish::texture::{AT_ONCE, BENCH, HEAT, HIGH, PAINTED, SOAK};
 use crate::rules::hazards::HOUSE;
@@ -17,12 +17,6 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         Painted::NotSaid => &w::ASK_WATER,
         Painted::Yes => PAINTED.says,
     };
-    let plastic = answer.walls.map_or(answer.floor.area, |it| it.area.plus(answer.floor.area));
-    let material = |key: &str, name: &'static Phrase, amount| Material {
-        key: key.to_owned(),
-        name: name.into(),
-        amount,
-    };
     Sheet {
         headline: Figure::plain("wet", &w::WET, answer.ends[1].wet.into()),
         lead: None,
@@ -32,8 +26,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         working: answer.working.0.clone(),
         parts: parts(input, answer),
         materials: vec![
-            material("plastic 6 mil", &w::M_PLASTIC, plastic.into()),
-            material("bags heavy", &w::M_BAGS, answer.ends[1].bags.into()),
+            material(input.roll, answer.roll),
+            Material {
+                key: "bags heavy".to_owned(),
+                name: (&w::M_BAGS).into(),
+                amount: answer.ends[1].bags.into(),
+            },
         ],
         cautions: cautions(input),
         drawing: None,
@@ -54,7 +52,8 @@ fn figures(answer: &Answer) -> Vec<Figure> {
     add("dry", &w::DRY, dry.into());
     add("heaped", &w::HEAPED, Amount::Room(heaped));
     add("plastic", &w::FLOOR, answer.floor.area.into());
-    add("floor-roll", &w::FLOOR_ROLL, answer.floor.best().roll.into());
+    add("roll", &w::ROLL_ALL, answer.roll.into());
+    add("floor-roll", answer.floor.name(), answer.floor.best().roll.into());
     if let Some(Plastic { area, ways: [way, _] }) = answer.walls {
         add("wall-plastic", &w::WALL_PLASTIC, area.into());
         add("wall-roll", &w::WALL_ROLL, way.roll.into());

@@ -51,6 +51,10 @@ fn plastic_goes_the_way_that_takes_less() {
     assert_eq!(solve(&exact).unwrap().floor.best().widths, 3);
     let walls = answer.walls.unwrap();
     assert_eq!((walls.area, walls.best().roll), (Area::square_feet(56 * 8), feet(57)));
+    // To buy: 28 + 57 ft of a roll, 850 sq ft where the areas come to 700.
+    let sheet = sheet::sheet(&Input::sample(), &answer);
+    let bought = &sheet.materials[0];
+    assert_eq!((bought.amount, &*bought.key), (feet(85).into(), "plastic 6 mil 10 ft"));
 }
 
 /// Source: 40 CFR 745.85: plastic 6 ft past the work; by hand 4 + 2 × 6 ft each way.

@@ -55,9 +55,9 @@ words! {
     STRIPPED = "Ceiling to strip";
     FLOOR = "Floor plastic";
     WIDTHS = "Widths of the roll";
-    ALONG_FIRST = "Roll, along the first side";
-    ALONG_OTHER = "Roll, along the other";
-    FLOOR_ROLL = "Roll for the floor, the shorter way";
+    ALONG_FIRST = "Roll for the floor, along the first side";
+    ALONG_OTHER = "Roll for the floor, along the other";
+    ROLL_ALL = "Roll to buy, strips cut whole";
     WALL_PLASTIC = "Wall plastic";
     WALL_ROLL = "Roll for the walls";
     LAID = "{0} × {1} = {2}";
@@ -74,7 +74,7 @@ words! {
     ASK_WATER = "Wet a square foot first: painted texture won't take water.";
     CHECK_HIGH = "Ceiling, for a bench";
 
-    M_PLASTIC = "Plastic, 6 mil";
+    M_PLASTIC = "Plastic, 6 mil, {0} wide";
     M_BAGS = "Bags, heavy";
 
     NEXT = "Scrape and weigh a test square foot first.";

@@ -32,6 +32,11 @@ const fn measure(
     )
 }
 
+const fn waste() -> Row {
+    let row = measure(&w::WASTE, &PERCENT, [0, 50], false);
+    Row { hint: &w::WASTE_HINT, ..row }
+}
+
 const fn panel(label: &'static Phrase) -> Row {
     row(label, &w::NOTHING, Kind::Choice(Panel::PICKS))
 }
@@ -54,7 +59,7 @@ form! {
     /// A textured ceiling and three ways to be rid of it.
     pub struct Input {
         /// Along one side.
-        long: Length, length(&w::LONG, &w::NOTHING, [192, 19_200]);
+        long: Length, length(&w::LONG, &w::LONG_HINT, [192, 19_200]);
         /// Square to it.
         wide: Length, length(&w::WIDE, &w::NOTHING, [192, 19_200]);
         /// Of another shape.
@@ -74,9 +79,11 @@ form! {
         /// What goes up on bare framing.
         new: Panel, panel(&w::NEW);
         /// A board's.
-        board: Length = Length::inches(96, 1), length(&w::BOARD, &w::NOTHING, [1_536, 3_072]);
+        board: Length = Length::inches(96, 1), length(&w::BOARD, &w::BOARD_HINT, [1_536, 3_072]);
+        /// Under the ends of boards.
+        spacing: Length = Length::inches(16, 1), length(&w::SPACING, &w::SPACING_HINT, [16, 768]);
         /// Cut away.
-        waste: Measure = Measure::whole(&PERCENT, 10), measure(&w::WASTE, &PERCENT, [0, 50], false);
+        waste: Measure = Measure::whole(&PERCENT, 10), waste();
         /// In the ceiling.
         boxes: i64 = 1, row(&w::BOXES, &w::NOTHING, Kind::Count { least: 0, most: 50, why: &w::WHY });
         /// Their fronts behind the old surface.

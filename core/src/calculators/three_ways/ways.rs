@@ -3,7 +3,7 @@
 use super::Answer;
 use super::input::Input;
 use super::words as w;
-use crate::calculators::{board_weight, drying, joint_compound, skim_coat, strip};
+use crate::calculators::{board_weight, boards, drying, joint_compound, skim_coat, strip};
 use crate::choice;
 use crate::fields::Form;
 use crate::measure::unit::{CUBIC_YARD, HOUR, MONEY_SPENT, PSF, WEIGHT};
@@ -11,6 +11,7 @@ use crate::measure::{Area, Length, Measure, Unit};
 use crate::rules::finish::board_weights::{BOARDS, Panel};
 use crate::rules::finish::dump::{HEAPED, LOOSE_BOARD};
 use crate::rules::finish::labor::{FINISH, HANG, PROTECT, STRIPPING, TEAR_OUT};
+use crate::rules::finish::layout::JOINTS;
 use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::screws::{INTO_WOOD, sold};
 use crate::rules::finish::texture::DENSITY;
@@ -76,8 +77,23 @@ fn count(amount: Option<Amount>) -> i64 {
     }
 }
 
-/// Boards for a ceiling: by area, with what is cut away.
-fn boards(input: &Input, key: &str, steps: &mut Steps) -> i64 {
+/// Boards for a ceiling: of two sides laid out, the same for whatever panel; of another shape, or
+/// where no layout is found, by area with what is cut away.
+fn laid_out(input: &Input) -> Option<i64> {
+    let ground = boards::Input {
+        long: Some(input.long),
+        wide: Some(input.wide),
+        spacing: input.spacing,
+        ..boards::Input::blank()
+    };
+    let fewest = boards::fewest(&ground, input.board).ok().filter(|_| input.area.is_none());
+    fewest.map(|(count, _)| count)
+}
+
+fn by_count(input: &Input, laid: Option<i64>, key: &str, steps: &mut Steps) -> i64 {
+    if let Some(laid) = laid {
+        return count(steps.amount(key, &w::LAID_OUT, Some(&JOINTS), Expr::count(laid)));
+    }
     let each = Expr::area(Area::of(WIDTHS[0], input.board));
     let all = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
     let boards = Expr::RoundUp(Box::new(Expr::area(input.ceiling()).times(all).over(each)));
@@ -105,11 +121,11 @@ fn reckoned(panel: Panel) -> Expr {
 /// What both ways with new board share: it, and compound for its joints.
 fn boarded(
     input: &Input,
-    panel: Panel,
+    (panel, laid): (Panel, Option<i64>),
     key: &str,
     steps: &mut Steps,
 ) -> Result<(i64, i64, Measure), Faults> {
-    let sheets = boards(input, &[key, "-boards"].concat(), steps);
+    let sheets = by_count(input, laid, &[key, "-boards"].concat(), steps);
     let carried = board_weight::solve(&board_weight::Input {
         panel,
         long: input.board,
@@ -129,6 +145,7 @@ fn boarded(
 /// Works the three ways.
 ///
 /// - Height lost: nothing; board + texture left; new board − old board, never below nothing.
+/// - Boards: laid out in a short look, or area and what is cut away ÷ a board.
 /// - Screw: all that is over the wood + 5/8 in, the next that is sold.
 /// - Out: scrapings; nothing; old board and dry texture. Loads by weight or by volume, rounded up.
 /// - Hours: strip and skim as they have them; else area ÷ rates.
@@ -220,11 +237,12 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         steps.length(key, &w::SCREW_NEEDED, source, Expr::Sum(all)).and_then(sold)
     };
     let thick = input.over.thick().plus(input.texture);
+    let laid = laid_out(input);
     let screws = [
         screw("over-screw", vec![input.over.thick(), input.old.thick(), input.texture]),
         screw("out-screw", vec![input.new.thick()]),
     ];
-    let (sheets, pails, into) = boarded(input, input.over, "over", &mut steps)?;
+    let (sheets, pails, into) = boarded(input, (input.over, laid), "over", &mut steps)?;
     let layers = vec![reckoned(input.old), texture(1), reckoned(input.over)];
     let mut over = Worked {
         lost: thick,
@@ -242,7 +260,7 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         money: None,
     };
 
-    let (sheets, pails, into) = boarded(input, input.new, "out", &mut steps)?;
+    let (sheets, pails, into) = boarded(input, (input.new, laid), "out", &mut steps)?;
     let (new, old) = (input.new.thick(), input.old.thick());
     let out_weights = [0, 1, 2].map(|end| {
         told(Expr::Sum(vec![Expr::measure(torn), Expr::measure(scraped.ends[end].dry)]), &WEIGHT)

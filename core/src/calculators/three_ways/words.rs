@@ -8,6 +8,7 @@ words! {
     NOTHING = "";
 
     LONG = "One side";
+    LONG_HINT = "Across the joists: boards run along it.";
     WIDE = "The other";
     AREA = "Ceiling area, of another shape";
     WHY = "look at it again.";
@@ -20,7 +21,11 @@ words! {
     OVER = "Board over it";
     NEW = "Board on bare framing";
     BOARD = "Boards, long";
+    BOARD_HINT = "The longest that gets in.";
+    SPACING = "Joists, apart";
+    SPACING_HINT = "Board ends land on them.";
     WASTE = "Cut away";
+    WASTE_HINT = "Of another shape alone: of two sides, boards are laid out.";
     BOXES = "Boxes in the ceiling";
     BEHIND = "Their fronts behind the old board";
     BEHIND_HINT = "Flush is zero.";
@@ -60,6 +65,7 @@ words! {
     INTO = "Weight in";
     LOADS = "Dump loads";
     BOARDS = "Boards";
+    LAID_OUT = "Boards, laid out";
     PAILS = "Pails of compound";
     DAYS = "Days to dry";
     HOURS = "One worker's hours";

@@ -3,9 +3,10 @@
 
 use crate::measure::unit::{PSF, SHEET_WEIGHT, WEIGHT};
 use crate::measure::{Length, Measure};
-use crate::rules::compare::{Limit, is_at_most};
+use crate::rules::compare::{Limit, at_most, is_at_most};
 use crate::rules::framing::dead_weights::Layer;
 use crate::rules::residential::blown::{Board, SAG};
+use crate::sheet::Check;
 use crate::{choice, words};
 
 words! {
@@ -15,6 +16,9 @@ words! {
     SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
     LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.";
     LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit";
+    ALONE_CHECK = "Hung on framing alone";
+    SPACING_CHECK = "Framing apart";
+    NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.";
     QUARTER = "1/4 in";
     THREE_EIGHTHS = "3/8 in";
     HALF = "1/2 in";
@@ -55,7 +59,7 @@ choice! {
 }
 
 /// Boards that may hang on framing alone, of those that aren't to: none. Source: [`SPACING`].
-pub const ALONE: Limit<i64> = Limit { value: 0, source: &SPACING };
+const ALONE: Limit<i64> = Limit { value: 0, source: &SPACING };
 /// What board bears that has no figure. Source: [`SAG`].
 pub const NOTHING_ON: Limit<Measure> = Limit { value: Measure::whole(&PSF, 0), source: &SAG };
 
@@ -108,6 +112,18 @@ impl Panel {
             _ => 24,
         };
         Some(Limit { value: Length::inches(inches, 1), source: &SPACING })
+    }
+
+    /// On a ceiling, framing so far apart: close enough, or a ban where there is no spacing at which
+    /// it would do. Source: [`SPACING`].
+    pub fn hung(self, textured: bool, apart: Length) -> Check {
+        match self.spacing(textured) {
+            Some(limit) => at_most("spacing", (&SPACING_CHECK).into(), apart, limit),
+            None => {
+                let check = at_most("alone", (&ALONE_CHECK).into(), 1, ALONE);
+                Check { note: Some((&NO_CEILING).into()), ..check }
+            }
+        }
     }
 
     /// As it is told what insulation it bears, on framing so far apart; none of thin board.

@@ -74,6 +74,10 @@ pub const LEAST_WARM: Limit<Measure> =
 pub const CLOCKS: [(i64, [i64; 2]); 4] =
     [(20, [20, 30]), (45, [30, 80]), (90, [85, 130]), (210, [180, 240])];
 
+/// The least for setting compound. Source: [`SETTING`].
+pub const LEAST_SETTING: Limit<Measure> =
+    Limit { value: Measure::whole(&FAHRENHEIT, 45), source: &SETTING };
+
 /// Freezes wet compound. Source: [`WARM`].
 pub const FREEZING: Limit<Measure> =
     Limit { value: Measure::whole(&FAHRENHEIT, 32), source: &WARM };

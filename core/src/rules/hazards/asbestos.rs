@@ -103,7 +103,8 @@ const EXEMPT_UNITS: Limit<i64> = Limit { value: 4, source: &EXEMPT };
 /// is not a later one. Loose vermiculite is, of whatever year: [`VERMICULITE`].
 pub fn presumed(built: Option<i64>, material: Material) -> Option<&'static Source> {
     let by_year = match material {
-        Material::Texture | Material::Plaster | Material::Wrap => &PRESUMED,
+        // What nobody has named may be any of them.
+        Material::NotSaid | Material::Texture | Material::Plaster | Material::Wrap => &PRESUMED,
         Material::Floor => &FLOORING,
         Material::Vermiculite => return Some(&VERMICULITE),
         _ => return None,
