@@ -279,7 +279,7 @@ fn settle(job: &Job, line: &mut Line) {
     let own = read_like(said(About::Pack, &line.key), line.needs).filter(|it| it.raw() > 0);
     line.pack = match own {
         Some(holds) => Some(Pack { holds, called: None, is_own: true }),
-        None => packs::usual(&line.key)
+        None => packs::usual(&line.key, line.in_all)
             .filter(|(_, holds)| holds.is_like(line.needs))
             .map(|(called, holds)| Pack { holds, called: Some(called), is_own: false }),
     };

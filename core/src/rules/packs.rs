@@ -1,5 +1,6 @@
 //! What a shop sells things in, where a person hasn't said.
 
+use super::electrical::cable_length::smallest_roll;
 use super::finish::compound::{Compound, Package};
 use crate::measure::unit::GALLON;
 use crate::measure::{Length, Measure};
@@ -7,13 +8,12 @@ use crate::words;
 use crate::words::{Amount, Phrase};
 
 words! {
-    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, plastic in rolls of 100 ft, cable in coils of 250 ft, primer and paint by the gallon.";
+    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, plastic in rolls of 100 ft, cable in rolls of 25 to 250 ft, primer and paint by the gallon.";
     PACKS_SEEN = "what shops mostly have; put your own in its place";
     PAIL = "pail", es "cubeta";
     BAG = "bag", es "bolsa";
     ROLL = "roll", es "rollo";
     STICK = "length", es "tramo";
-    COIL = "coil", es "rollo";
     CAN = "can", es "lata";
 }
 
@@ -24,7 +24,9 @@ source!(
 
 /// How a material whose key starts so is sold: what a package is called, and what it holds. None
 /// where it is sold by the piece, or where shops differ. Source: [`PACKS`].
-pub fn usual(key: &str) -> Option<(&'static Phrase, Amount)> {
+///
+/// `needs` picks the roll of cable, by [`smallest_roll`].
+pub fn usual(key: &str, needs: Amount) -> Option<(&'static Phrase, Amount)> {
     if let Some(kind) = key.strip_prefix("compound ") {
         const KINDS: [Compound; 4] =
             [Compound::Ready, Compound::Light, Compound::SettingLight, Compound::Setting];
@@ -38,7 +40,12 @@ pub fn usual(key: &str) -> Option<(&'static Phrase, Amount)> {
         "joint-tape" => (&ROLL, FEET(500)),
         "corner-bead" => (&STICK, FEET(8)),
         "plastic" => (&ROLL, FEET(100)),
-        "cable" => (&COIL, FEET(250)),
+        "cable" => match needs {
+            Amount::Length(needs) => {
+                (&ROLL, smallest_roll(needs).map_or(FEET(250), Amount::Length))
+            }
+            _ => return None,
+        },
         "primer" | "finish" => (&CAN, Measure::whole(&GALLON, 1).into()),
         _ => return None,
     })

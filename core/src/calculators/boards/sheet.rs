@@ -199,7 +199,7 @@ fn materials(input: &Input, plan: &Plan, screws: i64) -> Vec<Material> {
         }
     }
     all.push(Material {
-        key: "screws board".to_owned(),
+        key: "drywall-screw".to_owned(),
         name: (&w::M_SCREWS).into(),
         amount: screws.into(),
     });

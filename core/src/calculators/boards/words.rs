@@ -123,7 +123,7 @@ words! {
 
     M_BOARD = "Board, {0}";
     M_LONG = "{0}, {1} by {2}";
-    M_SCREWS = "Board screws";
+    M_SCREWS = "Drywall screws";
 
     LIFT = "Board goes overhead with a panel lift or enough hands: one that falls breaks necks.";
     LEANS = "Board leaned on a wall tips over: stack it flat, carry it by two.";

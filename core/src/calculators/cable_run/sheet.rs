@@ -122,11 +122,11 @@ fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
         }
     };
     let cable = input.cable;
-    let key = ["cable-", cable.key()].concat();
+    let key = ["cable ", cable.key()].concat();
     add(key, say!(w::M_CABLE, cable.label()), answer.cut.into());
     add("staple".to_owned(), say!(w::M_STAPLE), Amount::Count(answer.staples));
     let steel = if input.covered { holes(input, answer) } else { 0 };
-    add("steel-plate".to_owned(), say!(w::M_STEEL), Amount::Count(steel));
+    add("steel-plate/cable".to_owned(), say!(w::M_STEEL), Amount::Count(steel));
     add("guard-strip".to_owned(), say!(w::M_STRIP), answer.guarded.times(2).into());
     all
 }

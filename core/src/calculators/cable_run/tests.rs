@@ -146,7 +146,7 @@ fn wood_and_air_round_it_meet_their_limits_to_the_sixteenth() {
     input.covered = true;
     assert_eq!(says(&input, "clear"), None);
     let sheet = sheet::sheet(&input, &solved(&input));
-    let steel = sheet.materials.iter().find(|it| it.key == "steel-plate").unwrap();
+    let steel = sheet.materials.iter().find(|it| it.key == "steel-plate/cable").unwrap();
     assert_eq!(steel.amount, crate::words::Amount::Count(9 + 4));
     for (cable, want) in [(Sheathed::Nm12x3, Over), (Sheathed::Nm12x2, Within)] {
         input.cable = cable;

@@ -97,7 +97,7 @@ words! {
     DRIVER_SHRINK_SAYS = "{0} to {1}";
     LEVELS = "What each level asks for";
 
-    M_COMPOUND = "{0}";
+    M_COMPOUND = "Compound, {0}";
     M_TAPE = "Joint tape";
     M_BEAD = "Corner bead";
     M_SCREW = "Drywall screws";

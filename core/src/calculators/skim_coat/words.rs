@@ -56,7 +56,7 @@ words! {
     COAT_ALONG = "{0}, {1} {1?lane|lanes} along";
     COAT_ACROSS = "{0}, {1} {1?lane|lanes} across";
 
-    M_COMPOUND = "Ready-mixed compound, for skimming";
+    M_COMPOUND = "Compound, ready-mixed, for skimming";
 
     NEXT = "Each coat dries before the next. Look along it with a lamp before you sand.";
     PRIME = "Prime torn or fuzzed paper and chalky paint first: bare paper drinks the first coat and blisters.";

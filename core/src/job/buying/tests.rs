@@ -1,7 +1,7 @@
 use super::*;
 use crate::catalog;
 use crate::job::samples::stamp;
-use crate::job::{Edit, apply};
+use crate::job::{Edit, Tie, apply};
 use crate::wire::Node;
 use crate::words::Voice;
 use proptest::prelude::*;
@@ -181,4 +181,37 @@ proptest! {
         prop_assert!(100 * (holds + 1) > alone * i128::from(100 + spare));
         prop_assert!(holds - i128::from(pack) < one.in_all.raw());
     }
+}
+
+/// Screws that a plan of boards counts are taken over by the compound that covers their heads: one
+/// box of screws, not two.
+#[test]
+fn what_was_taken_over_is_counted_once() {
+    let boards = mark("boards", &[], 1);
+    let worked = boards.work(<_>::default()).unwrap();
+    let screws = worked.sheet.figures.iter().find(|figure| figure.key == "screws").unwrap();
+    let seen = screws.amount.exact();
+    let mut compound = mark("joint-compound", &[("screws", &seen)], 2);
+    let tie = |path: &str| Tie {
+        path: path.into(),
+        mark: boards.id.clone(),
+        key: "screws".into(),
+        seen: seen.clone(),
+    };
+    compound.ties = vec![tie("screws")];
+    let job_of = |compound: &Mark| job(vec![boards.clone(), compound.clone()]);
+    let mut both = job_of(&compound);
+    let shared = line(&both, "drywall-screw");
+    assert_eq!(shared.needs, screws.amount);
+    assert_eq!(shared.shares[1].counts, Counts::Beyond(boards.id.clone()));
+    let says = Voice::default().say(&reason(&both, &shared.shares[1]).unwrap());
+    assert!(says.contains("boards 1"), "{says}");
+    // Counted all the same where a person says so, and by itself where the plan's are left out.
+    say(&mut both, About::Share(&compound.id), "drywall-screw", COUNTED);
+    assert_eq!(line(&both, "drywall-screw").needs.raw(), 2 * screws.amount.raw());
+    say(&mut both, About::Share(&compound.id), "drywall-screw", "");
+    say(&mut both, About::Share(&boards.id), "drywall-screw", LEFT_OUT);
+    assert_eq!(line(&both, "drywall-screw").needs, screws.amount);
+    compound.ties.clear();
+    assert_eq!(line(&job_of(&compound), "drywall-screw").needs.raw(), 2 * screws.amount.raw());
 }
