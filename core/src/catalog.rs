@@ -81,6 +81,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::loads::Loads>(),
     entry::<calculators::added_heat::AddedHeat>(),
     entry::<calculators::box_fill::BoxFill>(),
+    entry::<calculators::cable_run::CableRun>(),
     entry::<calculators::cable_securing::CableSecuring>(),
     entry::<calculators::hole_cables::HoleCables>(),
     entry::<calculators::rerouted_cable::ReroutedCable>(),

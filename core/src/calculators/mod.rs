@@ -7,6 +7,7 @@ pub mod added_heat;
 pub mod board_weight;
 pub mod boards;
 pub mod box_fill;
+pub mod cable_run;
 pub mod cable_securing;
 pub mod drilling;
 pub mod drying;

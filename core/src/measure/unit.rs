@@ -147,6 +147,10 @@ units! {
     AMPERE = "A", "A" ["a", "amp", "amps"], 2, CURRENT, (1, 1), None;
     /// Potential.
     VOLT = "V", "V" ["v", "volts"], 1, POTENTIAL, (1, 1), None;
+    /// What a conductor's length resists.
+    OHMS_A_THOUSAND_FEET = "ohm/kft", "Ω/1000 ft" ["ohm/1000ft", "ω/kft"], 3, with(with(POTENTIAL, CURRENT, -1), LENGTH, -1), (1, 1_000 * FOOT), metric("Ω/km", 10_000, 3_048);
+    /// How heavy cable is.
+    POUNDS_A_THOUSAND_FEET = "lb/kft", "lb/1000 ft" ["lb/1000ft"], 0, with(FORCE, LENGTH, -1), (1, 1_000 * FOOT), metric("kg/km", 148_816_394, 100_000_000);
     /// Time.
     HOUR = "h", "h" ["hr", "hrs", "hours", "hour"], 1, TIME, (60, 1), None;
     /// A short time.

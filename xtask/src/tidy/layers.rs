@@ -23,6 +23,7 @@ const LAYERS: [&str; 12] = [
 /// Which calculator may call which other's public `solve`. Never in a circle.
 const CALLS: &[(&str, &str)] = &[
     ("boards", "room"),
+    ("cable_run", "cable_securing"),
     ("raised_register", "register_throw"),
     ("register_spots", "register_throw"),
     ("register_spots", "room"),

@@ -7,11 +7,13 @@ mod words;
 use super::{Calculator, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
-use crate::measure::unit::{AMPERE, NUMBER, PERCENT, SQUARE_INCH};
+use crate::measure::unit::{NUMBER, PERCENT, SQUARE_INCH};
 use crate::measure::{Length, Measure};
 use crate::rules::compare::is_at_most;
 use crate::rules::electrical::ampacity::{Carries, amperes, carries};
-use crate::rules::electrical::bundling::{Warmth, adjustment, correction, in_sealed_hole};
+use crate::rules::electrical::bundling::{
+    Warmth, adjustment, carried, correction, in_amperes, in_sealed_hole,
+};
 use crate::rules::electrical::cable_sizes::{self, MOST_TAKEN, Sheathed, UNREAD, outline};
 use crate::sheet::{Caution, Expr, Faults, Sheet, Value};
 use crate::words::{Amount, Phrase};
@@ -207,22 +209,6 @@ fn taken(cables: Measure, hole: Measure) -> Expr {
     Expr::measure(cables).over(Expr::measure(hole)).told_in(&PERCENT)
 }
 
-/// `min(at 90 °C × together × warm, at 60 °C)`, as the working shows it; down to a hundredth of an
-/// ampere where it comes out finer, for what is carried is never rounded up.
-fn here(carries: &Carries, together: Option<Measure>, warm: Measure) -> Expr {
-    let mut reduced = Expr::measure(carries.at_90);
-    for by in together.into_iter().chain([warm]) {
-        reduced = reduced.times(Expr::measure(by));
-    }
-    let hundredths = || reduced.clone().times(Expr::count(100));
-    let is_fine = measured(&reduced.clone().told_in(&AMPERE))
-        .is_some_and(|exact| exact.millionths() % 10_000 != 0);
-    if is_fine {
-        reduced = Expr::RoundDown(Box::new(hundredths())).over(Expr::count(100));
-    }
-    Expr::Least(vec![reduced.told_in(&AMPERE), Expr::measure(carries.at_60)])
-}
-
 /// What an expression comes to, as a measure.
 fn measured(expr: &Expr) -> Option<Measure> {
     match expr.value().and_then(Value::amount) {
@@ -273,7 +259,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Answer {
         };
         loads.push(Load {
             cable: each.cable,
-            here: measured(&here(&carries, together, warm)).unwrap_or(amperes(0)),
+            here: in_amperes(&carried(&carries, together, warm)),
             breaker: each.breaker.amperes().unwrap_or(carries.usual),
             carries,
         });

@@ -2,10 +2,10 @@
 
 use super::Calculator;
 use super::words as w;
-use super::{Answer, Load, here, taken};
+use super::{Answer, Load, taken};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
-use crate::rules::electrical::ampacity::{AMPACITY, NEXT_BREAKER, next_breaker};
-use crate::rules::electrical::bundling::{ADJUSTMENT, SEALED, WARMTH};
+use crate::rules::electrical::ampacity::{AMPACITY, behind};
+use crate::rules::electrical::bundling::{self, ADJUSTMENT, SEALED, WARMTH};
 use crate::rules::electrical::cable_sizes::{HALF_FREE, MOST_TAKEN, SIZES, WHOLE};
 use crate::say;
 use crate::sheet::{Check, Expr, Figure, Sheet, Source, Step, Verdict};
@@ -86,18 +86,17 @@ fn carried(answer: &Answer, number: usize, load: &Load, known: bool, all: &mut V
     let settled = |check: Check| if known { check } else { unverified(check) };
     let key = |name: &str| [name, "-", &number.to_string()].concat();
     let name = |phrase: &'static Phrase| Text { phrase, args: vec![load.cable.label().into()] };
-    let limit = Limit { value: load.breaker, source: source(answer) };
-    let check = at_least(&key("carries"), name(&w::CARRIES), load.here, limit);
-    let next = next_breaker(load.here);
-    let fixed = load.carries.largest;
-    let within = fixed.is_none_or(|largest| is_at_most(load.breaker, largest));
-    all.push(settled(match check.verdict {
-        Verdict::Over if within && next == Some(load.breaker) => {
-            Check { source: &NEXT_BREAKER, ..ask(check, &w::ASK_BREAKER) }
-        }
-        _ => check,
-    }));
-    if let Some(largest) = fixed {
+    let carries = name(&w::CARRIES);
+    let of = &load.carries;
+    all.push(settled(behind(
+        &key("carries"),
+        carries,
+        load.here,
+        load.breaker,
+        of,
+        source(answer),
+    )));
+    if let Some(largest) = of.largest {
         let check = at_most(&key("breaker"), name(&w::BREAKER_OF), load.breaker, largest);
         all.push(settled(check));
     }
@@ -112,7 +111,7 @@ fn working(answer: &Answer) -> Vec<Step> {
     step("taken".to_owned(), (&w::TAKEN).into(), share, &HALF_FREE);
     for (at, load) in answer.loads.iter().enumerate() {
         let key = ["carries-", &(at + 1).to_string()].concat();
-        let expr = here(&load.carries, answer.together, answer.warm);
+        let expr = bundling::carried(&load.carries, answer.together, answer.warm);
         step(key, say!(w::CARRIES, load.cable.label()), expr, &AMPACITY);
     }
     if let Some(together) = answer.together {

@@ -47,7 +47,6 @@ words! {
     BREAKER_OF = "{0}, its breaker";
     ASK_HALF = "Common practice, no rule: a fuller hole burns sheaths when you pull.";
     TOO_SMALL = "They don't go in.";
-    ASK_BREAKER = "It carries less than its breaker. The next standard size may be allowed, but not for several receptacles: ask the electrician.";
     NEXT_APART = "Two cables to a sealed hole need no adjustment. Drill another.";
     NEXT_SMALLEST = "Smallest bit for them: {0}.";
 

@@ -4,8 +4,10 @@ use super::conductor_volume::Awg;
 use crate::edition::Electrical;
 use crate::measure::Measure;
 use crate::measure::unit::AMPERE;
-use crate::rules::compare::Limit;
+use crate::rules::compare::{Limit, ask, at_least, is_at_most};
+use crate::sheet::{Check, Source, Verdict};
 use crate::words;
+use crate::words::Text;
 
 words! {
     SAYS = "Copper at 30 °C, by size, at 60 and 90 °C: 14 AWG 15 and 25 A, 12 AWG 20 and 30, 10 AWG 30 and 40, 8 AWG 40 and 55, 6 AWG 55 and 75.";
@@ -14,6 +16,7 @@ words! {
     BREAKER_SEEN = "read in electricians' pages that quote 240.4(D)";
     NEXT_SAYS = "Where what a wire carries lies between standard breakers, the next larger may stand, but not on circuits of several receptacles for plug-in loads, and never past 240.4(D).";
     NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)";
+    ASK_NEXT = "It carries less than its breaker. The next standard size may be allowed, but not for several receptacles: ask the electrician.";
 }
 
 source!(
@@ -72,4 +75,22 @@ const STANDARD: [i64; 10] = [10, 15, 20, 25, 30, 35, 40, 45, 50, 60];
 /// The smallest standard breaker that is no smaller than this; none past 60 A.
 pub fn next_breaker(carried: Measure) -> Option<Measure> {
     STANDARD.map(amperes).into_iter().find(|breaker| *breaker >= carried)
+}
+
+/// Whether what is carried is no less than the breaker; where the breaker is only the next standard
+/// size, and no larger than the conductor's largest, it asks. `source` says what is carried.
+pub fn behind(
+    key: &str,
+    name: Text,
+    carried: Measure,
+    breaker: Measure,
+    of: &Carries,
+    source: &'static Source,
+) -> Check {
+    let check = at_least(key, name, carried, Limit { value: breaker, source });
+    let within = of.largest.is_none_or(|largest| is_at_most(breaker, largest));
+    if check.verdict == Verdict::Over && within && next_breaker(carried) == Some(breaker) {
+        return Check { source: &NEXT_BREAKER, ..ask(check, &ASK_NEXT) };
+    }
+    check
 }

@@ -1,13 +1,13 @@
 //! Nonmetallic-sheathed cables: what is in them, and how large they are from outside.
 
 use super::conductor_volume::Awg;
-use crate::measure::unit::{PERCENT, SQUARE_INCH};
+use crate::measure::unit::{PERCENT, POUNDS_A_THOUSAND_FEET, SQUARE_INCH};
 use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::compare::Limit;
 use crate::{choice, words};
 
 words! {
-    SAYS = "Outside sizes of nonmetallic cable with its ground: 14-2 0.372 by 0.176 in, 14-3 0.478 by 0.176, 14-2-2 0.350 round, 12-2 0.422 by 0.190, 12-3 0.524 by 0.190, 12-2-2 0.395 round, 10-2 0.505 by 0.218.";
+    SAYS = "Outside sizes of nonmetallic cable with its ground: 14-2 0.372 by 0.176 in, 14-3 0.478 by 0.176, 14-2-2 0.350 round, 12-2 0.422 by 0.190, 12-3 0.524 by 0.190, 12-2-2 0.395 round, 10-2 0.505 by 0.218. 1000 ft weigh 61, 81, 95, 87, 115, 138 and 126 lb.";
     SEEN = "read in one maker's data sheet; others differ by a few percent, and some 3-wire cable is round";
     HALF_SAYS = "About half of a bored hole is left free, so that cable pulls without burning its sheath. No fill of bored holes is printed.";
     HALF_SEEN = "no publication";
@@ -101,6 +101,13 @@ impl Sheathed {
         (size, count)
     }
 
+    /// What 1000 ft of it weigh; none where that was not read.
+    pub fn weight(self) -> Option<Measure> {
+        const POUNDS: [i64; 7] = [61, 81, 95, 87, 115, 138, 126];
+        let pounds = POUNDS.get(self as usize)?;
+        Some(Measure::whole(&POUNDS_A_THOUSAND_FEET, *pounds))
+    }
+
     /// How wide and how thick it is; none where that was not read.
     pub fn size(self) -> Option<(Length, Length)> {
         let (wide, thick) = self.row().2?;
@@ -120,4 +127,36 @@ pub fn outline(wide: Length, thick: Length) -> Measure {
     let area = thick * (wide - thick) * ROUND.1 + thick * thick * ROUND.0;
     let millionths = divide(area * 1_000_000, ROUND.1 * SQUARE, Rounding::Nearest);
     Measure::new(&SQUARE_INCH, i64::try_from(millionths).unwrap_or(i64::MAX))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Source: a maker's data sheet for type NM-B, weights and measurements: pounds of all, and of
+    /// their copper, in 1000 ft. Copper by hand: 14 AWG 12.4 lb, 12 AWG 19.8 lb, 10 AWG 31.4 lb.
+    #[test]
+    fn cable_weighs_more_than_its_copper() {
+        for (cable, pounds, copper) in [
+            (Sheathed::Nm14x2, 61, 37),
+            (Sheathed::Nm14x3, 81, 49),
+            (Sheathed::Nm14x4, 95, 62),
+            (Sheathed::Nm12x2, 87, 59),
+            (Sheathed::Nm12x3, 115, 79),
+            (Sheathed::Nm12x4, 138, 99),
+            (Sheathed::Nm10x2, 126, 91),
+        ] {
+            assert_eq!(cable.weight(), Some(Measure::whole(&POUNDS_A_THOUSAND_FEET, pounds)));
+            let (size, count) = cable.conductors();
+            // With its ground, of the same size; 8.89 g/cm³.
+            let bare = match size {
+                Awg::Awg14 => 12.4,
+                Awg::Awg12 => 19.8,
+                _ => 31.4,
+            } * (count + 1) as f64;
+            assert!((bare - f64::from(copper)).abs() < 4.0 && copper < pounds as i32, "{cable:?}");
+        }
+        // Sizes and weights are of one sheet: what has the one has the other.
+        assert!(Sheathed::ALL.iter().all(|it| it.weight().is_some() == it.size().is_some()));
+    }
 }

@@ -1,0 +1,63 @@
+//! What a run of cable takes beyond its way: at boxes, at the panel, and lost.
+
+use crate::measure::Length;
+use crate::{choice, words};
+
+words! {
+    SAYS = "Past its way a cable is given 8 to 12 in at a box with a device, 12 to 24 in in a loop at a ceiling box, 4 to 6 ft at the panel, and 10 to 15 % for bends, sag and loss.";
+    SEEN = "no publication. The wires that stay free in a box are a rule: 300.14";
+    DEVICE = "Box with a device";
+    CEILING = "Ceiling box";
+    PANEL = "The panel";
+}
+
+source!(
+    /// What crews allow.
+    ALLOWANCES, "cable-allowances", "Lengths that crews add to a cable's way", SAYS, SEEN, CommonPractice
+);
+
+choice! {
+    /// What a cable goes to.
+    pub enum Ending {
+        /// A box with a device.
+        Device = "device", DEVICE;
+        /// A box overhead.
+        Ceiling = "ceiling", CEILING;
+        /// The panel.
+        Panel = "panel", PANEL;
+    }
+}
+
+impl Ending {
+    /// The least and the most that crews add there, from where the cable reaches it on.
+    ///
+    /// Source: [`ALLOWANCES`].
+    pub const fn allowance(self) -> (Length, Length) {
+        let (least, most) = match self {
+            Self::Device => (8, 12),
+            Self::Ceiling => (12, 24),
+            Self::Panel => (48, 72),
+        };
+        (Length::inches(least, 1), Length::inches(most, 1))
+    }
+}
+
+/// What is lost of a way, in hundredths: the least and the most that crews count.
+///
+/// Source: [`ALLOWANCES`].
+pub const LOSS: (i64, i64) = (10, 15);
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::electrical::free_conductor;
+
+    #[test]
+    fn the_least_that_is_added_leaves_the_wires_free_that_a_box_asks_for() {
+        for ending in Ending::ALL {
+            let (least, most) = ending.allowance();
+            assert!(least < most && least >= free_conductor::least(Length::ZERO));
+        }
+        assert!(LOSS.0 < LOSS.1);
+    }
+}
