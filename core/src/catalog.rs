@@ -80,6 +80,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::joist_spans::JoistSpans>(),
     entry::<calculators::loads::Loads>(),
     entry::<calculators::added_heat::AddedHeat>(),
+    entry::<calculators::rough_in::RoughIn>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_run::CableRun>(),
     entry::<calculators::cable_securing::CableSecuring>(),

@@ -28,6 +28,7 @@ pub mod rerouted_cable;
 pub mod return_path;
 pub mod room;
 pub mod room_air;
+pub mod rough_in;
 pub mod skim_coat;
 pub mod strip;
 pub mod taken_down;

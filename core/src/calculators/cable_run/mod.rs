@@ -14,7 +14,7 @@ use crate::measure::{Length, Measure};
 use crate::rules::electrical::ampacity::{AMPACITY, Carries, amperes, carries};
 use crate::rules::electrical::bundling::{self, WARMTH, adjustment, adjusts, correction};
 use crate::rules::electrical::cable_bend::{BEND, TIMES};
-use crate::rules::electrical::cable_length::{ALLOWANCES, Ending};
+use crate::rules::electrical::cable_length::{ALLOWANCES, Ending, ROLLS};
 use crate::rules::electrical::cable_securing::{End, SPACING, spacing};
 use crate::rules::electrical::cable_sizes::SIZES;
 use crate::rules::electrical::free_conductor;
@@ -122,8 +122,6 @@ impl Calculator for CableRun {
 /// A plate's thickness.
 const PLATE: Length = Length::inches(3, 2);
 const SIXTEENTH: Length = Length::inches(1, 16);
-/// Rolls that are sold. Source: common practice of makers, 25, 50, 100 and 250 ft.
-const ROLLS: [i64; 4] = [25, 50, 100, 250];
 
 /// Its way, part by part. A box higher than where the cable crosses is reached upwards.
 fn legs(input: &Input) -> Vec<(Way, Length)> {

@@ -47,6 +47,9 @@ impl Ending {
 /// Source: [`ALLOWANCES`].
 pub const LOSS: (i64, i64) = (10, 15);
 
+/// Rolls that are sold, in feet. Common practice of makers.
+pub const ROLLS: [i64; 4] = [25, 50, 100, 250];
+
 #[cfg(test)]
 mod tests {
     use super::*;
