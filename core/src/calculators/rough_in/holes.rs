@@ -135,7 +135,8 @@ fn bundle(
         let here = bundling::in_amperes(&bundling::carried(&carries, together, warm));
         let circuit = cables[*at].circuit.map(|at| circuits[at].breaker);
         let breaker = circuit.or(input.cables[*at].breaker).unwrap_or(carries.usual);
-        let short = |it: &Least| it.here.minus(it.breaker);
+        // Of those that are equally short the one that carries less.
+        let short = |it: &Least| (it.here.minus(it.breaker), it.here);
         let this = Least { cable: *at, carries, here, breaker };
         if least.as_ref().is_none_or(|known| short(&this) < short(known)) {
             least = Some(this);

@@ -372,7 +372,7 @@ form! {
 /// A box on a wall, with its height and place in inches.
 fn placed(label: &str, what: What, (high, x, y): (i64, i64, i64)) -> PlacedBox {
     let [high, x, y] = [high, x, y].map(|at| Some(Length::inches(at, 1)));
-    let marked = Some(Volume::hundredths(2250));
+    let marked = (what != What::Panel).then_some(Volume::hundredths(2250));
     PlacedBox { label: label.to_owned(), what, high, x, y, marked, ..PlacedBox::blank() }
 }
 

@@ -104,7 +104,10 @@ fn circuit(run: &Run) -> &str {
 fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
     let mut rows = Vec::new();
     for (run, laid) in input.cables.iter().zip(&answer.cables) {
-        let coiled = || Arg::from(&s::COILED);
+        let coiled = || match run.coiled.trim() {
+            "" => Arg::from(&s::COILED),
+            at => say!(s::COILED_AT, at).into(),
+        };
         let named = |at: usize| Arg::from(name_of(input, at));
         let to = laid.to.map_or_else(coiled, named);
         for is_first in [true, false] {
@@ -199,10 +202,13 @@ fn rolls(answer: &Answer) -> Vec<PartRow> {
 
 /// A day, its time and who was there, as typed.
 fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
-    let day = day?.exact();
+    let mut at = day?.exact();
+    if !time.trim().is_empty() {
+        at = [&at, time.trim()].join(" ");
+    }
     Some(match by.trim() {
-        "" => say!(s::WHEN, day, time.trim()),
-        by => say!(s::WHEN_BY, day, time.trim(), by),
+        "" => say!(s::AT, at),
+        by => say!(s::WHEN_BY, at, by),
     })
 }
 

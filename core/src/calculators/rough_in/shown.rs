@@ -70,6 +70,7 @@ words! {
     LABEL = "{0} {1} {2} | {3} | {4} | {5}";
     LABEL_ROLE = "{0} {1} {2} | {3} | {4} | {5} | {6}";
     COILED = "coiled";
+    COILED_AT = "coiled at {0}";
     FEED_IN = "feed in";
     FEED_OUT = "feed out";
     CIRCUITS = "Circuits";
@@ -92,8 +93,7 @@ words! {
     DEAD_ROW = "Tested dead {0}: prove again before you touch it.";
     LIVE_ROW = "Tested dead {0}, power restored {1}: it is live.";
     LIVE_ONLY = "Power restored {0}: it is live.";
-    WHEN = "{0} {1}";
-    WHEN_BY = "{0} {1} by {2}";
+    WHEN_BY = "{0} by {1}";
 
     M_CABLE = "{0} cable with ground";
     M_SIGNAL = "{0} cable";
