@@ -4,6 +4,7 @@
 //! without a network, and never reach a server.
 
 use ledgerboard_core::catalog::{Link, LinkProblem};
+use ledgerboard_core::job::turnover::Who;
 use leptos::prelude::window;
 use wasm_bindgen::JsValue;
 
@@ -22,6 +23,12 @@ pub(crate) enum Route {
     Jobs,
     /// One job.
     Job(String),
+    /// What to buy for a job.
+    Buying(String),
+    /// What stands before each part of a job's work.
+    Ready(String),
+    /// A sheet of a job to hand over.
+    Sheet(String, Who),
     /// A kept number: its job and its own id.
     Mark(String, String),
     /// What this page is told about the phone, and what it is set to.
@@ -38,6 +45,11 @@ impl Route {
             ("jobs", None, _) => Self::Jobs,
             ("settings", None, _) => Self::Settings,
             ("job", Some(job), None) => Self::Job(job.to_owned()),
+            ("job", Some(job), Some("buy")) => Self::Buying(job.to_owned()),
+            ("job", Some(job), Some("ready")) => Self::Ready(job.to_owned()),
+            ("job", Some(job), Some(who)) if Who::from_key(who).is_some() => {
+                Self::Sheet(job.to_owned(), Who::from_key(who).unwrap_or(Who::Owner))
+            }
             ("mark", Some(job), Some(mark)) => Self::Mark(job.to_owned(), mark.to_owned()),
             _ => match Link::read(address) {
                 Ok(link) if address.contains('?') => Self::Question(link),
@@ -74,6 +86,21 @@ pub(crate) fn calculator(id: &str) -> String {
 /// The address of a job.
 pub(crate) fn job(id: &str) -> String {
     ["#/job/", id].concat()
+}
+
+/// The address of what to buy for a job.
+pub(crate) fn buying(id: &str) -> String {
+    [&job(id), "/buy"].concat()
+}
+
+/// The address of what stands before each part of a job's work.
+pub(crate) fn ready(id: &str) -> String {
+    [&job(id), "/ready"].concat()
+}
+
+/// The address of a sheet to hand over.
+pub(crate) fn sheet(id: &str, who: Who) -> String {
+    [&job(id), "/", who.key()].concat()
 }
 
 /// The address of a mark.
@@ -114,6 +141,9 @@ mod tests {
             (JOBS, Route::Jobs),
             (SETTINGS, Route::Settings),
             (&job("a1"), Route::Job(place("a1"))),
+            (&buying("a1"), Route::Buying(place("a1"))),
+            (&ready("a1"), Route::Ready(place("a1"))),
+            (&sheet("a1", Who::Inspector), Route::Sheet(place("a1"), Who::Inspector)),
             (&mark("a1", "b2"), Route::Mark(place("a1"), place("b2"))),
             (&calculator("any"), Route::Calculator(place("any"))),
             ("#/any?x=%", Route::Unreadable(place("any"), LinkProblem::Encoding)),

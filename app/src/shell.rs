@@ -95,7 +95,11 @@ fn trouble(desk: Desk) -> El {
 /// Notes what is opened while it is opened: what stopped the page once stays shut.
 fn guarded(desk: Desk, route: Route) -> El {
     let noted = match &route {
-        Route::Job(id) | Route::Mark(id, _) => store::job_name(id),
+        Route::Job(id)
+        | Route::Buying(id)
+        | Route::Ready(id)
+        | Route::Sheet(id, _)
+        | Route::Mark(id, _) => store::job_name(id),
         Route::Calculator(id) => store::draft_name(id),
         Route::Question(link) => store::draft_name(&link.calculator),
         _ => return page(desk, route),
@@ -142,6 +146,9 @@ fn page(desk: Desk, route: Route) -> El {
         Route::Jobs => jobs::jobs_page(desk),
         Route::Settings => settings_page(desk),
         Route::Job(id) => jobs::job_page(desk, id),
+        Route::Buying(id) => jobs::buying_page(desk, id),
+        Route::Sheet(id, who) => jobs::turnover_page(desk, id, who),
+        Route::Ready(id) => jobs::ready_page(desk, id),
         Route::Calculator(id) => match catalog::find(&id) {
             Some(entry) => {
                 let settings = desk.settings.get_untracked();

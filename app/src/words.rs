@@ -106,6 +106,67 @@ words! {
     USED_BY = "Used by {0}";
     TAKES = "{0}: from {1}";
 
+    // What stands before each part of the work.
+    READY = "Ready?", es "¿Listo?";
+    READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
+    READY_COUNTS = "{0} over, {1} to ask, {2} not looked at", es "{0} pasados, {1} por preguntar, {2} sin revisar";
+    READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
+    READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
+    READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
+    LOOKED_FOR = "What is looked for", es "Qué se revisa";
+    LOOKED_ON = "looked at {0}", es "revisado {0}";
+    HABIT = "common practice", es "costumbre del oficio";
+
+    // Sheets that are handed over.
+    OF_ALL_NUMBERS = "Made of all numbers of the job", es "Con todos los números del trabajo";
+    TURNOVER = "Turnover sheets", es "Hojas de entrega";
+    SHEET_FOR = "Turnover sheet: {0}", es "Hoja de entrega: {0}";
+    SHEET_DAY = "{0} · {1}", es "{0} · {1}";
+    SHEET_EDITION = "electrical code of {0}", es "código eléctrico de {0}";
+    SHEET_NO_EDITION = "edition not set: strictest of those shown", es "edición sin definir: la más estricta de las mostradas";
+    SHEET_EMPTY = "No number of this job is theirs yet.", es "Ningún número de este trabajo es para ellos todavía.";
+    SHEET_CHANGES = "Changed since {0}", es "Cambios desde {0}";
+    SHEET_NO_CHANGE = "Nothing.", es "Nada.";
+    SHEET_NEW = "{0}: new, {1}", es "{0}: nuevo, {1}";
+    SHEET_NOW = "{0}: {1}; now {2}, {3}", es "{0}: {1}; ahora {2}, {3}";
+    SHEET_GONE = "{0}: taken out", es "{0}: se quitó";
+    OWNER_SAID = "{0}, {1}", es "{0}, {1}";
+    OWNER_SAID_OF = "“{0}” was said of {1} on {2}. It has changed: ask again.", es "«{0}» se dijo de {1} el {2}. Ha cambiado: pregunte de nuevo.";
+    SIGN_NOTES = "Notes", es "Notas";
+    SIGN_OWNER = "Owner", es "Dueño";
+    SIGN_TAKEN = "Taken over by", es "Recibido por";
+    SIGN_DAY = "Date", es "Fecha";
+    SCALE_BAR = "2 in at 100 %", es "2 in al 100 %";
+    HANDED_OVER = "I handed it over", es "Ya la entregué";
+    HANDED_OVER_ON = "Noted: handed over {0}. The next sheet tells what has changed since.", es "Anotado: entregada {0}. La próxima hoja dirá qué cambió desde entonces.";
+
+    // What to buy.
+    TO_BUY = "What to buy", es "Qué comprar";
+    NOTHING_TO_BUY = "No number of this job asks for anything to buy yet.", es "Ningún número de este trabajo pide comprar nada todavía.";
+    SPARE_OF_ALL = "Spare for all, percent", es "De más para todo, por ciento";
+    NOT_A_PERCENT = "Write a percentage from 0 to 100, such as 10.", es "Escriba un porcentaje de 0 a 100, como 10.";
+    NOT_A_PACK = "Write what one package holds, such as 250 or 4.5.", es "Escriba lo que trae un paquete, como 250 o 4.5.";
+    NOT_A_PRICE = "Write a price, such as 12.50.", es "Escriba un precio, como 12.50.";
+    BUY_MISSING = "{0} {0?number|numbers} of this job can't be worked today: what they ask for is missing here.", es "{0} {0?número|números} de este trabajo no se {0?puede|pueden} calcular hoy: lo que {0?pide|piden} falta aquí.";
+    BUY_COST = "All together {0}", es "Todo junto {0}";
+    BUY_COST_WITHOUT = "All together {0}, {1} {1?line|lines} without a price", es "Todo junto {0}, {1} {1?línea|líneas} sin precio";
+    BUY_MORE = "{0} more than you had on {1}.", es "{0} más de lo que tenía el {1}.";
+    BUY_NEEDS = "{0} needed", es "hacen falta {0}";
+    BUY_NEEDS_SPARE = "{0} needed, with {1} spare {2}", es "hacen falta {0}, con {1} de más {2}";
+    BUY_PACK = "One package holds", es "Un paquete trae";
+    BUY_PRICE = "Price of one", es "Precio de uno";
+    BUY_SPARE = "Spare of this, percent", es "De más de esto, por ciento";
+    BUY_HOW = "Added up from this job's numbers and rounded up once. Usual package sizes are common practice: put in your shop's own.", es "Sumado de los números de este trabajo y redondeado hacia arriba una sola vez. Los tamaños usuales son costumbre: ponga los de su tienda.";
+    SHARE_WHY = "{0}, {1}", es "{0}, {1}";
+    SHARE_OUT = "Leave out", es "No contar";
+    SHARE_IN = "Count it", es "Contar";
+    SEND_TEXT = "Send as text", es "Enviar como texto";
+    TEXT_COPIED = "Copied: paste it into a message.", es "Copiado: péguelo en un mensaje.";
+    SAVE_TABLE = "Table (CSV)", es "Tabla (CSV)";
+    TABLE_SHARED = "The table was handed on.", es "La tabla se entregó.";
+    TABLE_SAVED = "The table went to this phone's downloads.", es "La tabla está en las descargas del teléfono.";
+    PRINT = "Print", es "Imprimir";
+
     // Headings below.
     DRAWING = "Drawing";
     DRAWING_LARGE = "Show it large";

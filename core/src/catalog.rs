@@ -39,6 +39,8 @@ pub struct Entry {
     pub is_hold: bool,
     /// Whether it is a room, whose figures other work takes.
     pub is_room: bool,
+    /// Whether it tells where something will be that an owner sees.
+    pub tells_places: bool,
     /// Its fields.
     pub rows: &'static [Row],
     /// What can hurt somebody, before an input can be read.
@@ -111,6 +113,7 @@ const fn entry<C: Calculator + 'static>() -> Entry {
         electrical: C::ELECTRICAL,
         is_hold: C::OPENS.is_some(),
         is_room: C::IS_ROOM,
+        tells_places: C::TELLS_PLACES,
         rows: C::Input::ROWS,
         cautions: || C::cautions(None),
         sample: || written(C::Input::ROWS, &C::sample().write_parts()),

@@ -7,14 +7,17 @@ use std::time::Duration;
 use wasm_bindgen::prelude::*;
 use web_sys::{File, FilePropertyBag, HtmlElement, ShareData, Url};
 
-const JSON: &str = "application/json";
+/// Of a backup.
+pub(crate) const JSON: &str = "application/json";
+/// Of a table.
+pub(crate) const CSV: &str = "text/csv";
 
 /// A browser takes its time with a file that it asks the person about first.
 const LET_GO: Duration = Duration::from_secs(120);
 
 /// What became of a file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Handed {
+pub(crate) enum Handed {
     /// The phone's own sheet took it.
     Shared,
     /// The sheet was closed without.
@@ -25,10 +28,10 @@ pub(super) enum Handed {
     Refused,
 }
 
-/// Hands on a text as a file of this name.
-pub(super) fn hand_on(name: &str, text: &str, done: impl Fn(Handed) + 'static) {
+/// Hands on a text as a file of this name and kind.
+pub(crate) fn hand_on(name: &str, media: &str, text: &str, done: impl Fn(Handed) + 'static) {
     let kind = FilePropertyBag::new();
-    kind.set_type(JSON);
+    kind.set_type(media);
     let parts = Array::of1(&text.into());
     let Ok(file) = File::new_with_str_sequence_and_options(&parts, name, &kind) else {
         return done(Handed::Refused);

@@ -1,6 +1,6 @@
 //! Making a backup: of all jobs, or of one. And one quiet line that says how old the last one is.
 
-use super::hand_on::{Handed, hand_on};
+use super::hand_on::{Handed, JSON, hand_on};
 use super::show;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
@@ -64,11 +64,19 @@ pub(crate) fn overdue(desk: Desk) -> Piece {
 
 /// The day, behind whose file it is.
 fn file_name(desk: Desk, one: Option<&str>) -> String {
-    let about = match one.and_then(|id| untrack(|| desk.job(id))) {
-        Some(job) => plain(&speech::say(&job.heading())),
-        None => "backup".to_owned(),
-    };
-    ["ledgerboard-", &about, "-", &clock::now().date(), ".json"].concat()
+    match one.and_then(|id| untrack(|| desk.job(id))) {
+        Some(job) => named(&job, ".json"),
+        None => dated("backup", ".json"),
+    }
+}
+
+/// The name of a file about a job.
+pub(crate) fn named(job: &Job, ending: &str) -> String {
+    dated(&plain(&speech::say(&job.heading())), ending)
+}
+
+fn dated(about: &str, ending: &str) -> String {
+    ["ledgerboard-", about, "-", &clock::now().date(), ending].concat()
 }
 
 /// A name with nothing in it that a file's name can't have.
@@ -112,7 +120,7 @@ fn file_button(desk: Desk, one: Option<String>, phrase: &'static Phrase, place: 
         let (here, which) = (place.clone(), one.clone());
         let name = file_name(desk, one.as_deref());
         let made = clock::now().at;
-        hand_on(&name.clone(), &text(desk, one.as_deref()), move |handed| {
+        hand_on(&name.clone(), JSON, &text(desk, one.as_deref()), move |handed| {
             let counts = move || desk.set(|settings| settings.backed_up = Some(made));
             let says = |text: &Text| el("p").text(&speech::say(text));
             match handed {

@@ -6,7 +6,8 @@ mod making;
 mod planned;
 mod restoring;
 
-pub(crate) use making::{first, of_all_jobs, of_one_job, overdue};
+pub(crate) use hand_on::{CSV, Handed, hand_on};
+pub(crate) use making::{first, named, of_all_jobs, of_one_job, overdue};
 
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el};

@@ -9,5 +9,5 @@ mod verdict_mark;
 
 pub(crate) use margin_rule::{margin_rule, spare};
 pub(crate) use numbers::percent;
-pub(crate) use picture::{picture, sketch};
+pub(crate) use picture::{drawn, picture, sketch};
 pub(crate) use verdict_mark::{held, verdict};

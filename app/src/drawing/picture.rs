@@ -27,6 +27,12 @@ pub(crate) fn sketch(drawing: &Drawing, id: &str, voice: Voice) -> El {
     ink::picture(&drawing.sketch(), WIDE, voice, &["hatch-", id].concat()).class("drawing sketch")
 }
 
+/// A drawing in its place among others, with its scale's labels. `id` tells its hatch from theirs.
+pub(crate) fn drawn(drawing: &Drawing, id: &str, voice: Voice) -> El {
+    let hatch = ["hatch-", id].concat();
+    el("div").class("paper").with(ink::picture(drawing, NARROWEST, voice, &hatch))
+}
+
 fn framed(question: Question, drawing: Memo<Option<Drawing>>) -> El {
     let is_large = RwSignal::new(false);
     let dialog = el("dialog").class("large").attr("aria-labelledby", "drawing");

@@ -2,16 +2,22 @@
 //! job. What a job is and how it changes is the core's.
 
 mod aside;
+mod buy;
 mod details;
 mod list;
 mod mark_line;
 mod page;
+mod ready;
 mod switch;
 mod ties;
+mod turnover;
 
 pub(crate) use aside::rescue;
+pub(crate) use buy::buying_page;
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
 pub(crate) use mark_line::{is_hold, shown, word_of};
 pub(crate) use page::job_page;
+pub(crate) use ready::ready_page;
 pub(crate) use switch::switch;
+pub(crate) use turnover::turnover_page;

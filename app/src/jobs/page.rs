@@ -3,6 +3,7 @@
 use super::aside;
 use super::details::{below, fault_line, text_field};
 use super::mark_line::{Gone, gone_line, mark_line};
+use super::ready::ready_lines;
 use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::later::later;
@@ -11,6 +12,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held};
 use crate::{backup, route, speech, words as w};
 use ledgerboard_core::catalog;
+use ledgerboard_core::job::turnover::Who;
 use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Text;
@@ -92,9 +94,26 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
         if invented { demo_says(desk) } else { aside::of_job(desk, id) },
         if invented { Piece::NONE } else { present(desk, id) },
         if invented { Piece::NONE } else { el("p").class("quiet held").text_live(is_held).into() },
+        doors(&id.get_value()).into(),
         section.into(),
         if invented { Piece::NONE } else { terms(desk, id, job, removed).into() },
     ])
+}
+
+/// What is made of all numbers of the job.
+fn doors(id: &str) -> El {
+    let door = |address: &str, phrase| el("a").class("chip").attr("href", address).say(phrase);
+    let sheets = Who::ALL.map(|who| door(&route::sheet(id, who), who.name()));
+    el("nav")
+        .named(&speech::phrase(&w::OF_ALL_NUMBERS))
+        .with(
+            el("p")
+                .class("chips")
+                .with(door(&route::ready(id), &w::READY))
+                .with(door(&route::buying(id), &w::TO_BUY)),
+        )
+        .with(el("p").class("quiet").say(&w::TURNOVER))
+        .with(el("p").class("chips").with_all(sheets))
 }
 
 /// How safe the job is, as it is now.
@@ -163,7 +182,7 @@ fn marks(
     }
     let survey = Survey::of(job);
     let spots = with_taken.newest_first_by_spot();
-    Piece::all(spots.iter().map(|spot| {
+    let spots = spots.iter().map(|spot| {
         let name = match spot.name {
             "" => el("h3").class("quiet").say(&w::NO_SPOT),
             name => el("h3").own_text(name),
@@ -175,7 +194,8 @@ fn marks(
             _ => mark_line(desk, job, &survey, mark, gone, opened),
         });
         Piece::all([name, el("ul").with_all(lines)])
-    }))
+    });
+    Piece::all([ready_lines(job, &survey)].into_iter().chain(spots))
 }
 
 fn demo_says(desk: Desk) -> Piece {

@@ -4,4 +4,4 @@ mod bar;
 mod share;
 
 pub(crate) use bar::bar;
-pub(crate) use share::{copy, then};
+pub(crate) use share::{Shared, copy, send, then};

@@ -1,4 +1,4 @@
-//! Handing on a question as an address: by the phone's own sheet, else by copying it, else by
+//! Handing on a question as an address, or a text: by the phone's own sheet, else by copying it, else by
 //! showing it to be copied by hand.
 
 use crate::question::Question;
@@ -9,8 +9,8 @@ use wasm_bindgen::prelude::*;
 
 /// What became of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Shared {
-    /// The address is on the clipboard.
+pub(crate) enum Shared {
+    /// It is on the clipboard.
     Copied,
     /// It has to be copied by hand.
     Shown(String),
@@ -23,15 +23,27 @@ fn address(question: Question) -> String {
     [page, &route::question(&question.link())].concat()
 }
 
-/// Shares it; `done` hears of it where the phone's own sheet does not show it.
+/// Shares a question; `done` hears of it where the phone's own sheet does not show it.
 pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static) {
+    let data = web_sys::ShareData::new();
+    data.set_title(&speech::phrase(question.entry.name));
     let address = address(question);
+    data.set_url(&address);
+    hand_on(address, &data, done);
+}
+
+/// Shares a text.
+pub(crate) fn send(title: &str, text: String, done: impl Fn(Shared) + Clone + 'static) {
+    let data = web_sys::ShareData::new();
+    data.set_title(title);
+    data.set_text(&text);
+    hand_on(text, &data, done);
+}
+
+fn hand_on(what: String, data: &web_sys::ShareData, done: impl Fn(Shared) + Clone + 'static) {
     let navigator = window().navigator();
     if let Ok(true) = Reflect::has(&navigator, &"share".into()) {
-        let data = web_sys::ShareData::new();
-        data.set_title(&speech::phrase(question.entry.name));
-        data.set_url(&address);
-        let sheet = navigator.share_with_data(&data);
+        let sheet = navigator.share_with_data(data);
         // Closing the sheet without sharing is no fault; only a phone that can't is.
         then(
             &sheet,
@@ -39,18 +51,18 @@ pub(super) fn share(question: Question, done: impl Fn(Shared) + Clone + 'static)
             move |error| {
                 let name = Reflect::get(&error, &"name".into()).ok().and_then(|it| it.as_string());
                 if name.as_deref() != Some("AbortError") {
-                    done(Shared::Shown(address));
+                    done(Shared::Shown(what));
                 }
             },
         );
         return;
     }
-    match copy(&address) {
+    match copy(&what) {
         Some(copied) => {
             let shown = done.clone();
-            then(&copied, move |_| done(Shared::Copied), move |_| shown(Shared::Shown(address)));
+            then(&copied, move |_| done(Shared::Copied), move |_| shown(Shared::Shown(what)));
         }
-        None => done(Shared::Shown(address)),
+        None => done(Shared::Shown(what)),
     }
 }
 

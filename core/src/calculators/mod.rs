@@ -151,6 +151,8 @@ pub trait Calculator {
     const ELECTRICAL: bool;
     /// Whether it is a room, whose figures other work takes.
     const IS_ROOM: bool = false;
+    /// Whether it tells where something will be that an owner sees: a ceiling, a box, a register.
+    const TELLS_PLACES: bool = false;
     /// What an answer opens: for the hold alone. No method, so that the page ships it once.
     const OPENS: Option<fn(Self::Answer) -> Option<Opened>> = None;
     /// Begins what may take longer than a keystroke; its errors are those of

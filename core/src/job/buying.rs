@@ -266,12 +266,16 @@ fn settle(job: &Job, line: &mut Line) {
         let read = Measure::read(text, &PERCENT, Units::Customary).ok();
         read.filter(|it| (0..=MOST_SPARE.millionths()).contains(&it.millionths()))
     };
-    let spare = percent(said(About::Spare, &line.key)).or_else(|| percent(said(About::Spare, "")));
-    line.spare = spare.unwrap_or(line.spare);
-    let more = 1_000_000 * i128::from(MOST_SPARE.number() as i64);
+    let (of_this, of_all) =
+        (percent(said(About::Spare, &line.key)), percent(said(About::Spare, "")));
+    let hundred = i128::from(MOST_SPARE.millionths());
     let raw = line.needs.raw().max(0);
-    let with = raw.saturating_mul(more + i128::from(line.spare.millionths()));
-    line.in_all = line.needs.of_same(rounded_up(with, more));
+    let share = raw.saturating_mul(of_this.or(of_all).map_or(0, |it| it.millionths().into()));
+    // A tenth more for all is no second switch: what is counted gets whole ones of a general spare.
+    let whole_ones_only = of_this.is_none() && matches!(line.needs, Amount::Count(_));
+    let more = if whole_ones_only { share / hundred } else { rounded_up(share, hundred) };
+    line.spare = of_this.or(of_all).filter(|_| more > 0).unwrap_or(line.spare);
+    line.in_all = line.needs.of_same(raw + more);
     let own = read_like(said(About::Pack, &line.key), line.needs).filter(|it| it.raw() > 0);
     line.pack = match own {
         Some(holds) => Some(Pack { holds, called: None, is_own: true }),

@@ -19,6 +19,8 @@ mod known;
 mod mark;
 mod meet;
 mod merge;
+pub mod ready;
+mod ready_words;
 pub mod record;
 mod refusal;
 mod site;
@@ -27,6 +29,8 @@ mod stamp;
 mod stored;
 mod survey;
 mod tie;
+pub mod turnover;
+mod turnover_words;
 mod words;
 
 pub use clock::{Clock, Order};

@@ -122,6 +122,15 @@ impl Shown {
         if self.rounded {
             text.push_str("≈ ");
         }
+        // Money is written as on a till.
+        if self.unit == "$" {
+            text.push('$');
+            text.push_str(&self.figure);
+            if self.figure.bytes().rev().nth(1) == Some(b'.') {
+                text.push('0');
+            }
+            return text;
+        }
         text.push_str(&self.figure);
         if !self.unit.is_empty() {
             text.push(' ');

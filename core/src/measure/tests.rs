@@ -337,7 +337,7 @@ fn measures_read_and_show_in_both_units() {
         ("4 1/2", &PITCH, Units::Customary, "4.5 /12", "4.5 in 12", "4.5 in 12"),
         ("1/2", &PITCH, Units::Customary, "0.5 /12", "0.5 in 12", "0.5 in 12"),
         ("6:12", &PITCH, Units::Customary, "6 /12", "6 in 12", "6 in 12"),
-        ("$40", &MONEY_SPENT, Units::Customary, "40 $", "40 $", "40 $"),
+        ("$40", &MONEY_SPENT, Units::Customary, "40 $", "$40", "$40"),
         ("12000 btuh", &BTUH, Units::Customary, "12000 btu/h", "12000 Btu/h", "≈ 3517 W"),
         ("100 cfm", &CFM, Units::Customary, "100 cfm", "100 cfm", "≈ 47 L/s"),
         ("700 ft/min", &FPM, Units::Customary, "700 fpm", "700 fpm", "≈ 3.56 m/s"),
@@ -396,4 +396,12 @@ fn an_area_that_is_something_never_shows_as_nothing() {
     let shown = little.show(Units::Customary, Rounding::Nearest);
     assert_eq!((shown.figure.as_str(), shown.rounded), ("0.00003", true));
     assert_eq!(Area::ZERO.show(Units::Customary, Rounding::Nearest).figure, "0");
+}
+
+#[test]
+fn money_is_written_as_on_a_till() {
+    for (figure, want) in [("12", "$12"), ("12.5", "$12.50"), ("0.05", "$0.05"), ("9", "$9")] {
+        let shown = Shown { figure: figure.to_owned(), unit: "$", rounded: false };
+        assert_eq!(shown.text(), want);
+    }
 }

@@ -129,6 +129,7 @@ impl Calculator for RaisedRegister {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const TELLS_PLACES: bool = true;
     type Input = Input;
     type Answer = Answer;
 

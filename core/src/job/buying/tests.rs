@@ -78,7 +78,7 @@ fn a_spare_a_package_and_a_price_are_a_persons_own() {
     let need = line(&job, "staple").needs.raw();
     say(&mut job, About::Spare, "", "10");
     let all = line(&job, "staple");
-    assert_eq!(all.in_all.raw(), (need * 110 + 99) / 100, "of all");
+    assert_eq!(all.in_all.raw(), need + need / 10, "of all: whole ones only");
     say(&mut job, About::Spare, "staple", "50 %");
     say(&mut job, About::Pack, "staple", "5");
     say(&mut job, About::Price, "staple", "1.25");
@@ -178,7 +178,7 @@ proptest! {
         let alone: i128 = one.shares.iter().map(|share| share.asks.raw()).sum();
         prop_assert_eq!(one.needs.raw(), alone);
         let holds = one.buys.raw() * i128::from(pack);
-        prop_assert!(100 * holds >= alone * i128::from(100 + spare));
+        prop_assert!(100 * (holds + 1) > alone * i128::from(100 + spare));
         prop_assert!(holds - i128::from(pack) < one.in_all.raw());
     }
 }

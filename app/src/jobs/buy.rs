@@ -1,0 +1,358 @@
+//! What to buy for a job: a line a thing, ticked off when it is there, with a person's own spare,
+//! package and price.
+
+use super::details::{below, text_field};
+use crate::backup::{CSV, Handed, hand_on, named};
+use crate::desk::Desk;
+use crate::elements::{El, Piece, each, el, flag, live, when};
+use crate::keep::{Shared, send};
+use crate::later::later;
+use crate::signal::{Memo, RwSignal};
+use crate::{route, speech, words as w};
+use ledgerboard_core::job::buying::{
+    About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, list, read_like, reason, said_of,
+};
+use ledgerboard_core::job::{Edit, Job, LONGEST_JOT, Survey};
+use ledgerboard_core::measure::Measure;
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::measure::unit::{MONEY_SPENT, PERCENT};
+use ledgerboard_core::say;
+use ledgerboard_core::words::{Phrase, Text, Voice};
+use leptos::prelude::*;
+
+/// What the lines of the page share.
+#[derive(Clone, Copy)]
+struct Page {
+    desk: Desk,
+    id: StoredValue<String>,
+    all: Memo<Option<Buying>>,
+    /// Nothing is noted on the invented job.
+    is_own: bool,
+}
+
+impl Page {
+    fn job(self) -> Option<Job> {
+        self.id.with_value(|id| untrack(|| self.desk.job(id)))
+    }
+
+    fn voice(self) -> Voice {
+        speech::voice(self.job().map(|job| job.units).unwrap_or_default())
+    }
+
+    fn note(self, about: About<'_>, key: &str, says: String) {
+        let edit = Edit::Jot { key: said_of(about, key), says };
+        self.id.with_value(|id| drop(self.desk.edit(id, edit)));
+    }
+
+    fn line<T>(self, key: &str, read: impl FnOnce(&Line) -> T) -> Option<T> {
+        self.all.with(|all| all.as_ref()?.lines.iter().find(|line| keyed(line) == key).map(read))
+    }
+}
+
+/// What tells two lines apart: their material, and whether it is told by length, weight or number.
+fn keyed(line: &Line) -> String {
+    let unit = line.needs.of_same(0).exact();
+    [&*line.key, "|", &*unit].concat()
+}
+
+/// The page of what to buy.
+pub(crate) fn buying_page(desk: Desk, id: String) -> El {
+    let Some(job) = desk.job(&id) else {
+        let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
+        return el("main").with(heading(&w::NO_SUCH_JOB)).with(el("p").with(all));
+    };
+    let home = route::job(&id);
+    let id = StoredValue::new(id);
+    let all = Memo::new(move |_| {
+        let job = id.with_value(|id| desk.job(id))?;
+        Some(buying(&job, &Survey::of(&job)))
+    });
+    let page = Page { desk, id, all, is_own: !job.invented };
+    let is_empty =
+        flag(move || all.with(|all| all.as_ref().is_none_or(|all| all.lines.is_empty())));
+    let back = el("a").class("door").attr("href", &home).own_text(&speech::say(&job.heading()));
+    el("main").with(heading(&w::TO_BUY)).with(el("p").with(back)).with(live(move || {
+        if is_empty.get() {
+            return el("p").class("quiet").say(&w::NOTHING_TO_BUY).into();
+        }
+        untrack(|| inside(page))
+    }))
+}
+
+fn heading(phrase: &'static Phrase) -> El {
+    el("h1").attr("tabindex", "-1").say(phrase)
+}
+
+fn inside(page: Page) -> Piece {
+    let keys = move || {
+        page.all.with(|all| all.iter().flat_map(|all| &all.lines).map(keyed).collect::<Vec<_>>())
+    };
+    // A trade's name stands over its first line.
+    let first = move |key: &str| {
+        page.all.with(|all| {
+            let lines = &all.as_ref()?.lines;
+            let at = lines.iter().position(|line| keyed(line) == key)?;
+            let trade = lines[at].trade;
+            (at == 0 || lines[at - 1].trade != trade).then(|| trade.name())
+        })
+    };
+    let lines = each(keys, move |key, _| {
+        let name = key.to_owned();
+        let trade = live(move || first(&name).map(|trade| el("h2").say(trade)));
+        el("li").class("buy").with(trade).with(one(page, key.to_owned()))
+    });
+    let spare = page.is_own.then(|| {
+        let words = (&w::SPARE_OF_ALL, &w::NOT_A_PERCENT);
+        field(page, About::Spare, "", "spare-of-all", words, percent)
+    });
+    let missing = live(move || {
+        let count = page.all.with(|all| all.as_ref().map_or(0, |all| all.missing.len())) as i64;
+        (count > 0).then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_MISSING, count))))
+    });
+    Piece::all([
+        missing,
+        spare.into(),
+        el("ul").class("buys").with(lines).into(),
+        total(page),
+        hand(page).into(),
+        el("p").class("quiet").say(&w::BUY_HOW).into(),
+    ])
+}
+
+fn percent(text: &str) -> bool {
+    Measure::read(text, &PERCENT, Units::Customary)
+        .is_ok_and(|read| (0..=100_000_000).contains(&read.millionths()))
+}
+
+/// What all of it costs, as far as prices are known.
+fn total(page: Page) -> Piece {
+    live(move || {
+        page.all.with(|all| {
+            let all = all.as_ref()?;
+            let cost = all.cost?;
+            let text = match all.unpriced {
+                0 => say!(w::BUY_COST, cost),
+                some => say!(w::BUY_COST_WITHOUT, cost, some as i64),
+            };
+            Some(el("p").class("total").text(&page.voice().say(&text)))
+        })
+    })
+}
+
+/// One thing: its tick, its name, how much of it; folded under it where that comes from and what a
+/// person says of it.
+fn one(page: Page, key: String) -> Piece {
+    let material = page.line(&key, |line| line.key.clone()).unwrap_or_default();
+    let id = ["got ", &*material].concat();
+    let told = |read: fn(&Line) -> Text| {
+        let key = key.clone();
+        move || page.line(&key, |line| page.voice().say(&read(line))).unwrap_or_default()
+    };
+    let got = key.clone();
+    let is_got = flag(move || page.line(&got, Line::is_got).unwrap_or_default());
+    let (here, buys) = (material.clone(), key.clone());
+    let tick = page.is_own.then(|| {
+        let tick = el("input").attr("type", "checkbox").id(&id);
+        tick.prop_live("checked", move || is_got.get()).on("change", move |event| {
+            let all = untrack(|| page.line(&buys, |line| line.buys.exact()));
+            let says = all.filter(|_| event_target_checked(&event)).unwrap_or_default();
+            page.note(About::Got, &here, says);
+        })
+    });
+    let label = el("label")
+        .attr("for", &id)
+        .with(el("span").class("what").text_live(told(|line| line.name.clone())))
+        .text(" ")
+        .with(el("span").class("value").text_live(told(Line::says)));
+    let ticked = el("div").class("buy-line").class_when("got", move || is_got.get());
+    let more = {
+        let key = key.clone();
+        live(move || {
+            let more = page.line(&key, |line| line.more().map(|more| (more, line.got)))??;
+            let (more, got) = (more.0, more.1?);
+            let text = say!(w::BUY_MORE, more, got.at.text());
+            Some(el("p").class("now").text(&page.voice().say(&text)))
+        })
+    };
+    Piece::all([
+        ticked.with(tick).with(label).into(),
+        more,
+        folded(page, key.clone(), material, told(need)).into(),
+    ])
+}
+
+/// How much is needed, before it is rounded to what a shop sells.
+fn need(line: &Line) -> Text {
+    match line.spare.millionths() {
+        0 => say!(w::BUY_NEEDS, line.needs),
+        _ => say!(w::BUY_NEEDS_SPARE, line.needs, line.spare, line.in_all),
+    }
+}
+
+fn folded(page: Page, key: String, material: String, need: impl Fn() -> String + 'static) -> El {
+    let open = RwSignal::new(false);
+    let details = el("details").with(el("summary").text_live(need));
+    let node = details.node().clone();
+    let inside = move || {
+        let shares = {
+            let (key, material) = (key.clone(), material.clone());
+            live(move || {
+                let shares = page.line(&key, |line| line.shares.clone()).unwrap_or_default();
+                let job = page.job()?;
+                let shares = shares.iter().map(|it| share(page, &job, &material, it));
+                Some(el("ul").class("shares").with_all(shares))
+            })
+        };
+        let like = untrack(|| page.line(&key, |line| line.needs));
+        let own = page.is_own.then(|| {
+            let id = |about: &str| [about, " ", &*material].concat();
+            let any = move |text: &str| match like {
+                Some(like) => read_like(text, like).is_some_and(|read| read.raw() > 0),
+                None => false,
+            };
+            let money = |text: &str| {
+                Measure::read(text, &MONEY_SPENT, Units::Customary)
+                    .is_ok_and(|read| read.millionths() >= 0)
+            };
+            Piece::all([
+                field(
+                    page,
+                    About::Pack,
+                    &material,
+                    &id("pack"),
+                    (&w::BUY_PACK, &w::NOT_A_PACK),
+                    any,
+                ),
+                field(
+                    page,
+                    About::Price,
+                    &material,
+                    &id("price"),
+                    (&w::BUY_PRICE, &w::NOT_A_PRICE),
+                    money,
+                ),
+                field(
+                    page,
+                    About::Spare,
+                    &material,
+                    &id("spare"),
+                    (&w::BUY_SPARE, &w::NOT_A_PERCENT),
+                    percent,
+                ),
+            ])
+        });
+        Piece::all([shares, own.unwrap_or(Piece::NONE)])
+    };
+    details
+        .with(when(move || open.get(), inside))
+        .on("toggle", move |_| open.set(node.has_attribute("open")))
+}
+
+/// What one mark asks for, and the tap that leaves it out or counts it.
+fn share(page: Page, job: &Job, material: &str, share: &Share) -> El {
+    let title = el("a").attr("href", &route::mark(&job.id, &share.mark)).own_text(&share.title);
+    let voice = page.voice();
+    let counts = share.counted == share.asks;
+    let text = match reason(job, share) {
+        Some(why) => say!(w::SHARE_WHY, share.asks, why),
+        None => say!(w::FIGURE, share.asks),
+    };
+    let held = share.is_held.then(crate::drawing::held);
+    let (mark, material) = (share.mark.clone(), material.to_owned());
+    let says = match (counts, job.jotted(&said_of(About::Share(&mark), &material))) {
+        (_, said) if !said.is_empty() => "",
+        (true, _) => LEFT_OUT,
+        (false, _) => COUNTED,
+    };
+    let phrase = if counts { &w::SHARE_OUT } else { &w::SHARE_IN };
+    let tap = move || page.note(About::Share(&mark), &material, says.to_owned());
+    let button = page.is_own.then(|| {
+        let button = el("button").attr("type", "button").class("quiet");
+        button.say(phrase).tap(tap)
+    });
+    el("li")
+        .class("row")
+        .with(el("span").with(title).text(" ").own_text(&share.spot))
+        .with(el("span").class("value").own_text(&voice.say(&text)).with(held))
+        .with(button)
+}
+
+/// A field of a person's own; what can't be read is said under it and kept nowhere.
+fn field(
+    page: Page,
+    about: About<'static>,
+    key: &str,
+    id: &str,
+    (label, wrong): (&'static Phrase, &'static Phrase),
+    reads: impl Fn(&str) -> bool + Copy + Send + Sync + 'static,
+) -> El {
+    let key = StoredValue::new(key.to_owned());
+    let said =
+        page.job().map(|job| key.with_value(|key| job.jotted(&said_of(about, key)).to_owned()));
+    let text = RwSignal::new(said.unwrap_or_default());
+    let fault = RwSignal::new(false);
+    let soon = later(move |_| {
+        let (Some(typed), Some(key)) = (text.try_get_untracked(), key.try_get_value()) else {
+            return;
+        };
+        let good = typed.trim().is_empty() || reads(&typed);
+        fault.set(!good);
+        if good {
+            page.note(about, &key, typed.trim().to_owned());
+        }
+    });
+    let input = text_field(id, LONGEST_JOT, "input")
+        .attr("inputmode", "decimal")
+        .flag_live("aria-invalid", move || fault.get())
+        .value_live(move || text.get())
+        .on("input", move |event| {
+            text.set(event_target_value(&event));
+            soon();
+        });
+    let says = move || if fault.get() { speech::phrase(wrong) } else { String::new() };
+    below(id, label, input).with(el("p").class("fault").attr("aria-live", "polite").text_live(says))
+}
+
+/// The ways out: a text to send, a table, paper.
+fn hand(page: Page) -> El {
+    let said = RwSignal::new(String::new());
+    let shown = RwSignal::new(String::new());
+    let told = move |phrase: &'static Phrase| said.set(speech::phrase(phrase));
+    let with = move |make: fn(&Job, &Buying, Voice) -> String| {
+        let job = page.job()?;
+        let all = untrack(|| page.all.with(Clone::clone))?;
+        Some((make(&job, &all, page.voice()), job))
+    };
+    let button = |phrase| el("button").attr("type", "button").say(phrase);
+    let text = button(&w::SEND_TEXT).class("main").tap(move || {
+        let Some((text, job)) = with(list) else { return };
+        send(&speech::say(&job.heading()), text, move |shared| match shared {
+            Shared::Copied => told(&w::TEXT_COPIED),
+            Shared::Shown(text) => shown.set(text),
+        });
+    });
+    let table = button(&w::SAVE_TABLE).tap(move || {
+        let Some((text, job)) = with(csv) else { return };
+        hand_on(&named(&job, ".csv"), CSV, &text, move |handed| match handed {
+            Handed::Shared => told(&w::TABLE_SHARED),
+            Handed::Downloaded => told(&w::TABLE_SAVED),
+            Handed::NotShared => said.set(String::new()),
+            Handed::Refused => told(&w::NO_FILE),
+        });
+    });
+    let paper = button(&w::PRINT).tap(|| {
+        let _ = window().print();
+    });
+    let by_hand = live(move || {
+        let text = shown.get();
+        (!text.is_empty()).then(|| {
+            let area = el("textarea").attr("readonly", "").attr("rows", "8").own();
+            area.named(&speech::phrase(&w::SEND_TEXT)).text(&text)
+        })
+    });
+    el("div")
+        .class("hand")
+        .with(el("div").class("buttons").with(text).with(table).with(paper))
+        .with(el("p").attr("role", "status").text_live(move || said.get()))
+        .with(by_hand)
+}

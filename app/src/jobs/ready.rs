@@ -1,0 +1,151 @@
+//! What stands before each part of the work: what is over, what is to ask, what nobody has looked
+//! at. It says what is so, and never that anything has passed.
+
+use crate::desk::Desk;
+use crate::drawing::{held, spare, verdict};
+use crate::elements::{El, Piece, el};
+use crate::signal::Memo;
+use crate::{route, speech, words as w};
+use ledgerboard_core::job::ready::{Found, Phase, Point, Ready, Snag, looked_at, ready};
+use ledgerboard_core::job::{Edit, Job, Survey};
+use ledgerboard_core::say;
+use ledgerboard_core::sheet::Check;
+use ledgerboard_core::words::{Text, Voice};
+use leptos::prelude::*;
+
+/// A line for each part of the work that has numbers here, on the job's page.
+pub(super) fn ready_lines(job: &Job, survey: &Survey<'_>) -> Piece {
+    let lines = ready(job, survey).into_iter().filter(|it| it.marks > 0).map(|it| {
+        let name = el("a").attr("href", &route::ready(&job.id)).say(it.phase.name());
+        el("li")
+            .class("row")
+            .with(el("span").with(name))
+            .with(el("span").text(&speech::say(&counts(&it))))
+    });
+    el("ul").class("rows ready").with_all(lines).into()
+}
+
+/// How many of each there are.
+fn counts(ready: &Ready) -> Text {
+    let count = |of: usize| of as i64;
+    let (over, ask) = (count(ready.over.len()), count(ready.ask.len()));
+    say!(w::READY_COUNTS, over, ask, count(ready.open()))
+}
+
+/// The page of it.
+pub(crate) fn ready_page(desk: Desk, id: String) -> El {
+    let Some(job) = desk.job(&id) else {
+        let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
+        let heading = el("h1").attr("tabindex", "-1").say(&w::NO_SUCH_JOB);
+        return el("main").with(heading).with(el("p").with(all));
+    };
+    let home = el("a").class("door").attr("href", &route::job(&id));
+    let home = home.own_text(&speech::say(&job.heading()));
+    let id = StoredValue::new(id);
+    let all = ready(&job, &Survey::of(&job));
+    let parts = Phase::ALL.into_iter().enumerate().map(|(at, phase)| {
+        let found = found(&job, &all, at);
+        let points = phase.points().iter().map(|it| point(desk, id, phase, it, !job.invented));
+        let points = el("ul").class("points").with_all(points.collect::<Vec<_>>());
+        el("section")
+            .attr("aria-labelledby", phase.key())
+            .with(el("h2").id(phase.key()).say(phase.name()))
+            .with(found)
+            .with(el("h3").say(&w::LOOKED_FOR))
+            .with(points)
+    });
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::READY))
+        .with(el("p").with(home))
+        .with(el("p").class("caution").say(&w::READY_SAYS))
+        .with_all(parts.collect::<Vec<_>>())
+}
+
+/// What is over and what is to ask, of one part of the work.
+fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
+    let Some(ready) = all.get(at) else { return Piece::NONE };
+    let voice = speech::voice(job.units);
+    let lines = |found: &[Found]| {
+        let lines = found.iter().map(|found| one(job, found, voice));
+        el("ul").with_all(lines.collect::<Vec<_>>())
+    };
+    let rest = match (ready.marks, ready.within) {
+        (0, _) => say!(w::READY_NO_MARKS),
+        (_, within) => say!(w::READY_WITHIN, within as i64),
+    };
+    Piece::all([
+        lines(&ready.over),
+        lines(&ready.ask),
+        el("p").class("quiet").text(&speech::say(&rest)),
+    ])
+}
+
+fn one(job: &Job, found: &Found, voice: Voice) -> El {
+    let title = el("a").attr("href", &route::mark(&job.id, &found.mark)).own_text(&found.title);
+    let snag = found.snag.as_ref().map(|snag| match snag {
+        Snag::Held => held(),
+        Snag::Moved => el("span").class("now").say(&w::READY_MOVED),
+        Snag::Stale(stale) => el("span").class("now").text(&speech::say(&stale.says())),
+    });
+    let line = el("p").class("row").with(el("span").with(title).text(" ").own_text(&found.spot));
+    let checks = found.checks.iter().map(|it| check(it, voice));
+    el("li")
+        .class("found")
+        .with(line.with(snag))
+        .with(el("ul").with_all(checks.collect::<Vec<_>>()))
+}
+
+fn check(check: &Check, voice: Voice) -> El {
+    let says = match &check.note {
+        Some(note) => note.clone(),
+        None => spare(check),
+    };
+    let name = el("span").text(&voice.say(&check.name));
+    el("li")
+        .with(el("p").class("row").with(name).text(" ").with(verdict(check.verdict, check.word())))
+        .with(el("p").text(&voice.say(&says)))
+        .with(el("p").class("quiet").text(check.source.clause))
+}
+
+/// Something to look for, with its tick. Ticked, nothing is drawn anew: the focus stays.
+fn point(
+    desk: Desk,
+    id: StoredValue<String>,
+    phase: Phase,
+    point: &'static Point,
+    is_own: bool,
+) -> El {
+    let name = looked_at(phase, point);
+    let key = name.clone();
+    let at = Memo::new(move |_| {
+        desk.jobs.with(|jobs| {
+            let job = id.with_value(|id| jobs.iter().find(|job| job.id == *id))?;
+            job.jot(&key).filter(|jot| !jot.says.is_empty()).map(|jot| jot.at)
+        })
+    });
+    let key = name.clone();
+    let tick = is_own.then(|| {
+        let tick = el("input").attr("type", "checkbox").id(&name);
+        tick.prop_live("checked", move || at.read().is_some()).on("change", move |event| {
+            let says = if event_target_checked(&event) { "yes" } else { "" };
+            let edit = Edit::Jot { key: key.clone(), says: says.to_owned() };
+            id.with_value(|id| drop(desk.edit(id, edit)));
+        })
+    });
+    let source = match point.source {
+        Some(source) => speech::say(&say!(w::FIGURE, source.clause)),
+        None => speech::phrase(&w::HABIT),
+    };
+    let when = move || match *at.read() {
+        Some(at) => speech::say(&say!(w::LOOKED_ON, at.text())),
+        None => String::new(),
+    };
+    let label = el("label")
+        .attr("for", &name)
+        .with(el("span").say(point.says))
+        .text(" ")
+        .with(el("span").class("quiet").text(&source))
+        .text(" ")
+        .with(el("span").class("quiet").text_live(when));
+    el("li").class("buy-line point").with(tick).with(label)
+}

@@ -1,0 +1,321 @@
+//! What stands before each part of the work: every check of every mark with its verdict, and what
+//! the trade looks for then. It says what is over, what is to ask and what nobody has looked at; it
+//! never says that anything has passed.
+
+use super::mark::Stale;
+use super::ready_words as w;
+use super::site::Job;
+use super::stamp::Moment;
+use super::survey::{Survey, TieState};
+use crate::calculators::Trade;
+use crate::catalog;
+use crate::rules::electrical::{box_setback, cable_securing, free_conductor, nail_protection};
+use crate::rules::finish::{drying, levels};
+use crate::rules::framing::{engineer, fireblock};
+use crate::rules::hazards::{asbestos, lead};
+use crate::rules::residential::smoke_alarms;
+use crate::sheet::{Check, Source, Verdict};
+use crate::words::Phrase;
+
+/// A part of the work, before which something has to be so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// Before anything is stripped or taken down.
+    Strip,
+    /// Before boxes and cables.
+    RoughIn,
+    /// Before board covers it all.
+    Cover,
+    /// Before primer and paint.
+    Paint,
+}
+
+/// Something to look at before a part of the work, that no calculator tells.
+#[derive(Debug)]
+pub struct Point {
+    /// Its name in what a job keeps.
+    pub key: &'static str,
+    /// What to look for.
+    pub says: &'static Phrase,
+    /// Where that is published; common practice where it isn't.
+    pub source: Option<&'static Source>,
+}
+
+const fn point(key: &'static str, says: &'static Phrase, source: &'static Source) -> Point {
+    Point { key, says, source: Some(source) }
+}
+
+const fn habit(key: &'static str, says: &'static Phrase) -> Point {
+    Point { key, says, source: None }
+}
+
+static STRIP: [Point; 6] = [
+    point("report", &w::REPORT, &asbestos::CONTENT),
+    point("lead", &w::LEAD, &lead::TARGET),
+    habit("dead", &w::DEAD),
+    point("alarms", &w::ALARMS, &smoke_alarms::ALARMS_OUT),
+    habit("closed", &w::CLOSED),
+    habit("way", &w::WAY),
+];
+static ROUGH_IN: [Point; 5] = [
+    point("structure", &w::STRUCTURE, &engineer::ENGINEER),
+    point("fireblock", &w::FIREBLOCK, &fireblock::FIREBLOCK),
+    habit("line", &w::LINE),
+    habit("backing", &w::BACKING),
+    habit("owner", &w::OWNER),
+];
+static COVER: [Point; 9] = [
+    habit("seen", &w::SEEN),
+    point("plates", &w::PLATES, &nail_protection::CABLES),
+    point("held", &w::HELD, &cable_securing::SPACING),
+    point("ends", &w::ENDS, &free_conductor::FREE_CONDUCTOR),
+    point("fronts", &w::FRONTS, &box_setback::SETBACK),
+    point("blocked", &w::BLOCKED, &fireblock::FIREBLOCK),
+    point("sealed", &w::SEALED, &fireblock::AIR_BARRIER),
+    habit("buried", &w::BURIED),
+    habit("photos", &w::PHOTOS),
+];
+static PAINT: [Point; 5] = [
+    point("level", &w::LEVEL, &levels::LEVELS),
+    point("dry", &w::DRY, &drying::TABLE_SOURCE),
+    habit("light", &w::LIGHT),
+    habit("dust", &w::DUST),
+    point("back", &w::BACK, &smoke_alarms::SMOKE_ALARMS),
+];
+
+impl Phase {
+    /// All of them, in the order of a job.
+    pub const ALL: [Self; 4] = [Self::Strip, Self::RoughIn, Self::Cover, Self::Paint];
+
+    /// As a person reads it.
+    pub fn name(self) -> &'static Phrase {
+        match self {
+            Self::Strip => &w::BEFORE_STRIP,
+            Self::RoughIn => &w::BEFORE_ROUGH_IN,
+            Self::Cover => &w::BEFORE_COVER,
+            Self::Paint => &w::BEFORE_PAINT,
+        }
+    }
+
+    /// Its name in what a job keeps.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Strip => "strip",
+            Self::RoughIn => "rough-in",
+            Self::Cover => "cover",
+            Self::Paint => "paint",
+        }
+    }
+
+    /// What the trade looks for then.
+    pub fn points(self) -> &'static [Point] {
+        match self {
+            Self::Strip => &STRIP,
+            Self::RoughIn => &ROUGH_IN,
+            Self::Cover => &COVER,
+            Self::Paint => &PAINT,
+        }
+    }
+
+    /// Before what a trade's numbers have to be settled.
+    pub fn of(trade: Trade) -> Self {
+        match trade {
+            Trade::First | Trade::Room | Trade::Strip => Self::Strip,
+            Trade::Framing => Self::RoughIn,
+            Trade::RoughIn | Trade::Air => Self::Cover,
+            Trade::Finish => Self::Paint,
+        }
+    }
+}
+
+/// Why a mark stands in the way, apart from its checks.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Snag {
+    /// Old material comes first.
+    Held,
+    /// A number that it took says something else now, or is gone.
+    Moved,
+    /// It can't be worked today.
+    Stale(Stale),
+}
+
+/// A mark with what is over or to be asked about it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Found {
+    /// The mark's id.
+    pub mark: String,
+    /// Its title.
+    pub title: String,
+    /// Its room or spot.
+    pub spot: String,
+    /// What stands in the way apart from checks.
+    pub snag: Option<Snag>,
+    /// Its checks that are over, then those that ask.
+    pub checks: Vec<Check>,
+}
+
+/// Whether somebody has looked at a point, and when.
+#[derive(Clone, Copy, Debug)]
+pub struct Looked {
+    /// What to look for.
+    pub point: &'static Point,
+    /// When it was ticked.
+    pub at: Option<Moment>,
+}
+
+/// How a part of the work stands.
+#[derive(Clone, Debug)]
+pub struct Ready {
+    /// Which.
+    pub phase: Phase,
+    /// What is over, held, moved or can't be worked.
+    pub over: Vec<Found>,
+    /// What is to be asked.
+    pub ask: Vec<Found>,
+    /// How many checks are within.
+    pub within: usize,
+    /// How many marks count here.
+    pub marks: usize,
+    /// What the trade looks for.
+    pub points: Vec<Looked>,
+}
+
+impl Ready {
+    /// How many points nobody has looked at.
+    pub fn open(&self) -> usize {
+        self.points.iter().filter(|looked| looked.at.is_none()).count()
+    }
+}
+
+/// The name under which a job keeps that somebody has looked at a point.
+pub fn looked_at(phase: Phase, point: &Point) -> String {
+    ["looked ", phase.key(), " ", point.key].concat()
+}
+
+/// How each part of a job's work stands.
+pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
+    Phase::ALL.map(|phase| of_phase(job, survey, phase))
+}
+
+fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
+    let points = phase.points().iter().map(|point| {
+        let jot = job.jot(&looked_at(phase, point)).filter(|jot| !jot.says.is_empty());
+        Looked { point, at: jot.map(|jot| jot.at) }
+    });
+    let points = points.collect();
+    let mut ready = Ready { phase, over: vec![], ask: vec![], within: 0, marks: 0, points };
+    for mark in &job.marks {
+        let entry = catalog::find(&mark.calculator);
+        if entry.map(|entry| Phase::of(entry.trade)) != Some(phase) {
+            continue;
+        }
+        ready.marks += 1;
+        let moved = mark.ties.iter().any(|tie| survey.standing(tie) != TieState::Fresh);
+        let mut found = Found {
+            mark: mark.id.clone(),
+            title: mark.title.clone(),
+            spot: mark.spot.clone(),
+            snag: moved.then_some(Snag::Moved),
+            checks: Vec::new(),
+        };
+        match survey.worked(&mark.id) {
+            Some(Ok(worked)) => {
+                if worked.standing.is_held() {
+                    found.snag = Some(Snag::Held);
+                }
+                for wanted in [Verdict::Over, Verdict::Ask] {
+                    let those = worked.sheet.checks.iter().filter(|it| it.verdict == wanted);
+                    found.checks.extend(those.cloned());
+                }
+                ready.within += worked.sheet.checks.len() - found.checks.len();
+            }
+            Some(Err(stale)) => found.snag = Some(Snag::Stale(stale.clone())),
+            None => {}
+        }
+        let is_over = found.checks.iter().any(|check| check.verdict == Verdict::Over);
+        if is_over || found.snag.is_some() {
+            ready.over.push(found);
+        } else if !found.checks.is_empty() {
+            ready.ask.push(found);
+        }
+    }
+    ready
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::stamp;
+    use super::super::{Edit, Mark, apply};
+    use super::*;
+    use crate::measure::Units;
+
+    /// Every calculator's sample, in a job of its own.
+    fn job() -> Job {
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        for (entry, step) in catalog::ALL.iter().zip(1..) {
+            let (units, basis) = (Units::Customary, <_>::default());
+            let mark = Mark::new(entry, &entry.sample(), units, basis, None, &stamp(step)).unwrap();
+            let mark = Mark { title: entry.id.into(), ..mark };
+            apply(&mut job, Edit::Keep(mark), &stamp(step)).unwrap();
+        }
+        job
+    }
+
+    #[test]
+    fn every_check_of_every_mark_is_counted_once() {
+        let job = job();
+        let survey = Survey::of(&job);
+        let all = ready(&job, &survey);
+        let checks = |found: &Vec<Found>| found.iter().map(|it| it.checks.len()).sum::<usize>();
+        let told: usize = all.iter().map(|it| it.within + checks(&it.over) + checks(&it.ask)).sum();
+        let there = |mark: &Mark| match survey.worked(&mark.id) {
+            Some(Ok(worked)) => worked.sheet.checks.len(),
+            _ => 0,
+        };
+        assert_eq!(told, job.marks.iter().map(there).sum::<usize>());
+        assert_eq!(all.iter().map(|it| it.marks).sum::<usize>(), job.marks.len());
+        let hold = all[0].over.iter().find(|it| it.title == "hold").unwrap();
+        assert_eq!(hold.snag, Some(Snag::Held), "a blank hold stands in the way");
+    }
+
+    #[test]
+    fn a_point_is_open_until_somebody_has_looked() {
+        let mut job = job();
+        let point = &COVER[1];
+        let key = looked_at(Phase::Cover, point);
+        let open = |job: &Job| ready(job, &Survey::of(job))[2].open();
+        assert_eq!(open(&job), COVER.len());
+        let edit = |says: &str| Edit::Jot { key: key.clone(), says: says.into() };
+        apply(&mut job, edit("yes"), &stamp(70)).unwrap();
+        assert_eq!(open(&job), COVER.len() - 1);
+        apply(&mut job, edit(""), &stamp(71)).unwrap();
+        assert_eq!(open(&job), COVER.len());
+    }
+
+    #[test]
+    fn what_moved_stands_in_the_way() {
+        let mut job = job();
+        let at = job.marks.iter().position(|mark| mark.calculator == "paint").unwrap();
+        let tie = super::super::Tie {
+            path: "area".into(),
+            mark: "gone".into(),
+            key: "x".into(),
+            seen: "192 sq ft".into(),
+        };
+        job.marks[at].ties.push(tie);
+        let all = ready(&job, &Survey::of(&job));
+        assert_eq!(
+            all[3].over.iter().find(|it| it.title == "paint").unwrap().snag,
+            Some(Snag::Moved)
+        );
+    }
+
+    #[test]
+    fn every_point_has_its_own_name() {
+        for phase in Phase::ALL {
+            let keys: Vec<String> =
+                phase.points().iter().map(|point| looked_at(phase, point)).collect();
+            assert!(keys.iter().enumerate().all(|(at, key)| !keys[..at].contains(key)));
+        }
+    }
+}
