@@ -7,6 +7,7 @@ mod air;
 mod backup;
 mod boards;
 mod box_fill;
+mod cables;
 mod drilling;
 mod faults;
 mod finish;

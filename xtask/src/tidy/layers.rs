@@ -31,6 +31,7 @@ const CALLS: &[(&str, &str)] = &[
     ("rough_in", "cable_securing"),
     ("skim_coat", "joint_compound"),
     ("strip", "hold"),
+    ("switch_boxes", "box_fill"),
     ("floor_cover", "hold"),
     ("floor_cover", "strip"),
     ("three_ways", "hold"),

@@ -47,11 +47,9 @@ pub(super) fn drawing(answer: &Answer) -> Drawing {
         };
         let says = say!(*phrase, *length);
         twin.push(says.clone());
-        let (row, column) = (at as i64 / 2, at as i64 % 2);
-        let at = Point::new(px(12 + 136 * column), under.plus(px(16 * row)));
+        let at = Point::new(px(12), under.plus(px(16 * at as i64)));
         ink.push(Ink::Label { at, anchor: Anchor::Start, text: says });
     }
-    let rows = (answer.legs.len() as i64 + 1) / 2;
-    let height = under.plus(px(16 * rows));
+    let height = under.plus(px(16 * answer.legs.len() as i64));
     Drawing { title: (&w::DRAWING).into(), width: px(288), height, ink, twin }
 }

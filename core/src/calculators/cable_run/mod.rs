@@ -14,7 +14,7 @@ use crate::measure::{Length, Measure};
 use crate::rules::electrical::ampacity::{AMPACITY, Carries, amperes, carries};
 use crate::rules::electrical::bundling::{self, WARMTH, adjustment, adjusts, correction};
 use crate::rules::electrical::cable_bend::{BEND, TIMES};
-use crate::rules::electrical::cable_length::{ALLOWANCES, Ending, ROLLS};
+use crate::rules::electrical::cable_length::{ALLOWANCES, Ending, smallest_roll};
 use crate::rules::electrical::cable_securing::{End, SPACING, spacing};
 use crate::rules::electrical::cable_sizes::SIZES;
 use crate::rules::electrical::free_conductor;
@@ -25,7 +25,7 @@ use crate::rules::electrical::voltage_drop::{
 };
 use crate::say;
 use crate::sheet::{Caution, Expr, Fault, Faults, Sheet, Source, Steps};
-use crate::words::Phrase;
+use crate::words::{Amount, Phrase};
 use words as w;
 
 /// The calculator.
@@ -147,10 +147,10 @@ fn legs(input: &Input) -> Vec<(Way, Length)> {
 
 /// Staples where it runs along framing: each part between holes is held as if it ran from box to
 /// box, since a hole holds no better than a box.
-fn staples(input: &Input, legs: &[(Way, Length)], edition: Electrical) -> i64 {
+fn staples(input: &Input, legs: &[(Way, Length)], edition: Electrical) -> Vec<Expr> {
     let end = |of: Ending| if of == Ending::Device { input.held } else { End::Clamped };
     let apart = edition.or_newest(spacing).map_or(Length::ZERO, |limit| limit.value);
-    let mut all = 0_i64;
+    let mut all = Vec::new();
     let parts: Vec<_> = legs.split(|leg| leg.0 == Way::Through).collect();
     for (at, part) in parts.iter().enumerate() {
         let run = part.iter().fold(Length::ZERO, |sum, leg| sum.plus(leg.1));
@@ -160,10 +160,17 @@ fn staples(input: &Input, legs: &[(Way, Length)], edition: Electrical) -> i64 {
         let is_end = at == 0 || at + 1 == parts.len();
         if run > Length::ZERO || is_end {
             let run = cable_securing::Input { run, spacing: apart, from, to };
-            all = all.saturating_add(cable_securing::solve(&run, edition).staples);
+            all.push(Expr::count(cable_securing::solve(&run, edition).staples));
         }
     }
     all
+}
+
+fn count(amount: Option<Amount>) -> i64 {
+    match amount {
+        Some(Amount::Count(count)) => count,
+        _ => 0,
+    }
 }
 
 /// Works a cable under an edition.
@@ -218,12 +225,9 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let holes = through
         .map(|leg| Expr::RoundUp(Box::new(Expr::length(leg.1).over(Expr::length(input.spacing)))));
     let holes: Vec<_> = holes.collect();
-    let holes = match steps.amount("holes", &w::HOLES, None, Expr::Sum(holes)) {
-        Some(crate::words::Amount::Count(holes)) => holes,
-        _ => 0,
-    };
-    let staples = staples(input, &legs, edition);
-    steps.amount("staples", &w::STAPLES, Some(&SPACING), Expr::count(staples));
+    let holes = count(steps.amount("holes", &w::HOLES, None, Expr::Sum(holes)));
+    let staples = Expr::Sum(staples(input, &legs, edition));
+    let staples = count(steps.amount("staples", &w::STAPLES, Some(&SPACING), staples));
 
     let drop = dropped(input, way, ohms, &mut steps);
     let Some(carries) = edition.or_newest(|edition| carries(edition, size)) else {
@@ -261,14 +265,13 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
         let both = Expr::count(2).times(Expr::length(guarded));
         steps.length("strips", &w::STRIPS, Some(&GUARD_STRIPS), both);
     }
-    let rolls = ROLLS.map(|feet| Length::inches(feet * 12, 1));
     Ok(Answer {
         edition,
         way,
         loss,
         more,
         cut,
-        roll: rolls.into_iter().find(|roll| *roll >= cut),
+        roll: smallest_roll(cut),
         staples,
         holes,
         free: free_conductor::least(or_none(input.emerges)),

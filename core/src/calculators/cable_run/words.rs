@@ -97,8 +97,8 @@ words! {
     HOLES = "Holes in studs or joists";
     ONE_WAY = "From the panel, one way";
     DROP = "Lost at the load";
-    SHARE = "Of the voltage";
-    SHARE_ALL = "With the feeder";
+    SHARE = "Lost, of the voltage";
+    SHARE_ALL = "Lost, with the feeder's";
     FARTHEST = "Farthest at 3 %";
     TOGETHER = "It carries, being together";
     CARRIES = "It carries";

@@ -4,7 +4,7 @@ use crate::measure::Length;
 use crate::{choice, words};
 
 words! {
-    SAYS = "Past its way a cable is given 8 to 12 in at a box with a device, 12 to 24 in in a loop at a ceiling box, 4 to 6 ft at the panel, and 10 to 15 % for bends, sag and loss.";
+    SAYS = "Past its way a cable is given 8 to 12 in at a box with a device, 12 to 24 in in a loop at a ceiling box, 4 to 6 ft at the panel, and 10 to 15 % for bends, sag and loss. It is sold by the foot, and in rolls of 25, 50, 100 and 250 ft.";
     SEEN = "no publication. The wires that stay free in a box are a rule: 300.14";
     DEVICE = "Box with a device";
     CEILING = "Ceiling box";
@@ -50,6 +50,14 @@ pub const LOSS: (i64, i64) = (10, 15);
 /// Rolls that are sold, in feet. Common practice of makers.
 pub const ROLLS: [i64; 4] = [25, 50, 100, 250];
 
+/// The smallest roll sold that holds so much; none past 250 ft.
+///
+/// Source: [`ALLOWANCES`].
+pub fn smallest_roll(length: Length) -> Option<Length> {
+    let rolls = ROLLS.map(|feet| Length::inches(feet * 12, 1));
+    rolls.into_iter().find(|roll| *roll >= length)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -62,5 +70,19 @@ mod tests {
             assert!(least < most && least >= free_conductor::least(Length::ZERO));
         }
         assert!(LOSS.0 < LOSS.1);
+    }
+
+    #[test]
+    fn a_roll_holds_what_it_is_bought_for() {
+        let sixteenths = |inches: i64, more: i64| Length::inches(inches * 16 + more, 16);
+        for (length, feet) in [
+            (sixteenths(300, 0), Some(25)),
+            (sixteenths(300, 1), Some(50)),
+            (sixteenths(1200, 1), Some(250)),
+            (sixteenths(3000, 0), Some(250)),
+            (sixteenths(3000, 1), None),
+        ] {
+            assert_eq!(smallest_roll(length), feet.map(|feet| Length::inches(feet * 12, 1)));
+        }
     }
 }
