@@ -91,8 +91,7 @@ fn a_plan(loops: bool) -> impl Strategy<Value = Input> {
             };
             let mut cables = Vec::new();
             for (to, run) in (1..boxes.len()).zip(&runs) {
-                let Some(before) = Some(run.0.index(to)) else { continue };
-                cables.push(of(before, Some(to), run));
+                cables.push(of(run.0.index(to), Some(to), run));
             }
             for (from, run) in &more {
                 let to = loops.then(|| run.0.index(boxes.len()));

@@ -257,10 +257,10 @@ impl Walk {
             let here = here();
             lost.push(here);
             let by = if input.cables[each.cable].volts == Volts::V120 { 2 } else { 1 };
-            if let Some(here) = here.filter(|it| *it > 0 && each.fed) {
-                if worst.is_none_or(|(most, _)| here * by > most) {
-                    worst = Some((here * by, at));
-                }
+            if let Some(here) = here.filter(|it| *it > 0 && each.fed)
+                && worst.is_none_or(|(most, _)| here * by > most)
+            {
+                worst = Some((here * by, at));
             }
         }
         let (_, at) = worst?;

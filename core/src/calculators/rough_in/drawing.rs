@@ -20,14 +20,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
     let place = |at: usize| Some([input.boxes[at].x?, input.boxes[at].y?]);
     let mut placed = fill_order(answer);
     placed.retain(|at| place(*at).is_some());
-    let [left, top] = placed
-        .iter()
-        .filter_map(|at| place(*at))
-        .reduce(|a, b| [a[0].min(b[0]), a[1].min(b[1])])?;
-    let [right, end] = placed
-        .iter()
-        .filter_map(|at| place(*at))
-        .reduce(|a, b| [a[0].max(b[0]), a[1].max(b[1])])?;
+    let [mut left, mut top] = place(*placed.first()?)?;
+    let [mut right, mut end] = [left, top];
+    for [x, y] in placed.iter().filter_map(|at| place(*at)) {
+        (left, right) = (left.min(x), right.max(x));
+        (top, end) = (top.min(y), end.max(y));
+    }
     let (long, wide) = (right.minus(left), end.minus(top));
     let unit = long.max(wide).part(LONG).max(Length::inches(1, 16));
     let px = |count: i64| unit.times(count);

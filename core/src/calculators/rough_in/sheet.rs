@@ -133,7 +133,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         of_circuit(input, answer, circuit, &mut checks);
     }
     for hole in &answer.holes {
-        of_hole(input, answer, hole, &mut checks);
+        of_hole(input, hole, &mut checks);
     }
     let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
     let why = || (&s::ASK_LENGTHS).into();
@@ -146,7 +146,9 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     checks.none("named".to_owned(), say!(s::CHECK_NAMED), unnamed, &PLAN, why);
     let mut all = checks.all;
     if !answer.edition.is_verified() {
-        all = all.into_iter().map(unverified).collect();
+        // What already says why it asks hangs on no edition's text.
+        let settled = |it: Check| if it.note.is_none() { unverified(it) } else { it };
+        all = all.into_iter().map(settled).collect();
     }
     let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
     order.into_iter().map(|at| all[at].clone()).collect()
@@ -230,7 +232,7 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     checks.none(key("breakers"), named(&s::CHECK_DIFFER), differ, &PLAN, why);
 }
 
-fn of_hole(input: &Input, answer: &Answer, hole: &Bundle, checks: &mut Checks) {
+fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
     let name = hole.label.as_str();
     let key = |kind| Checks::key(kind, name);
     if let Some(taken) = hole.taken {
@@ -252,7 +254,6 @@ fn of_hole(input: &Input, answer: &Answer, hole: &Bundle, checks: &mut Checks) {
         let (here, breaker) = (least.here, least.breaker);
         checks.all.push(behind(&key("carries"), name, here, breaker, &least.carries, hole.by));
     }
-    let _ = answer;
 }
 
 fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step> {
