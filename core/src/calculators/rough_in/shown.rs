@@ -81,7 +81,7 @@ words! {
     HOLES = "Holes";
     HOLE = "{0}";
     HOLE_ROW = "{0} {0?cable|cables}, {1} of power";
-    HOLE_LESS = "{0} {0?cable|cables}, {1} of power: each carries {2}";
+    HOLE_LESS = "{0} {0?cable|cables}, {1} of power: each carries {2} of its table value";
     BUYS = "What to buy";
     BUYS_NOTE = "Rolls that hold every cable whole, with the least left that was found.";
     BUY_ROW = "{0}";
