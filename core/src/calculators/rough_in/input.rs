@@ -135,6 +135,7 @@ const POWER: When = When::IsNot("cable", SIGNALS);
 const LABEL: Kind = Kind::Text(8);
 const LINE: Kind = Kind::Text(40);
 const PLACE: Kind = length(2400, &w::WHY_PLACE, &[], true);
+/// Common practice of bits for cable.
 const BIT: Kind = Kind::Length(Span {
     least: Length::inches(1, 4),
     most: Length::inches(4, 1),
