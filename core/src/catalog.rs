@@ -89,6 +89,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::kitchen_outlets::KitchenOutlets>(),
     entry::<calculators::bath_hall_outlets::BathHallOutlets>(),
     entry::<calculators::alarm_places::AlarmPlaces>(),
+    entry::<calculators::rough_in::RoughIn>(),
     entry::<calculators::box_fill::BoxFill>(),
     entry::<calculators::cable_run::CableRun>(),
     entry::<calculators::cable_securing::CableSecuring>(),

@@ -17,6 +17,7 @@ const PLACED: &[(&str, Place)] = &[
     ("outlets", outlets),
     ("set-out", set_out),
     ("between-edges", between_edges),
+    ("rough-in", rough_in),
 ];
 
 /// Inputs in which every field is within its bounds and, where a calculator has places in a room,
@@ -186,6 +187,41 @@ fn register_spots(input: &mut Node) {
                 _ => ("y", Length::ZERO),
             };
             input.put(&format!("{path}.{key}"), Node::Text(at.exact()));
+        }
+    }
+}
+
+/// Each box and hole has a label of its own, and each end of a cable names a box; where there is no
+/// box there is no cable. Which one it names, and what else it goes through, comes of what was drawn.
+fn rough_in(input: &mut Node) {
+    let leaf = |input: &Node, path: &str| input.at(path).and_then(Node::leaf).unwrap_or_default();
+    let [boxes, cables, holes] = ["boxes", "cables", "holes"].map(|list| input.items(list).len());
+    for (list, count, letter) in [("boxes", boxes, 'B'), ("holes", holes, 'H')] {
+        for at in 0..count {
+            // A label keeps a small letter, spaces and signs of what was drawn.
+            let drawn: String =
+                leaf(input, &format!("{list}.{at}.label")).chars().take(3).collect();
+            let label = format!(" {letter}{at}{}", drawn.replace([',', ';', ' '], ""));
+            input.put(&format!("{list}.{at}.label"), Node::Text(label));
+        }
+    }
+    if boxes == 0 {
+        input.put("cables", Node::List(Vec::new()));
+        return;
+    }
+    for at in 0..cables {
+        for (key, off) in [("from", 0), ("to", 1)] {
+            let path = format!("cables.{at}.{key}");
+            let drawn = leaf(input, &path);
+            let place = (drawn.chars().count() + at + off) % boxes;
+            // As typed on a phone: without its spaces, in small letters.
+            let label = leaf(input, &format!("boxes.{place}.label")).trim().to_ascii_lowercase();
+            let is_coiled = key == "to" && drawn.chars().count() % 5 == 4;
+            input.put(&path, Node::Text(if is_coiled { String::new() } else { label }));
+        }
+        if holes > 0 && leaf(input, &format!("cables.{at}.holes")).len() % 2 == 1 {
+            let label = leaf(input, &format!("holes.{}.label", at % holes));
+            input.put(&format!("cables.{at}.holes"), Node::Text(format!("{label}, P{at}")));
         }
     }
 }

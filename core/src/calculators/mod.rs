@@ -34,6 +34,7 @@ pub mod rerouted_cable;
 pub mod return_path;
 pub mod room;
 pub mod room_air;
+pub mod rough_in;
 pub mod set_out;
 pub mod skim_coat;
 pub mod strip;

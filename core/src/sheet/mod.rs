@@ -124,6 +124,10 @@ pub struct PartRow {
     pub puts: Vec<Put>,
 }
 
+/// The key of a part that is for the screen at hand alone: what it says may be untrue by the time
+/// that a paper is read.
+pub const SCREEN_ONLY: &str = "screen-only";
+
 /// A heading of its own with rows under it: each item's share, what else fits, mends.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Part {

@@ -22,6 +22,7 @@ mod requests;
 mod rescue;
 mod retired;
 mod rooms;
+mod rough_in;
 mod security;
 mod server_checks;
 mod set_out;

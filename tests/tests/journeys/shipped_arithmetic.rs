@@ -17,6 +17,7 @@ async fn the_shipped_file_answers_every_vector_byte_for_byte() {
         include_str!("../../vectors/hold.jsonl"),
         include_str!("../../vectors/hole-cables.jsonl"),
         include_str!("../../vectors/room.jsonl"),
+        include_str!("../../vectors/rough-in.jsonl"),
     ];
     let questions: Vec<&str> =
         vectors.iter().flat_map(|file| file.lines()).filter(|line| !line.is_empty()).collect();

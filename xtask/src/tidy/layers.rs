@@ -30,6 +30,7 @@ const CALLS: &[(&str, &str)] = &[
     ("register_spots", "register_throw"),
     ("register_spots", "room"),
     ("rerouted_cable", "cable_securing"),
+    ("rough_in", "cable_securing"),
     ("skim_coat", "joint_compound"),
     ("strip", "hold"),
     ("switch_boxes", "box_fill"),

@@ -6,54 +6,12 @@ use super::words as w;
 use crate::fields::{Field, Pick, Reader, Row};
 use crate::measure::{Length, Volume};
 use crate::rules::electrical::box_fill::{METAL_BARRIER, OTHER_BARRIER};
+pub use crate::rules::electrical::enclosure::Enclosure;
+use crate::rules::electrical::enclosure::MARKED_BOX;
 use crate::rules::electrical::metal_boxes::{METAL, Metal, RINGS, TABLE};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::wire::Node;
-
-/// A marked box, or a row of the metal box table.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Enclosure {
-    /// Its volume is marked in it.
-    #[default]
-    Marked,
-    /// This row of the table.
-    Metal(usize),
-}
-
-impl Enclosure {
-    /// As a row offers them.
-    pub const PICKS: [Pick; TABLE.len() + 1] = {
-        let mut picks = [Pick { key: "marked", label: &w::MARKED_BOX }; TABLE.len() + 1];
-        let mut at = 0;
-        while at < METAL.len() {
-            picks[at + 1] = Pick { key: METAL[at].key, label: METAL[at].name };
-            at += 1;
-        }
-        picks
-    };
-
-    /// The table's row, for a metal box.
-    pub fn metal(self) -> Option<&'static Metal> {
-        match self {
-            Self::Marked => None,
-            Self::Metal(at) => TABLE.get(at),
-        }
-    }
-}
-
-impl Field for Enclosure {
-    fn take(&mut self, from: Option<&Node>, _: &'static Row, reader: &mut Reader<'_>) -> bool {
-        let at = reader.pick(from, &Self::PICKS);
-        if let Some(at) = at {
-            *self = at.checked_sub(1).map_or(Self::Marked, Self::Metal);
-        }
-        at.is_some()
-    }
-    fn write(&self) -> Node {
-        Node::text(self.metal().map_or("marked", |metal| metal.key))
-    }
-}
 
 /// An extension ring, by its row in the table.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -62,7 +20,7 @@ pub struct Ring(usize);
 impl Ring {
     /// As a row offers them.
     pub const PICKS: [Pick; RINGS] = {
-        let mut picks = [Pick { key: "", label: &w::MARKED_BOX }; RINGS];
+        let mut picks = [Pick { key: "", label: &MARKED_BOX }; RINGS];
         let mut at = 0;
         while at < RINGS {
             picks[at] = Pick { key: METAL[at].key, label: METAL[at].name };

@@ -220,7 +220,7 @@ impl Tally {
                     shares.push(one(Kind::Isolated, name, &s::SHORT_ISOLATED, size).counted(1, 0));
                 }
             }
-            Grounds::QuarterPast { free, part } => {
+            Grounds::QuarterPast { .. } => {
                 let size = match (self.largest_plain, self.largest_isolated) {
                     (Some(plain), Some(isolated)) => thicker(Some(plain), isolated),
                     (plain, isolated) => plain.or(isolated),
@@ -228,7 +228,7 @@ impl Tally {
                 if let Some(size) = size {
                     let count = self.plain + self.isolated;
                     let name = say!(s::SHARE_GROUNDS, count, size.label());
-                    let quarters = (count - free).max(0) * 4 / part;
+                    let quarters = how.quarters(count);
                     let share = one(Kind::Grounds, name, &s::SHORT_GROUNDS, size);
                     shares.push(share.counted(1, quarters));
                 }

@@ -16,7 +16,6 @@ words! {
     // The box.
     ENCLOSURE = "Box";
     ENCLOSURE_HINT = "Plastic and cut-in boxes go by the volume stamped in them. Metal ones go by the table.";
-    MARKED_BOX = "Marked box (plastic, cut-in, other)";
     MARKED = "Stamped volume";
     MARKED_HINT = "Read it inside the box, all gangs together. Outside measure doesn't count.";
     GANGS = "Gangs";

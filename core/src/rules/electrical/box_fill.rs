@@ -1,9 +1,11 @@
 //! 314.16: what counts against a box's volume, and how much.
 
+use super::cable_sizes::Sheathed;
 use super::conductor_volume::Awg;
+use super::equipment_ground::of_circuit;
 use crate::edition::Electrical;
 use crate::measure::Volume;
-use crate::sheet::{Confidence, Source};
+use crate::sheet::{Confidence, Expr, Source};
 use crate::words;
 
 words! {
@@ -104,6 +106,87 @@ pub enum Grounds {
         /// What part of an allowance each further one adds: one over this.
         part: i64,
     },
+}
+
+impl Grounds {
+    /// Quarters of an allowance that so many grounds count past the first one.
+    pub fn quarters(self, grounds: i64) -> i64 {
+        match self {
+            Self::OneForAll => 0,
+            Self::QuarterPast { free, part } => (grounds - free).max(0) * 4 / part,
+        }
+    }
+}
+
+/// What a box holds, as far as whole cables, clamps and devices go. Devices count by the largest
+/// wire there.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Contents {
+    /// Gangs that its devices need.
+    gangs: i64,
+    /// A clamp is inside.
+    clamps: bool,
+    cables: i64,
+    conductors: Volume,
+    largest: Option<Awg>,
+    ground: Option<Awg>,
+}
+
+impl Contents {
+    /// Before its first cable.
+    pub fn of(gangs: i64, clamps: bool) -> Self {
+        Self { gangs, clamps, ..Self::default() }
+    }
+
+    /// One more cable comes in, with a ground as it is made today.
+    pub fn add(&mut self, cable: Sheathed) {
+        let (size, count) = cable.conductors();
+        let thicker = |known: Option<Awg>, size: Awg| match known {
+            Some(known) if known.thickness() >= size.thickness() => Some(known),
+            _ => Some(size),
+        };
+        self.cables += 1;
+        self.conductors = self.conductors.plus(one(Some(size)).times(count));
+        self.largest = thicker(self.largest, size);
+        self.ground = thicker(self.ground, of_circuit(size));
+    }
+
+    /// Cables that come in.
+    pub const fn cables(&self) -> i64 {
+        self.cables
+    }
+
+    /// Allowances of the largest wire that clamps and devices count.
+    fn of_largest(&self) -> i64 {
+        PER_YOKE * self.gangs + i64::from(self.clamps)
+    }
+
+    /// What it takes of the box. 2026: by the newest verified text.
+    ///
+    /// Source: NEC 314.16(B).
+    pub fn fill(&self, edition: Electrical) -> Volume {
+        let quarters =
+            4 + edition.or_newest(grounds).map_or(0, |(how, _)| how.quarters(self.cables));
+        let fittings = one(self.largest).times(self.of_largest());
+        self.conductors.plus(fittings).plus(one(self.ground).times(quarters).share(1, 4))
+    }
+
+    /// The same as the working shows it.
+    pub fn expr(&self, edition: Electrical) -> Expr {
+        let quarters =
+            4 + edition.or_newest(grounds).map_or(0, |(how, _)| how.quarters(self.cables));
+        let of = |count, size| Expr::count(count).times(Expr::volume(one(size)));
+        Expr::Sum(vec![
+            Expr::volume(self.conductors),
+            of(self.of_largest(), self.largest),
+            of(quarters, self.ground).over(Expr::count(4)),
+        ])
+    }
+}
+
+/// A size's allowance; nothing of none.
+fn one(size: Option<Awg>) -> Volume {
+    size.and_then(Awg::allowance).unwrap_or(Volume::ZERO)
 }
 
 /// How an edition counts grounds. 2026: no change was found, but it could not be verified.

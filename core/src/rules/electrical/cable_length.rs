@@ -47,11 +47,14 @@ impl Ending {
 /// Source: [`ALLOWANCES`].
 pub const LOSS: (i64, i64) = (10, 15);
 
+/// Rolls that are sold, in feet. Common practice of makers.
+pub const ROLLS: [i64; 4] = [25, 50, 100, 250];
+
 /// The smallest roll sold that holds so much; none past 250 ft.
 ///
 /// Source: [`ALLOWANCES`].
 pub fn smallest_roll(length: Length) -> Option<Length> {
-    let rolls = [25, 50, 100, 250].map(|feet| Length::inches(feet * 12, 1));
+    let rolls = ROLLS.map(|feet| Length::inches(feet * 12, 1));
     rolls.into_iter().find(|roll| *roll >= length)
 }
 

@@ -1,0 +1,69 @@
+//! A job's boxes and cables as one graph: what each box holds, how long each cable is, what
+//! each hole and circuit carries, what to buy and what to write on each end.
+
+mod circuits;
+mod drawing;
+mod graph;
+mod holes;
+mod input;
+mod labels;
+mod rolls;
+mod schedule;
+mod sheet;
+mod shown;
+mod words;
+
+pub use circuits::{Circuit, Worst};
+pub use graph::{Answer, Laid, State as BoxState, solve};
+pub use holes::Bundle;
+pub use input::{Cable, Hole, Input, Mount, PlacedBox, Proof, Rolls, Run, State, Volts, What};
+pub use rolls::Buy;
+
+use super::{Calculator, Trade};
+use crate::edition::{Basis, Electrical};
+use crate::rules::electrical::low_voltage::APART;
+use crate::rules::electrical::rough_in::PLAN;
+use crate::sheet::{Caution, Faults, Sheet};
+use crate::words::Phrase;
+
+/// The calculator.
+#[derive(Debug)]
+pub struct RoughIn;
+
+impl Calculator for RoughIn {
+    const ID: &'static str = "rough-in";
+    const VERSION: u16 = 1;
+    const TRADE: Trade = Trade::RoughIn;
+    const NAME: &'static Phrase = &words::NAME;
+    const ABOUT: &'static Phrase = &words::ABOUT;
+    const ELECTRICAL: bool = true;
+    const TELLS_PLACES: bool = true;
+    type Input = Input;
+    type Answer = Answer;
+
+    fn sample() -> Input {
+        Input::sample()
+    }
+
+    fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
+        solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED))
+    }
+
+    fn cautions(_: Option<&Input>) -> Vec<Caution> {
+        Caution::all(&[
+            (&shown::DEAD, None),
+            (&shown::OLD, None),
+            (&shown::LICENSED, None),
+            (&shown::NOT_ALL, None),
+            (APART.says, Some(&APART)),
+            (PLAN.says, Some(&PLAN)),
+        ])
+    }
+
+    fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
+        sheet::sheet(input, answer)
+    }
+}
+
+#[cfg(test)]
+mod tests;

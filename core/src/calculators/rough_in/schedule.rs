@@ -1,0 +1,236 @@
+//! The plan's lists: boxes, cable schedule, labels to write, circuits, holes, rolls, and what was
+//! tested dead.
+
+use super::circuits::Circuit;
+use super::graph::{Answer, Laid};
+use super::input::{Input, Proof, Run, What};
+use super::sheet::{fill_order, name_of};
+use super::shown as s;
+use crate::measure::{Day, Length};
+use crate::say;
+use crate::sheet::{Part, PartRow, SCREEN_ONLY};
+use crate::words::{Amount, Arg, Phrase, Text};
+
+/// All of them that have a row.
+pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
+    let mut all = Vec::new();
+    let mut part = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| {
+        let rows: Vec<PartRow> = rows;
+        if !rows.is_empty() {
+            all.push(Part { key, title: title.into(), note: note.map(Into::into), rows });
+        }
+    };
+    part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
+    part("boxes", &s::BOXES, None, boxes(input, answer));
+    part("schedule", &s::SCHEDULE, Some(&s::SCHEDULE_NOTE), schedule(input, answer));
+    part("labels", &s::LABELS, Some(&s::LABELS_NOTE), labels(input, answer));
+    part("circuits", &s::CIRCUITS, None, circuits(input, answer));
+    part("holes", &s::HOLES, None, holes(answer));
+    part("rolls", &s::BUYS, Some(&s::BUYS_NOTE), rolls(answer));
+    all
+}
+
+fn row(name: Text, value: Text) -> PartRow {
+    PartRow { name, value, puts: Vec::new() }
+}
+
+/// What a person typed, or a dash.
+fn typed(text: &str) -> Arg {
+    match text.trim() {
+        "" => (&s::NONE).into(),
+        text => text.into(),
+    }
+}
+
+fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for at in fill_order(answer) {
+        let (of, state) = (&input.boxes[at], &answer.boxes[at]);
+        let label = name_of(input, at);
+        let name = match of.serves.trim() {
+            "" => say!(s::BOX_ROW, label, of.what.label()),
+            serves => say!(s::BOX_SERVES, label, of.what.label(), serves),
+        };
+        let cables = state.contents.cables();
+        let bare = |volume| Arg::Bare(Amount::Volume(volume));
+        let value = match state.volume {
+            Some(volume) => {
+                let word = if super::sheet::is_over(state) { &s::IS_OVER } else { &s::WITHIN };
+                Text {
+                    phrase: &s::FILL_ROW,
+                    args: vec![bare(state.fill), bare(volume), cables.into(), word.into()],
+                }
+            }
+            None if of.what == What::Panel => say!(s::PANEL_ROW, cables),
+            None => say!(s::NO_VOLUME, state.fill, cables),
+        };
+        rows.push(row(name, value));
+    }
+    rows
+}
+
+/// From where to where.
+pub(super) fn ends(input: &Input, run: &Run, laid: &Laid) -> Text {
+    let from = name_of(input, laid.from);
+    match (laid.to, run.coiled.trim()) {
+        (Some(to), _) => say!(s::TO, from, name_of(input, to)),
+        (None, "") => say!(s::TO_COIL, from),
+        (None, coiled) => say!(s::TO_COIL_AT, from, coiled),
+    }
+}
+
+fn schedule(input: &Input, answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        let cut = laid.cut.map_or((&s::NO_LENGTH).into(), Arg::from);
+        let args = vec![
+            typed(circuit(run)),
+            run.cable.label().into(),
+            cut,
+            run.state.label().into(),
+            typed(&run.feeds),
+        ];
+        rows.push(row(ends(input, run, laid), Text { phrase: &s::CELLS, args }));
+    }
+    rows
+}
+
+/// A signal has none.
+fn circuit(run: &Run) -> &str {
+    if run.cable.power().is_some() { &run.circuit } else { "" }
+}
+
+/// One at each end that is in a box, and one at a coil.
+fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        let coiled = || match run.coiled.trim() {
+            "" => Arg::from(&s::COILED),
+            at => say!(s::COILED_AT, at).into(),
+        };
+        let named = |at: usize| Arg::from(name_of(input, at));
+        let to = laid.to.map_or_else(coiled, named);
+        for is_first in [true, false] {
+            let (here, arrow, there) = match is_first {
+                true => (named(laid.from), "→", to.clone()),
+                false => (to.clone(), "←", named(laid.from)),
+            };
+            let mut args = vec![
+                here.clone(),
+                arrow.into(),
+                there,
+                typed(circuit(run)),
+                typed(&run.feeds),
+                run.cable.label().into(),
+            ];
+            let mut phrase = &s::LABEL;
+            if let Some(forth) = laid.forth {
+                phrase = &s::LABEL_ROLE;
+                let role = if forth == is_first { &s::FEED_OUT } else { &s::FEED_IN };
+                args.push(role.into());
+            }
+            rows.push(row(Text { phrase: &s::AT, args: vec![here] }, Text { phrase, args }));
+        }
+    }
+    rows
+}
+
+/// The box at the far end of the cable that loses most.
+pub(super) fn far_end(input: &Input, answer: &Answer, circuit: &Circuit) -> Text {
+    let last = circuit.worst.as_ref().and_then(|worst| worst.path.last());
+    let Some((cable, _)) = last else { return (&s::NONE).into() };
+    let laid = &answer.cables[*cable];
+    match if laid.forth == Some(false) { Some(laid.from) } else { laid.to } {
+        Some(at) => say!(s::AT, name_of(input, at)),
+        None => ends(input, &input.cables[*cable], laid),
+    }
+}
+
+fn circuits(input: &Input, answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for circuit in &answer.circuits {
+        let name = say!(s::CIRCUIT, circuit.name.as_str(), circuit.breaker);
+        let mut args: Vec<Arg> = vec![(circuit.cables.len() as i64).into(), circuit.length.into()];
+        let mut phrase = &s::CIRCUIT_ROW;
+        if circuit.load.millionths() > 0 {
+            phrase = &s::CIRCUIT_LOAD;
+            args.push(circuit.load.into());
+            if let Some(worst) = &circuit.worst {
+                phrase = &s::CIRCUIT_DROP;
+                args.push(worst.volts.into());
+                args.push(worst.share.into());
+                args.push(far_end(input, answer, circuit).into());
+            }
+        }
+        rows.push(row(name, Text { phrase, args }));
+    }
+    rows
+}
+
+fn holes(answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for hole in &answer.holes {
+        let count = hole.cables.len() as i64;
+        let value = match hole.together {
+            Some(share) => say!(s::HOLE_LESS, count, hole.power, share),
+            None => say!(s::HOLE_ROW, count, hole.power),
+        };
+        rows.push(row(say!(s::HOLE, hole.label.as_str()), value));
+    }
+    rows
+}
+
+fn rolls(answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for buy in &answer.buys {
+        let mut told: Option<Text> = None;
+        for (long, count) in &buy.rolls {
+            let one = say!(s::ROLL, *count, *long);
+            told = Some(match told {
+                Some(before) => say!(s::JOIN, before, one),
+                None => one,
+            });
+        }
+        let value = match told {
+            Some(rolls) => say!(s::BUY_ROLLS, buy.cut, rolls, buy.left()),
+            None => say!(s::BUY_ROW, buy.cut),
+        };
+        rows.push(row(buy.kind.label().into(), value));
+    }
+    rows
+}
+
+/// A day, its time and who was there, as typed.
+fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
+    let mut at = day?.exact();
+    if !time.trim().is_empty() {
+        at = [&at, time.trim()].join(" ");
+    }
+    Some(match by.trim() {
+        "" => say!(s::AT, at),
+        by => say!(s::WHEN_BY, at, by),
+    })
+}
+
+fn tested(input: &Input) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for run in &input.cables {
+        let Proof { dead, dead_time, dead_by, live, live_time, live_by } = &run.proof;
+        let dead = when(*dead, dead_time, dead_by);
+        let value = match (dead, when(*live, live_time, live_by)) {
+            (None, None) => continue,
+            (Some(dead), None) => say!(s::DEAD_ROW, dead),
+            (Some(dead), Some(live)) => say!(s::LIVE_ROW, dead, live),
+            (None, Some(live)) => say!(s::LIVE_ONLY, live),
+        };
+        let to =
+            if run.to.trim().is_empty() { Arg::from(&s::COILED) } else { run.to.trim().into() };
+        rows.push(row(say!(s::TO, run.from.trim(), to), value));
+    }
+    rows
+}
+
+/// Of several lengths all that are known.
+pub(super) fn in_all(answer: &Answer) -> Length {
+    answer.buys.iter().fold(Length::ZERO, |sum, buy| sum.plus(buy.cut))
+}

@@ -1,0 +1,306 @@
+//! The answer as it is shown: over first, then what is nearest to its limit.
+
+use super::Calculator;
+use super::circuits::Circuit;
+use super::drawing::drawing;
+use super::graph::{Answer, State};
+use super::holes::Bundle;
+use super::input::{Input, What};
+use super::labels::ordered;
+use super::schedule::{far_end, in_all, parts};
+use super::shown as s;
+use crate::measure::unit::{PERCENT, VOLT};
+use crate::measure::{Measure, Volume};
+use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
+use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
+use crate::rules::electrical::box_fill::FILL;
+use crate::rules::electrical::cable_length::ALLOWANCES;
+use crate::rules::electrical::cable_securing::SPACING;
+use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
+use crate::rules::electrical::low_voltage::APART;
+use crate::rules::electrical::rough_in::{GANGS, PLAN, most_fed};
+use crate::rules::electrical::voltage_drop::{
+    ADVICE, Heat, OF_BRANCH, RESISTANCE, lost, of_cable, resistance,
+};
+use crate::say;
+use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
+use crate::words::{Amount, Phrase, Text};
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let over = answer.boxes.iter().filter(|state| is_over(state)).count() as i64;
+    let (boxes, cables) = (answer.boxes.len() as i64, answer.cables.len() as i64);
+    let tightest = fill_order(answer).first().copied();
+    let next = tightest.filter(|_| over > 0).and_then(|at| {
+        let by = Volume::ZERO.minus(answer.boxes[at].spare()?);
+        Some(say!(s::NEXT_OVER, name_of(input, at), by))
+    });
+    Sheet {
+        headline: Figure::new("over", say!(s::OVER, boxes, cables), over.into()),
+        lead: None,
+        next: next.filter(|_| answer.edition.is_verified()),
+        figures: figures(input, answer, tightest),
+        checks: checks(input, answer),
+        working: working(input, answer, tightest),
+        parts: parts(input, answer),
+        materials: materials(answer),
+        cautions: super::RoughIn::cautions(None),
+        drawing: drawing(input, answer),
+    }
+}
+
+/// A box's label; of all panels the first one's.
+pub(super) fn name_of(input: &Input, at: usize) -> String {
+    let panel = || input.boxes.iter().find(|it| it.what == What::Panel);
+    let of = input.boxes.get(at).or_else(panel);
+    of.map_or("", |it| it.label.trim()).to_owned()
+}
+
+fn limit(volume: Volume) -> Limit<Volume> {
+    Limit { value: volume, source: &FILL }
+}
+
+pub(super) fn is_over(state: &State) -> bool {
+    state.volume.is_some_and(|volume| !is_at_most(state.fill, limit(volume)))
+}
+
+/// Boxes with the least to spare first; those whose volume isn't said behind them.
+pub(super) fn fill_order(answer: &Answer) -> Vec<usize> {
+    let spare = |at: usize| {
+        let spare = answer.boxes[at].spare();
+        (spare.is_none(), spare)
+    };
+    ordered(answer.boxes.len(), &|a, b| spare(a).cmp(&spare(b)))
+}
+
+/// The circuit that loses the largest share.
+fn worst(answer: &Answer) -> Option<&Circuit> {
+    let mut worst: Option<&Circuit> = None;
+    let share = |of: &Circuit| of.worst.as_ref().map(|worst| worst.share);
+    for circuit in &answer.circuits {
+        if share(circuit) > worst.and_then(share) {
+            worst = Some(circuit);
+        }
+    }
+    worst
+}
+
+fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figure> {
+    let mut all = Vec::new();
+    let mut add = |key, name: Text, amount| all.push(Figure::new(key, name, amount));
+    add("boxes", say!(s::COUNT_BOXES), (answer.boxes.len() as i64).into());
+    add("cables", say!(s::COUNT_CABLES), (answer.cables.len() as i64).into());
+    let spare = tightest.and_then(|at| Some((at, answer.boxes[at].spare()?)));
+    if let Some((at, spare)) = spare {
+        add("tightest", say!(s::TIGHTEST, name_of(input, at)), spare.into());
+    }
+    add("length", say!(s::LENGTH), in_all(answer).into());
+    for buy in &answer.buys {
+        add(buy.kind.key(), say!(s::KIND, buy.kind.label()), buy.cut.into());
+    }
+    add("staples", say!(s::STAPLES), answer.staples.into());
+    if let Some((circuit, worst)) = worst(answer).and_then(|it| Some((it, it.worst.as_ref()?))) {
+        add("drop", say!(s::DROP_OF, circuit.name.as_str()), worst.volts.into());
+        add("share", say!(s::SHARE_OF), worst.share.into());
+    }
+    all
+}
+
+/// What comes with a list of checks.
+struct Checks {
+    all: Vec<Check>,
+}
+
+impl Checks {
+    fn key(kind: &str, of: &str) -> String {
+        [kind, "-", of].concat()
+    }
+
+    /// So many that there ought to be none of; each asks.
+    fn none(&mut self, key: String, name: Text, count: i64, source: &'static Source, why: Text) {
+        if count > 0 {
+            let check = at_most(&key, name, count, Limit { value: 0, source });
+            self.all.push(Check { verdict: Verdict::Ask, note: Some(why), ..check });
+        }
+    }
+}
+
+fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+    let mut checks = Checks { all: Vec::new() };
+    for at in fill_order(answer) {
+        of_box(input, answer, at, &mut checks);
+    }
+    for circuit in &answer.circuits {
+        of_circuit(input, answer, circuit, &mut checks);
+    }
+    for hole in &answer.holes {
+        of_hole(input, hole, &mut checks);
+    }
+    let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
+    let why = || (&s::ASK_LENGTHS).into();
+    checks.none("lengths".to_owned(), say!(s::CHECK_LENGTHS), unknown, &PLAN, why());
+    let mut unnamed = 0;
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        unnamed += i64::from(run.cable.power().is_some() && laid.circuit.is_none());
+    }
+    let why = (&s::ASK_NAMED).into();
+    checks.none("named".to_owned(), say!(s::CHECK_NAMED), unnamed, &PLAN, why);
+    let mut all = checks.all;
+    if !answer.edition.is_verified() {
+        // What already says why it asks hangs on no edition's text.
+        let settled = |it: Check| if it.note.is_none() { unverified(it) } else { it };
+        all = all.into_iter().map(settled).collect();
+    }
+    let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
+    order.into_iter().map(|at| all[at].clone()).collect()
+}
+
+fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {
+    let (of, state) = (&input.boxes[at], &answer.boxes[at]);
+    let label = of.label.trim();
+    let named = |phrase: &'static Phrase| Text { phrase, args: vec![label.into()] };
+    let ends = state.contents.cables() + state.signals;
+    if of.what != What::Panel {
+        let key = Checks::key("fill", label);
+        let name = named(&s::CHECK_FILL);
+        if let Some(volume) = state.volume {
+            checks.all.push(at_most(&key, name, state.fill, limit(volume)));
+        } else if state.contents.cables() > 0 {
+            let check = at_most(&key, name, state.fill, limit(state.fill));
+            checks.all.push(ask(check, &s::ASK_VOLUME));
+        }
+        let both = state.signals.min(state.contents.cables()).min(1) * state.signals;
+        let why = (&s::ASK_APART).into();
+        let name = named(&s::CHECK_APART);
+        checks.none(Checks::key("apart", label), name, both, &APART, why);
+    }
+    if let Some(metal) = of.enclosure.metal().filter(|it| !it.family.gangs()) {
+        let most = Limit { value: metal.family.devices(), source: &GANGS };
+        if !is_at_most(of.gangs(), most) {
+            let key = Checks::key("gangs", label);
+            checks.all.push(at_most(&key, named(&s::CHECK_GANGS), of.gangs(), most));
+        }
+    }
+    if ends == 0 {
+        let key = Checks::key("reached", label);
+        let one = Limit { value: 1, source: &PLAN };
+        let check = at_least(&key, named(&s::CHECK_REACHED), 0, one);
+        checks.all.push(ask(check, &s::ASK_REACHED));
+    }
+    let (key, why) = (Checks::key("ends", label), (&s::ASK_ENDS).into());
+    checks.none(key, named(&s::CHECK_ENDS), state.both_ends, &PLAN, why);
+}
+
+fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Checks) {
+    let name = circuit.name.as_str();
+    let named = |phrase: &'static Phrase| Text { phrase, args: vec![name.into()] };
+    let key = |kind| Checks::key(kind, name);
+    let row = answer.edition.or_newest(|edition| carries(edition, circuit.thinnest));
+    if let Some(row) = row {
+        checks.all.push(match row.largest {
+            Some(largest) => {
+                at_most(&key("breaker"), named(&s::CHECK_BREAKER), circuit.breaker, largest)
+            }
+            None => {
+                let name = named(&s::CHECK_CARRIES);
+                behind(&key("breaker"), name, row.at_60, circuit.breaker, &row, &AMPACITY)
+            }
+        });
+    }
+    if circuit.load.millionths() > 0 {
+        let most = most_fed(circuit.breaker);
+        checks.all.push(at_most(&key("load"), named(&s::CHECK_LOAD), circuit.load, most));
+    }
+    if let Some(worst) = &circuit.worst {
+        let name = say!(s::CHECK_DROP, name, far_end(input, answer, circuit));
+        let check = at_most(&key("drop"), name, worst.share, OF_BRANCH);
+        checks.all.push(match check.verdict {
+            Verdict::Over => ask(check, &s::ASK_DROP),
+            _ => check,
+        });
+    }
+    let looped = i64::from(!circuit.looped.is_empty());
+    let mut way = Vec::new();
+    for at in circuit.looped.iter().chain(circuit.looped.first()) {
+        way.push(name_of(input, *at));
+    }
+    let why = say!(s::ASK_LOOP, way.join(" – "));
+    checks.none(key("loop"), named(&s::CHECK_LOOP), looped, &PLAN, why);
+    let why = (&s::ASK_FED).into();
+    checks.none(key("fed"), named(&s::CHECK_FED), circuit.unfed, &PLAN, why);
+    let differ = i64::from(circuit.differ);
+    let why = (&s::ASK_DIFFER).into();
+    checks.none(key("breakers"), named(&s::CHECK_DIFFER), differ, &PLAN, why);
+}
+
+fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
+    let name = hole.label.as_str();
+    let key = |kind| Checks::key(kind, name);
+    if let Some(taken) = hole.taken {
+        let named = || say!(s::CHECK_TAKEN, name);
+        let half = at_most(&key("taken"), named(), taken, MOST_TAKEN);
+        let whole = at_most(&key("taken"), named(), taken, WHOLE);
+        checks.all.push(if whole.verdict == Verdict::Over {
+            Check { note: Some((&s::TOO_SMALL).into()), ..whole }
+        } else if half.verdict == Verdict::Over {
+            ask(half, &s::ASK_TAKEN)
+        } else if hole.unread > 0 {
+            ask(half, &s::ASK_SIZE)
+        } else {
+            half
+        });
+    }
+    if let Some(least) = &hole.least {
+        let name = say!(s::CHECK_HOLE, name, input.cables[least.cable].cable.label());
+        let (here, breaker) = (least.here, least.breaker);
+        checks.all.push(behind(&key("carries"), name, here, breaker, &least.carries, hole.by));
+    }
+}
+
+fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step> {
+    let mut all = Vec::new();
+    let mut step = |key: &str, name: Text, expr: Expr, source| {
+        all.push(Step { key: key.to_owned(), name, expr, source: Some(source) });
+    };
+    if let Some(at) = tightest.filter(|at| answer.boxes[*at].volume.is_some()) {
+        let expr = answer.boxes[at].contents.expr(answer.edition);
+        step("fill", say!(s::FILL_OF, name_of(input, at)), expr, &FILL);
+    }
+    let cuts: Vec<Expr> = answer.buys.iter().map(|buy| Expr::length(buy.cut)).collect();
+    if !cuts.is_empty() {
+        step("length", say!(s::LENGTH), Expr::Sum(cuts), &ALLOWANCES);
+        step("staples", say!(s::STAPLES), Expr::count(answer.staples), &SPACING);
+    }
+    let Some((circuit, worst)) = worst(answer).and_then(|it| Some((it, it.worst.as_ref()?))) else {
+        return all;
+    };
+    let mut parts = Vec::new();
+    for (at, current) in &worst.path {
+        let size = input.cables[*at].cable.power().map(|cable| cable.conductors().0);
+        let ohms = size.and_then(|size| resistance(size, of_cable(size)));
+        if let (Some(ohms), Some(way)) = (ohms, answer.cables[*at].way) {
+            parts.push(lost(way, *current, ohms, Heat::At75));
+        }
+    }
+    let drop = Expr::Sum(parts).told_in(&VOLT);
+    step("drop", say!(s::DROP_OF, circuit.name.as_str()), drop, &RESISTANCE);
+    let last = worst.path.last().map(|(at, _)| input.cables[*at].volts).unwrap_or_default();
+    let supply = Expr::measure(Measure::whole(&VOLT, super::circuits::volts(last)));
+    let share = Expr::measure(worst.volts).over(supply).told_in(&PERCENT);
+    step("share", say!(s::SHARE_OF), share, &ADVICE);
+    all
+}
+
+fn materials(answer: &Answer) -> Vec<Material> {
+    let mut all = Vec::new();
+    for buy in &answer.buys {
+        let phrase = if buy.kind.power().is_some() { &s::M_CABLE } else { &s::M_SIGNAL };
+        let name = Text { phrase, args: vec![buy.kind.label().into()] };
+        let key = ["cable ", buy.kind.key()].concat();
+        all.push(Material { key, name, amount: buy.cut.into() });
+    }
+    if answer.staples > 0 {
+        let (key, amount) = ("staple".to_owned(), Amount::Count(answer.staples));
+        all.push(Material { key, name: (&s::M_STAPLE).into(), amount });
+    }
+    all
+}

@@ -1,0 +1,27 @@
+//! 725.136 and 800.133: cables of signals, kept apart from power.
+
+use crate::measure::Length;
+use crate::words;
+
+words! {
+    SAYS = "Cables of data, thermostats and doorbells don't share a box with power, unless a barrier divides it. Along framing they keep off power cables too.";
+    SEEN = "from memory; 725.136 has more exceptions than are told here";
+    SIZES_SAYS = "Across: data 0.24 in, thermostat 0.2 in, doorbell 0.15 in.";
+    SIZES_SEEN = "from memory; makers differ";
+}
+
+source!(
+    /// Where the rule is published.
+    APART, "nec-725.136", "NEC 725.136 and 800.133", SAYS, SEEN, Memory
+);
+
+source!(
+    /// How wide they are.
+    SIZES, "signal-cable-sizes", "Sizes of data, thermostat and doorbell cable", SIZES_SAYS, SIZES_SEEN, Memory
+);
+
+/// How wide a round cable of data, a thermostat or a doorbell is.
+///
+/// Source: [`SIZES`].
+pub const ACROSS: [Length; 3] =
+    [Length::inches(24, 100), Length::inches(20, 100), Length::inches(15, 100)];

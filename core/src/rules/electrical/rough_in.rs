@@ -1,0 +1,34 @@
+//! What a whole plan of boxes and cables is held to, besides the rules of each part.
+
+use crate::measure::Measure;
+use crate::rules::compare::Limit;
+use crate::words;
+
+words! {
+    PLAN_SAYS = "Each cable starts and ends in a box, each box is reached, and each circuit branches out from one panel without coming back on itself.";
+    PLAN_SEEN = "how branch circuits are drawn; no publication";
+    LOAD_SAYS = "What a branch feeds at once is no more than its breaker.";
+    LOAD_SEEN = "from memory of 210.22 and 210.23";
+    GANGS_SAYS = "A square box takes two devices by a cover or ring, other metal boxes that don't gang one.";
+    GANGS_SEEN = "the covers that are sold; no publication";
+}
+
+source!(
+    /// How a plan hangs together.
+    PLAN, "rough-in-plan", "A plan of boxes and cables", PLAN_SAYS, PLAN_SEEN, CommonPractice
+);
+
+source!(
+    /// What a branch may feed.
+    LOAD, "nec-210.23", "NEC 210.22 and 210.23", LOAD_SAYS, LOAD_SEEN, Memory
+);
+
+source!(
+    /// What a metal box takes.
+    GANGS, "devices-of-a-metal-box", "Devices in one metal box", GANGS_SAYS, GANGS_SEEN, CommonPractice
+);
+
+/// What a branch of this breaker feeds at most.
+pub const fn most_fed(breaker: Measure) -> Limit<Measure> {
+    Limit { value: breaker, source: &LOAD }
+}
