@@ -3,8 +3,8 @@
 use crate::words;
 
 words! {
-    SAYS = "A ceiling fan hangs from a box that is listed and marked for fans, or from framing.";
-    SEEN = "written down from memory";
+    SAYS = "A ceiling fan hangs from a box that is listed and marked for fans, or from framing.", es "Un ventilador de techo cuelga de una caja listada y marcada para ventiladores, o de la estructura.";
+    SEEN = "written down from memory", es "escrito de memoria";
 }
 
 source!(
