@@ -9,13 +9,13 @@ use crate::words::Phrase;
 
 words! {
     /// An edition of the electrical code.
-    E2017 = "NEC 2017";
+    E2017 = "NEC 2017", es "NEC 2017";
     /// An edition of the electrical code.
-    E2020 = "NEC 2020";
+    E2020 = "NEC 2020", es "NEC 2020";
     /// An edition of the electrical code.
-    E2023 = "NEC 2023";
+    E2023 = "NEC 2023", es "NEC 2023";
     /// Offered, and labelled: its text could not be checked.
-    E2026 = "NEC 2026, not verified here";
+    E2026 = "NEC 2026, not verified here", es "NEC 2026, sin verificar aquí";
 }
 
 /// An edition of the National Electrical Code (NFPA 70).

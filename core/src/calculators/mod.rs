@@ -71,13 +71,13 @@ pub enum Trade {
 }
 
 words! {
-    FIRST = "First of all";
-    ROOM = "The room";
-    STRIP = "Taking down and stripping";
-    FRAMING = "Framing and the ceiling";
-    ROUGH_IN = "Boxes and cables";
-    AIR = "Air";
-    FINISH = "Boards, mud and paint";
+    FIRST = "First of all", es "Antes que nada";
+    ROOM = "The room", es "El cuarto";
+    STRIP = "Taking down and stripping", es "Quitar y raspar";
+    FRAMING = "Framing and the ceiling", es "La estructura y el techo";
+    ROUGH_IN = "Boxes and cables", es "Cajas y cables";
+    AIR = "Air", es "Aire";
+    FINISH = "Boards, mud and paint", es "Tablaroca, pasta y pintura";
 }
 
 impl Trade {

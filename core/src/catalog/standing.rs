@@ -9,12 +9,12 @@ use crate::words;
 use crate::words::Phrase;
 
 words! {
-    NO_HOLD = "Old material is cut here. It may hold asbestos, and its paint lead: it is held until what is known of it stands on record.";
-    OTHER_MATERIAL = "The open hold is for another material: {0}.";
-    OTHER_DEED = "The open hold was not asked about this kind of work: {0}.";
-    OTHER_AREA = "The open hold is for a smaller area: {0}.";
-    OTHER_PAINT = "Lead isn't settled for this. The open hold is for minor paint work only, and this may break more of it: {0}. On its page, have the paint tested, or say that a firm certified for lead does it.";
-    AHEAD = "Its evidence is dated {0}, which is yet to come: look at the dates.";
+    NO_HOLD = "Old material is cut here. It may hold asbestos, and its paint lead: it is held until what is known of it stands on record.", es "Aquí se corta material viejo. Puede tener asbesto, y su pintura plomo: queda detenido hasta que conste lo que se sabe de él.";
+    OTHER_MATERIAL = "The open hold is for another material: {0}.", es "El alto abierto es para otro material: {0}.";
+    OTHER_DEED = "The open hold was not asked about this kind of work: {0}.", es "Al alto abierto no se le preguntó por esta clase de trabajo: {0}.";
+    OTHER_AREA = "The open hold is for a smaller area: {0}.", es "El alto abierto es para un área más chica: {0}.";
+    OTHER_PAINT = "Lead isn't settled for this. The open hold is for minor paint work only, and this may break more of it: {0}. On its page, have the paint tested, or say that a firm certified for lead does it.", es "Lo del plomo no está resuelto para esto. El alto abierto es solo para trabajo menor en pintura, y esto puede romper más: {0}. En su página, haga analizar la pintura, o diga que lo hace una empresa certificada en plomo.";
+    AHEAD = "Its evidence is dated {0}, which is yet to come: look at the dates.", es "Su prueba tiene fecha {0}, que todavía no llega: revise las fechas.";
 }
 
 fn says(miss: Miss) -> &'static Phrase {

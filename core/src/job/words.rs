@@ -14,27 +14,27 @@ words! {
     /// Weekday, then date and time.
     WHEN = "{0} {1}", es "{0} {1}";
 
-    A_NAME = "The job's name";
-    A_PLACE = "The place";
-    A_TITLE = "The title";
-    A_SPOT = "The room or spot";
-    A_NOTE = "The note";
-    A_JOT = "What you wrote";
-    TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.";
-    TAKEN = "This job already has a mark of that id. Save it as a new one.";
-    NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.";
-    CIRCLE = "This would make a number depend on itself: {0}. Cut one of these links first.";
-    SAME_JOB = "The mark is in that job already. Pick another job.";
-    NO_ID = "This mark came without an id that can be used. Save it as a new one.";
+    A_NAME = "The job's name", es "El nombre del trabajo";
+    A_PLACE = "The place", es "El lugar";
+    A_TITLE = "The title", es "El título";
+    A_SPOT = "The room or spot", es "El cuarto o lugar";
+    A_NOTE = "The note", es "La nota";
+    A_JOT = "What you wrote", es "Lo que escribió";
+    TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.", es "{0} tiene {1} caracteres; se pueden guardar {2} como máximo. Acórtelo.";
+    TAKEN = "This job already has a mark of that id. Save it as a new one.", es "Este trabajo ya tiene un número guardado con ese identificador. Guárdelo como nuevo.";
+    NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.", es "Ese número guardado ya no está en este trabajo. Vuelva a la lista del trabajo.";
+    CIRCLE = "This would make a number depend on itself: {0}. Cut one of these links first.", es "Así un número dependería de sí mismo: {0}. Corte primero uno de estos vínculos.";
+    SAME_JOB = "The mark is in that job already. Pick another job.", es "El número guardado ya está en ese trabajo. Elija otro trabajo.";
+    NO_ID = "This mark came without an id that can be used. Save it as a new one.", es "Este número guardado llegó sin un identificador que sirva. Guárdelo como nuevo.";
 
     /// A person's own words.
     AS_TYPED = "{0}", es "{0}";
-    NO_NAME = "Job without a name";
-    FOREIGN = "A job's record that can't be read. It was left as it is.";
-    TORN = "This job was cut off while it was written. Save it as a file, then restore the job from a backup.";
-    DAMAGED = "This job was damaged after it was written. Save it as a file, then restore the job from a backup.";
-    NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.";
-    SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}";
+    NO_NAME = "Job without a name", es "Trabajo sin nombre";
+    FOREIGN = "A job's record that can't be read. It was left as it is.", es "El registro de un trabajo que no se puede leer. Se dejó como está.";
+    TORN = "This job was cut off while it was written. Save it as a file, then restore the job from a backup.", es "Este trabajo se cortó mientras se escribía. Guárdelo como archivo y recupere el trabajo de un respaldo.";
+    DAMAGED = "This job was damaged after it was written. Save it as a file, then restore the job from a backup.", es "Este trabajo se dañó después de escribirse. Guárdelo como archivo y recupere el trabajo de un respaldo.";
+    NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.", es "Este trabajo lo escribió una versión más nueva. Actualice esta para abrirlo; hasta entonces se deja como está.";
+    SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}", es "No se puede leer este trabajo. Guárdelo como archivo y consérvelo. Detalles: {0}";
 
     /// Packages: how many, what they are called, what one holds.
     PACKS = "{0} × {1} of {2}", es "{0} × {1} de {2}";
@@ -61,45 +61,45 @@ words! {
     CSV_WHY = "why", es "por qué";
 
     /// The title of a mark that was changed on two devices, the second one of the two.
-    OTHER_VERSION_OF = "{0} (other version)";
+    OTHER_VERSION_OF = "{0} (other version)", es "{0} (otra versión)";
 
     /// The title of a mark that was brought back beside what is here.
-    FROM_BACKUP = "{0} (from the backup)";
+    FROM_BACKUP = "{0} (from the backup)", es "{0} (del respaldo)";
 
     /// Stands in the file itself.
-    BACKUP_ABOUT = "Jobs and saved numbers, for safekeeping. To bring them back, open Ledgerboard, go to Jobs, and restore from this file. What is changed in it by hand is taken for damaged.";
-    BACKUP_EMPTY = "There is nothing in this file. Pick another one.";
-    BACKUP_TOO_LARGE = "This file is {0} MB; a backup is never more than {1} MB. It is something else, so it was not opened. Pick another one.";
-    BACKUP_FOREIGN = "This file is no backup from here. Pick the one that was made by “Back up”.";
-    BACKUP_CUT_SHORT = "This file stops in the middle: the end was lost when it was saved or sent. Get it again from where you keep it.";
-    BACKUP_TOO_FULL = "This file holds things that no backup holds, so it was not opened. Pick another one.";
-    BACKUP_BROKEN = "This file can’t be read: something in it was changed or lost. Get it again from where you keep it. Details: {0}";
-    BACKUP_NEWER = "This backup was made by a newer version. Update this one, then restore it.";
-    BACKUP_JOB_DAMAGED = "Left out: it was damaged or changed after it was backed up. An older backup may have it whole.";
-    BACKUP_JOB_SHAPE = "Left out: it can’t be read. An older backup may have it whole. Details: {0}";
-    BACKUP_JOB_FOREIGN = "Left out: it is not one of your jobs.";
-    BACKUP_JOB_NEWER = "Left out: it was written by a newer version. Update this one, then restore again.";
-    BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.";
+    BACKUP_ABOUT = "Jobs and saved numbers, for safekeeping. To bring them back, open Ledgerboard, go to Jobs, and restore from this file. What is changed in it by hand is taken for damaged.", es "Trabajos y números guardados, como respaldo. Para recuperarlos, abra Ledgerboard, vaya a Trabajos y recupere de este archivo. Lo que se cambie a mano en él se toma por dañado.";
+    BACKUP_EMPTY = "There is nothing in this file. Pick another one.", es "Este archivo no tiene nada. Elija otro.";
+    BACKUP_TOO_LARGE = "This file is {0} MB; a backup is never more than {1} MB. It is something else, so it was not opened. Pick another one.", es "Este archivo tiene {0} MB; un respaldo nunca pasa de {1} MB. Es otra cosa, así que no se abrió. Elija otro.";
+    BACKUP_FOREIGN = "This file is no backup from here. Pick the one that was made by “Back up”.", es "Este archivo no es un respaldo de aquí. Elija el que se hizo con «Respaldar».";
+    BACKUP_CUT_SHORT = "This file stops in the middle: the end was lost when it was saved or sent. Get it again from where you keep it.", es "Este archivo se corta a la mitad: el final se perdió al guardarlo o enviarlo. Tráigalo otra vez de donde lo guarda.";
+    BACKUP_TOO_FULL = "This file holds things that no backup holds, so it was not opened. Pick another one.", es "Este archivo tiene cosas que ningún respaldo tiene, así que no se abrió. Elija otro.";
+    BACKUP_BROKEN = "This file can’t be read: something in it was changed or lost. Get it again from where you keep it. Details: {0}", es "No se puede leer este archivo: algo en él cambió o se perdió. Tráigalo otra vez de donde lo guarda. Detalles: {0}";
+    BACKUP_NEWER = "This backup was made by a newer version. Update this one, then restore it.", es "Este respaldo lo hizo una versión más nueva. Actualice esta y luego recupérelo.";
+    BACKUP_JOB_DAMAGED = "Left out: it was damaged or changed after it was backed up. An older backup may have it whole.", es "No se tomó: se dañó o se cambió después de respaldarse. Un respaldo más viejo puede tenerlo completo.";
+    BACKUP_JOB_SHAPE = "Left out: it can’t be read. An older backup may have it whole. Details: {0}", es "No se tomó: no se puede leer. Un respaldo más viejo puede tenerlo completo. Detalles: {0}";
+    BACKUP_JOB_FOREIGN = "Left out: it is not one of your jobs.", es "No se tomó: no es uno de sus trabajos.";
+    BACKUP_JOB_NEWER = "Left out: it was written by a newer version. Update this one, then restore again.", es "No se tomó: lo escribió una versión más nueva. Actualice esta y recupere otra vez.";
+    BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.", es "El trabajo «{0}» está dos veces en este archivo, y nadie puede decir cuál es el bueno. Elija otro respaldo.";
 
-    NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.";
-    OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.";
-    NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.";
+    NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.", es "Esta versión no tiene calculadora para este número guardado. Se muestra la respuesta de su día.";
+    OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.", es "La calculadora cambió desde que se guardó esto. Se muestra la respuesta de su día.";
+    NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.", es "Los datos que se pusieron ya no van con la calculadora. Se muestra la respuesta de su día.";
 
-    DEMO_NAME = "12 Thistledown Row (an invented job)";
-    DEMO_PLACE = "An invented house and crew, to look around in. No such job exists.";
-    DEMO_DEN = "Den";
-    DEMO_HALL = "Hall";
-    DEMO_KITCHEN = "Kitchen";
-    DEMO_ROOM = "Den";
-    DEMO_ROOM_NOTE = "Invented. Measured once; other numbers take its walls and its ceiling.";
-    DEMO_CEILING = "Den ceiling, sprayed texture";
-    DEMO_CEILING_NOTE = "Invented: held until a laboratory has looked at it. Its area comes from the den.";
-    DEMO_SWITCH = "Switch by the door";
-    DEMO_SWITCH_NOTE = "Invented: room to spare, so the box that is in the wall can stay.";
-    DEMO_PAIR = "Two switches at the stairs";
-    DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.";
-    DEMO_JUNCTION = "Splices over the counter";
-    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.";
+    DEMO_NAME = "12 Thistledown Row (an invented job)", es "12 Thistledown Row (un trabajo inventado)";
+    DEMO_PLACE = "An invented house and crew, to look around in. No such job exists.", es "Una casa y una cuadrilla inventadas, para conocer la página. Este trabajo no existe.";
+    DEMO_DEN = "Den", es "Estudio";
+    DEMO_HALL = "Hall", es "Pasillo";
+    DEMO_KITCHEN = "Kitchen", es "Cocina";
+    DEMO_ROOM = "Den", es "Estudio";
+    DEMO_ROOM_NOTE = "Invented. Measured once; other numbers take its walls and its ceiling.", es "Inventado. Medido una vez; otros números toman sus paredes y su techo.";
+    DEMO_CEILING = "Den ceiling, sprayed texture", es "Techo del estudio, textura rociada";
+    DEMO_CEILING_NOTE = "Invented: held until a laboratory has looked at it. Its area comes from the den.", es "Inventado: detenido hasta que lo haya visto un laboratorio. Su área viene del estudio.";
+    DEMO_SWITCH = "Switch by the door", es "Apagador junto a la puerta";
+    DEMO_SWITCH_NOTE = "Invented: room to spare, so the box that is in the wall can stay.", es "Inventado: sobra lugar, así que la caja que está en la pared se puede quedar.";
+    DEMO_PAIR = "Two switches at the stairs", es "Dos apagadores en la escalera";
+    DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.", es "Inventado: justo en su límite. Ya no cabe nada más.";
+    DEMO_JUNCTION = "Splices over the counter", es "Empalmes sobre la cubierta de cocina";
+    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.", es "Inventado: dentro con NEC 2017, pasado con NEC 2020, que cuenta las tierras después de la cuarta. Pregunte en la oficina de construcción cuál edición vale.";
 }
 
 /// From Monday on.

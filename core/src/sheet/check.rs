@@ -17,12 +17,12 @@ pub enum Verdict {
 }
 
 words! {
-    WITHIN = "within";
-    OVER = "over";
-    SHORT = "short";
-    ASK = "ask locally";
+    WITHIN = "within", es "dentro";
+    OVER = "over", es "pasado";
+    SHORT = "short", es "corto";
+    ASK = "ask locally", es "pregunte ahí";
     /// Not a verdict on a rule: old material comes first.
-    HELD = "held";
+    HELD = "held", es "detenido";
 }
 
 impl Verdict {

@@ -39,11 +39,11 @@ pub enum Confidence {
 }
 
 words! {
-    READ = "read in a published copy";
-    MEMORY = "from memory: check it in the book";
-    DERIVED = "worked out from published values";
-    COMMON_PRACTICE = "common practice, not a rule";
-    VALUE = "{0}";
+    READ = "read in a published copy", es "leído en una copia publicada";
+    MEMORY = "from memory: check it in the book", es "de memoria: revíselo en el libro";
+    DERIVED = "worked out from published values", es "calculado de valores publicados";
+    COMMON_PRACTICE = "common practice, not a rule", es "costumbre del oficio, no regla";
+    VALUE = "{0}", es "{0}";
 }
 
 impl Confidence {

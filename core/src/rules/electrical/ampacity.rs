@@ -10,12 +10,12 @@ use crate::words;
 use crate::words::Text;
 
 words! {
-    SAYS = "Copper at 30 °C, by size, at 60 and 90 °C: 14 AWG 15 and 25 A, 12 AWG 20 and 30, 10 AWG 30 and 40, 8 AWG 40 and 55, 6 AWG 55 and 75.";
-    SEEN = "12 and 10 AWG at 90 °C read in electricians' pages, the rest from memory. Tables before 2011 list more at 60 °C";
-    BREAKER_SAYS = "However much it carries, 14 AWG copper has a breaker of 15 A at most, 12 AWG 20 A, 10 AWG 30 A.";
-    BREAKER_SEEN = "read in electricians' pages that quote 240.4(D)";
-    NEXT_SAYS = "Where what a wire carries lies between standard breakers, the next larger may stand, but not on circuits of several receptacles for plug-in loads, and never past 240.4(D).";
-    NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)";
+    SAYS = "Copper at 30 °C, by size, at 60 and 90 °C: 14 AWG 15 and 25 A, 12 AWG 20 and 30, 10 AWG 30 and 40, 8 AWG 40 and 55, 6 AWG 55 and 75.", es "Cobre a 30 °C, por tamaño, a 60 y 90 °C: 14 AWG 15 y 25 A, 12 AWG 20 y 30, 10 AWG 30 y 40, 8 AWG 40 y 55, 6 AWG 55 y 75.";
+    SEEN = "12 and 10 AWG at 90 °C read in electricians' pages, the rest from memory. Tables before 2011 list more at 60 °C", es "12 y 10 AWG a 90 °C leídos en páginas de electricistas, lo demás de memoria. Las tablas de antes de 2011 dan más a 60 °C";
+    BREAKER_SAYS = "However much it carries, 14 AWG copper has a breaker of 15 A at most, 12 AWG 20 A, 10 AWG 30 A.", es "Por mucho que lleve, el cobre 14 AWG tiene un breaker de 15 A como máximo, 12 AWG 20 A, 10 AWG 30 A.";
+    BREAKER_SEEN = "read in electricians' pages that quote 240.4(D)", es "leído en páginas de electricistas que citan 240.4(D)";
+    NEXT_SAYS = "Where what a wire carries lies between standard breakers, the next larger may stand, but not on circuits of several receptacles for plug-in loads, and never past 240.4(D).", es "Donde lo que lleva un alambre queda entre breakers estándar, se puede quedar el siguiente más grande, pero no en circuitos de varios contactos para cargas de enchufe, y nunca pasando de 240.4(D).";
+    NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)", es "de memoria, con los tamaños estándar de 240.6(A)";
     ASK_NEXT = "It carries less than its breaker. The next standard size may be allowed, but not for several receptacles: ask the electrician.";
 }
 

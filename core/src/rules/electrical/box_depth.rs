@@ -6,10 +6,10 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "A box is at least 1/2 in deep, 15/16 in with a flush device, 1-3/16 in with 12 or 10 AWG on it; a device that reaches far back needs its own depth and 1/4 in.";
-    SEEN = "read in a forum thread that quotes 314.24(B)";
-    LARGE_SAYS = "A device fed by 8 or 6 AWG needs a box at least 2-1/16 in deep.";
-    LARGE_SEEN = "from memory";
+    SAYS = "A box is at least 1/2 in deep, 15/16 in with a flush device, 1-3/16 in with 12 or 10 AWG on it; a device that reaches far back needs its own depth and 1/4 in.", es "Una caja tiene al menos 1/2 in de fondo, 15/16 in con un dispositivo al ras, 1-3/16 in con 12 o 10 AWG en él; un dispositivo que llega muy atrás necesita su propio fondo y 1/4 in.";
+    SEEN = "read in a forum thread that quotes 314.24(B)", es "leído en un hilo de foro que cita 314.24(B)";
+    LARGE_SAYS = "A device fed by 8 or 6 AWG needs a box at least 2-1/16 in deep.", es "Un dispositivo alimentado con 8 o 6 AWG necesita una caja de al menos 2-1/16 in de fondo.";
+    LARGE_SEEN = "from memory", es "de memoria";
 }
 
 source!(

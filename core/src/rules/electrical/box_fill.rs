@@ -9,28 +9,28 @@ use crate::sheet::{Confidence, Expr, Source};
 use crate::words;
 
 words! {
-    FILL_SAYS = "What is in a box must not take more than its volume; volumes of box, rings and covers that are marked or of a listed size add up.";
-    FILL_SEEN = "read in a lighting maker's extract of the article and in IRC 2018 E3905.12";
-    COUNT_SAYS = "Conductors from outside count one each, at their own size; looped ones of twice the free length count two; those that never leave the box count none.";
-    COUNT_SEEN = "read in trade magazines' worked calculations of the article";
-    CLAMPS_SAYS = "All clamps inside a box count together as one of the largest conductor in it.";
-    SUPPORTS_SAYS = "Each type of support fitting counts as one of the largest conductor in the box.";
-    DEVICES_SAYS = "Each yoke counts two of the largest conductor connected to it, times the gangs it needs.";
-    DEVICES_SEEN = "read in trade magazines' calculations; wide devices in an electricians' thread with its worked dryer box";
-    GROUNDS17_SAYS = "Up to the 2017 edition, all grounds count together as one of the largest; a set of isolated grounds counts once more.";
-    GROUNDS17_SEEN = "read in a contractors' association magazine; the isolated set is from memory";
-    GROUNDS20_SAYS = "From the 2020 edition, up to four grounds count as one of the largest; each further one adds a quarter.";
-    GROUNDS20_SEEN = "read in code forum threads that quote the 2020 text";
-    BLOCKS_SAYS = "From 2023, a terminal block counts one of the largest conductor ended on it.";
-    BLOCKS_SEEN = "read in a continuing-education page on the 2023 change";
-    CANOPY_SAYS = "Up to four light fixture (luminaire) wires smaller than 14 AWG and the ground that come from a canopy may be left out.";
-    CANOPY_SEEN = "read in a lighting maker's extract of the article";
-    BARRIER_SAYS = "A barrier shares the volume out to its sides; unmarked it takes 0.5 in³ of metal, 1.0 in³ otherwise.";
-    BARRIER_SEEN = "read in IRC 2018 E3905.12; that the volume is shared out by gangs is our reading";
-    GANGED_SAYS = "Volumes of boxes that are ganged add up.";
-    GANGED_SEEN = "from memory";
-    MARKED_SAYS = "Boxes up to 100 in³ that the table doesn't list go by their marked volume, never by outside measure.";
-    MARKED_SEEN = "read in trade magazines; the clause's number is from memory";
+    FILL_SAYS = "What is in a box must not take more than its volume; volumes of box, rings and covers that are marked or of a listed size add up.", es "Lo que hay en una caja no debe ocupar más que su volumen; se suman los volúmenes de caja, aros y tapas que están marcados o son de medida listada.";
+    FILL_SEEN = "read in a lighting maker's extract of the article and in IRC 2018 E3905.12", es "leído en un extracto del artículo de un fabricante de lámparas y en IRC 2018 E3905.12";
+    COUNT_SAYS = "Conductors from outside count one each, at their own size; looped ones of twice the free length count two; those that never leave the box count none.", es "Los conductores de afuera cuentan uno cada uno, a su propio tamaño; los que dan vuelta con el doble del largo libre cuentan dos; los que nunca salen de la caja no cuentan.";
+    COUNT_SEEN = "read in trade magazines' worked calculations of the article", es "leído en cálculos resueltos del artículo en revistas del oficio";
+    CLAMPS_SAYS = "All clamps inside a box count together as one of the largest conductor in it.", es "Todas las abrazaderas dentro de una caja cuentan juntas como uno del conductor más grueso en ella.";
+    SUPPORTS_SAYS = "Each type of support fitting counts as one of the largest conductor in the box.", es "Cada tipo de pieza de soporte cuenta como uno del conductor más grueso de la caja.";
+    DEVICES_SAYS = "Each yoke counts two of the largest conductor connected to it, times the gangs it needs.", es "Cada yugo cuenta dos del conductor más grueso conectado a él, por los gangs que necesita.";
+    DEVICES_SEEN = "read in trade magazines' calculations; wide devices in an electricians' thread with its worked dryer box", es "leído en cálculos de revistas del oficio; los dispositivos anchos, en un hilo de electricistas con su caja de secadora resuelta";
+    GROUNDS17_SAYS = "Up to the 2017 edition, all grounds count together as one of the largest; a set of isolated grounds counts once more.", es "Hasta la edición 2017, todas las tierras cuentan juntas como una de la más gruesa; un juego de tierras aisladas cuenta una vez más.";
+    GROUNDS17_SEEN = "read in a contractors' association magazine; the isolated set is from memory", es "leído en la revista de una asociación de contratistas; el juego aislado es de memoria";
+    GROUNDS20_SAYS = "From the 2020 edition, up to four grounds count as one of the largest; each further one adds a quarter.", es "Desde la edición 2020, hasta cuatro tierras cuentan como una de la más gruesa; cada una más suma un cuarto.";
+    GROUNDS20_SEEN = "read in code forum threads that quote the 2020 text", es "leído en hilos de foros de código que citan el texto de 2020";
+    BLOCKS_SAYS = "From 2023, a terminal block counts one of the largest conductor ended on it.", es "Desde 2023, un bloque de terminales cuenta uno del conductor más grueso que termina en él.";
+    BLOCKS_SEEN = "read in a continuing-education page on the 2023 change", es "leído en una página de educación continua sobre el cambio de 2023";
+    CANOPY_SAYS = "Up to four light fixture (luminaire) wires smaller than 14 AWG and the ground that come from a canopy may be left out.", es "Se pueden dejar sin contar hasta cuatro alambres de lámpara (luminaria) más delgados que 14 AWG y la tierra que vienen de una campana.";
+    CANOPY_SEEN = "read in a lighting maker's extract of the article", es "leído en un extracto del artículo de un fabricante de lámparas";
+    BARRIER_SAYS = "A barrier shares the volume out to its sides; unmarked it takes 0.5 in³ of metal, 1.0 in³ otherwise.", es "Una división reparte el volumen entre sus lados; sin marca ocupa 0.5 in³ si es de metal, 1.0 in³ si no.";
+    BARRIER_SEEN = "read in IRC 2018 E3905.12; that the volume is shared out by gangs is our reading", es "leído en IRC 2018 E3905.12; que el volumen se reparte por gangs es lectura nuestra";
+    GANGED_SAYS = "Volumes of boxes that are ganged add up.", es "Los volúmenes de cajas unidas se suman.";
+    GANGED_SEEN = "from memory", es "de memoria";
+    MARKED_SAYS = "Boxes up to 100 in³ that the table doesn't list go by their marked volume, never by outside measure.", es "Las cajas de hasta 100 in³ que no están en la tabla van por su volumen marcado, nunca por la medida de afuera.";
+    MARKED_SEEN = "read in trade magazines; the clause's number is from memory", es "leído en revistas del oficio; el número de la cláusula es de memoria";
 }
 
 const fn source(

@@ -6,10 +6,10 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    GYPSUM = "Board, plaster, tile";
-    WOOD = "Wood, panelling";
-    SAYS = "In board, plaster or tile a box's front may be 1/4 in back, no more; in wood it must be flush or proud.";
-    SEEN = "read in a continuing-education page on the clause and a trade magazine on panelling";
+    GYPSUM = "Board, plaster, tile", es "Tablaroca, yeso, loseta";
+    WOOD = "Wood, panelling", es "Madera, panel de madera";
+    SAYS = "In board, plaster or tile a box's front may be 1/4 in back, no more; in wood it must be flush or proud.", es "En tablaroca, yeso o loseta el frente de una caja puede quedar 1/4 in atrás, no más; en madera debe quedar al ras o salido.";
+    SEEN = "read in a continuing-education page on the clause and a trade magazine on panelling", es "leído en una página de educación continua sobre la cláusula y en una revista del oficio sobre panel de madera";
 }
 
 source!(

@@ -10,27 +10,27 @@ use crate::words::Amount;
 use crate::{choice, words};
 
 words! {
-    SEALED_SAYS = "More than two cables through one hole in wood that is sealed with foam, caulk or insulation are adjusted by their current-carrying conductors, from 90 °C, and end no higher than at 60 °C. A short length is no excuse.";
-    SEALED_SEEN = "read in electricians' pages that quote 334.80";
+    SEALED_SAYS = "More than two cables through one hole in wood that is sealed with foam, caulk or insulation are adjusted by their current-carrying conductors, from 90 °C, and end no higher than at 60 °C. A short length is no excuse.", es "Más de dos cables por un mismo agujero en madera que se sella con espuma, sellador o aislante se ajustan por sus conductores que llevan corriente, desde 90 °C, y terminan no más arriba que a 60 °C. Un tramo corto no es excusa.";
+    SEALED_SEEN = "read in electricians' pages that quote 334.80", es "leído en páginas de electricistas que citan 334.80";
     TOUCHING_SAYS = "More than two cables that touch each other inside thermal insulation are adjusted as in a sealed hole.";
     TOUCHING_SEEN = "from memory of 334.80";
-    ADJUST_SAYS = "Together for more than 24 in, or where 334.80 says so: 4 to 6 current-carrying conductors 80 %, 7 to 9 70 %, 10 to 20 50 %, 21 to 30 45 %, 31 to 40 40 %, more 35 %. Grounds don't count; a 3-wire cable counts three.";
-    ADJUST_SEEN = "7 to 9 read in electricians' pages, the rest from memory. An electrician may count some neutrals out";
-    WARM_SAYS = "Past 30 °C (86 °F) conductors of 90 °C carry less: to 35 °C 0.96, 40 °C 0.91, 45 °C 0.87, 50 °C 0.82, 55 °C 0.76, 60 °C 0.71, 65 °C 0.65, 70 °C 0.58.";
-    WARM_SEEN = "read in a reprint of the table; cooler places carry more, which is not counted here";
+    ADJUST_SAYS = "Together for more than 24 in, or where 334.80 says so: 4 to 6 current-carrying conductors 80 %, 7 to 9 70 %, 10 to 20 50 %, 21 to 30 45 %, 31 to 40 40 %, more 35 %. Grounds don't count; a 3-wire cable counts three.", es "Juntos por más de 24 in, o donde lo dice 334.80: de 4 a 6 conductores que llevan corriente 80 %, de 7 a 9 70 %, de 10 a 20 50 %, de 21 a 30 45 %, de 31 a 40 40 %, más 35 %. Las tierras no cuentan; un cable de 3 hilos cuenta tres.";
+    ADJUST_SEEN = "7 to 9 read in electricians' pages, the rest from memory. An electrician may count some neutrals out", es "de 7 a 9 leído en páginas de electricistas, lo demás de memoria. Un electricista puede dejar sin contar algunos neutros";
+    WARM_SAYS = "Past 30 °C (86 °F) conductors of 90 °C carry less: to 35 °C 0.96, 40 °C 0.91, 45 °C 0.87, 50 °C 0.82, 55 °C 0.76, 60 °C 0.71, 65 °C 0.65, 70 °C 0.58.", es "Pasando de 30 °C (86 °F) los conductores de 90 °C llevan menos: hasta 35 °C 0.96, 40 °C 0.91, 45 °C 0.87, 50 °C 0.82, 55 °C 0.76, 60 °C 0.71, 65 °C 0.65, 70 °C 0.58.";
+    WARM_SEEN = "read in a reprint of the table; cooler places carry more, which is not counted here", es "leído en una reimpresión de la tabla; en lugares más frescos llevan más, y eso no se cuenta aquí";
     APART = "Apart, or no more than two";
     IN_HOLE = "Through one sealed hole";
     IN_INSULATION = "Touching in insulation";
     BUNDLED = "Together for over 24 in";
-    ROOM = "Up to 86 °F (30 °C)";
-    W35 = "To 95 °F (35 °C)";
-    W40 = "To 104 °F (40 °C)";
-    W45 = "To 113 °F (45 °C)";
-    W50 = "To 122 °F (50 °C)";
-    W55 = "To 131 °F (55 °C)";
-    W60 = "To 140 °F (60 °C)";
-    W65 = "To 149 °F (65 °C)";
-    W70 = "To 158 °F (70 °C)";
+    ROOM = "Up to 86 °F (30 °C)", es "Hasta 86 °F (30 °C)";
+    W35 = "To 95 °F (35 °C)", es "Hasta 95 °F (35 °C)";
+    W40 = "To 104 °F (40 °C)", es "Hasta 104 °F (40 °C)";
+    W45 = "To 113 °F (45 °C)", es "Hasta 113 °F (45 °C)";
+    W50 = "To 122 °F (50 °C)", es "Hasta 122 °F (50 °C)";
+    W55 = "To 131 °F (55 °C)", es "Hasta 131 °F (55 °C)";
+    W60 = "To 140 °F (60 °C)", es "Hasta 140 °F (60 °C)";
+    W65 = "To 149 °F (65 °C)", es "Hasta 149 °F (65 °C)";
+    W70 = "To 158 °F (70 °C)", es "Hasta 158 °F (70 °C)";
 }
 
 source!(

@@ -7,12 +7,12 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    CLAMPED = "Box with clamps";
-    SINGLE = "One-gang plastic, no clamp";
-    SPACING_SAYS = "Cable is secured every 4-1/2 ft or less, and within 12 in of each box.";
-    SPACING_SEEN = "read in forum and question pages that quote 334.30";
-    SINGLE_SAYS = "At a one-gang plastic box without clamps, cable is secured within 8 in of it, along the sheath.";
-    SINGLE_SEEN = "read in a municipal code that reprints the rule; its letter moved between editions";
+    CLAMPED = "Box with clamps", es "Caja con abrazaderas";
+    SINGLE = "One-gang plastic, no clamp", es "Plástico de un gang, sin abrazadera";
+    SPACING_SAYS = "Cable is secured every 4-1/2 ft or less, and within 12 in of each box.", es "El cable se sujeta cada 4-1/2 ft o menos, y a 12 in o menos de cada caja.";
+    SPACING_SEEN = "read in forum and question pages that quote 334.30", es "leído en páginas de foros y preguntas que citan 334.30";
+    SINGLE_SAYS = "At a one-gang plastic box without clamps, cable is secured within 8 in of it, along the sheath.", es "En una caja de plástico de un gang sin abrazaderas, el cable se sujeta a 8 in o menos de ella, a lo largo del forro.";
+    SINGLE_SEEN = "read in a municipal code that reprints the rule; its letter moved between editions", es "leído en un código municipal que reimprime la regla; su letra cambió entre ediciones";
 }
 
 source!(

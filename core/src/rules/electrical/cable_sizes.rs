@@ -8,21 +8,21 @@ use crate::{choice, words};
 
 words! {
     SAYS = "Outside sizes of nonmetallic cable with its ground: 14-2 0.372 by 0.176 in, 14-3 0.478 by 0.176, 14-2-2 0.350 round, 12-2 0.422 by 0.190, 12-3 0.524 by 0.190, 12-2-2 0.395 round, 10-2 0.505 by 0.218. 1000 ft weigh 61, 81, 95, 87, 115, 138 and 126 lb.";
-    SEEN = "read in one maker's data sheet; others differ by a few percent, and some 3-wire cable is round";
-    HALF_SAYS = "About half of a bored hole is left free, so that cable pulls without burning its sheath. No fill of bored holes is printed.";
-    HALF_SEEN = "no publication";
-    C14_2 = "14-2";
-    C14_3 = "14-3";
-    C14_4 = "14-2-2";
-    C12_2 = "12-2";
-    C12_3 = "12-3";
-    C12_4 = "12-2-2";
-    C10_2 = "10-2";
-    C10_3 = "10-3";
-    C8_2 = "8-2";
-    C8_3 = "8-3";
-    C6_2 = "6-2";
-    C6_3 = "6-3";
+    SEEN = "read in one maker's data sheet; others differ by a few percent, and some 3-wire cable is round", es "leído en la hoja de datos de un fabricante; otros difieren en un pequeño porcentaje, y algún cable de 3 hilos es redondo";
+    HALF_SAYS = "About half of a bored hole is left free, so that cable pulls without burning its sheath. No fill of bored holes is printed.", es "Se deja libre más o menos la mitad de un agujero taladrado, para que el cable se jale sin quemar su forro. No hay llenado impreso para agujeros taladrados.";
+    HALF_SEEN = "no publication", es "sin publicación";
+    C14_2 = "14-2", es "14-2";
+    C14_3 = "14-3", es "14-3";
+    C14_4 = "14-2-2", es "14-2-2";
+    C12_2 = "12-2", es "12-2";
+    C12_3 = "12-3", es "12-3";
+    C12_4 = "12-2-2", es "12-2-2";
+    C10_2 = "10-2", es "10-2";
+    C10_3 = "10-3", es "10-3";
+    C8_2 = "8-2", es "8-2";
+    C8_3 = "8-3", es "8-3";
+    C6_2 = "6-2", es "6-2";
+    C6_3 = "6-3", es "6-3";
 }
 
 source!(

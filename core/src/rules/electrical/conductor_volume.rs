@@ -6,23 +6,23 @@ use crate::words;
 
 words! {
     /// A wire size.
-    AWG18 = "18 AWG";
+    AWG18 = "18 AWG", es "18 AWG";
     /// A wire size.
-    AWG16 = "16 AWG";
+    AWG16 = "16 AWG", es "16 AWG";
     /// A wire size.
-    AWG14 = "14 AWG";
+    AWG14 = "14 AWG", es "14 AWG";
     /// A wire size.
-    AWG12 = "12 AWG";
+    AWG12 = "12 AWG", es "12 AWG";
     /// A wire size.
-    AWG10 = "10 AWG";
+    AWG10 = "10 AWG", es "10 AWG";
     /// A wire size.
-    AWG8 = "8 AWG";
+    AWG8 = "8 AWG", es "8 AWG";
     /// A wire size.
-    AWG6 = "6 AWG";
+    AWG6 = "6 AWG", es "6 AWG";
     /// Past the table.
-    AWG4 = "4 AWG or larger";
-    SAYS = "The volume each conductor in a box is allowed, by its size.";
-    SEEN = "read in an independent box sizing guide that reprints the table";
+    AWG4 = "4 AWG or larger", es "4 AWG o más grueso";
+    SAYS = "The volume each conductor in a box is allowed, by its size.", es "El volumen que se le da a cada conductor en una caja, por su tamaño.";
+    SEEN = "read in an independent box sizing guide that reprints the table", es "leído en una guía independiente de tamaños de caja que reimprime la tabla";
 }
 
 source!(

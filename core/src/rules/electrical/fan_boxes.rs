@@ -5,8 +5,8 @@ use crate::edition::Electrical;
 use crate::words;
 
 words! {
-    SAYS = "A ceiling fan hangs from a box that is listed and marked for fans, or from framing.";
-    SEEN = "written down from memory";
+    SAYS = "A ceiling fan hangs from a box that is listed and marked for fans, or from framing.", es "Un ventilador de techo cuelga de una caja listada y marcada para ventiladores, o de la estructura.";
+    SEEN = "written down from memory", es "escrito de memoria";
     READY_SAYS = "From 2020 a ceiling box in a habitable room, where a fan could hang, is listed for one or opens to framing that can carry one; in 2017 where a spare switched wire is run to it.";
     READY_SEEN = "read in forum pages that quote 314.27(C), and magazine answers on 2017";
 }

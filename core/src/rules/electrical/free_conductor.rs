@@ -4,8 +4,8 @@ use crate::measure::Length;
 use crate::words;
 
 words! {
-    SAYS = "Leave 6 in from where a conductor leaves its sheath, and enough to reach 3 in past an opening under 8 in.";
-    SEEN = "read in trade magazine and question pages that quote the 2020 and 2023 text";
+    SAYS = "Leave 6 in from where a conductor leaves its sheath, and enough to reach 3 in past an opening under 8 in.", es "Deje 6 in desde donde un conductor sale de su forro, y lo suficiente para llegar 3 in más allá de una abertura de menos de 8 in.";
+    SEEN = "read in trade magazine and question pages that quote the 2020 and 2023 text", es "leído en páginas de revistas del oficio y de preguntas que citan el texto de 2020 y 2023";
 }
 
 source!(

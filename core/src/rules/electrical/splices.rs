@@ -4,8 +4,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "Splices are made in boxes, and a box stays where it can be reached without opening the building: never closed in behind board or plaster.";
-    SEEN = "written down from memory";
+    SAYS = "Splices are made in boxes, and a box stays where it can be reached without opening the building: never closed in behind board or plaster.", es "Los empalmes se hacen en cajas, y una caja se queda donde se pueda alcanzar sin abrir el edificio: nunca encerrada detrás de tablaroca o yeso.";
+    SEEN = "written down from memory", es "escrito de memoria";
 }
 
 source!(

@@ -8,28 +8,28 @@ use crate::sheet::Source;
 use crate::words;
 
 words! {
-    CONTENT_SAYS = "Material with more than 1 percent asbestos is asbestos-containing.";
-    CONTENT_SEEN = "read in OSHA training slides and in appendix A of 40 CFR 61 subpart M";
-    TRACE_SAYS = "Workers are protected at lower amounts too: no dry sweeping, for one.";
-    TRACE_SEEN = "from memory of 29 CFR 1926.1101";
-    PRESUMED_SAYS = "Thermal insulation and sprayed or troweled surfacing in a building put up no later than 1980 is presumed to hold asbestos until samples show otherwise.";
-    PRESUMED_SEEN = "read in a university's asbestos pages and an industrial hygiene article";
-    AFTER_SAYS = "A later year is no proof: old stock was used up after 1980. Have it tested.";
-    AFTER_SEEN = "common practice; an OSHA letter of August 1, 1997 says so of flooring";
-    SAMPLES_SAYS = "Samples of each homogeneous area: 3 up to 1000 sq ft, 5 up to 5000 sq ft, 7 above. Written for schools, and asked for elsewhere.";
-    SAMPLES_SEEN = "read in the 2005 and 2024 texts of 40 CFR 763.86; that it is used elsewhere is from memory";
-    ONE_IS_ENOUGH_SAYS = "One sample over 1 percent makes the whole area asbestos-containing.";
-    ONE_IS_ENOUGH_SEEN = "read in a training answer on the schools rule's guidance";
-    VERMICULITE_SAYS = "Loose vermiculite is treated as asbestos: a few grains can't speak for the rest.";
-    VERMICULITE_SEEN = "from memory of federal advice to homeowners";
-    NOTICE_SAYS = "Renovation that strips at least 260 ft of pipe, 160 sq ft of other parts, or 35 cu ft where neither could be measured is told to the agency 10 working days ahead.";
-    NOTICE_SEEN = "the amounts, all of one job together, read in the 2002 text of 40 CFR 61.145; the rest in a state air board's rule and its permit answers";
-    FLOORING_SAYS = "Asphalt and vinyl flooring put down no later than 1980 is treated as asbestos-containing until samples show otherwise.";
-    FLOORING_SEEN = "read in a training institute's summary of 29 CFR 1926.1101 and an OSHA letter of August 1, 1997";
-    EXEMPT_SAYS = "A residential building of four or fewer dwelling units is left out, unless it is part of a larger installation or project.";
-    EXEMPT_SEEN = "read in 60 FR 38725 (1995), a letter quoting 61.141 and a regional notification guide";
-    ADVICE_SAYS = "Sound material is best left alone. Do not cut, sand, scrape, sweep or vacuum what may hold asbestos; find out before remodeling, and hire trained people.";
-    ADVICE_SEEN = "read in pages that reprint a 1990 booklet of US agencies";
+    CONTENT_SAYS = "Material with more than 1 percent asbestos is asbestos-containing.", es "El material con más de 1 por ciento de asbesto es material que contiene asbesto.";
+    CONTENT_SEEN = "read in OSHA training slides and in appendix A of 40 CFR 61 subpart M", es "leído en diapositivas de capacitación de OSHA y en el apéndice A de 40 CFR 61 subparte M";
+    TRACE_SAYS = "Workers are protected at lower amounts too: no dry sweeping, for one.", es "Los trabajadores están protegidos también con cantidades menores: nada de barrer en seco, por ejemplo.";
+    TRACE_SEEN = "from memory of 29 CFR 1926.1101", es "de memoria de 29 CFR 1926.1101";
+    PRESUMED_SAYS = "Thermal insulation and sprayed or troweled surfacing in a building put up no later than 1980 is presumed to hold asbestos until samples show otherwise.", es "Se presume que el aislante térmico y el recubrimiento rociado o aplicado con llana de un edificio construido no después de 1980 tienen asbesto, hasta que las muestras demuestren lo contrario.";
+    PRESUMED_SEEN = "read in a university's asbestos pages and an industrial hygiene article", es "leído en las páginas de asbesto de una universidad y en un artículo de higiene industrial";
+    AFTER_SAYS = "A later year is no proof: old stock was used up after 1980. Have it tested.", es "Un año posterior no es prueba: el material guardado se usó hasta después de 1980. Mándelo analizar.";
+    AFTER_SEEN = "common practice; an OSHA letter of August 1, 1997 says so of flooring", es "costumbre del oficio; una carta de OSHA del 1 de agosto de 1997 lo dice de los pisos";
+    SAMPLES_SAYS = "Samples of each homogeneous area: 3 up to 1000 sq ft, 5 up to 5000 sq ft, 7 above. Written for schools, and asked for elsewhere.", es "Muestras de cada área homogénea: 3 hasta 1000 sq ft, 5 hasta 5000 sq ft, 7 arriba de eso. Escrito para escuelas, y pedido en otros lados.";
+    SAMPLES_SEEN = "read in the 2005 and 2024 texts of 40 CFR 763.86; that it is used elsewhere is from memory", es "leído en los textos de 2005 y 2024 de 40 CFR 763.86; que se usa en otros lados es de memoria";
+    ONE_IS_ENOUGH_SAYS = "One sample over 1 percent makes the whole area asbestos-containing.", es "Una muestra con más de 1 por ciento hace que toda el área sea material que contiene asbesto.";
+    ONE_IS_ENOUGH_SEEN = "read in a training answer on the schools rule's guidance", es "leído en una respuesta de capacitación sobre la guía de la regla de escuelas";
+    VERMICULITE_SAYS = "Loose vermiculite is treated as asbestos: a few grains can't speak for the rest.", es "La vermiculita suelta se trata como asbesto: unos cuantos granos no pueden hablar por el resto.";
+    VERMICULITE_SEEN = "from memory of federal advice to homeowners", es "de memoria de consejos federales a dueños de casa";
+    NOTICE_SAYS = "Renovation that strips at least 260 ft of pipe, 160 sq ft of other parts, or 35 cu ft where neither could be measured is told to the agency 10 working days ahead.", es "La renovación que quita al menos 260 ft de tubería, 160 sq ft de otras partes, o 35 cu ft donde no se pudo medir ninguna de las dos, se avisa a la agencia 10 días hábiles antes.";
+    NOTICE_SEEN = "the amounts, all of one job together, read in the 2002 text of 40 CFR 61.145; the rest in a state air board's rule and its permit answers", es "las cantidades, todas las de un trabajo juntas, leídas en el texto de 2002 de 40 CFR 61.145; lo demás en la regla de una junta estatal del aire y sus respuestas de permisos";
+    FLOORING_SAYS = "Asphalt and vinyl flooring put down no later than 1980 is treated as asbestos-containing until samples show otherwise.", es "El piso de asfalto y de vinil colocado no después de 1980 se trata como material que contiene asbesto hasta que las muestras demuestren lo contrario.";
+    FLOORING_SEEN = "read in a training institute's summary of 29 CFR 1926.1101 and an OSHA letter of August 1, 1997", es "leído en el resumen de 29 CFR 1926.1101 de un instituto de capacitación y en una carta de OSHA del 1 de agosto de 1997";
+    EXEMPT_SAYS = "A residential building of four or fewer dwelling units is left out, unless it is part of a larger installation or project.", es "Un edificio residencial de cuatro unidades de vivienda o menos queda fuera, a menos que sea parte de una instalación o un proyecto más grande.";
+    EXEMPT_SEEN = "read in 60 FR 38725 (1995), a letter quoting 61.141 and a regional notification guide", es "leído en 60 FR 38725 (1995), una carta que cita 61.141 y una guía regional de avisos";
+    ADVICE_SAYS = "Sound material is best left alone. Do not cut, sand, scrape, sweep or vacuum what may hold asbestos; find out before remodeling, and hire trained people.", es "El material en buen estado es mejor dejarlo quieto. No corte, lije, raspe, barra ni aspire lo que puede tener asbesto; averigüe antes de remodelar, y contrate gente capacitada.";
+    ADVICE_SEEN = "read in pages that reprint a 1990 booklet of US agencies", es "leído en páginas que reimprimen un folleto de 1990 de agencias de EE. UU.";
 }
 
 source!(

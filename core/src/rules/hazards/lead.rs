@@ -9,16 +9,16 @@ use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::words;
 
 words! {
-    TARGET_SAYS = "The renovation rule reaches housing put up before 1978.";
-    TARGET_SEEN = "read in 73 FR 21692 (2008)";
-    MINOR_SAYS = "Minor is up to 6 sq ft of painted surface a room inside, or 20 sq ft outside: no window replaced, nothing painted torn out, none of the forbidden ways of work. All work in a room within 30 days adds up, and what is taken off counts whole.";
-    MINOR_SEEN = "read in EPA's answers on 40 CFR 745.83 and a page that quotes it";
-    WORK_SAYS = "Lead paint: plastic on the floor to 6 ft past the work inside, 10 ft outside; a HEPA vacuum and a wet mop.";
-    WORK_SEEN = "read in EPA's answers on 40 CFR 745.85";
-    FIRM_SAYS = "More lead paint than is minor is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.";
-    FIRM_SEEN = "from memory of 40 CFR 745 subpart E";
-    OWNER_SAYS = "The lead rule binds who is paid, and who rents the house out. Lead in an owner's own house does the same harm: it is held all the same.";
-    OWNER_SEEN = "that it is about paid work read in 75 FR 24802 (2010); who rents out, from memory";
+    TARGET_SAYS = "The renovation rule reaches housing put up before 1978.", es "La regla de renovación alcanza a las viviendas construidas antes de 1978.";
+    TARGET_SEEN = "read in 73 FR 21692 (2008)", es "leído en 73 FR 21692 (2008)";
+    MINOR_SAYS = "Minor is up to 6 sq ft of painted surface a room inside, or 20 sq ft outside: no window replaced, nothing painted torn out, none of the forbidden ways of work. All work in a room within 30 days adds up, and what is taken off counts whole.", es "Menor es hasta 6 sq ft de superficie pintada por cuarto adentro, o 20 sq ft afuera: sin reemplazar ventanas, sin arrancar nada pintado, sin ninguna de las formas de trabajo prohibidas. Todo el trabajo en un cuarto dentro de 30 días se suma, y lo que se quita cuenta completo.";
+    MINOR_SEEN = "read in EPA's answers on 40 CFR 745.83 and a page that quotes it", es "leído en las respuestas de la EPA sobre 40 CFR 745.83 y en una página que lo cita";
+    WORK_SAYS = "Lead paint: plastic on the floor to 6 ft past the work inside, 10 ft outside; a HEPA vacuum and a wet mop.", es "Pintura con plomo: plástico en el piso hasta 6 ft más allá del trabajo adentro, 10 ft afuera; aspiradora HEPA y trapeador húmedo.";
+    WORK_SEEN = "read in EPA's answers on 40 CFR 745.85", es "leído en las respuestas de la EPA sobre 40 CFR 745.85";
+    FIRM_SAYS = "More lead paint than is minor is for a certified firm with a certified renovator, who hand over the pamphlet and keep records for 3 years.", es "Más pintura con plomo de lo que es menor es para una empresa certificada con un renovador certificado, que entregan el folleto y guardan registros por 3 años.";
+    FIRM_SEEN = "from memory of 40 CFR 745 subpart E", es "de memoria de 40 CFR 745 subparte E";
+    OWNER_SAYS = "The lead rule binds who is paid, and who rents the house out. Lead in an owner's own house does the same harm: it is held all the same.", es "La regla del plomo obliga a quien cobra, y a quien da la casa en renta. El plomo en la casa propia de un dueño hace el mismo daño: queda detenido de todos modos.";
+    OWNER_SEEN = "that it is about paid work read in 75 FR 24802 (2010); who rents out, from memory", es "que se trata de trabajo pagado, leído en 75 FR 24802 (2010); quien da en renta, de memoria";
 }
 
 source!(

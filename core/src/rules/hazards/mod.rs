@@ -12,21 +12,21 @@ use crate::measure::Area;
 use crate::words;
 
 words! {
-    NOT_SAID = "Not said";
-    TEXTURE = "Sprayed or troweled ceiling texture";
-    PLASTER = "Plaster";
-    BOARD = "Gypsum board with joint compound";
-    WRAP = "Duct or pipe insulation, wrap or tape";
-    VERMICULITE = "Loose vermiculite";
-    FLOOR = "Floor tile or sheet, and its mastic";
-    OTHER = "Something else";
-    CUT = "Cut, drill or screw through";
-    STRIP = "Scrape or strip";
-    SAND = "Sand";
-    TEAR_OUT = "Tear out";
-    COVER = "Cover over";
+    NOT_SAID = "Not said", es "No se dijo";
+    TEXTURE = "Sprayed or troweled ceiling texture", es "Textura de techo rociada o con llana";
+    PLASTER = "Plaster", es "Yeso";
+    BOARD = "Gypsum board with joint compound", es "Tablaroca con pasta";
+    WRAP = "Duct or pipe insulation, wrap or tape", es "Aislante, envoltura o cinta de ducto o tubería";
+    VERMICULITE = "Loose vermiculite", es "Vermiculita suelta";
+    FLOOR = "Floor tile or sheet, and its mastic", es "Loseta o rollo de piso, y su pegamento";
+    OTHER = "Something else", es "Otra cosa";
+    CUT = "Cut, drill or screw through", es "Cortar, taladrar o atornillar a través";
+    STRIP = "Scrape or strip", es "Raspar o quitar";
+    SAND = "Sand", es "Lijar";
+    TEAR_OUT = "Tear out", es "Demoler";
+    COVER = "Cover over", es "Cubrir";
     /// Common practice.
-    HOUSE = "Lived-in house: heat and air off, registers taped, one way in, nothing wet carried out.";
+    HOUSE = "Lived-in house: heat and air off, registers taped, one way in, nothing wet carried out.", es "Casa habitada: calefacción y clima apagados, rejillas con cinta, una sola entrada, no se saca nada mojado.";
 }
 
 choice! {

@@ -6,12 +6,12 @@ use crate::sheet::Source;
 use crate::words;
 
 words! {
-    SILICA_SAYS = "Silica in the air: 50 micrograms a cubic meter at most over 8 hours. The rule reaches work that may pass 25.";
-    SILICA_SEEN = "read in a trade law summary and answers on 29 CFR 1926.1153";
-    TASKS_SAYS = "The silica rule's table of 18 tasks with their controls has no drywall sanding: measure, or use data.";
-    TASKS_SEEN = "the number is read in a tile trade magazine; what is not in it is from memory";
-    SANDING_SAYS = "Sanding joint compound reached ten times the limit for dust; a sander with a vacuum cut that by 80 to 97 percent.";
-    SANDING_SEEN = "read in NIOSH's engineering controls database and NIOSH 99-113";
+    SILICA_SAYS = "Silica in the air: 50 micrograms a cubic meter at most over 8 hours. The rule reaches work that may pass 25.", es "Sílice en el aire: 50 microgramos por metro cúbico como máximo en 8 horas. La regla alcanza al trabajo que puede pasar de 25.";
+    SILICA_SEEN = "read in a trade law summary and answers on 29 CFR 1926.1153", es "leído en un resumen de leyes del oficio y en respuestas sobre 29 CFR 1926.1153";
+    TASKS_SAYS = "The silica rule's table of 18 tasks with their controls has no drywall sanding: measure, or use data.", es "La tabla de la regla de sílice, con 18 tareas y sus controles, no tiene el lijado de tablaroca: mida, o use datos.";
+    TASKS_SEEN = "the number is read in a tile trade magazine; what is not in it is from memory", es "el número se leyó en una revista del oficio de losetas; lo que no está en ella es de memoria";
+    SANDING_SAYS = "Sanding joint compound reached ten times the limit for dust; a sander with a vacuum cut that by 80 to 97 percent.", es "Lijar pasta llegó a diez veces el límite de polvo; una lijadora con aspiradora lo bajó de 80 a 97 por ciento.";
+    SANDING_SEEN = "read in NIOSH's engineering controls database and NIOSH 99-113", es "leído en la base de datos de controles de ingeniería de NIOSH y en NIOSH 99-113";
 }
 
 source!(

@@ -5,17 +5,17 @@ use crate::rules::compare::Limit;
 use crate::{choice, words};
 
 words! {
-    BLOWN_SAYS = "Settled: cellulose about R 3.2 an inch and 1.5 to 2 lb a cubic foot, loose glass R 2.0 to 2.7 and 0.5 to 1, mineral wool R 3.0 to 3.3 and 1.7. The bag's label rules.";
-    BLOWN_SEEN = "cellulose, glass and all weights read in pages with the energy department's table; mineral wool's R from memory";
-    SAG_SAYS = "1/2 in board bears 1.3 lb a square foot of insulation on joists 24 in apart, 2.2 on 16; 5/8 in board 2.2 on 24. Above that it sags.";
-    SAG_SEEN = "read in a trade magazine and a board maker's page; a maker's own sheet rules";
-    NOT_SAID = "Not said";
-    CELLULOSE = "Cellulose";
-    GLASS = "Loose glass fiber";
-    MINERAL = "Mineral wool";
-    HALF_24 = "1/2 in, joists 24 in apart";
-    HALF_16 = "1/2 in, joists 16 in apart";
-    FIVE_EIGHTHS = "5/8 in, joists 24 in or less";
+    BLOWN_SAYS = "Settled: cellulose about R 3.2 an inch and 1.5 to 2 lb a cubic foot, loose glass R 2.0 to 2.7 and 0.5 to 1, mineral wool R 3.0 to 3.3 and 1.7. The bag's label rules.", es "Asentado: celulosa como R 3.2 por pulgada y de 1.5 a 2 lb por pie cúbico, vidrio suelto R 2.0 a 2.7 y de 0.5 a 1, lana mineral R 3.0 a 3.3 y 1.7. Manda la etiqueta de la bolsa.";
+    BLOWN_SEEN = "cellulose, glass and all weights read in pages with the energy department's table; mineral wool's R from memory", es "celulosa, vidrio y todos los pesos leídos en páginas con la tabla del departamento de energía; la R de la lana mineral de memoria";
+    SAG_SAYS = "1/2 in board bears 1.3 lb a square foot of insulation on joists 24 in apart, 2.2 on 16; 5/8 in board 2.2 on 24. Above that it sags.", es "La tablaroca de 1/2 in aguanta 1.3 lb de aislante por pie cuadrado con viguetas cada 24 in, 2.2 cada 16; la de 5/8 in, 2.2 cada 24. Arriba de eso se pandea.";
+    SAG_SEEN = "read in a trade magazine and a board maker's page; a maker's own sheet rules", es "leído en una revista del oficio y en la página de un fabricante de tablaroca; manda la hoja de cada fabricante";
+    NOT_SAID = "Not said", es "No se dijo";
+    CELLULOSE = "Cellulose", es "Celulosa";
+    GLASS = "Loose glass fiber", es "Fibra de vidrio suelta";
+    MINERAL = "Mineral wool", es "Lana mineral";
+    HALF_24 = "1/2 in, joists 24 in apart", es "1/2 in, viguetas cada 24 in";
+    HALF_16 = "1/2 in, joists 16 in apart", es "1/2 in, viguetas cada 16 in";
+    FIVE_EIGHTHS = "5/8 in, joists 24 in or less", es "5/8 in, viguetas cada 24 in o menos";
 }
 
 source!(

@@ -5,12 +5,12 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "Rooms to live, sleep or eat in, and halls, are 7 ft high or more; baths, toilet rooms and laundries 6 ft 8 in or more. Heights are between finished surfaces.";
-    SEEN = "read in a forum's breakdown of the 2021 section; that 2018 says the same is from memory. Later editions have moved the section: go by its title";
-    SLOPED_SAYS = "Under a slope, half of the required floor is 7 ft high or more and none of it under 5 ft; what is under 5 ft doesn't count. A room to live in needs 70 sq ft.";
-    SLOPED_SEEN = "read in the same breakdown of the 2021 section. Some inspectors take half of all that counts: both are shown";
-    BEAM_SAYS = "Beams 3 ft or more apart may hang to 6 ft 6 in; beams and ducts in a basement to 6 ft 4 in.";
-    BEAM_SEEN = "written down from memory";
+    SAYS = "Rooms to live, sleep or eat in, and halls, are 7 ft high or more; baths, toilet rooms and laundries 6 ft 8 in or more. Heights are between finished surfaces.", es "Los cuartos para vivir, dormir o comer, y los pasillos, tienen 7 ft de alto o más; los baños, cuartos de inodoro y lavanderías 6 ft 8 in o más. Las alturas son entre superficies terminadas.";
+    SEEN = "read in a forum's breakdown of the 2021 section; that 2018 says the same is from memory. Later editions have moved the section: go by its title", es "leído en el desglose de un foro de la sección de 2021; que 2018 dice lo mismo es de memoria. Las ediciones posteriores movieron la sección: guíese por su título";
+    SLOPED_SAYS = "Under a slope, half of the required floor is 7 ft high or more and none of it under 5 ft; what is under 5 ft doesn't count. A room to live in needs 70 sq ft.", es "Bajo una pendiente, la mitad del piso requerido tiene 7 ft de alto o más y nada de él menos de 5 ft; lo que está bajo 5 ft no cuenta. Un cuarto para vivir necesita 70 sq ft.";
+    SLOPED_SEEN = "read in the same breakdown of the 2021 section. Some inspectors take half of all that counts: both are shown", es "leído en el mismo desglose de la sección de 2021. Algunos inspectores toman la mitad de todo lo que cuenta: se muestran las dos";
+    BEAM_SAYS = "Beams 3 ft or more apart may hang to 6 ft 6 in; beams and ducts in a basement to 6 ft 4 in.", es "Las vigas separadas 3 ft o más pueden bajar hasta 6 ft 6 in; las vigas y ductos en un sótano hasta 6 ft 4 in.";
+    BEAM_SEEN = "written down from memory", es "escrito de memoria";
 }
 
 source!(

@@ -5,8 +5,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    CEILING_LINE_SAYS = "Close every stud bay at each ceiling and floor line, at least every 10 ft, and wherever a wall's space meets a dropped, tray or cove ceiling's.";
-    CEILING_LINE_SEEN = "read in a fireblocking guide and a county's list of common defects, where tray ceilings stand";
+    CEILING_LINE_SAYS = "Close every stud bay at each ceiling and floor line, at least every 10 ft, and wherever a wall's space meets a dropped, tray or cove ceiling's.", es "Cierre cada espacio entre montantes en cada línea de techo y de piso, al menos cada 10 ft, y donde el hueco de una pared se junta con el de un techo bajado, de charola o curvo.";
+    CEILING_LINE_SEEN = "read in a fireblocking guide and a county's list of common defects, where tray ceilings stand", es "leído en una guía de cortafuegos y en la lista de defectos comunes de un condado, donde están los techos de charola";
 }
 
 source!(

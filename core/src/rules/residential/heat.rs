@@ -5,10 +5,10 @@ use crate::sheet::Expr;
 use crate::words;
 
 words! {
-    THROUGH_SAYS = "Heat through a surface is its area times the difference of temperatures, over its R or times its U.";
-    THROUGH_SEEN = "worked out from what R and U are";
-    AIR_SAYS = "A cubic foot of air at sea level takes 0.018 Btu a degree: 1.08 Btu/h for each cfm and degree.";
-    AIR_SEEN = "read in a building-science answer page. Leaks go with the shell, not with the room: the air's part is an upper hint, and moisture isn't in it";
+    THROUGH_SAYS = "Heat through a surface is its area times the difference of temperatures, over its R or times its U.", es "El calor por una superficie es su área por la diferencia de temperaturas, entre su R o por su U.";
+    THROUGH_SEEN = "worked out from what R and U are", es "calculado de lo que son R y U";
+    AIR_SAYS = "A cubic foot of air at sea level takes 0.018 Btu a degree: 1.08 Btu/h for each cfm and degree.", es "Un pie cúbico de aire al nivel del mar toma 0.018 Btu por grado: 1.08 Btu/h por cada cfm y grado.";
+    AIR_SEEN = "read in a building-science answer page. Leaks go with the shell, not with the room: the air's part is an upper hint, and moisture isn't in it", es "leído en una página de respuestas de ciencia de la construcción. Las fugas van con la casa entera, no con el cuarto: la parte del aire es una idea por lo alto, y la humedad no está incluida";
 }
 
 source!(

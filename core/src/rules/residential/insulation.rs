@@ -6,17 +6,17 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "New houses insulate ceilings and wood walls to an R by climate zone. In an old house, cavities that are opened are filled; local code says what else.";
-    SEEN = "read in a government table of 2009 to 2021 values. That opened cavities are filled, and the 2024 values, are from memory";
-    NEW_SEEN = "written down from memory; sources disagree";
-    NOT_SAID = "Not said";
-    Z1 = "1";
-    Z2 = "2";
-    Z3 = "3";
-    Z4 = "4, but marine";
-    Z5 = "5, or marine 4";
-    Z6 = "6";
-    Z7 = "7 or 8";
+    SAYS = "New houses insulate ceilings and wood walls to an R by climate zone. In an old house, cavities that are opened are filled; local code says what else.", es "Las casas nuevas aíslan techos y paredes de madera a un R según la zona de clima. En una casa vieja, se rellenan los huecos que se abren; el código local dice qué más.";
+    SEEN = "read in a government table of 2009 to 2021 values. That opened cavities are filled, and the 2024 values, are from memory", es "leído en una tabla del gobierno con valores de 2009 a 2021. Que se rellenan los huecos abiertos, y los valores de 2024, son de memoria";
+    NEW_SEEN = "written down from memory; sources disagree", es "escrito de memoria; las fuentes no coinciden";
+    NOT_SAID = "Not said", es "No se dijo";
+    Z1 = "1", es "1";
+    Z2 = "2", es "2";
+    Z3 = "3", es "3";
+    Z4 = "4, but marine", es "4, menos marina";
+    Z5 = "5, or marine 4", es "5, o marina 4";
+    Z6 = "6", es "6";
+    Z7 = "7 or 8", es "7 u 8";
 }
 
 source!(
