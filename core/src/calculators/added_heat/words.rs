@@ -36,9 +36,9 @@ words! {
     COOLING = "Outside over inside, in summer", es "Afuera más que adentro, en verano";
     COOLING_HINT = "Empty: summer is left out.", es "Vacío: no se cuenta el verano.";
     WHY_DEGREES = "no climate asks for that.", es "ningún clima pide eso.";
-    SUPPLY_HEAT = "Register over room, heating", es "Rejilla más que el cuarto, calefacción";
+    SUPPLY_HEAT = "Register over room, heating", es "Rejilla más que el cuarto, calor";
     SUPPLY_HEAT_HINT = "How much warmer its air is. Empty: no air is told.", es "Cuánto más caliente sale su aire. Vacío: no se dice el aire.";
-    SUPPLY_COOL = "Register under room, cooling", es "Rejilla menos que el cuarto, enfriando";
+    SUPPLY_COOL = "Register under room, cooling", es "Rejilla menos que el cuarto, frío";
     SUPPLY_COOL_HINT = "Often about 20 °F.", es "Muchas veces cerca de 20 °F.";
 
     CEILING = "The ceiling itself", es "El techo mismo";

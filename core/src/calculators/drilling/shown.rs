@@ -5,7 +5,7 @@ use crate::words;
 words! {
     HOLE = "Hole", es "Agujero";
     NOTCH = "Notch", es "Muesca";
-    PAPERS = "Paper to get first", es "Papeles a conseguir primero";
+    PAPERS = "Paper to get first", es "Papel a conseguir primero";
 
     // Checks.
     SIZE = "Size, for the structure", es "Tamaño, para la estructura";
@@ -22,7 +22,7 @@ words! {
     CUT_AWAY = "Gone at one section", es "Lo quitado en una sección";
     SUM = "All holes together", es "Todos los agujeros juntos";
     TIE = "Length of the tie", es "Largo del amarre";
-    BARE = "Wood before a steel plate", es "Madera antes de una placa de acero";
+    BARE = "Wood before a steel plate", es "Madera antes de llevar placa";
     STEEL = "Steel plates", es "Placas de acero";
     AT_HAND = "Papers at hand", es "Papeles a la mano";
 
@@ -50,9 +50,9 @@ words! {
     NEXT_STEEL = "The structure takes it. Put steel on {0}.", es "La estructura lo aguanta. Ponga acero en {0}.";
     NEXT_ASK = "{0} Then steel on {1}.", es "{0} Luego acero en {1}.";
     NEXT_FACES = "Put steel on {0}.", es "Ponga acero en {0}.";
-    TOP_EDGE = "the top", es "la parte de arriba";
-    BOTTOM_EDGE = "the bottom", es "la parte de abajo";
-    BOTH_EDGES = "top and bottom", es "arriba y abajo";
+    TOP_EDGE = "the top", es "la orilla de arriba";
+    BOTTOM_EDGE = "the bottom", es "la orilla de abajo";
+    BOTH_EDGES = "top and bottom", es "las orillas de arriba y abajo";
     NEAR_FACE = "the face you measure from", es "la cara de donde mide";
     FAR_FACE = "the other face", es "la otra cara";
     BOTH_FACES = "both faces", es "las dos caras";
@@ -85,7 +85,7 @@ words! {
     LIMIT = "Largest by its width", es "Lo más grande por su ancho";
     CLEAR = "Wood on the side measured from", es "Madera del lado de donde se mide";
     CLEAR_FAR = "Wood on the other side", es "Madera del otro lado";
-    CLEAR_TOP = "Wood over it, from the top", es "Madera arriba de él, desde el tope";
+    CLEAR_TOP = "Wood over it, from the top", es "Madera arriba, desde el tope";
     CLEAR_BOTTOM = "Wood under it", es "Madera abajo de él";
     CLEAR_EACH = "Wood on each side", es "Madera de cada lado";
     TIE_LEAST = "Shortest tie", es "Amarre más corto";

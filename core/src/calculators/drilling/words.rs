@@ -14,11 +14,11 @@ words! {
     SOLE = "Sole plate", es "Solera inferior";
     STUD = "Stud", es "Montante (stud)";
     STUD_DOUBLE = "Stud, doubled", es "Montante doble";
-    JOIST = "Floor joist, sawn", es "Vigueta de piso, madera sólida";
-    CEILING_JOIST = "Ceiling joist, sawn", es "Vigueta de techo, madera sólida";
-    RAFTER = "Rafter, sawn", es "Par (rafter), madera sólida";
-    HEADER = "Header or beam, any", es "Dintel (header) o viga, cualquiera";
-    TRUSS = "Truss, any part", es "Armadura (truss), cualquier parte";
+    JOIST = "Floor joist, sawn", es "Vigueta de piso, sólida";
+    CEILING_JOIST = "Ceiling joist, sawn", es "Vigueta de techo, sólida";
+    RAFTER = "Rafter, sawn", es "Par (rafter), sólido";
+    HEADER = "Header or beam, any", es "Todo dintel (header) o viga";
+    TRUSS = "Truss, any part", es "Armadura (truss), toda parte";
     I_JOIST = "I-joist", es "Vigueta I (I-joist)";
     LAMINATED = "LVL, LSL, PSL, glulam", es "LVL, LSL, PSL, glulam";
     SIZE = "Size", es "Tamaño";
@@ -29,8 +29,8 @@ words! {
     WALL_HINT = "If in doubt it carries.", es "Si duda, carga.";
     BEARING = "Outside, or carries something", es "Exterior, o carga algo";
     PARTITION = "Carries nothing", es "No carga nada";
-    BRACED = "Braced panel or shear wall", es "Panel arriostrado o muro de corte (shear wall)";
-    RATED = "Fire-rated", es "Con clasificación de fuego";
+    BRACED = "Braced panel or shear wall", es "Arriostrada o de corte (shear wall)";
+    RATED = "Fire-rated", es "Clasificada contra fuego";
     UNKNOWN = "Not known", es "No se sabe";
     IN_A_ROW = "Doubled studs bored in a row", es "Montantes dobles perforados seguidos";
     IN_A_ROW_HINT = "Next to each other, this one included.", es "Uno junto a otro, contando este.";

@@ -34,7 +34,7 @@ words! {
     STEP_LOSS = "{0}: loss", es "{0}: pérdida";
     STEP_CLOSES = "All after: loss, as now", es "Todo después: pérdida, como ahora";
     STEP_HELD = "At {0}, with the system's air the same: loss, as of each other", es "A {0}, con el mismo aire del sistema: pérdida, como la de cada otro";
-    STEP_CORRECTION = "{0}: times so much for its slack", es "{0}: por tanto, por lo flojo";
+    STEP_CORRECTION = "{0}: times so much for its slack", es "{0}: factor por lo flojo";
     RUN_NOW = "Now", es "Ahora";
     RUN_AFTER = "Run after", es "Tramo después";
     PIECE = "New piece", es "Pedazo nuevo";

@@ -32,7 +32,7 @@ words! {
     TIES = "They are the roof's ties", es "Son los amarres del tejado";
     FLOOR = "An attic floor or a walkway is on them", es "Cargan un piso de ático o un pasillo";
     LOADED = "Ducts, equipment, a wall or roof braces stand or hang on them", es "Cargan o les cuelgan ductos, equipo, una pared o riostras del tejado";
-    HARMED = "Some are cut, notched, bored, cracked or spliced", es "Algunas están cortadas, con muesca, perforadas, rajadas o empalmadas";
+    HARMED = "Some are cut, notched, bored, cracked or spliced", es "Algunas cortadas, con muesca, perforadas, rajadas o empalmadas";
 
     TOO_MUCH = "These numbers are past what is held. Look again.", es "Estos números pasan de lo que se puede calcular. Revíselos.";
 
@@ -56,6 +56,6 @@ words! {
     FIRST = "A check on what is there, and no design. New, moved or cut joists, ties and beams are a licensed engineer's work.", es "Es una revisión de lo que hay, no un diseño. Viguetas, amarres y vigas nuevos, movidos o cortados son trabajo de un ingeniero con licencia.";
     OLD = "Old ceilings, loose fill and vermiculite can hold asbestos: have them tested before anything is disturbed.", es "Los techos viejos, el aislante suelto y la vermiculita pueden tener asbesto: mándelos analizar antes de alterar nada.";
     STEP = "Walk on joists or planks only, lit, with live cables known. Ceilings carry nobody.", es "Pise solo viguetas o tablones, con luz, y sabiendo qué cables están vivos. Los techos no cargan a nadie.";
-    SAG = "A joist that sags, is split or wet needs an engineer, whatever a table says. Trusses are in no such table.", es "Una vigueta colgada, rajada o mojada necesita un ingeniero, diga lo que diga la tabla. Las armaduras (trusses) no están en ninguna tabla así.";
+    SAG = "A joist that sags, is split or wet needs an engineer, whatever a table says. Trusses are in no such table.", es "Una vigueta pandeada, rajada o mojada necesita un ingeniero, diga lo que diga la tabla. Las armaduras (trusses) no están en ninguna tabla así.";
     LOCAL = "Local code and the building department decide.", es "Deciden el código local y la oficina de construcción.";
 }

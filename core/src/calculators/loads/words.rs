@@ -51,8 +51,8 @@ words! {
     WIDE_HINT = "What really touches: the narrower of beam and plate, or a post's foot.", es "Lo que de veras toca: lo más angosto entre viga y solera, o el pie de un poste.";
     LONG = "Bearing, along the beam", es "Apoyo, a lo largo de la viga";
     WHY_BEARING = "no bearing in a house is that long.", es "ningún apoyo de casa es tan largo.";
-    SHORING = "Shoring while it is open", es "Apuntalamiento mientras está abierto";
-    SHORE_DEAD = "Hanging on the joists then", es "Lo que cuelga entonces de las viguetas";
+    SHORING = "Shoring while it is open", es "Apuntalado mientras está abierto";
+    SHORE_DEAD = "Hanging on the joists then", es "Cuelga entonces de las viguetas";
     SHORE_DEAD_HINT = "Plaster stays on until it is stripped: count it.", es "El yeso sigue puesto hasta que se quita: cuéntelo.";
     WORK = "People and stacks on them", es "Gente y montones encima";
     WORK_HINT = "20 is common.", es "20 es lo común.";

@@ -32,12 +32,12 @@ words! {
     OPENING = "Tray opening", es "Abertura de la charola";
     TOP = "Tray top", es "Tapa de la charola";
     RISE = "Rise over the low wall", es "Subida sobre la pared baja";
-    SLOPE = "Along the slope", es "A lo largo del agua";
-    ENDS = "Both end walls, triangles", es "Las dos paredes de punta, triángulos";
-    HIGH_WALL = "High wall, above today's", es "Pared alta, arriba de la actual";
+    SLOPE = "Along the slope", es "A lo largo de la pendiente";
+    ENDS = "Both end walls, triangles", es "Las dos puntas, triángulos";
+    HIGH_WALL = "High wall, above today's", es "Pared alta, sobre la altura actual";
     UPRIGHT = "Wall to fill in, ends and high side", es "Pared por rellenar, puntas y lado alto";
-    STRIP_5 = "Low wall to 5 ft high", es "De la pared baja a 5 ft de alto";
-    STRIP_7 = "Low wall to 7 ft high", es "De la pared baja a 7 ft de alto";
+    STRIP_5 = "Low wall to 5 ft high", es "Pared baja a 5 ft de alto";
+    STRIP_7 = "Low wall to 7 ft high", es "Pared baja a 7 ft de alto";
     COUNTED = "Floor that counts, 5 ft and more", es "Piso que cuenta, 5 ft y más";
     FULL = "Floor under 7 ft and more", es "Piso bajo 7 ft y más";
     FULL_SHARE = "Share of what counts", es "Parte de lo que cuenta";
@@ -51,7 +51,7 @@ words! {
     CHECK_OVERHEAD = "Moving what is overhead", es "Mover lo que hay arriba";
     CHECK_STUD = "Stud height", es "Altura del montante";
     CHECK_JOINT = "Joints in a wall's height", es "Juntas en la altura de la pared";
-    CHECK_FAN = "Fan blades over the floor", es "Aspas del ventilador sobre el piso";
+    CHECK_FAN = "Fan blades over the floor", es "Aspas de ventilador sobre el piso";
     CHECK_BEAM = "Beam or duct over the floor", es "Viga o ducto sobre el piso";
     CHECK_DOOR = "Door header over the subfloor", es "Dintel de puerta sobre el subpiso";
 
@@ -106,8 +106,8 @@ words! {
     AND = "{0}, {1}", es "{0}, {1}";
     ONE = "{0}", es "{0}";
 
-    M_STUD = "Stud, cut to {0}", es "Montante, cortado a {0}";
-    M_CRIPPLE = "Short stud, cut to {0}", es "Montante corto, cortado a {0}";
+    M_STUD = "Stud, cut to {0}", es "Montante cortado a {0}";
+    M_CRIPPLE = "Short stud, cut to {0}", es "Montante corto, a {0}";
     M_PLATE = "Plate, as wide as the wall", es "Solera, del ancho de la pared";
     M_BLOCK = "Fireblock, 2 in lumber", es "Cortafuego, madera de 2 in";
     M_BOARD = "Gypsum board, ceiling", es "Tablaroca, techo";

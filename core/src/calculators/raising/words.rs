@@ -29,7 +29,7 @@ words! {
     OLD_PLATE_HINT = "Empty: 1-1/2 in. Older ones are 1-5/8 or 2.", es "Vacío: 1-1/2 in. Las más viejas son de 1-5/8 o 2.";
     OLD_BOARD = "Ceiling now, thick", es "Grueso del techo actual";
     OLD_BOARD_HINT = "All of it: board or lath and plaster, strapping too.", es "Todo: tablaroca, o listones y yeso, también las tiras.";
-    NEW_BOARD = "New board, thick", es "Grueso de tablaroca nueva";
+    NEW_BOARD = "New board, thick", es "Tablaroca nueva, grueso";
     WHY_BOARD = "no finish is that thick.", es "ningún acabado es tan grueso.";
     FLOOR_FINISH = "Floor finish, over the subfloor", es "Acabado del piso, sobre el subpiso";
 
@@ -53,9 +53,9 @@ words! {
     PERIMETER_HINT = "Empty: all four.", es "Vacío: las cuatro.";
     BORDER = "Border at today's height, wide", es "Borde a la altura actual, ancho";
     BORDER_HINT = "From the walls to where the tray starts.", es "De las paredes a donde empieza la charola.";
-    KEEPS = "The border's old board stays", es "Se queda la tablaroca vieja del borde";
+    KEEPS = "The border's old board stays", es "Se queda la tablaroca del borde";
     KEEPS_HINT = "Else it comes down too, and is boarded anew.", es "Si no, también se baja y se pone nueva.";
-    LEAN = "Tray's sides lean in", es "Lados de la charola, inclinados hacia adentro";
+    LEAN = "Tray's sides lean in", es "Los lados se inclinan adentro";
     LEAN_HINT = "Empty: they stand plumb.", es "Vacío: van a plomo.";
     PITCH = "Slope of the ceiling", es "Inclinación del techo";
     PITCH_HINT = "Its rise in 12. It starts at the walls, at today's height.", es "Lo que sube en 12. Empieza en las paredes, a la altura actual.";

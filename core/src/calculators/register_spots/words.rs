@@ -65,8 +65,8 @@ words! {
     NUMBERED = "Place {0}", es "Lugar {0}";
     CALLED = "Place {0}, {1}", es "Lugar {0}, {1}";
     THROW_OF = "Throw to 50 fpm, {0}", es "Alcance a 50 fpm, {0}";
-    CHECK_ALARM = "Smoke alarm to the register's edge", es "De la alarma de humo a la orilla de la rejilla";
-    CHECK_FLUE = "Return to the open flue", es "Del retorno a la chimenea abierta";
+    CHECK_ALARM = "Smoke alarm to the register's edge", es "Alarma de humo a orilla de rejilla";
+    CHECK_FLUE = "Return to the open flue", es "Retorno a chimenea abierta";
     IN_STREAM = "Far enough, but in its stream: move one of the two.", es "Bastante lejos, pero en su chorro: mueva una de las dos.";
     CHECK_HEAT = "Heating from above", es "Calefacción desde arriba";
     HEAT_MOVED = "Today's floor register meets the cold air that falls off the glass. From above nothing does: ask the HVAC sub how the room stays warm.", es "La rejilla de piso de hoy topa el aire frío que baja del vidrio. Desde arriba nada lo topa: pregunte al contratista de clima cómo queda caliente el cuarto.";

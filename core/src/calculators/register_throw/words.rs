@@ -24,9 +24,9 @@ words! {
     TAKEN = "{0}, as it mostly does: look", es "{0}, como casi siempre: véalo";
     KNOW = "How the air is known", es "Cómo se sabe el aire";
     KNOW_HINT = "A flow hood is best. The rest leave a range, and the answer has it too.", es "Lo mejor es una campana de flujo. Lo demás deja un rango, y la respuesta también.";
-    GUESS = "A guess", es "Cálculo al tanteo";
+    GUESS = "A guess", es "Al tanteo";
     MEASURED = "Measured, or from the plan", es "Medido, o del plano";
-    BAG = "A bag filled and timed", es "Una bolsa llenada y cronometrada";
+    BAG = "A bag filled and timed", es "Bolsa llenada y cronometrada";
     READING = "A reading at its face", es "Una lectura en su cara";
     TONS = "Tons and registers", es "Toneladas y rejillas";
     DUCT = "The size of its duct", es "La medida de su ducto";
