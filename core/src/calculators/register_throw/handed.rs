@@ -9,35 +9,35 @@ use crate::words::{Amount, Phrase, Text};
 use crate::{say, words};
 
 words! {
-    HANDED = "For the HVAC sub";
-    ONE = "{0}";
-    ROW_REGISTER = "Register";
-    ROW_AIR = "Air";
-    ROW_THROW = "Throw to 50 fpm";
-    JUDGED_MOST = "{0}, at most {1}: {2}";
-    JUDGED_LEAST = "{0}, at least {1}: {2}";
-    ROW_DROP = "Cold drop at its throw to {0}";
-    ROW_HEADS = "Cold air on people";
-    ROW_SOUND = "Sound, at the opening";
-    RANGE = "{0}, from {1} to {2}";
-    BAND = "{0} to {1}";
-    RANGE_LOW = "{0}, from none to {1}";
-    SIZED = "{0}, {1}";
-    NECKED = "{0}, neck {1}";
+    HANDED = "For the HVAC sub", es "Para el contratista de clima";
+    ONE = "{0}", es "{0}";
+    ROW_REGISTER = "Register", es "Rejilla";
+    ROW_AIR = "Air", es "Aire";
+    ROW_THROW = "Throw to 50 fpm", es "Alcance a 50 fpm";
+    JUDGED_MOST = "{0}, at most {1}: {2}", es "{0}, a lo más {1}: {2}";
+    JUDGED_LEAST = "{0}, at least {1}: {2}", es "{0}, al menos {1}: {2}";
+    ROW_DROP = "Cold drop at its throw to {0}", es "Baja en frío en su alcance a {0}";
+    ROW_HEADS = "Cold air on people", es "Aire frío sobre la gente";
+    ROW_SOUND = "Sound, at the opening", es "Ruido, en la abertura";
+    RANGE = "{0}, from {1} to {2}", es "{0}, de {1} a {2}";
+    BAND = "{0} to {1}", es "{0} a {1}";
+    RANGE_LOW = "{0}, from none to {1}", es "{0}, de nada a {1}";
+    SIZED = "{0}, {1}", es "{0}, {1}";
+    NECKED = "{0}, neck {1}", es "{0}, cuello {1}";
 
-    ASK = "Questions for the HVAC sub";
-    ASK_FLUE = "Open flue";
-    ASK_FLUE_2 = "Does it still draw under worst-case depressurization, every fan on and doors shut? May the return stay where it is?";
-    ASK_LOAD = "Load";
-    ASK_LOAD_2 = "What does this room lose and take in, by a room-by-room calculation?";
-    ASK_PRESSURE = "Static pressure";
-    ASK_PRESSURE_2 = "Does the blower stay within its label with the new branch?";
-    ASK_DUCT = "Duct";
-    ASK_DUCT_2 = "What size, how long, and how is it hung, sealed and insulated?";
-    ASK_DAMPER = "Balancing damper";
-    ASK_DAMPER_2 = "Back at the take-off, and where is it reached once the board is up?";
-    ASK_RETURN = "Way back";
-    ASK_RETURN_2 = "How does the air get out with the door shut?";
+    ASK = "Questions for the HVAC sub", es "Preguntas para el contratista de clima";
+    ASK_FLUE = "Open flue", es "Chimenea abierta";
+    ASK_FLUE_2 = "Does it still draw under worst-case depressurization, every fan on and doors shut? May the return stay where it is?", es "¿Todavía jala con la despresurización del peor caso, todos los extractores prendidos y puertas cerradas? ¿Puede el retorno quedarse donde está?";
+    ASK_LOAD = "Load", es "Carga";
+    ASK_LOAD_2 = "What does this room lose and take in, by a room-by-room calculation?", es "¿Cuánto pierde y gana este cuarto, según un cálculo cuarto por cuarto?";
+    ASK_PRESSURE = "Static pressure", es "Presión estática";
+    ASK_PRESSURE_2 = "Does the blower stay within its label with the new branch?", es "¿El soplador queda dentro de su etiqueta con el ramal nuevo?";
+    ASK_DUCT = "Duct", es "Ducto";
+    ASK_DUCT_2 = "What size, how long, and how is it hung, sealed and insulated?", es "¿De qué medida, qué largo, y cómo se cuelga, se sella y se aísla?";
+    ASK_DAMPER = "Balancing damper", es "Compuerta de balanceo";
+    ASK_DAMPER_2 = "Back at the take-off, and where is it reached once the board is up?", es "¿Atrás en la derivación, y por dónde se alcanza ya con la tablaroca puesta?";
+    ASK_RETURN = "Way back", es "Regreso";
+    ASK_RETURN_2 = "How does the air get out with the door shut?", es "¿Por dónde sale el aire con la puerta cerrada?";
 }
 
 fn read(name: Text, value: Text) -> PartRow {

@@ -8,14 +8,14 @@ use crate::sheet::Source;
 use crate::{choice, words};
 
 words! {
-    HABIT_SAYS = "In houses, throw to 50 fpm is 75 to 100 % of the way to the facing wall, or to half-way where registers face each other; up to 120 % passes.";
-    HABIT_SEEN = "common practice; makers also say not past the wall";
-    INDEX_SAYS = "Cooling, ceilings about 9 ft: the share of a room that feels no draught is best where throw is 100 to 190 % of the way for high wall grilles, 70 to 130 % for round ceiling ones, at 20 Btu/h a sq ft.";
-    INDEX_SEEN = "the table is from memory of tests published by ASHRAE; that it goes by throw over way was read in HPAC Engineering, 2021. Houses mostly sit at 20 or under";
-    L20 = "20 Btu/h a sq ft: most houses";
-    L40 = "40";
-    L60 = "60";
-    L80 = "80: all glass";
+    HABIT_SAYS = "In houses, throw to 50 fpm is 75 to 100 % of the way to the facing wall, or to half-way where registers face each other; up to 120 % passes.", es "En casas, el alcance a 50 fpm es de 75 a 100 % de la distancia a la pared de enfrente, o a la mitad donde hay rejillas frente a frente; se acepta hasta 120 %.";
+    HABIT_SEEN = "common practice; makers also say not past the wall", es "costumbre del oficio; los fabricantes también dicen que no pase de la pared";
+    INDEX_SAYS = "Cooling, ceilings about 9 ft: the share of a room that feels no draught is best where throw is 100 to 190 % of the way for high wall grilles, 70 to 130 % for round ceiling ones, at 20 Btu/h a sq ft.", es "Enfriando, techos de cerca de 9 ft: la parte de un cuarto que no siente corriente es mejor donde el alcance es de 100 a 190 % de la distancia en rejillas de pared alta, 70 a 130 % en las redondas de techo, a 20 Btu/h por sq ft.";
+    INDEX_SEEN = "the table is from memory of tests published by ASHRAE; that it goes by throw over way was read in HPAC Engineering, 2021. Houses mostly sit at 20 or under", es "la tabla es de memoria, de pruebas publicadas por ASHRAE; que va por alcance entre distancia se leyó en HPAC Engineering, 2021. Las casas casi siempre están en 20 o menos";
+    L20 = "20 Btu/h a sq ft: most houses", es "20 Btu/h por sq ft: casi toda casa";
+    L40 = "40", es "40";
+    L60 = "60", es "60";
+    L80 = "80: all glass", es "80: todo vidrio";
 }
 
 source!(

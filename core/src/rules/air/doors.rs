@@ -9,17 +9,17 @@ use crate::words;
 use crate::{choice, measure};
 
 words! {
-    ORIFICE_SAYS = "An opening passes 1.07 × net sq in × √Pa, in cfm. Openings side by side add; one behind the other count as 1 ÷ √(sum of 1 ÷ area²).";
-    ORIFICE_SEEN = "read in RR-0005, whose table counts a pair of grilles as one opening; the sum in series is worked out. It takes doors and walls as tight: real rooms leak, so it asks for more opening than many need";
-    THREE_SAYS = "A bedroom with its door shut and the blower on high stays within 3 Pa of the house.";
-    THREE_SEEN = "read in SWS 6.6201.2";
-    FIVE_SAYS = "Within 3 Pa, or within 5 Pa where the room gets 150 cfm or more.";
-    FIVE_SEEN = "read in a guide that quotes the program's checklist";
-    FLORIDA_SAYS = "Within 2.5 Pa; or 50 sq in of transfer grille for each 100 cfm with a 1-in undercut, or a transfer duct of 1.5 × the supply duct's area with that undercut.";
-    FLORIDA_SEEN = "read as quoted in a code forum of 2010 and on a certification form. The model codes name no pressure";
-    THREE = "3 Pa, work specifications";
-    ENERGY_STAR = "3 Pa, 5 from 150 cfm: new-home program";
-    FLORIDA = "2.5 Pa, Florida code";
+    ORIFICE_SAYS = "An opening passes 1.07 × net sq in × √Pa, in cfm. Openings side by side add; one behind the other count as 1 ÷ √(sum of 1 ÷ area²).", es "Una abertura deja pasar 1.07 × sq in netas × √Pa, en cfm. Las aberturas lado a lado se suman; una tras otra cuentan como 1 ÷ √(suma de 1 ÷ área²).";
+    ORIFICE_SEEN = "read in RR-0005, whose table counts a pair of grilles as one opening; the sum in series is worked out. It takes doors and walls as tight: real rooms leak, so it asks for more opening than many need", es "leído en RR-0005, cuya tabla cuenta un par de rejillas como una abertura; la suma en serie está calculada. Toma puertas y paredes como herméticas: los cuartos reales tienen fugas, así que pide más abertura de la que muchos necesitan";
+    THREE_SAYS = "A bedroom with its door shut and the blower on high stays within 3 Pa of the house.", es "Una recámara con la puerta cerrada y el soplador en alto queda dentro de 3 Pa de la casa.";
+    THREE_SEEN = "read in SWS 6.6201.2", es "leído en SWS 6.6201.2";
+    FIVE_SAYS = "Within 3 Pa, or within 5 Pa where the room gets 150 cfm or more.", es "Dentro de 3 Pa, o dentro de 5 Pa donde el cuarto recibe 150 cfm o más.";
+    FIVE_SEEN = "read in a guide that quotes the program's checklist", es "leído en una guía que cita la lista de revisión del programa";
+    FLORIDA_SAYS = "Within 2.5 Pa; or 50 sq in of transfer grille for each 100 cfm with a 1-in undercut, or a transfer duct of 1.5 × the supply duct's area with that undercut.", es "Dentro de 2.5 Pa; o 50 sq in de rejilla de paso por cada 100 cfm con 1 in bajo la puerta, o un ducto de paso de 1.5 × el área del ducto de salida con ese mismo espacio.";
+    FLORIDA_SEEN = "read as quoted in a code forum of 2010 and on a certification form. The model codes name no pressure", es "leído como se cita en un foro de código de 2010 y en un formulario de certificación. Los códigos modelo no dan presión";
+    THREE = "3 Pa, work specifications", es "3 Pa, especificaciones de trabajo";
+    ENERGY_STAR = "3 Pa, 5 from 150 cfm: new-home program", es "3 Pa, 5 desde 150 cfm: programa de casa nueva";
+    FLORIDA = "2.5 Pa, Florida code", es "2.5 Pa, código de Florida";
 }
 
 source!(

@@ -5,31 +5,31 @@ use crate::sheet::Source;
 use crate::words;
 
 words! {
-    ELBOW_SAYS = "A fitting loses C × velocity pressure of its own duct. Smooth 90° elbow of r/D 0.5, 0.75, 1, 1.5, 2: C 0.71, 0.33, 0.22, 0.15, 0.13; of three pieces, 0.75, 1, 1.5: 0.54, 0.42, 0.34. At 30, 45, 60°: 0.45, 0.60, 0.78 of it.";
-    ELBOW_SEEN = "from memory of handbook tables; pieced elbows at the lossy end of their range";
-    BOOT_SAYS = "A register boot, its turn included, loses 0.5 to 1.5 velocity pressures; 1.0 is taken.";
-    BOOT_SEEN = "common practice";
-    TAKEOFF_SAYS = "A take-off is worth so many feet of duct: from a tee 35 to 60, from a plenum 10 to 35. The middle is taken.";
-    TAKEOFF_SEEN = "from memory of Manual D's ranges, at about 900 fpm and 0.08 in wc/100 ft";
-    BLOCKED_SAYS = "An opening of which a share b is open loses [(1 − b) + 0.707 × (1 − b)^0.375]² ÷ b² velocity pressures of the duct.";
-    BLOCKED_SEEN = "from memory of a handbook of hydraulic resistance, thin plates in ducts; against a screen table it is off by 5 to 15 %: an estimate";
-    SMOOTH_HALF = "Elbow, smooth, r/D 0.5";
-    SMOOTH_THREE_QUARTERS = "Elbow, smooth, r/D 0.75";
-    SMOOTH_ONE = "Elbow, smooth, r/D 1";
-    SMOOTH_ONE_AND_HALF = "Elbow, smooth, r/D 1.5";
-    SMOOTH_TWO = "Elbow, smooth, r/D 2";
-    PIECED_THREE_QUARTERS = "Elbow in pieces, r/D 0.75";
-    PIECED_ONE = "Elbow in pieces, r/D 1";
-    PIECED_ONE_AND_HALF = "Elbow in pieces, r/D 1.5";
-    BOOT = "Register boot";
-    TEE = "Take-off from a tee";
-    PLENUM = "Take-off from a plenum";
-    KNOWN_C = "Its C is known";
-    KNOWN_FEET = "Its equivalent length is known";
-    A90 = "90°";
-    A60 = "60°";
-    A45 = "45°";
-    A30 = "30°";
+    ELBOW_SAYS = "A fitting loses C × velocity pressure of its own duct. Smooth 90° elbow of r/D 0.5, 0.75, 1, 1.5, 2: C 0.71, 0.33, 0.22, 0.15, 0.13; of three pieces, 0.75, 1, 1.5: 0.54, 0.42, 0.34. At 30, 45, 60°: 0.45, 0.60, 0.78 of it.", es "Una pieza pierde C × la presión de velocidad de su propio ducto. Codo liso de 90° con r/D 0.5, 0.75, 1, 1.5, 2: C 0.71, 0.33, 0.22, 0.15, 0.13; de tres gajos, 0.75, 1, 1.5: 0.54, 0.42, 0.34. A 30, 45, 60°: 0.45, 0.60, 0.78 de eso.";
+    ELBOW_SEEN = "from memory of handbook tables; pieced elbows at the lossy end of their range", es "de memoria de tablas de manual; codos de gajos en el extremo de más pérdida de su rango";
+    BOOT_SAYS = "A register boot, its turn included, loses 0.5 to 1.5 velocity pressures; 1.0 is taken.", es "Una bota de rejilla, contando su vuelta, pierde 0.5 a 1.5 presiones de velocidad; se toma 1.0.";
+    BOOT_SEEN = "common practice", es "costumbre del oficio";
+    TAKEOFF_SAYS = "A take-off is worth so many feet of duct: from a tee 35 to 60, from a plenum 10 to 35. The middle is taken.", es "Una derivación vale tantos pies de ducto: de una te 35 a 60, de un plenum 10 a 35. Se toma lo de en medio.";
+    TAKEOFF_SEEN = "from memory of Manual D's ranges, at about 900 fpm and 0.08 in wc/100 ft", es "de memoria de los rangos de Manual D, a cerca de 900 fpm y 0.08 in wc/100 ft";
+    BLOCKED_SAYS = "An opening of which a share b is open loses [(1 − b) + 0.707 × (1 − b)^0.375]² ÷ b² velocity pressures of the duct.", es "Una abertura con una parte b abierta pierde [(1 − b) + 0.707 × (1 − b)^0.375]² ÷ b² presiones de velocidad del ducto.";
+    BLOCKED_SEEN = "from memory of a handbook of hydraulic resistance, thin plates in ducts; against a screen table it is off by 5 to 15 %: an estimate", es "de memoria de un manual de resistencia hidráulica, placas delgadas en ductos; contra una tabla de mallas difiere 5 a 15 %: es un estimado";
+    SMOOTH_HALF = "Elbow, smooth, r/D 0.5", es "Codo liso, r/D 0.5";
+    SMOOTH_THREE_QUARTERS = "Elbow, smooth, r/D 0.75", es "Codo liso, r/D 0.75";
+    SMOOTH_ONE = "Elbow, smooth, r/D 1", es "Codo liso, r/D 1";
+    SMOOTH_ONE_AND_HALF = "Elbow, smooth, r/D 1.5", es "Codo liso, r/D 1.5";
+    SMOOTH_TWO = "Elbow, smooth, r/D 2", es "Codo liso, r/D 2";
+    PIECED_THREE_QUARTERS = "Elbow in pieces, r/D 0.75", es "Codo de gajos, r/D 0.75";
+    PIECED_ONE = "Elbow in pieces, r/D 1", es "Codo de gajos, r/D 1";
+    PIECED_ONE_AND_HALF = "Elbow in pieces, r/D 1.5", es "Codo de gajos, r/D 1.5";
+    BOOT = "Register boot", es "Bota de rejilla";
+    TEE = "Take-off from a tee", es "Derivación de una te";
+    PLENUM = "Take-off from a plenum", es "Derivación de un plenum";
+    KNOWN_C = "Its C is known", es "Se sabe su C";
+    KNOWN_FEET = "Its equivalent length is known", es "Se sabe su largo equivalente";
+    A90 = "90°", es "90°";
+    A60 = "60°", es "60°";
+    A45 = "45°", es "45°";
+    A30 = "30°", es "30°";
 }
 
 source!(

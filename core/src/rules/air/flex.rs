@@ -8,13 +8,13 @@ use crate::words;
 use crate::words::Text;
 
 words! {
-    SLACK_SAYS = "Flexible duct put in shorter than it is pulled tight loses 1 + 0.58 × short % × e^(−0.126 × inches of diameter) times as much a foot put in.";
-    SLACK_SEEN = "read in the 2021 handbook's SI text, the inch exponent worked out from it. Tests: 6 to 16 in, up to about 30 % short; 4 and 5 in are past them";
-    PAST = "Past what was tested: the loss may be larger than shown. Pull it tight and cut the rest off.";
-    HANG_SAYS = "Hang flexible duct so that it sags 1/2 in or less a foot between supports, on straps 1 in wide or more; supports 4 ft apart or as its maker says, never over 10 ft.";
-    HANG_SEEN = "read in an article on the flexible duct makers' standard and in the 1995 sheet-metal standard; makers also ask for straps of 1-1/2 in, from memory";
-    BEND_SAYS = "Bend flexible duct round a centerline of one duct diameter or more, and leave a collar straight for about a diameter.";
-    BEND_SEEN = "from memory of the flexible duct makers' standard";
+    SLACK_SAYS = "Flexible duct put in shorter than it is pulled tight loses 1 + 0.58 × short % × e^(−0.126 × inches of diameter) times as much a foot put in.", es "El ducto flexible puesto más corto que bien estirado pierde 1 + 0.58 × % de lo corto × e^(−0.126 × pulgadas de diámetro) veces más por pie puesto.";
+    SLACK_SEEN = "read in the 2021 handbook's SI text, the inch exponent worked out from it. Tests: 6 to 16 in, up to about 30 % short; 4 and 5 in are past them", es "leído en el texto SI del manual de 2021, el exponente en pulgadas calculado de ahí. Pruebas: 6 a 16 in, hasta cerca de 30 % más corto; 4 y 5 in quedan fuera de ellas";
+    PAST = "Past what was tested: the loss may be larger than shown. Pull it tight and cut the rest off.", es "Pasa de lo que se probó: la pérdida puede ser más de lo que se muestra. Estírelo bien y corte lo que sobra.";
+    HANG_SAYS = "Hang flexible duct so that it sags 1/2 in or less a foot between supports, on straps 1 in wide or more; supports 4 ft apart or as its maker says, never over 10 ft.", es "Cuelgue el ducto flexible de modo que cuelgue 1/2 in o menos por pie entre soportes, en cintas de 1 in de ancho o más; soportes a 4 ft o como diga su fabricante, nunca a más de 10 ft.";
+    HANG_SEEN = "read in an article on the flexible duct makers' standard and in the 1995 sheet-metal standard; makers also ask for straps of 1-1/2 in, from memory", es "leído en un artículo sobre la norma de los fabricantes de ducto flexible y en la norma de lámina de 1995; los fabricantes también piden cintas de 1-1/2 in, de memoria";
+    BEND_SAYS = "Bend flexible duct round a centerline of one duct diameter or more, and leave a collar straight for about a diameter.", es "Doble el ducto flexible con una línea de centro de un diámetro de ducto o más, y deje recto el collarín cerca de un diámetro.";
+    BEND_SEEN = "from memory of the flexible duct makers' standard", es "de memoria de la norma de los fabricantes de ducto flexible";
 }
 
 source!(

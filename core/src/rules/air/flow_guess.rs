@@ -5,18 +5,18 @@ use crate::measure::unit::CFM;
 use crate::{choice, words};
 
 words! {
-    SAYS = "A guess is off by a quarter; a bag filled and timed by 15 %; a face reading by 10 % with the maker's area factor and by 15 % without. A ton of cooling moves 350 to 450 cfm, 400 nominal.";
-    SEEN = "common practice; 400 a ton, 325 in wet climates and 450 in dry ones were read in HVACR Business, 2019";
-    DUCT_SAYS = "What a duct carries: flexible, 4 % slack, at 0.08 in wc per 100 ft; pulled tight at 0.08; round metal at 0.10.";
-    DUCT_SEEN = "worked out with Colebrook's equation and the handbook's slack correction by a public library of fluid mechanics";
-    D4 = "4 in";
-    D5 = "5 in";
-    D6 = "6 in";
-    D7 = "7 in";
-    D8 = "8 in";
-    D9 = "9 in";
-    D10 = "10 in";
-    D12 = "12 in";
+    SAYS = "A guess is off by a quarter; a bag filled and timed by 15 %; a face reading by 10 % with the maker's area factor and by 15 % without. A ton of cooling moves 350 to 450 cfm, 400 nominal.", es "Un cálculo al tanteo falla un cuarto; una bolsa llenada y cronometrada, 15 %; una lectura en la cara, 10 % con el factor de área del fabricante y 15 % sin él. Una tonelada de enfriamiento mueve 350 a 450 cfm, 400 nominales.";
+    SEEN = "common practice; 400 a ton, 325 in wet climates and 450 in dry ones were read in HVACR Business, 2019", es "costumbre del oficio; 400 por tonelada, 325 en climas húmedos y 450 en secos se leyeron en HVACR Business, 2019";
+    DUCT_SAYS = "What a duct carries: flexible, 4 % slack, at 0.08 in wc per 100 ft; pulled tight at 0.08; round metal at 0.10.", es "Lo que lleva un ducto: flexible, 4 % flojo, a 0.08 in wc por 100 ft; bien estirado a 0.08; redondo de lámina a 0.10.";
+    DUCT_SEEN = "worked out with Colebrook's equation and the handbook's slack correction by a public library of fluid mechanics", es "calculado con la ecuación de Colebrook y la corrección del manual por lo flojo, con una biblioteca pública de software de mecánica de fluidos";
+    D4 = "4 in", es "4 in";
+    D5 = "5 in", es "5 in";
+    D6 = "6 in", es "6 in";
+    D7 = "7 in", es "7 in";
+    D8 = "8 in", es "8 in";
+    D9 = "9 in", es "9 in";
+    D10 = "10 in", es "10 in";
+    D12 = "12 in", es "12 in";
 }
 
 source!(

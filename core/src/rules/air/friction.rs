@@ -4,11 +4,11 @@ use crate::words;
 use crate::words::Phrase;
 
 words! {
-    SAYS = "Loss is f × length ÷ diameter × velocity pressure; f by Colebrook's equation, or 64 ÷ Re below Re 2300. Galvanized duct is 0.0003 ft rough, flexible duct pulled tight 0.003 ft.";
-    SEEN = "read in the 2021 handbook's SI text; between Re 2300 and 4000 no formula holds, and a blend of both is an estimate of ours";
-    LAMINAR = "laminar";
-    BLENDED = "between laminar and turbulent: an estimate";
-    TURBULENT = "turbulent";
+    SAYS = "Loss is f × length ÷ diameter × velocity pressure; f by Colebrook's equation, or 64 ÷ Re below Re 2300. Galvanized duct is 0.0003 ft rough, flexible duct pulled tight 0.003 ft.", es "La pérdida es f × largo ÷ diámetro × presión de velocidad; f por la ecuación de Colebrook, o 64 ÷ Re abajo de Re 2300. El ducto galvanizado tiene 0.0003 ft de rugosidad, el flexible bien estirado 0.003 ft.";
+    SEEN = "read in the 2021 handbook's SI text; between Re 2300 and 4000 no formula holds, and a blend of both is an estimate of ours", es "leído en el texto SI del manual de 2021; entre Re 2300 y 4000 no vale ninguna fórmula, y una mezcla de las dos es un estimado nuestro";
+    LAMINAR = "laminar", es "laminar";
+    BLENDED = "between laminar and turbulent: an estimate", es "entre laminar y turbulento: un estimado";
+    TURBULENT = "turbulent", es "turbulento";
 }
 
 source!(

@@ -7,10 +7,10 @@ use crate::sheet::{Confidence, Source};
 use crate::words;
 
 words! {
-    RETURN_SAYS = "A return grille without a filter runs at 500 fpm or less through what is open of it; one with a filter at 300 fpm of face.";
-    RETURN_SEEN = "read in a register maker's engineering pages; that 0.70 of a face is open is common practice";
-    TRANSFER_SAYS = "A transfer grille runs at 200 fpm of face or less.";
-    TRANSFER_SEEN = "read in Home Energy, 2006, and a wholesaler's tech tip";
+    RETURN_SAYS = "A return grille without a filter runs at 500 fpm or less through what is open of it; one with a filter at 300 fpm of face.", es "Una rejilla de retorno sin filtro trabaja a 500 fpm o menos por lo que tiene abierto; una con filtro, a 300 fpm de cara.";
+    RETURN_SEEN = "read in a register maker's engineering pages; that 0.70 of a face is open is common practice", es "leído en las páginas de ingeniería de un fabricante de rejillas; que 0.70 de una cara está abierto es costumbre del oficio";
+    TRANSFER_SAYS = "A transfer grille runs at 200 fpm of face or less.", es "Una rejilla de paso trabaja a 200 fpm de cara o menos.";
+    TRANSFER_SEEN = "read in Home Energy, 2006, and a wholesaler's tech tip", es "leído en Home Energy, 2006, y en un consejo técnico de un mayorista";
 }
 
 source!(

@@ -8,36 +8,36 @@ use crate::words::Amount;
 use crate::{choice, words};
 
 words! {
-    THROW_SAYS = "Fully turbulent jet: throw = K × cfm ÷ (end velocity × √area), area in sq ft as the table names it; at 50 fpm 30 % less. K is for examples: the maker's own throw figures go first.";
-    THROW_SEEN = "read in a text conversion of the 2021 SI chapter, equation 5, Table 1 and Example 1. Good to a fifth or so";
-    SURFACE_SAYS = "A jet along a ceiling throws √2 times as far as the same jet free of it; free is 0.707 of attached.";
-    SURFACE_SEEN = "read in the same chapter, equation 12";
-    ATTACHED_SAYS = "A jet holds to a ceiling where the register's top is within 1 ft of it and no beam, light or soffit crosses.";
-    ATTACHED_SEEN = "the 1 ft is from memory, the rest common practice";
-    DROP_SAYS = "A free level jet that differs by ΔT from a room at T (°R) has left its axis by y = c × 32.2 × ΔT × x³ ÷ (K × T × V² × √area) at x ft, V in ft/s; c from 0.24 to 0.42.";
-    DROP_SEEN = "0.24 is worked out by integrating a parcel along the axis; 0.42 is from memory of tests on horizontal jets. Take the band";
-    LEAVES_SAYS = "A cold jet leaves a ceiling about 1.2 × √K × (T ÷ ΔT)^½ × cfm^¼ × pressure^⅜ ft out, pressure in wc.";
-    LEAVES_SEEN = "from memory, for slots and round diffusers; a factor printed for SI gives hundreds of metres and is not used";
-    CARRIED_SAYS = "Room air carried along: 2 × leaving velocity ÷ velocity there; along a slot √2 instead of 2.";
-    CARRIED_SEEN = "read in the same chapter, equations 7 to 10; a root lost in the conversion is restored";
-    UP_SAYS = "Blown up or down, throw to 75 fpm changes about 1 % for each °F of difference; above 150 fpm it hardly does.";
-    UP_SEEN = "read in ASHRAE Journal, April 1999";
-    HALF_WALL_SAYS = "Cool air from a floor or low register has to reach the upper half of the wall.";
-    HALF_WALL_SEEN = "from memory of tests on cooling by warm-air registers";
+    THROW_SAYS = "Fully turbulent jet: throw = K × cfm ÷ (end velocity × √area), area in sq ft as the table names it; at 50 fpm 30 % less. K is for examples: the maker's own throw figures go first.", es "Chorro turbulento por completo: alcance = K × cfm ÷ (velocidad final × √área), área en sq ft como la nombra la tabla; a 50 fpm 30 % menos. K es para ejemplos: va primero el alcance del fabricante.";
+    THROW_SEEN = "read in a text conversion of the 2021 SI chapter, equation 5, Table 1 and Example 1. Good to a fifth or so", es "leído en una conversión a texto del capítulo SI de 2021, ecuación 5, Tabla 1 y Ejemplo 1. Con error de un quinto más o menos";
+    SURFACE_SAYS = "A jet along a ceiling throws √2 times as far as the same jet free of it; free is 0.707 of attached.", es "Un chorro a lo largo de un techo alcanza √2 veces lo que el mismo chorro libre de él; libre es 0.707 de pegado.";
+    SURFACE_SEEN = "read in the same chapter, equation 12", es "leído en el mismo capítulo, ecuación 12";
+    ATTACHED_SAYS = "A jet holds to a ceiling where the register's top is within 1 ft of it and no beam, light or soffit crosses.", es "Un chorro se pega al techo donde el tope de la rejilla está a 1 ft o menos de él y no lo cruza viga, luz ni soffit.";
+    ATTACHED_SEEN = "the 1 ft is from memory, the rest common practice", es "el 1 ft es de memoria, lo demás costumbre del oficio";
+    DROP_SAYS = "A free level jet that differs by ΔT from a room at T (°R) has left its axis by y = c × 32.2 × ΔT × x³ ÷ (K × T × V² × √area) at x ft, V in ft/s; c from 0.24 to 0.42.", es "Un chorro libre a nivel que difiere ΔT de un cuarto a T (°R) se ha apartado de su eje y = c × 32.2 × ΔT × x³ ÷ (K × T × V² × √área) a x ft, V en ft/s; c de 0.24 a 0.42.";
+    DROP_SEEN = "0.24 is worked out by integrating a parcel along the axis; 0.42 is from memory of tests on horizontal jets. Take the band", es "0.24 se calcula integrando una porción de aire a lo largo del eje; 0.42 es de memoria de pruebas con chorros horizontales. Tome el rango";
+    LEAVES_SAYS = "A cold jet leaves a ceiling about 1.2 × √K × (T ÷ ΔT)^½ × cfm^¼ × pressure^⅜ ft out, pressure in wc.", es "Un chorro frío deja el techo a cerca de 1.2 × √K × (T ÷ ΔT)^½ × cfm^¼ × presión^⅜ ft, presión en wc.";
+    LEAVES_SEEN = "from memory, for slots and round diffusers; a factor printed for SI gives hundreds of metres and is not used", es "de memoria, para ranuras y difusores redondos; un factor impreso para SI da cientos de metros y no se usa";
+    CARRIED_SAYS = "Room air carried along: 2 × leaving velocity ÷ velocity there; along a slot √2 instead of 2.", es "Aire del cuarto arrastrado: 2 × velocidad de salida ÷ velocidad ahí; a lo largo de una ranura √2 en vez de 2.";
+    CARRIED_SEEN = "read in the same chapter, equations 7 to 10; a root lost in the conversion is restored", es "leído en el mismo capítulo, ecuaciones 7 a 10; se restauró una raíz perdida en la conversión";
+    UP_SAYS = "Blown up or down, throw to 75 fpm changes about 1 % for each °F of difference; above 150 fpm it hardly does.", es "Soplado hacia arriba o abajo, el alcance a 75 fpm cambia cerca de 1 % por cada °F de diferencia; arriba de 150 fpm casi no cambia.";
+    UP_SEEN = "read in ASHRAE Journal, April 1999", es "leído en ASHRAE Journal, abril de 1999";
+    HALF_WALL_SAYS = "Cool air from a floor or low register has to reach the upper half of the wall.", es "El aire frío de una rejilla de piso o baja tiene que llegar a la mitad de arriba de la pared.";
+    HALF_WALL_SEEN = "from memory of tests on cooling by warm-air registers", es "de memoria de pruebas de enfriamiento por rejillas de aire caliente";
 
-    HIGH_WALL = "High on a wall, grille";
-    BAR_LOW = "High on a wall, bars under 4 in high";
-    BAR_HIGH = "High on a wall, bars 4 in and higher";
-    LOW_WALL = "Low on a wall, blows up it";
-    BASEBOARD = "Baseboard, blows up";
-    FLOOR = "Floor, blows up";
-    ROUND = "Ceiling, all round";
-    FOUR_WAY = "Ceiling, four ways";
-    SLOT = "Ceiling slot";
-    STRAIGHT = "Straight";
-    WIDE = "Spread wide";
-    FREE = "Nothing: free in the room";
-    ATTACHED = "The ceiling, within 1 ft of it";
+    HIGH_WALL = "High on a wall, grille", es "Alta en pared, rejilla";
+    BAR_LOW = "High on a wall, bars under 4 in high", es "Alta en pared, barras de menos de 4 in de alto";
+    BAR_HIGH = "High on a wall, bars 4 in and higher", es "Alta en pared, barras de 4 in de alto o más";
+    LOW_WALL = "Low on a wall, blows up it", es "Baja en pared, sopla hacia arriba";
+    BASEBOARD = "Baseboard, blows up", es "Zoclo, sopla hacia arriba";
+    FLOOR = "Floor, blows up", es "Piso, sopla hacia arriba";
+    ROUND = "Ceiling, all round", es "Techo, en redondo";
+    FOUR_WAY = "Ceiling, four ways", es "Techo, cuatro lados";
+    SLOT = "Ceiling slot", es "Ranura de techo";
+    STRAIGHT = "Straight", es "Derechas";
+    WIDE = "Spread wide", es "Bien abiertas";
+    FREE = "Nothing: free in the room", es "Nada: libre en el cuarto";
+    ATTACHED = "The ceiling, within 1 ft of it", es "El techo, a 1 ft o menos de él";
 }
 
 source!(

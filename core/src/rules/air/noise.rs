@@ -7,13 +7,13 @@ use crate::words::Text;
 use crate::{say, words};
 
 words! {
-    FACE_SAYS = "Out of a supply register's face in a house: 500 to 700 fpm usual, 800 at most.";
-    FACE_SEEN = "800 was read in a trade note on sizing registers; 700 is habit, from memory";
-    NC_SAYS = "Supply opening, lined duct: 250 to 300 fpm is about NC 15 to 20, 350 to 425 NC 25 to 30, 500 to 575 NC 35 to 40. NC 30 suits bedrooms and living rooms.";
-    NC_UNDER = "NC {0} or less";
-    NC_BAND = "about NC {0} to {1}";
-    NC_OVER = "NC {0} or more";
-    NC_SEEN = "read in an acoustics text and a grille maker's guide. Stamped faces are louder than fixed bars";
+    FACE_SAYS = "Out of a supply register's face in a house: 500 to 700 fpm usual, 800 at most.", es "Por la cara de una rejilla de salida en una casa: 500 a 700 fpm lo usual, 800 a lo más.";
+    FACE_SEEN = "800 was read in a trade note on sizing registers; 700 is habit, from memory", es "800 se leyó en una nota del oficio sobre dimensionar rejillas; 700 es costumbre, de memoria";
+    NC_SAYS = "Supply opening, lined duct: 250 to 300 fpm is about NC 15 to 20, 350 to 425 NC 25 to 30, 500 to 575 NC 35 to 40. NC 30 suits bedrooms and living rooms.", es "Abertura de salida, ducto forrado: 250 a 300 fpm es cerca de NC 15 a 20, 350 a 425 NC 25 a 30, 500 a 575 NC 35 a 40. NC 30 va bien en recámaras y salas.";
+    NC_UNDER = "NC {0} or less", es "NC {0} o menos";
+    NC_BAND = "about NC {0} to {1}", es "cerca de NC {0} a {1}";
+    NC_OVER = "NC {0} or more", es "NC {0} o más";
+    NC_SEEN = "read in an acoustics text and a grille maker's guide. Stamped faces are louder than fixed bars", es "leído en un texto de acústica y en la guía de un fabricante de rejillas. Las caras troqueladas suenan más que las barras fijas";
 }
 
 source!(

@@ -3,8 +3,8 @@
 use crate::words;
 
 words! {
-    SAYS = "A rectangular duct of sides a and b loses as much as a round one of 1.30 × (a × b)^0.625 ÷ (a + b)^0.25 at equal flow. Velocity and fittings go by the real area.";
-    SEEN = "read in the 2021 handbook, SI text and its Table 3";
+    SAYS = "A rectangular duct of sides a and b loses as much as a round one of 1.30 × (a × b)^0.625 ÷ (a + b)^0.25 at equal flow. Velocity and fittings go by the real area.", es "Un ducto rectangular de lados a y b pierde igual que uno redondo de 1.30 × (a × b)^0.625 ÷ (a + b)^0.25 con el mismo flujo. Velocidad y piezas van por el área real.";
+    SEEN = "read in the 2021 handbook, SI text and its Table 3", es "leído en el manual de 2021, texto SI y su Tabla 3";
 }
 
 source!(

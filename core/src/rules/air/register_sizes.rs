@@ -6,24 +6,24 @@ use crate::measure::{Length, Measure};
 use crate::words;
 
 words! {
-    SAYS = "A stamped face with its damper open lets 55 to 75 % of its nominal size through; 65 % is taken. The maker's area factor goes first, and only with readings by that maker's probe.";
-    SEEN = "common practice; a maker's catalog says over 75 % of a floor register";
-    S10X6 = "10 × 6";
-    S2X10 = "2 × 10";
-    S2X12 = "2-1/4 × 12";
-    S2X14 = "2-1/4 × 14";
-    S8X4 = "8 × 4";
-    S10X4 = "10 × 4";
-    S12X4 = "12 × 4";
-    S14X4 = "14 × 4";
-    S8X6 = "8 × 6";
-    S12X6 = "12 × 6";
-    S14X6 = "14 × 6";
-    S8X8 = "8 × 8";
-    S10X8 = "10 × 8";
-    S14X8 = "14 × 8";
-    S10X10 = "10 × 10";
-    S12X12 = "12 × 12";
+    SAYS = "A stamped face with its damper open lets 55 to 75 % of its nominal size through; 65 % is taken. The maker's area factor goes first, and only with readings by that maker's probe.", es "Una cara troquelada con su compuerta abierta deja pasar 55 a 75 % de su medida nominal; se toma 65 %. Va primero el factor de área del fabricante, y solo con lecturas de la sonda de ese fabricante.";
+    SEEN = "common practice; a maker's catalog says over 75 % of a floor register", es "costumbre del oficio; el catálogo de un fabricante dice más de 75 % en una rejilla de piso";
+    S10X6 = "10 × 6", es "10 × 6";
+    S2X10 = "2 × 10", es "2 × 10";
+    S2X12 = "2-1/4 × 12", es "2-1/4 × 12";
+    S2X14 = "2-1/4 × 14", es "2-1/4 × 14";
+    S8X4 = "8 × 4", es "8 × 4";
+    S10X4 = "10 × 4", es "10 × 4";
+    S12X4 = "12 × 4", es "12 × 4";
+    S14X4 = "14 × 4", es "14 × 4";
+    S8X6 = "8 × 6", es "8 × 6";
+    S12X6 = "12 × 6", es "12 × 6";
+    S14X6 = "14 × 6", es "14 × 6";
+    S8X8 = "8 × 8", es "8 × 8";
+    S10X8 = "10 × 8", es "10 × 8";
+    S14X8 = "14 × 8", es "14 × 8";
+    S10X10 = "10 × 10", es "10 × 10";
+    S12X12 = "12 × 12", es "12 × 12";
 }
 
 source!(

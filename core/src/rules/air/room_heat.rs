@@ -5,23 +5,23 @@ use crate::measure::unit::{DEGREES, NUMBER, PERCENT, U_VALUE};
 use crate::{choice, words};
 
 words! {
-    SENSIBLE_SAYS = "Sensible heat in Btu/h = 60 × 0.075 lb/cu ft × 0.24 Btu/lb·°F × cfm × °F = 1.08 × cfm × °F at sea level.";
-    SENSIBLE_SEEN = "worked out from standard air, read in HVACR Business, 2019; 1.10 with some moisture in it";
-    ALTITUDE_SAYS = "Air thins by (1 − 0.0000068754 × feet)^5.2559 with altitude, and carries so much less heat.";
-    ALTITUDE_SEEN = "from memory of the standard atmosphere; a psychrometrics library gives the same ratio of pressures";
-    LOSS_SAYS = "Heat lost = U × area × °F for each wall, window and ceiling, and 0.018 × changes an hour × cu ft × °F for leaks. U of an old bare frame wall 0.22 to 0.28, 0.25 taken; R-13 in 2x4 0.082; R-19 in 2x6 0.060; single glass 1.1, double 0.5.";
-    LOSS_SEEN = "the sum is worked out; the U's are from memory. No sun, no people, no floor: no load calculation";
-    RULE_SAYS = "About 1 cfm a sq ft in leaky, bare houses, 0.3 to 0.7 in tight ones. A check of plain sense, no size.";
-    RULE_SEEN = "common practice";
-    SHARE_SAYS = "A room's share of the system's air is its share of the house's load.";
-    SHARE_SEEN = "common practice before a load calculation, ACCA Manual J, and duct design, Manual D, which go first";
-    WARM_SAYS = "Heating, supply air is some 30 to 60 °F warmer than the room.";
-    WARM_SEEN = "common practice";
-    BARE = "Old frame, bare: U 0.25";
-    R13 = "2x4, R-13: U 0.082";
-    R19 = "2x6, R-19: U 0.060";
-    SINGLE = "Single: U 1.1";
-    DOUBLE = "Double: U 0.5";
+    SENSIBLE_SAYS = "Sensible heat in Btu/h = 60 × 0.075 lb/cu ft × 0.24 Btu/lb·°F × cfm × °F = 1.08 × cfm × °F at sea level.", es "Calor sensible en Btu/h = 60 × 0.075 lb/cu ft × 0.24 Btu/lb·°F × cfm × °F = 1.08 × cfm × °F a nivel del mar.";
+    SENSIBLE_SEEN = "worked out from standard air, read in HVACR Business, 2019; 1.10 with some moisture in it", es "calculado de aire estándar, leído en HVACR Business, 2019; 1.10 con algo de humedad";
+    ALTITUDE_SAYS = "Air thins by (1 − 0.0000068754 × feet)^5.2559 with altitude, and carries so much less heat.", es "El aire se adelgaza por (1 − 0.0000068754 × pies)^5.2559 con la altitud, y lleva ese tanto menos de calor.";
+    ALTITUDE_SEEN = "from memory of the standard atmosphere; a psychrometrics library gives the same ratio of pressures", es "de memoria de la atmósfera estándar; una biblioteca de software de psicrometría da la misma razón de presiones";
+    LOSS_SAYS = "Heat lost = U × area × °F for each wall, window and ceiling, and 0.018 × changes an hour × cu ft × °F for leaks. U of an old bare frame wall 0.22 to 0.28, 0.25 taken; R-13 in 2x4 0.082; R-19 in 2x6 0.060; single glass 1.1, double 0.5.", es "Calor perdido = U × área × °F por cada pared, ventana y techo, y 0.018 × cambios por hora × cu ft × °F por fugas. U de una pared vieja de madera sin aislar 0.22 a 0.28, se toma 0.25; R-13 en 2x4 0.082; R-19 en 2x6 0.060; vidrio sencillo 1.1, doble 0.5.";
+    LOSS_SEEN = "the sum is worked out; the U's are from memory. No sun, no people, no floor: no load calculation", es "la suma está calculada; las U son de memoria. Sin sol, sin gente, sin piso: no es un cálculo de carga";
+    RULE_SAYS = "About 1 cfm a sq ft in leaky, bare houses, 0.3 to 0.7 in tight ones. A check of plain sense, no size.", es "Cerca de 1 cfm por sq ft en casas con fugas y sin aislar, 0.3 a 0.7 en las cerradas. Una revisión de sentido común, no una medida.";
+    RULE_SEEN = "common practice", es "costumbre del oficio";
+    SHARE_SAYS = "A room's share of the system's air is its share of the house's load.", es "La parte de un cuarto en el aire del sistema es su parte en la carga de la casa.";
+    SHARE_SEEN = "common practice before a load calculation, ACCA Manual J, and duct design, Manual D, which go first", es "costumbre del oficio antes de un cálculo de carga, ACCA Manual J, y del diseño de ductos, Manual D, que van primero";
+    WARM_SAYS = "Heating, supply air is some 30 to 60 °F warmer than the room.", es "En calefacción, el aire de salida está unos 30 a 60 °F más caliente que el cuarto.";
+    WARM_SEEN = "common practice", es "costumbre del oficio";
+    BARE = "Old frame, bare: U 0.25", es "Madera vieja, sin aislar: U 0.25";
+    R13 = "2x4, R-13: U 0.082", es "2x4, R-13: U 0.082";
+    R19 = "2x6, R-19: U 0.060", es "2x6, R-19: U 0.060";
+    SINGLE = "Single: U 1.1", es "Sencillo: U 1.1";
+    DOUBLE = "Double: U 0.5", es "Doble: U 0.5";
 }
 
 source!(

@@ -10,21 +10,21 @@ use crate::words::Phrase;
 use crate::{choice, form, words};
 
 words! {
-    NOTHING = "";
-    KIND = "Duct";
-    ROUND = "Round metal";
-    RECTANGULAR = "Rectangular metal";
-    FLEX = "Flexible";
-    DIAMETER = "Diameter, inside";
-    WIDE = "Inside, one side";
-    HIGH = "Inside, other side";
-    LENGTH = "Length as it lies";
-    LENGTH_HINT = "Straight duct. With fittings already counted as feet, put in the effective length.";
-    SLACK = "Shorter than pulled tight by";
-    SLACK_HINT = "Blank for pulled tight. 12 ft pulled tight, put in over 10 ft 2-3/8 in: 15 %.";
-    WHY_SIZE = "larger ducts are trunks of a system for its designer.";
-    WHY_LENGTH = "no branch in a house is that long.";
-    WHY_SLACK = "that is a heap, no duct.";
+    NOTHING = "", es "";
+    KIND = "Duct", es "Ducto";
+    ROUND = "Round metal", es "Redondo de lámina";
+    RECTANGULAR = "Rectangular metal", es "Rectangular de lámina";
+    FLEX = "Flexible", es "Flexible";
+    DIAMETER = "Diameter, inside", es "Diámetro, por dentro";
+    WIDE = "Inside, one side", es "Por dentro, un lado";
+    HIGH = "Inside, other side", es "Por dentro, otro lado";
+    LENGTH = "Length as it lies", es "Largo como está puesto";
+    LENGTH_HINT = "Straight duct. With fittings already counted as feet, put in the effective length.", es "Ducto recto. Si las piezas ya se contaron como pies, ponga el largo efectivo.";
+    SLACK = "Shorter than pulled tight by", es "Más corto que bien estirado, por";
+    SLACK_HINT = "Blank for pulled tight. 12 ft pulled tight, put in over 10 ft 2-3/8 in: 15 %.", es "Vacío si va bien estirado. 12 ft bien estirados, puestos en 10 ft 2-3/8 in: 15 %.";
+    WHY_SIZE = "larger ducts are trunks of a system for its designer.", es "ductos más grandes son troncales de un sistema, para su diseñador.";
+    WHY_LENGTH = "no branch in a house is that long.", es "ningún ramal de casa es tan largo.";
+    WHY_SLACK = "that is a heap, no duct.", es "eso es un montón, no un ducto.";
 }
 
 choice! {

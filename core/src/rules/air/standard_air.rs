@@ -5,8 +5,8 @@ use crate::measure::unit::FPM;
 use crate::words;
 
 words! {
-    SAYS = "Air of 0.075 lb/cu ft has a velocity pressure of 1 in wc at 4005 fpm; its Reynolds number is 8.56 × diameter in inches × fpm.";
-    SEEN = "from memory of the handbook's US form; worked out again to 0.1 %. Thinner air, as at 5,000 ft, loses about a sixth less";
+    SAYS = "Air of 0.075 lb/cu ft has a velocity pressure of 1 in wc at 4005 fpm; its Reynolds number is 8.56 × diameter in inches × fpm.", es "Aire de 0.075 lb/cu ft tiene una presión de velocidad de 1 in wc a 4005 fpm; su número de Reynolds es 8.56 × diámetro en pulgadas × fpm.";
+    SEEN = "from memory of the handbook's US form; worked out again to 0.1 %. Thinner air, as at 5,000 ft, loses about a sixth less", es "de memoria de la forma US del manual; calculado otra vez a 0.1 %. El aire más delgado, como a 5,000 ft, pierde cerca de un sexto menos";
 }
 
 source!(

@@ -9,9 +9,9 @@ use crate::words;
 use crate::words::Text;
 
 words! {
-    SAYS = "Supply branches in houses: 600 fpm, 900 at most in metal, 700 in flexible duct. For noise, not safety.";
-    SEEN = "from memory of Manual D's habit";
-    ASK = "Fast enough to be heard in many houses. Ask the HVAC sub.";
+    SAYS = "Supply branches in houses: 600 fpm, 900 at most in metal, 700 in flexible duct. For noise, not safety.", es "Ramales de salida en casas: 600 fpm, 900 a lo más en lámina, 700 en ducto flexible. Por el ruido, no por seguridad.";
+    SEEN = "from memory of Manual D's habit", es "de memoria de la costumbre de Manual D";
+    ASK = "Fast enough to be heard in many houses. Ask the HVAC sub.", es "Bastante rápido para oírse en muchas casas. Pregunte al contratista de clima.";
 }
 
 source!(

@@ -5,16 +5,16 @@ use crate::measure::{Length, Measure};
 use crate::{choice, words};
 
 words! {
-    SAYS = "Wood pressed across its grain, psi: spruce-pine-fir 425, hem-fir 405, Douglas fir-larch 625, southern pine 565. No factor for how long a load stays. The weaker of beam and plate counts.";
-    SEEN = "read in a trade magazine's table and in timber design notes";
-    LEAST_SAYS = "Joists and beams rest 1-1/2 in or more on wood or metal, 3 in or more on masonry or concrete.";
-    LEAST_SEEN = "both lengths read in a trade magazine";
-    NOT_ASKED = "Not asked";
-    SPF = "Spruce-pine-fir";
-    HF = "Hem-fir";
-    DF_L = "Douglas fir-larch";
-    SP = "Southern pine";
-    MASONRY = "Masonry or concrete";
+    SAYS = "Wood pressed across its grain, psi: spruce-pine-fir 425, hem-fir 405, Douglas fir-larch 625, southern pine 565. No factor for how long a load stays. The weaker of beam and plate counts.", es "Madera apretada a través de la veta, psi: spruce-pine-fir 425, hem-fir 405, Douglas fir-larch 625, southern pine 565. Sin factor por lo que dura la carga. Cuenta lo más débil entre viga y solera.";
+    SEEN = "read in a trade magazine's table and in timber design notes", es "leído en la tabla de una revista del oficio y en notas de diseño en madera";
+    LEAST_SAYS = "Joists and beams rest 1-1/2 in or more on wood or metal, 3 in or more on masonry or concrete.", es "Viguetas y vigas apoyan 1-1/2 in o más en madera o metal, 3 in o más en mampostería o concreto.";
+    LEAST_SEEN = "both lengths read in a trade magazine", es "los dos largos se leyeron en una revista del oficio";
+    NOT_ASKED = "Not asked", es "No se pide";
+    SPF = "Spruce-pine-fir", es "Spruce-pine-fir";
+    HF = "Hem-fir", es "Hem-fir";
+    DF_L = "Douglas fir-larch", es "Douglas fir-larch";
+    SP = "Southern pine", es "Southern pine";
+    MASONRY = "Masonry or concrete", es "Mampostería o concreto";
 }
 
 source!(

@@ -8,29 +8,29 @@ use crate::sheet::Source;
 use crate::{choice, words};
 
 words! {
-    SAYS = "A ceiling joist spans so far that its live load bends it down by 1/240 of the span at the most and all its load doesn't pass the wood's strength, to the nearest inch, 26 ft at the most.";
-    READ_SEEN = "this row was read, with the other 24 in rows with storage and all 19.2 in rows: 128 cells. The formula gives 127 of them to the inch, and one an inch off. 2021 and 2024 were not compared";
-    DERIVED_SEEN = "this row is worked out by the formula, which gives 127 of 128 cells that were read to the inch. 2021 and 2024 were not compared";
-    VALUES_SAYS = "Strength and stiffness of graded framing lumber: No. 2 by species, times a factor for its size, and 1.15 for joists side by side.";
-    VALUES_SEEN = "from memory, and in part read in a library's data that quotes the NDS Supplement; spans worked out with them were compared with the printed ones";
-    SCOPE_SAYS = "The table is for graded, whole, dressed joists that carry a ceiling and an attic with or without storage, and nothing else.";
-    SCOPE_SEEN = "read in its title and loads";
-    UNKNOWN = "Old, or no grade stamp";
-    DF_L = "Douglas fir-larch No. 2";
-    HF = "Hem-fir No. 2";
-    SPF = "Spruce-pine-fir No. 1 or 2";
-    SP = "Southern pine No. 2";
-    TWO_BY_FOUR = "2x4";
-    TWO_BY_SIX = "2x6";
-    TWO_BY_EIGHT = "2x8";
-    TWO_BY_TEN = "2x10";
-    OTHER = "Another size";
-    S12 = "12 in";
-    S16 = "16 in";
-    S19 = "19.2 in";
-    S24 = "24 in";
-    BARE = "No storage: live 10, dead 5";
-    STORAGE = "Some storage: live 20, dead 10";
+    SAYS = "A ceiling joist spans so far that its live load bends it down by 1/240 of the span at the most and all its load doesn't pass the wood's strength, to the nearest inch, 26 ft at the most.", es "Una vigueta de techo salva un claro tal que su carga viva la flexiona a lo más 1/240 del claro y toda su carga no pasa la resistencia de la madera, a la pulgada más cercana, 26 ft a lo más.";
+    READ_SEEN = "this row was read, with the other 24 in rows with storage and all 19.2 in rows: 128 cells. The formula gives 127 of them to the inch, and one an inch off. 2021 and 2024 were not compared", es "esta fila se leyó, con las otras filas de 24 in con almacén y todas las de 19.2 in: 128 celdas. La fórmula da 127 de ellas a la pulgada, y una con una pulgada de diferencia. 2021 y 2024 no se compararon";
+    DERIVED_SEEN = "this row is worked out by the formula, which gives 127 of 128 cells that were read to the inch. 2021 and 2024 were not compared", es "esta fila se calcula con la fórmula, que da a la pulgada 127 de las 128 celdas leídas. 2021 y 2024 no se compararon";
+    VALUES_SAYS = "Strength and stiffness of graded framing lumber: No. 2 by species, times a factor for its size, and 1.15 for joists side by side.", es "Resistencia y rigidez de madera clasificada para estructura: No. 2 por especie, por un factor de su tamaño, y 1.15 para viguetas una junto a otra.";
+    VALUES_SEEN = "from memory, and in part read in a library's data that quotes the NDS Supplement; spans worked out with them were compared with the printed ones", es "de memoria, y en parte leído en los datos de una biblioteca de software que cita el NDS Supplement; los claros calculados con ellos se compararon con los impresos";
+    SCOPE_SAYS = "The table is for graded, whole, dressed joists that carry a ceiling and an attic with or without storage, and nothing else.", es "La tabla es para viguetas clasificadas, enteras y cepilladas que cargan un techo y un ático con o sin almacén, y nada más.";
+    SCOPE_SEEN = "read in its title and loads", es "leído en su título y sus cargas";
+    UNKNOWN = "Old, or no grade stamp", es "Vieja, o sin sello de grado";
+    DF_L = "Douglas fir-larch No. 2", es "Douglas fir-larch No. 2";
+    HF = "Hem-fir No. 2", es "Hem-fir No. 2";
+    SPF = "Spruce-pine-fir No. 1 or 2", es "Spruce-pine-fir No. 1 o 2";
+    SP = "Southern pine No. 2", es "Southern pine No. 2";
+    TWO_BY_FOUR = "2x4", es "2x4";
+    TWO_BY_SIX = "2x6", es "2x6";
+    TWO_BY_EIGHT = "2x8", es "2x8";
+    TWO_BY_TEN = "2x10", es "2x10";
+    OTHER = "Another size", es "Otro tamaño";
+    S12 = "12 in", es "12 in";
+    S16 = "16 in", es "16 in";
+    S19 = "19.2 in", es "19.2 in";
+    S24 = "24 in", es "24 in";
+    BARE = "No storage: live 10, dead 5", es "Sin almacén: viva 10, muerta 5";
+    STORAGE = "Some storage: live 20, dead 10", es "Algo de almacén: viva 20, muerta 10";
 }
 
 source!(

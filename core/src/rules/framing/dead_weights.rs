@@ -5,21 +5,21 @@ use crate::measure::unit::{PCF, PSF};
 use crate::{choice, words};
 
 words! {
-    BOARD_SAYS = "Gypsum board is taken at 0.55 psf an eighth of an inch; its label may say less. Plaster on wood lath is taken at 10 psf.";
-    BOARD_SEEN = "board from memory, as ASCE 7 has it; plaster read in an old handbook, 8 psf in a table of dead loads";
-    FILL_SAYS = "Settled loose fill is taken at the upper end: cellulose 2.0 lb a cubic foot, loose glass fiber 1.0, rock wool 1.7. Older texts have cellulose up to 3.";
-    FILL_SEEN = "read in a page that carries the energy department's table";
-    WOOD_SAYS = "Framing lumber is taken at 35 lb a cubic foot.";
-    WOOD_SEEN = "common practice, from memory";
-    NOTHING = "Nothing";
-    HALF = "1/2 board";
-    FIVE_EIGHTHS = "5/8 board";
-    THREE_EIGHTHS = "3/8 board";
-    PLASTER = "Plaster on wood lath";
-    CELLULOSE = "Cellulose";
-    GLASS = "Loose glass fiber";
-    ROCK_WOOL = "Rock wool";
-    OTHER = "Other";
+    BOARD_SAYS = "Gypsum board is taken at 0.55 psf an eighth of an inch; its label may say less. Plaster on wood lath is taken at 10 psf.", es "La tablaroca se toma a 0.55 psf por octavo de pulgada; su etiqueta puede decir menos. El yeso sobre listones de madera se toma a 10 psf.";
+    BOARD_SEEN = "board from memory, as ASCE 7 has it; plaster read in an old handbook, 8 psf in a table of dead loads", es "tablaroca de memoria, como la trae ASCE 7; yeso leído en un manual viejo, 8 psf en una tabla de cargas muertas";
+    FILL_SAYS = "Settled loose fill is taken at the upper end: cellulose 2.0 lb a cubic foot, loose glass fiber 1.0, rock wool 1.7. Older texts have cellulose up to 3.", es "El aislante suelto asentado se toma en su extremo alto: celulosa 2.0 lb por pie cúbico, fibra de vidrio suelta 1.0, lana mineral 1.7. Textos viejos tienen celulosa hasta 3.";
+    FILL_SEEN = "read in a page that carries the energy department's table", es "leído en una página que trae la tabla del departamento de energía";
+    WOOD_SAYS = "Framing lumber is taken at 35 lb a cubic foot.", es "La madera de estructura se toma a 35 lb por pie cúbico.";
+    WOOD_SEEN = "common practice, from memory", es "costumbre del oficio, de memoria";
+    NOTHING = "Nothing", es "Nada";
+    HALF = "1/2 board", es "Tablaroca de 1/2";
+    FIVE_EIGHTHS = "5/8 board", es "Tablaroca de 5/8";
+    THREE_EIGHTHS = "3/8 board", es "Tablaroca de 3/8";
+    PLASTER = "Plaster on wood lath", es "Yeso sobre listones de madera";
+    CELLULOSE = "Cellulose", es "Celulosa";
+    GLASS = "Loose glass fiber", es "Fibra de vidrio suelta";
+    ROCK_WOOL = "Rock wool", es "Lana mineral";
+    OTHER = "Other", es "Otro";
 }
 
 source!(

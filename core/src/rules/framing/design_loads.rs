@@ -5,17 +5,17 @@ use crate::measure::unit::PSF;
 use crate::words;
 
 words! {
-    LIVE_SAYS = "Live load, psf: attic without storage 10, with some storage 20, sleeping rooms and attics lived in 30, other rooms 40, roof 20. Snow is the building department's.";
-    LIVE_SEEN = "from memory, Table R301.5";
-    DEAD_SAYS = "What things weigh, psf: a floor about 10, a wood roof with shingles, panel and board about 15, a 2x4 wall with board on both sides 6 of its face, plaster on wood lath 8 to 10.";
-    DEAD_SEEN = "read in two tables of dead loads and an old handbook";
-    ASD_SAYS = "Added up for wood: dead + live; dead + roof live or snow; dead + 0.75 live + 0.75 roof live or snow. The worst counts.";
-    ASD_SEEN = "from memory, ASCE 7, 2.4, without wind and earthquake";
-    HALF_SAYS = "A support takes half of each span that ends on it.";
-    THROUGH_SAYS = "Joists that run through over a support put more on it: 1.25 times where both spans are alike, more where they differ: 3/4 + (a² + b²) ÷ (4 a b).";
-    STATICS_SEEN = "worked out from equilibrium, and of joists that run through from their bending";
-    ENDS_SAYS = "An even load goes half to each end of a beam, a point in reverse of its distances: P × (span − a) ÷ span to the left.";
-    SHORE_SAYS = "Shoring on each side of a wall takes half of that side's span: all that hangs there, and the people and stacks on it.";
+    LIVE_SAYS = "Live load, psf: attic without storage 10, with some storage 20, sleeping rooms and attics lived in 30, other rooms 40, roof 20. Snow is the building department's.", es "Carga viva, psf: ático sin almacén 10, con algo de almacén 20, recámaras y áticos habitados 30, otros cuartos 40, tejado 20. La nieve la dice la oficina de construcción.";
+    LIVE_SEEN = "from memory, Table R301.5", es "de memoria, Tabla R301.5";
+    DEAD_SAYS = "What things weigh, psf: a floor about 10, a wood roof with shingles, panel and board about 15, a 2x4 wall with board on both sides 6 of its face, plaster on wood lath 8 to 10.", es "Lo que pesan las cosas, psf: un piso cerca de 10, un tejado de madera con tejas (shingles), panel y tablaroca cerca de 15, una pared de 2x4 con tablaroca en los dos lados 6 de su cara, yeso sobre listones de madera 8 a 10.";
+    DEAD_SEEN = "read in two tables of dead loads and an old handbook", es "leído en dos tablas de cargas muertas y en un manual viejo";
+    ASD_SAYS = "Added up for wood: dead + live; dead + roof live or snow; dead + 0.75 live + 0.75 roof live or snow. The worst counts.", es "Sumas para madera: muerta + viva; muerta + viva de tejado o nieve; muerta + 0.75 viva + 0.75 viva de tejado o nieve. Cuenta la peor.";
+    ASD_SEEN = "from memory, ASCE 7, 2.4, without wind and earthquake", es "de memoria, ASCE 7, 2.4, sin viento ni sismo";
+    HALF_SAYS = "A support takes half of each span that ends on it.", es "Un apoyo toma la mitad de cada claro que termina en él.";
+    THROUGH_SAYS = "Joists that run through over a support put more on it: 1.25 times where both spans are alike, more where they differ: 3/4 + (a² + b²) ÷ (4 a b).", es "Las viguetas que pasan corridas sobre un apoyo lo cargan más: 1.25 veces donde los dos claros son iguales, más donde difieren: 3/4 + (a² + b²) ÷ (4 a b).";
+    STATICS_SEEN = "worked out from equilibrium, and of joists that run through from their bending", es "calculado del equilibrio y, en viguetas corridas, de su flexión";
+    ENDS_SAYS = "An even load goes half to each end of a beam, a point in reverse of its distances: P × (span − a) ÷ span to the left.", es "Una carga pareja va mitad a cada punta de la viga; una puntual, al revés de sus distancias: P × (claro − a) ÷ claro a la izquierda.";
+    SHORE_SAYS = "Shoring on each side of a wall takes half of that side's span: all that hangs there, and the people and stacks on it.", es "El apuntalamiento en cada lado de una pared toma la mitad del claro de ese lado: todo lo que cuelga ahí, y la gente y los montones encima.";
 }
 
 source!(

@@ -5,8 +5,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    DOOR_HEAD_SAYS = "A header for a door of 6 ft 8 in is set 82-1/2 in over the subfloor.";
-    DOOR_HEAD_SEEN = "common practice; go by the door you hang";
+    DOOR_HEAD_SAYS = "A header for a door of 6 ft 8 in is set 82-1/2 in over the subfloor.", es "Un dintel para puerta de 6 ft 8 in se pone a 82-1/2 in sobre el subpiso.";
+    DOOR_HEAD_SEEN = "common practice; go by the door you hang", es "costumbre del oficio; guíese por la puerta que cuelga";
 }
 
 source!(

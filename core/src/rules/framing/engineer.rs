@@ -5,8 +5,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "Who may move what holds a house up, cut a truss, or size a beam, post or footing, is set by state law: a licensed engineer.";
-    SEEN = "from memory: each state has such a law, and they differ. The building department tells";
+    SAYS = "Who may move what holds a house up, cut a truss, or size a beam, post or footing, is set by state law: a licensed engineer.", es "Quién puede mover lo que sostiene una casa, cortar una armadura (truss), o dimensionar una viga, un poste o una zapata, lo fija la ley estatal: un ingeniero con licencia.";
+    SEEN = "from memory: each state has such a law, and they differ. The building department tells", es "de memoria: cada estado tiene una ley así, y difieren. La oficina de construcción lo dice";
 }
 
 source!(

@@ -7,10 +7,10 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "In a sawn joist or rafter a hole is D/3 at most, and 2 in or more from top, bottom, other holes and notches. A notch is D/4 deep at an end; elsewhere D/6, D/3 long, and never in the middle third of the span. What is 4 in nominal or thicker is not notched on its tension side but at its ends.";
-    SEEN = "read in a guide that quotes both sections; the books of 2021 and 2024 were not seen. The exception for rafter tails is left out";
-    PAPER_SAYS = "Trusses, I-joists and laminated wood are not cut, notched or bored but as their maker's paper or a registered designer allows.";
-    PAPER_SEEN = "read in a guide that quotes R802.7.2; R502.8.2 and R502.11.3 from memory";
+    SAYS = "In a sawn joist or rafter a hole is D/3 at most, and 2 in or more from top, bottom, other holes and notches. A notch is D/4 deep at an end; elsewhere D/6, D/3 long, and never in the middle third of the span. What is 4 in nominal or thicker is not notched on its tension side but at its ends.", es "En una vigueta o par de madera sólida un agujero es de D/3 a lo más, y a 2 in o más de arriba, de abajo, de otros agujeros y de muescas. Una muesca es de D/4 de fondo en una punta; en otra parte D/6, D/3 de largo, y nunca en el tercio de en medio del claro. Lo de 4 in nominales o más de grueso no se muesca en su lado de tensión, salvo en las puntas.";
+    SEEN = "read in a guide that quotes both sections; the books of 2021 and 2024 were not seen. The exception for rafter tails is left out", es "leído en una guía que cita las dos secciones; no se vieron los libros de 2021 y 2024. Se deja fuera la excepción para colas de pares";
+    PAPER_SAYS = "Trusses, I-joists and laminated wood are not cut, notched or bored but as their maker's paper or a registered designer allows.", es "Las armaduras (trusses), viguetas I y madera laminada no se cortan, muescan ni perforan, salvo como lo permita el papel de su fabricante o de un diseñador registrado.";
+    PAPER_SEEN = "read in a guide that quotes R802.7.2; R502.8.2 and R502.11.3 from memory", es "leído en una guía que cita R802.7.2; R502.8.2 y R502.11.3 de memoria";
 }
 
 source!(

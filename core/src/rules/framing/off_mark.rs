@@ -4,8 +4,8 @@ use crate::measure::Length;
 use crate::words;
 
 words! {
-    SAYS = "A bit starts or runs off its mark, by 1/16 in if nobody says. A hole that breaks out of a face is a notch.";
-    SEEN = "no publication; the code's limits are for the hole as it is in the end";
+    SAYS = "A bit starts or runs off its mark, by 1/16 in if nobody says. A hole that breaks out of a face is a notch.", es "Una broca empieza o se va fuera de su marca, 1/16 in si nadie dice otra cosa. Un agujero que se sale por una cara es una muesca.";
+    SEEN = "no publication; the code's limits are for the hole as it is in the end", es "sin publicación; los límites del código son para el agujero como queda al final";
 }
 
 source!(

@@ -7,12 +7,12 @@ use crate::rules::framing::gable_ties::LOWER_THIRD;
 use crate::{choice, words};
 
 words! {
-    TRUSS_CHORDS_SAYS = "No member of a truss is cut, notched, moved or spliced without a registered designer's drawing. The ceiling hangs on its bottom chord.";
-    TRUSS_CHORDS_SEEN = "that trusses are cut by design only was read in guides that quote R802.7; the section's number is from memory";
-    UNKNOWN = "Not known yet";
-    STICKS = "Rafters and joists, cut on site";
-    TRUSSES = "Trusses";
-    STORY = "A floor";
+    TRUSS_CHORDS_SAYS = "No member of a truss is cut, notched, moved or spliced without a registered designer's drawing. The ceiling hangs on its bottom chord.", es "Ninguna pieza de una armadura (truss) se corta, muesca, mueve o empalma sin el dibujo de un diseñador registrado. El techo cuelga de su cuerda inferior.";
+    TRUSS_CHORDS_SEEN = "that trusses are cut by design only was read in guides that quote R802.7; the section's number is from memory", es "que las armaduras se cortan solo por diseño se leyó en guías que citan R802.7; el número de la sección es de memoria";
+    UNKNOWN = "Not known yet", es "Todavía no se sabe";
+    STICKS = "Rafters and joists, cut on site", es "Pares y viguetas, cortados en obra";
+    TRUSSES = "Trusses", es "Armaduras (trusses)";
+    STORY = "A floor", es "Un piso";
 }
 
 source!(

@@ -4,8 +4,8 @@ use crate::measure::Length;
 use crate::words;
 
 words! {
-    PRECUT_SAYS = "Studs are sold cut to 92-5/8, 104-5/8 and 116-5/8 in. With three plates they frame 97-1/8, 109-1/8 and 121-1/8 in.";
-    PRECUT_SEEN = "the stud lengths read in two trade magazines; the heights are added up from them";
+    PRECUT_SAYS = "Studs are sold cut to 92-5/8, 104-5/8 and 116-5/8 in. With three plates they frame 97-1/8, 109-1/8 and 121-1/8 in.", es "Los montantes se venden cortados a 92-5/8, 104-5/8 y 116-5/8 in. Con tres soleras dan 97-1/8, 109-1/8 y 121-1/8 in.";
+    PRECUT_SEEN = "the stud lengths read in two trade magazines; the heights are added up from them", es "los largos de montante se leyeron en dos revistas del oficio; las alturas se sumaron de ellos";
 }
 
 source!(

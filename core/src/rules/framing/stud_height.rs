@@ -5,10 +5,10 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    BEARING_STUDS_SAYS = "Bearing studs 2x4 or 2x6 stand 10 ft high at most with nothing to hold them sideways; 2x4 at 24 in apart only under a roof and ceiling.";
-    BEARING_STUDS_SEEN = "read in part, in forum pages that quote the table";
-    PARTITION_STUDS_SAYS = "A nonbearing 2x4 stud stands 14 ft high at most, a 2x6 20 ft.";
-    PARTITION_STUDS_SEEN = "written down from memory";
+    BEARING_STUDS_SAYS = "Bearing studs 2x4 or 2x6 stand 10 ft high at most with nothing to hold them sideways; 2x4 at 24 in apart only under a roof and ceiling.", es "Los montantes de carga de 2x4 o 2x6 miden 10 ft de alto a lo más sin nada que los sujete de lado; los de 2x4 a 24 in, solo bajo tejado y techo.";
+    BEARING_STUDS_SEEN = "read in part, in forum pages that quote the table", es "leído en parte, en páginas de foros que citan la tabla";
+    PARTITION_STUDS_SAYS = "A nonbearing 2x4 stud stands 14 ft high at most, a 2x6 20 ft.", es "Un montante de 2x4 sin carga mide 14 ft de alto a lo más, uno de 2x6 20 ft.";
+    PARTITION_STUDS_SEEN = "written down from memory", es "escrito de memoria";
 }
 
 source!(
