@@ -8,7 +8,7 @@ use crate::question::Question;
 use crate::signal::Memo;
 use crate::words as w;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Part, PartRow};
+use ledgerboard_core::sheet::{Part, PartRow, SCREEN_ONLY};
 use ledgerboard_core::words::{Phrase, Voice};
 
 /// Between a part's key and its order; no path of a field has it.
@@ -53,6 +53,7 @@ fn find<'a>(parts: &'a [Part], key: &str) -> Option<&'a Part> {
 }
 
 fn one(question: Question, key: String) -> El {
+    let is_on_screen_only = key.starts_with(SCREEN_ONLY);
     let name = key.clone();
     let title = Memo::new(move |before: Option<&String>| {
         let voice = question.voice();
@@ -75,7 +76,8 @@ fn one(question: Question, key: String) -> El {
         })
     });
     let undo = when(undone, move || undo_line(question, &w::USED));
-    titled(live_text(move || title.get()), Piece::all([undo, body]))
+    let heading = titled(live_text(move || title.get()), Piece::all([undo, body]));
+    if is_on_screen_only { heading.class("screen-only") } else { heading }
 }
 
 fn rows(question: Question, part: &Part, key: &str, voice: Voice) -> Piece {
