@@ -87,8 +87,10 @@ fn prints(worked: &Worked, units: Units) -> Prints {
         else {
             continue;
         };
-        let unit = amount.show(units, Rounding::Nearest).unit;
-        prints.add(amount, result.trim_end_matches(unit).to_owned());
+        // With its unit, as it is told: behind it, but money before it and with its cents.
+        let shown = amount.show(units, Rounding::Nearest);
+        let bare = if result == shown.text() { &*shown.figure } else { result };
+        prints.add(amount, bare.trim_end_matches(shown.unit).to_owned());
     }
     let rows = sheet.parts.iter().flat_map(|part| &part.rows);
     let texts = rows.flat_map(|row| [&row.name, &row.value]).chain(&sheet.next);

@@ -3,7 +3,7 @@
 
 use geo::{Area as _, BoundingRect as _, Coord, Intersects as _, LineString, Polygon};
 use ledgerboard_core::measure::{Area, Length};
-use ledgerboard_core::plan::{Corner, Plan, Spot, Wall};
+use ledgerboard_core::plan::{Axis, Corner, Plan, Spot, Wall};
 use ledgerboard_tests::rooms::{Column, columns, corners, mirrored, walls};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
@@ -82,14 +82,16 @@ fn a_room_is_the_same_whatever_way_it_is_walked() {
             prop_assert_eq!(same.area(), plan.area());
             prop_assert_eq!(same.perimeter(), plan.perimeter());
         }
-        let rectangles = plan.rectangles();
-        let sum = rectangles.iter().map(|part| {
-            let (long, wide) = part.sizes();
-            Area::of(long, wide)
-        });
-        prop_assert_eq!(sum.fold(Area::ZERO, Area::plus), plan.area());
-        for part in rectangles {
-            prop_assert!(plan.contains(part.low) && plan.contains(part.high));
+        for axis in [Axis::Along, Axis::Across] {
+            let rectangles = plan.rectangles(axis);
+            let sum = rectangles.iter().map(|part| {
+                let (long, wide) = part.sizes();
+                Area::of(long, wide)
+            });
+            prop_assert_eq!(sum.fold(Area::ZERO, Area::plus), plan.area());
+            for part in rectangles {
+                prop_assert!(plan.contains(part.low) && plan.contains(part.high));
+            }
         }
         Ok(())
     });

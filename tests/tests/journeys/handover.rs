@@ -30,9 +30,9 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Den feed").await;
         page.tap(saying("Done")).await;
-        saved(&page, "paint", "Den paint").await;
+        saved(page, "paint", "Den paint").await;
 
-        open_job(&page).await;
+        open_job(page).await;
         page.tap(saying("What to buy")).await;
         page.reads(".buy:first-child .value", "8").await;
         page.tap("[id='got staple']").await;
@@ -42,13 +42,13 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.sees(saying("All together $0.40, 2 lines without a price")).await;
         page.screenshot("buy").await;
 
-        open_job(&page).await;
+        open_job(page).await;
         page.tap(saying("Den feed")).await;
         page.enter(field("run"), "60 ft").await;
         page.reads(ANSWER, "14").await;
         page.tap(saying("Save over")).await;
 
-        open_job(&page).await;
+        open_job(page).await;
         page.tap(saying("What to buy")).await;
         page.reads(".buy:first-child .value", "14").await;
         page.misses(".buy-line.got").await;
@@ -69,8 +69,8 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
 #[tokio::test]
 async fn what_was_looked_at_stays_looked_at() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        saved(&page, "box-fill", "Den switch").await;
-        open_job(&page).await;
+        saved(page, "box-fill", "Den switch").await;
+        open_job(page).await;
         page.tap(saying("Ready?")).await;
         page.sees(saying("Before cover")).await;
         let point = "[id='looked cover plates']";
@@ -89,18 +89,18 @@ async fn what_was_looked_at_stays_looked_at() {
 #[tokio::test]
 async fn an_owner_agrees_to_an_answer_and_is_asked_again_when_it_changes() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        saved(&page, "raising", "Den ceiling").await;
-        open_job(&page).await;
+        saved(page, "raising", "Den ceiling").await;
+        open_job(page).await;
         page.tap(saying("Owner")).await;
         page.tap(saying("Agree")).await;
         page.until("/^Agree, /.test(document.querySelector('.owner p')?.innerText)").await;
         page.tap(saying("I handed it over")).await;
 
-        open_job(&page).await;
+        open_job(page).await;
         page.tap(saying("Den ceiling")).await;
         page.enter(field("plates"), "2").await;
         page.tap(saying("Save over")).await;
-        open_job(&page).await;
+        open_job(page).await;
         page.tap(saying("Owner")).await;
         page.sees(".owner .now").await;
         let changed = page.text(".changes li").await;
