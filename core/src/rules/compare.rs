@@ -5,8 +5,8 @@ use crate::words;
 use crate::words::{Amount, Phrase, Text};
 
 words! {
-    NOT_VERIFIED = "This edition's text could not be verified here; the limit shown is NEC 2023's.";
-    OVER_IN_ALL = "No edition that was verified lets this pass. The text of the edition set here could not be verified.";
+    NOT_VERIFIED = "This edition's text could not be verified here; the limit shown is NEC 2023's.", es "El texto de esta edición no se pudo verificar aquí; el límite que se muestra es el de NEC 2023.";
+    OVER_IN_ALL = "No edition that was verified lets this pass. The text of the edition set here could not be verified.", es "Ninguna edición que se verificó deja pasar esto. El texto de la edición definida aquí no se pudo verificar.";
 }
 
 /// A published limit.

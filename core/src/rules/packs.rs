@@ -8,8 +8,8 @@ use crate::words;
 use crate::words::{Amount, Phrase};
 
 words! {
-    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, plastic in rolls of 100 ft, cable in rolls of 25 to 250 ft, primer and paint by the gallon.";
-    PACKS_SEEN = "what shops mostly have; put your own in its place";
+    PACKS_SAYS = "Compound is sold in pails of 4.5 gal and bags of 18 or 25 lb, tape in rolls of 500 ft, bead in lengths of 8 ft, plastic in rolls of 100 ft, cable in rolls of 25 to 250 ft, primer and paint by the gallon.", es "La pasta se vende en cubetas de 4.5 gal y bolsas de 18 o 25 lb, la cinta en rollos de 500 ft, el esquinero en tramos de 8 ft, el plástico en rollos de 100 ft, el cable en rollos de 25 a 250 ft, el sellador y la pintura por galón.";
+    PACKS_SEEN = "what shops mostly have; put your own in its place", es "lo que casi siempre hay en las tiendas; ponga los suyos en su lugar";
     PAIL = "pail", es "cubeta";
     BAG = "bag", es "bolsa";
     ROLL = "roll", es "rollo";

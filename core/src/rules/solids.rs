@@ -6,8 +6,8 @@ use crate::words;
 use crate::words::Amount;
 
 words! {
-    SOLIDS_SAYS = "A slant is the root of run squared plus rise squared. A prismoid holds its height times its two ends and four times its middle, over six.";
-    SOLIDS_SEEN = "worked out; tests compare both with slices added up";
+    SOLIDS_SAYS = "A slant is the root of run squared plus rise squared. A prismoid holds its height times its two ends and four times its middle, over six.", es "Una inclinada es la raíz de avance al cuadrado más subida al cuadrado. Un prismoide tiene su altura por sus dos caras de los extremos más cuatro veces la de en medio, entre seis.";
+    SOLIDS_SEEN = "worked out; tests compare both with slices added up", es "calculado; las pruebas comparan los dos con rebanadas sumadas";
 }
 
 source!(

@@ -10,21 +10,21 @@ use crate::sheet::Check;
 use crate::{choice, words};
 
 words! {
-    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight and sag-resistant 1/2 in 1.25 to 1.4. The label rules.";
-    WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages";
-    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.";
-    SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table";
-    LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.";
-    LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit";
-    ALONE_CHECK = "Hung on framing alone";
-    SPACING_CHECK = "Framing apart";
-    NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.";
-    QUARTER = "1/4 in";
-    THREE_EIGHTHS = "3/8 in";
-    HALF = "1/2 in";
-    HALF_LIGHT = "1/2 in, lightweight";
-    HALF_STIFF = "1/2 in, sag-resistant";
-    FIVE_EIGHTHS = "5/8 in";
+    WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight and sag-resistant 1/2 in 1.25 to 1.4. The label rules.", es "La tablaroca pesa unas 1.2 lb por pie cuadrado de 1/4 in de grueso, 1.4 de 3/8, 1.6 de 1/2, 2.2 de 5/8; la liviana y la resistente al pandeo de 1/2 in, 1.25 a 1.4. Manda la etiqueta.";
+    WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages", es "leído en la hoja técnica de un fabricante; la liviana, en páginas generales";
+    SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.", es "En un techo, cruzando la estructura: hoja de 3/8 in cada 16 in como máximo, 1/2 y 5/8 cada 24 como máximo; 1/4 in no va sola en la estructura. Bajo textura a base de agua 1/2 in cada 16 como máximo, si no 5/8 u hoja resistente al pandeo; 3/8 de ningún modo.";
+    SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table", es "la separación leída en la hoja de un fabricante; la textura, en un foro de códigos que cita la nota de la tabla";
+    LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.", es "Una persona levanta 51 lb en el mejor caso: cerca, a la altura de los nudillos, pocas veces. La hoja es ancha y va arriba de la cabeza, así que lo correcto es menos.";
+    LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit", es "de memoria: la constante de carga, 23 kg, de la ecuación revisada de levantamiento de NIOSH, 1991, que ninguna ley pone como límite";
+    ALONE_CHECK = "Hung on framing alone", es "Colgada sola en la estructura";
+    SPACING_CHECK = "Framing apart", es "Separación de la estructura";
+    NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.", es "Sobre tablaroca que ya está puede ir; sola en la estructura use tablaroca más gruesa.";
+    QUARTER = "1/4 in", es "1/4 in";
+    THREE_EIGHTHS = "3/8 in", es "3/8 in";
+    HALF = "1/2 in", es "1/2 in";
+    HALF_LIGHT = "1/2 in, lightweight", es "1/2 in, liviana";
+    HALF_STIFF = "1/2 in, sag-resistant", es "1/2 in, resistente al pandeo";
+    FIVE_EIGHTHS = "5/8 in", es "5/8 in";
 }
 
 source!(

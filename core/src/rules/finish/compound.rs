@@ -7,23 +7,23 @@ use crate::rules::compare::{Limit, is_at_most};
 use crate::{choice, words};
 
 words! {
-    JOINTS_SAYS = "A tapered joint takes 12 × (0.05 × 2.5 + 2/3 × 1/32 × 12) = 4.5 in³ a foot, at least 1.73, at most 6.2; an end joint 12 × 2/3 × 1/16 × its width; a corner 2.52, a bead 4.8, three coats on a screw 0.25 in³, all dry. Fewer coats take their share.";
-    JOINTS_SEEN = "worked out from wedge and crown; widths as makers' sheets have them, depths common practice";
-    RULE_SAYS = "Level 4 takes 5 to 14 gal of ready-mixed compound for 1000 sq ft of board, likely 9.4, 370 to 380 ft of tape and 1000 screws.";
-    RULE_SEEN = "5 gal, 380 ft and 1000 read in an estimating book, 11 on a general page; 9.4, a maker's, from memory; 14 common practice in small rooms";
-    SHRINK_SAYS = "Ready-mixed compound shrinks 20 to 30 percent by volume, lightweight 10 to 18, setting 1 to 5. No more than 35 is allowed.";
-    SHRINK_SEEN = "35 read in ASTM C475 of 1994; the rest from memory";
-    WEIGHT_SAYS = "Ready-mixed compound weighs about 13.7 lb a gallon, lightweight 8.9; setting powder goes 72 lb to 1000 sq ft, lightweight 52. A pail holds 4.5 gal, a small one 1, a bag 25 or 18 lb. 30 to 35 percent of ready-mixed is water.";
-    WEIGHT_SEEN = "13.7 and powders from memory; pages have 11.6 to 13.8, safety sheets 8.3 to 15; 8.9 worked out from 35 percent less, read in a maker's sheet; water read in a contractor's page, by weight as taken here";
-    POP_SAYS = "A popped screw gets two new ones, about 1-1/2 in to each side along the framing, the old one out or set; filled, three coats, 0.94 in³ dry. A cracked joint gets screws a foot apart on both sides, a patch along its edge.";
-    POP_SEEN = "screws read on a repair page, others say 1 to 2 in; compound worked out for 6 by 10 in, 0.02 in deep";
-    READY = "Ready-mixed";
-    LIGHT = "Ready-mixed, lightweight";
-    SETTING_LIGHT = "Setting powder, lightweight";
-    SETTING = "Setting powder";
-    W24 = "24 in";
-    W18 = "18 in";
-    W36 = "36 in";
+    JOINTS_SAYS = "A tapered joint takes 12 × (0.05 × 2.5 + 2/3 × 1/32 × 12) = 4.5 in³ a foot, at least 1.73, at most 6.2; an end joint 12 × 2/3 × 1/16 × its width; a corner 2.52, a bead 4.8, three coats on a screw 0.25 in³, all dry. Fewer coats take their share.", es "Una junta rebajada lleva 12 × (0.05 × 2.5 + 2/3 × 1/32 × 12) = 4.5 in³ por pie, al menos 1.73, como máximo 6.2; una junta de punta 12 × 2/3 × 1/16 × su ancho; una esquina 2.52, un esquinero 4.8, tres manos en un tornillo 0.25 in³, todo seco. Menos manos llevan su parte.";
+    JOINTS_SEEN = "worked out from wedge and crown; widths as makers' sheets have them, depths common practice", es "calculado de la cuña y el lomo; los anchos como los traen las hojas de fabricantes, los hondos costumbre del oficio";
+    RULE_SAYS = "Level 4 takes 5 to 14 gal of ready-mixed compound for 1000 sq ft of board, likely 9.4, 370 to 380 ft of tape and 1000 screws.", es "El nivel 4 lleva 5 a 14 gal de pasta lista para usar por 1000 sq ft de tablaroca, lo probable 9.4, 370 a 380 ft de cinta y 1000 tornillos.";
+    RULE_SEEN = "5 gal, 380 ft and 1000 read in an estimating book, 11 on a general page; 9.4, a maker's, from memory; 14 common practice in small rooms", es "5 gal, 380 ft y 1000 leídos en un libro de estimación, 11 en una página general; 9.4, de un fabricante, de memoria; 14 costumbre del oficio en cuartos chicos";
+    SHRINK_SAYS = "Ready-mixed compound shrinks 20 to 30 percent by volume, lightweight 10 to 18, setting 1 to 5. No more than 35 is allowed.", es "La pasta lista para usar se encoge 20 a 30 por ciento en volumen, la liviana 10 a 18, la de fraguado 1 a 5. No se permite más de 35.";
+    SHRINK_SEEN = "35 read in ASTM C475 of 1994; the rest from memory", es "35 leído en ASTM C475 de 1994; lo demás de memoria";
+    WEIGHT_SAYS = "Ready-mixed compound weighs about 13.7 lb a gallon, lightweight 8.9; setting powder goes 72 lb to 1000 sq ft, lightweight 52. A pail holds 4.5 gal, a small one 1, a bag 25 or 18 lb. 30 to 35 percent of ready-mixed is water.", es "La pasta lista para usar pesa unas 13.7 lb por galón, la liviana 8.9; de polvo de fraguado van 72 lb por 1000 sq ft, del liviano 52. A una cubeta le caben 4.5 gal, a una chica 1; una bolsa trae 25 o 18 lb. De la lista para usar, 30 a 35 por ciento es agua.";
+    WEIGHT_SEEN = "13.7 and powders from memory; pages have 11.6 to 13.8, safety sheets 8.3 to 15; 8.9 worked out from 35 percent less, read in a maker's sheet; water read in a contractor's page, by weight as taken here", es "13.7 y los polvos de memoria; hay páginas con 11.6 a 13.8, hojas de seguridad con 8.3 a 15; 8.9 calculado de 35 por ciento menos, leído en la hoja de un fabricante; el agua, leída en la página de un contratista, por peso como se toma aquí";
+    POP_SAYS = "A popped screw gets two new ones, about 1-1/2 in to each side along the framing, the old one out or set; filled, three coats, 0.94 in³ dry. A cracked joint gets screws a foot apart on both sides, a patch along its edge.", es "Un tornillo botado lleva dos nuevos, a unas 1-1/2 in de cada lado por la estructura, el viejo fuera o hundido; relleno, tres manos, 0.94 in³ seco. Una junta agrietada lleva tornillos cada pie en los dos lados; un parche, en su orilla.";
+    POP_SEEN = "screws read on a repair page, others say 1 to 2 in; compound worked out for 6 by 10 in, 0.02 in deep", es "los tornillos leídos en una página de reparación, otras dicen 1 a 2 in; la pasta calculada para 6 por 10 in, 0.02 in de hondo";
+    READY = "Ready-mixed", es "Lista para usar";
+    LIGHT = "Ready-mixed, lightweight", es "Lista para usar, liviana";
+    SETTING_LIGHT = "Setting powder, lightweight", es "Polvo de fraguado, liviano";
+    SETTING = "Setting powder", es "Polvo de fraguado";
+    W24 = "24 in", es "24 in";
+    W18 = "18 in", es "18 in";
+    W36 = "36 in", es "36 in";
 }
 
 source!(

@@ -9,16 +9,16 @@ use crate::sheet::Expr;
 use crate::words;
 
 words! {
-    WINDOW_SAYS = "An open window changes a room's air perhaps 5 times an hour; a tenth less time is not worth the heat.";
-    WINDOW_SEEN = "from memory; wind and a second window change it much";
-    TABLE_SAYS = "Drying-type compound under tape dries in so many hours by temperature and humidity: 17 h at 70 °F and 50 percent, 38 h at 60 °F and 70.";
-    TABLE_SEEN = "from memory of a gypsum handbook's appendix; bands of a finishing council's chart for 1/16 in agree, read";
-    MODEL_SAYS = "Hours = 22.9 × (saturated vapor in kPa)^−1.034 × (1 − humidity)^−0.903 for 1/16 in: within 2.7 percent of the table on average, 12 at worst, so the range is 91 to 114 percent of it.";
-    MODEL_SEEN = "fitted to all 77 cells of that table. Thicker, time grows with thickness, or at worst with its square: an assumption of ours";
-    COLD_SAYS = "The room is kept at 50 °F, or 55, from 48 h before until all is dry. Wet compound that freezes is spoiled.";
-    COLD_SEEN = "read in two makers' sheets, 50 and 55, and a maker's guide; freezing from memory";
-    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, after about 30 minutes, 1 h, 2 h and 4 h, from 45 °F up, but is painted only when dry.";
-    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine, 45 °F in a maker's sheet";
+    WINDOW_SAYS = "An open window changes a room's air perhaps 5 times an hour; a tenth less time is not worth the heat.", es "Una ventana abierta cambia el aire de un cuarto quizá 5 veces por hora; un décimo menos de tiempo no vale el calor.";
+    WINDOW_SEEN = "from memory; wind and a second window change it much", es "de memoria; el viento y una segunda ventana lo cambian mucho";
+    TABLE_SAYS = "Drying-type compound under tape dries in so many hours by temperature and humidity: 17 h at 70 °F and 50 percent, 38 h at 60 °F and 70.", es "La pasta que seca al aire, bajo cinta, se seca en tantas horas según temperatura y humedad: 17 h a 70 °F y 50 por ciento, 38 h a 60 °F y 70.";
+    TABLE_SEEN = "from memory of a gypsum handbook's appendix; bands of a finishing council's chart for 1/16 in agree, read", es "de memoria del apéndice de un manual de yeso; coinciden, leídas, las franjas de la tabla de un consejo de acabados para 1/16 in";
+    MODEL_SAYS = "Hours = 22.9 × (saturated vapor in kPa)^−1.034 × (1 − humidity)^−0.903 for 1/16 in: within 2.7 percent of the table on average, 12 at worst, so the range is 91 to 114 percent of it.", es "Horas = 22.9 × (vapor saturado en kPa)^−1.034 × (1 − humedad)^−0.903 para 1/16 in: a 2.7 por ciento de la tabla en promedio, 12 en el peor caso, así que el rango es 91 a 114 por ciento de eso.";
+    MODEL_SEEN = "fitted to all 77 cells of that table. Thicker, time grows with thickness, or at worst with its square: an assumption of ours", es "ajustado a las 77 casillas de esa tabla. Más gruesa, el tiempo crece con el grueso, o en el peor caso con su cuadrado: una suposición nuestra";
+    COLD_SAYS = "The room is kept at 50 °F, or 55, from 48 h before until all is dry. Wet compound that freezes is spoiled.", es "El cuarto se mantiene a 50 °F, o 55, desde 48 h antes hasta que todo seque. La pasta mojada que se congela se echa a perder.";
+    COLD_SEEN = "read in two makers' sheets, 50 and 55, and a maker's guide; freezing from memory", es "leído en las hojas de dos fabricantes, 50 y 55, y en la guía de un fabricante; lo de congelarse, de memoria";
+    SETTING_SAYS = "Setting compound labeled 20 works 20 to 30 minutes, 45: 30 to 80, 90: 85 to 130, 210: 180 to 240. It hardens by reaction, and can be coated once hard, after about 30 minutes, 1 h, 2 h and 4 h, from 45 °F up, but is painted only when dry.", es "La pasta de fraguado rápido con etiqueta 20 se trabaja 20 a 30 minutos, 45: 30 a 80, 90: 85 a 130, 210: 180 a 240. Endurece por reacción, y recibe otra mano ya dura, después de unos 30 minutos, 1 h, 2 h y 4 h, desde 45 °F, pero se pinta solo ya seca.";
+    SETTING_SEEN = "times from memory; that humidity hardly matters read in a builders' magazine, 45 °F in a maker's sheet", es "tiempos de memoria; que la humedad casi no importa, leído en una revista de constructores; 45 °F, en la hoja de un fabricante";
 }
 
 source!(

@@ -5,8 +5,8 @@ use crate::measure::unit::LB_PER_YARD;
 use crate::words;
 
 words! {
-    SAYS = "Loose board weighs 400 to 500 lb a cubic yard. Wet texture is kept apart from clean board.";
-    SEEN = "400 read in a pollution-prevention page, 500 in a training sheet; apart, common practice";
+    SAYS = "Loose board weighs 400 to 500 lb a cubic yard. Wet texture is kept apart from clean board.", es "La tablaroca suelta pesa 400 a 500 lb por yarda cúbica. La textura mojada va aparte de la tablaroca limpia.";
+    SEEN = "400 read in a pollution-prevention page, 500 in a training sheet; apart, common practice", es "400 leído en una página de prevención de contaminación, 500 en una hoja de capacitación; que va aparte, costumbre del oficio";
 }
 
 source!(

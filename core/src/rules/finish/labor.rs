@@ -5,9 +5,9 @@ use crate::measure::unit::SQUARE_FOOT_AN_HOUR;
 use crate::words;
 
 words! {
-    SAYS = "One worker skims 40 to 90 sq ft an hour a coat, likely 60, and sands 100 to 220 with a vacuum, likely 150. Ceilings 8 to 9 ft high, rooms empty.";
-    SEEN = "common practice; put your own beside it";
-    STRIP_SAYS = "One worker in an hour, sq ft: protects 60 to 150 of floor, likely 100; scrapes 30 to 80, likely 50, wetting and bagging in it, painted 8 to 25, likely 15; boards over or hangs 25 to 60, likely 40; tears out and carries 25 to 70, likely 40; tapes and finishes 20 to 45, likely 30; scrapes and mops a bare slab 80 to 200, likely 120.";
+    SAYS = "One worker skims 40 to 90 sq ft an hour a coat, likely 60, and sands 100 to 220 with a vacuum, likely 150. Ceilings 8 to 9 ft high, rooms empty.", es "Un trabajador hace 40 a 90 sq ft de skim por hora por mano, lo probable 60, y lija 100 a 220 con aspiradora, lo probable 150. Techos de 8 a 9 ft de alto, cuartos vacíos.";
+    SEEN = "common practice; put your own beside it", es "costumbre del oficio; ponga los suyos al lado";
+    STRIP_SAYS = "One worker in an hour, sq ft: protects 60 to 150 of floor, likely 100; scrapes 30 to 80, likely 50, wetting and bagging in it, painted 8 to 25, likely 15; boards over or hangs 25 to 60, likely 40; tears out and carries 25 to 70, likely 40; tapes and finishes 20 to 45, likely 30; scrapes and mops a bare slab 80 to 200, likely 120.", es "Un trabajador en una hora, sq ft: protege 60 a 150 de piso, lo probable 100; raspa 30 a 80, lo probable 50, con mojar y embolsar incluidos, pintada 8 a 25, lo probable 15; pone tablaroca encima o la cuelga 25 a 60, lo probable 40; demuele y saca 25 a 70, lo probable 40; encinta y acaba 20 a 45, lo probable 30; raspa y trapea una losa desnuda 80 a 200, lo probable 120.";
 }
 
 source!(

@@ -4,12 +4,12 @@ use crate::rules::hazards::Material;
 use crate::{choice, words};
 
 words! {
-    NOT_SAID = "Not said";
-    NEW = "New, this crew's own";
-    BOARD = "Old board, its joints and paint";
-    TEXTURE = "Old texture, or what is left of it";
-    PLASTER = "Old plaster";
-    OTHER = "Something else that is old";
+    NOT_SAID = "Not said", es "No se dijo";
+    NEW = "New, this crew's own", es "Nueva, de esta cuadrilla";
+    BOARD = "Old board, its joints and paint", es "Tablaroca vieja, sus juntas y pintura";
+    TEXTURE = "Old texture, or what is left of it", es "Textura vieja, o lo que queda de ella";
+    PLASTER = "Old plaster", es "Yeso viejo";
+    OTHER = "Something else that is old", es "Otra cosa vieja";
 }
 
 choice! {

@@ -5,12 +5,12 @@ use crate::measure::unit::SPREAD;
 use crate::words;
 
 words! {
-    SOLIDS_SAYS = "A gallon covers 1604 sq ft a mil thick, times its solids by volume: solids ÷ dry film.";
-    SOLIDS_SEEN = "worked out: a gallon is 231 in³ exactly; 65 percent at 5 mils is 208.5, as a coating bulletin has it";
-    LABEL_SAYS = "Primer goes 250 to 400 sq ft a gallon on new board or skim, 200 on bare, thirsty compound; wall and ceiling paint 350 to 400. The can rules.";
-    LABEL_SEEN = "primer read in general pages, paint from memory";
-    CANS_SAYS = "Up to two quarts are bought as quarts, more as another gallon: three cost about as much.";
-    CANS_SEEN = "common practice";
+    SOLIDS_SAYS = "A gallon covers 1604 sq ft a mil thick, times its solids by volume: solids ÷ dry film.", es "Un galón cubre 1604 sq ft de una milésima (mil) de grueso, por sus sólidos por volumen: sólidos ÷ película seca.";
+    SOLIDS_SEEN = "worked out: a gallon is 231 in³ exactly; 65 percent at 5 mils is 208.5, as a coating bulletin has it", es "calculado: un galón es 231 in³ exactas; 65 por ciento a 5 mils son 208.5, como lo trae un boletín de recubrimientos";
+    LABEL_SAYS = "Primer goes 250 to 400 sq ft a gallon on new board or skim, 200 on bare, thirsty compound; wall and ceiling paint 350 to 400. The can rules.", es "El sellador rinde 250 a 400 sq ft por galón en tablaroca nueva o skim, 200 en pasta desnuda que chupa; la pintura de pared y techo 350 a 400. Manda la lata.";
+    LABEL_SEEN = "primer read in general pages, paint from memory", es "el sellador leído en páginas generales, la pintura de memoria";
+    CANS_SAYS = "Up to two quarts are bought as quarts, more as another gallon: three cost about as much.", es "Hasta dos cuartos de galón se compran sueltos; más, como otro galón: tres cuestan más o menos lo mismo.";
+    CANS_SEEN = "common practice", es "costumbre del oficio";
 }
 
 source!(

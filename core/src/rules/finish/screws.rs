@@ -5,8 +5,8 @@ use crate::rules::compare::{Limit, is_at_most};
 use crate::words;
 
 words! {
-    SAYS = "A board screw reaches 5/8 in into wood through all that is over it. Sold: 1, 1-1/8, 1-1/4, 1-5/8, 2, 2-1/4, 2-1/2 and 3 in.";
-    SEEN = "5/8 read in a repair column; lengths common practice";
+    SAYS = "A board screw reaches 5/8 in into wood through all that is over it. Sold: 1, 1-1/8, 1-1/4, 1-5/8, 2, 2-1/4, 2-1/2 and 3 in.", es "El tornillo de tablaroca entra 5/8 in en la madera después de todo lo que lleva encima. Se vende: 1, 1-1/8, 1-1/4, 1-5/8, 2, 2-1/4, 2-1/2 y 3 in.";
+    SEEN = "5/8 read in a repair column; lengths common practice", es "5/8 leído en una columna de reparaciones; los largos, costumbre del oficio";
 }
 
 source!(

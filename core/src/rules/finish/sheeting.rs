@@ -5,8 +5,8 @@ use crate::sheet::Expr;
 use crate::words;
 
 words! {
-    SAYS = "6 mil plastic, turned up the walls 12 in at least, laps 12 in. Widths of a roll: 1, or (across − lap) ÷ (roll − lap), rounded up. Paper on top against slipping.";
-    SEEN = "turn-up read in a how-to page, abatement specifications have 18 in and laps of 12; paper read in EPA's answers; the sum worked out";
+    SAYS = "6 mil plastic, turned up the walls 12 in at least, laps 12 in. Widths of a roll: 1, or (across − lap) ÷ (roll − lap), rounded up. Paper on top against slipping.", es "Plástico de 6 mil, subido en las paredes 12 in al menos, traslapes de 12 in. Anchos de un rollo: 1, o (través − traslape) ÷ (rollo − traslape), redondeado hacia arriba. Papel encima contra resbalones.";
+    SEEN = "turn-up read in a how-to page, abatement specifications have 18 in and laps of 12; paper read in EPA's answers; the sum worked out", es "la subida leída en una página de instrucciones; las especificaciones de retiro de asbesto piden 18 in y traslapes de 12; el papel leído en respuestas de la EPA; la cuenta, calculada";
 }
 
 source!(

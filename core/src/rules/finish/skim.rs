@@ -5,15 +5,15 @@ use crate::measure::{Length, Measure};
 use crate::{choice, words};
 
 words! {
-    SAYS = "Two coats, 1/32 to 1/16 in wet, level a scraped ceiling; a level 5 skim is wiped to 0.010 to 0.016 in. Some 10 percent is lost. Prime torn or fuzzed paper first.";
-    SEEN = "common practice; level 5 itself asks for no thickness";
-    VOLUME_SAYS = "A coat takes area × wet thickness: 623.38 gal for 1000 sq ft an inch thick. Blade passes: (width − overlap) ÷ (blade − overlap), rounded up.";
-    VOLUME_SEEN = "worked out: a gallon is 231 in³ exactly";
-    LEVEL_5 = "Level 5, over finished joints";
-    FLAT = "Scraped, fairly flat: 1/32 in";
-    UNEVEN = "Scraped, uneven: 3/64 in";
-    ROUGH = "Rough: 1/16 in";
-    OWN = "Own thickness";
+    SAYS = "Two coats, 1/32 to 1/16 in wet, level a scraped ceiling; a level 5 skim is wiped to 0.010 to 0.016 in. Some 10 percent is lost. Prime torn or fuzzed paper first.", es "Dos manos, 1/32 a 1/16 in mojadas, nivelan un techo raspado; un skim de nivel 5 se limpia a 0.010 a 0.016 in. Se pierde un 10 por ciento. Selle primero el papel roto o peludo.";
+    SEEN = "common practice; level 5 itself asks for no thickness", es "costumbre del oficio; el nivel 5 por sí mismo no pide grueso";
+    VOLUME_SAYS = "A coat takes area × wet thickness: 623.38 gal for 1000 sq ft an inch thick. Blade passes: (width − overlap) ÷ (blade − overlap), rounded up.", es "Una mano lleva área × grueso mojado: 623.38 gal por 1000 sq ft de una pulgada de grueso. Pasadas de espátula: (ancho − traslape) ÷ (espátula − traslape), redondeado hacia arriba.";
+    VOLUME_SEEN = "worked out: a gallon is 231 in³ exactly", es "calculado: un galón es 231 in³ exactas";
+    LEVEL_5 = "Level 5, over finished joints", es "Nivel 5, sobre juntas acabadas";
+    FLAT = "Scraped, fairly flat: 1/32 in", es "Raspado, bastante parejo: 1/32 in";
+    UNEVEN = "Scraped, uneven: 3/64 in", es "Raspado, disparejo: 3/64 in";
+    ROUGH = "Rough: 1/16 in", es "Rugoso: 1/16 in";
+    OWN = "Own thickness", es "Grueso propio";
 }
 
 source!(

@@ -7,19 +7,19 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "Sprayed texture is 1/16 to 3/8 in thick on average, likely 1/8, and weighs 10 to 30 lb a cubic foot, likely 15: polystyrene is light, old mineral heavy. It takes 1 to 1-1/2 gal of water for 100 sq ft a pass, likely 1-1/4, in 1 to 3 passes, likely 2, each soaking 10 to 15 minutes. Wet 10 to 40 sq ft at once, likely 25.";
-    SOAK = "10 to 15 minutes";
-    SEEN = "common practice; 10 and 25 sq ft read in how-to pages";
-    BULK_SAYS = "Scrapings heap up 1.3 to 2 times, likely 1.5. A 42 gal bag holds 5.6 cu ft, but one person carries some 40 lb: weight fills it first.";
-    BULK_SEEN = "common practice; the bag's volume worked out";
-    WATER_SAYS = "A gallon of water weighs 8.34 lb.";
-    WATER_SEEN = "worked out from water's density, 62.4 lb a cubic foot";
-    PAINTED_SAYS = "Paint keeps water out: painted texture hardly scrapes. Board over it, or tear it out.";
-    PAINTED_SEEN = "read in a county air agency's page on ceiling texture";
-    HIGH_SAYS = "Up to some 10 ft a bench or a low platform will do. Above, a rolling scaffold, locked, with rails. Never stilts or a ladder on wet plastic.";
-    HIGH_SEEN = "common practice; that scaffolds over 10 ft have rails is from memory of 29 CFR 1926.451(g)";
-    HEAT_SAYS = "Closed room, plastic, suit: water every 15 to 20 minutes, and rest. Careful from a heat index of 80 °F on, much more from 90.";
-    HEAT_SEEN = "from memory of OSHA's and NIOSH's advice";
+    SAYS = "Sprayed texture is 1/16 to 3/8 in thick on average, likely 1/8, and weighs 10 to 30 lb a cubic foot, likely 15: polystyrene is light, old mineral heavy. It takes 1 to 1-1/2 gal of water for 100 sq ft a pass, likely 1-1/4, in 1 to 3 passes, likely 2, each soaking 10 to 15 minutes. Wet 10 to 40 sq ft at once, likely 25.", es "La textura rociada tiene 1/16 a 3/8 in de grueso en promedio, lo probable 1/8, y pesa 10 a 30 lb por pie cúbico, lo probable 15: el poliestireno es liviano, la mineral vieja pesada. Lleva 1 a 1-1/2 gal de agua por 100 sq ft por pasada, lo probable 1-1/4, en 1 a 3 pasadas, lo probable 2, y cada una remoja 10 a 15 minutos. Moje 10 a 40 sq ft de una vez, lo probable 25.";
+    SOAK = "10 to 15 minutes", es "10 a 15 minutos";
+    SEEN = "common practice; 10 and 25 sq ft read in how-to pages", es "costumbre del oficio; 10 y 25 sq ft leídos en páginas de instrucciones";
+    BULK_SAYS = "Scrapings heap up 1.3 to 2 times, likely 1.5. A 42 gal bag holds 5.6 cu ft, but one person carries some 40 lb: weight fills it first.", es "Lo raspado abulta 1.3 a 2 veces, lo probable 1.5. A una bolsa de 42 gal le caben 5.6 cu ft, pero una persona carga unas 40 lb: el peso la llena primero.";
+    BULK_SEEN = "common practice; the bag's volume worked out", es "costumbre del oficio; el volumen de la bolsa, calculado";
+    WATER_SAYS = "A gallon of water weighs 8.34 lb.", es "Un galón de agua pesa 8.34 lb.";
+    WATER_SEEN = "worked out from water's density, 62.4 lb a cubic foot", es "calculado de la densidad del agua, 62.4 lb por pie cúbico";
+    PAINTED_SAYS = "Paint keeps water out: painted texture hardly scrapes. Board over it, or tear it out.", es "La pintura no deja entrar el agua: la textura pintada casi no se raspa. Ponga tablaroca encima, o demuela.";
+    PAINTED_SEEN = "read in a county air agency's page on ceiling texture", es "leído en la página sobre textura de techo de una agencia del aire de condado";
+    HIGH_SAYS = "Up to some 10 ft a bench or a low platform will do. Above, a rolling scaffold, locked, with rails. Never stilts or a ladder on wet plastic.", es "Hasta unos 10 ft basta una banca o una plataforma baja. Más arriba, andamio con ruedas, frenado, con barandales. Nunca zancos ni escalera sobre plástico mojado.";
+    HIGH_SEEN = "common practice; that scaffolds over 10 ft have rails is from memory of 29 CFR 1926.451(g)", es "costumbre del oficio; que los andamios de más de 10 ft llevan barandales es de memoria de 29 CFR 1926.451(g)";
+    HEAT_SAYS = "Closed room, plastic, suit: water every 15 to 20 minutes, and rest. Careful from a heat index of 80 °F on, much more from 90.", es "Cuarto cerrado, plástico, traje: agua cada 15 a 20 minutos, y descanso. Cuidado desde un índice de calor de 80 °F, mucho más desde 90.";
+    HEAT_SEEN = "from memory of OSHA's and NIOSH's advice", es "de memoria de consejos de OSHA y NIOSH";
 }
 
 source!(

@@ -5,12 +5,12 @@ use crate::measure::unit::{FAHRENHEIT, GRAIN, KPA, LB_PER_GAL, PERCENT};
 use crate::words;
 
 words! {
-    FLUES_SAYS = "A fan that blows out of a tight room pulls its air from wherever it can, down a flue too. None may be open where it pulls.";
-    FLUES_SEEN = "common practice of combustion safety; from memory";
-    WATER_SAYS = "A gallon of water weighs 8.34 lb.";
-    WATER_SEEN = "from memory: 62.4 lb a cubic foot";
-    SAYS = "Saturated vapor has 0.61094 × exp(17.625 × °C ÷ (°C + 243.04)) kPa, over water. Air let in and warmed keeps its vapor, so humidity falls. Vapor weighs 1 kPa ÷ (0.4615 kJ/kg·K × K) a volume.";
-    SEEN = "the Magnus formula and the gas law from memory; a psychrometrics library agrees within 0.4 percent from 32 to 100 °F";
+    FLUES_SAYS = "A fan that blows out of a tight room pulls its air from wherever it can, down a flue too. None may be open where it pulls.", es "Un ventilador que saca aire de un cuarto cerrado jala el aire de donde puede, también por una chimenea hacia abajo. No puede haber ninguna abierta donde jala.";
+    FLUES_SEEN = "common practice of combustion safety; from memory", es "costumbre del oficio en seguridad de combustión; de memoria";
+    WATER_SAYS = "A gallon of water weighs 8.34 lb.", es "Un galón de agua pesa 8.34 lb.";
+    WATER_SEEN = "from memory: 62.4 lb a cubic foot", es "de memoria: 62.4 lb por pie cúbico";
+    SAYS = "Saturated vapor has 0.61094 × exp(17.625 × °C ÷ (°C + 243.04)) kPa, over water. Air let in and warmed keeps its vapor, so humidity falls. Vapor weighs 1 kPa ÷ (0.4615 kJ/kg·K × K) a volume.", es "El vapor saturado tiene 0.61094 × exp(17.625 × °C ÷ (°C + 243.04)) kPa, sobre agua. El aire que se mete y se calienta guarda su vapor, así que la humedad baja. El vapor pesa 1 kPa ÷ (0.4615 kJ/kg·K × K) por volumen.";
+    SEEN = "the Magnus formula and the gas law from memory; a psychrometrics library agrees within 0.4 percent from 32 to 100 °F", es "la fórmula de Magnus y la ley de los gases, de memoria; una biblioteca de psicrometría coincide a 0.4 por ciento de 32 a 100 °F";
 }
 
 source!(
