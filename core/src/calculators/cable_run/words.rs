@@ -133,6 +133,6 @@ words! {
     TWIN = "{0} of way, cut to {1}.", es "{0} de camino, se corta a {1}.";
 
     DEAD = "Dead, and proved dead, before you touch old cable: meter proved on a live source before and after. A white wire may be hot, and a shared neutral shocks with one breaker off.", es "Sin corriente, y comprobado sin corriente, antes de tocar cable viejo: medidor comprobado en una fuente viva antes y después. Un alambre blanco puede estar vivo, y un neutro compartido da descarga con un breaker apagado.";
-    OLD = "Brittle insulation, aluminum, knob-and-tube or no ground: stop and hand over.", es "Forro quebradizo, aluminio, knob-and-tube o sin tierra: pare y entregue.";
+    OLD = "Brittle insulation, aluminum, knob-and-tube or no ground: stop and hand over.", es "Aislante quebradizo, aluminio, perilla y tubo (knob-and-tube) o sin tierra: pare y entregue.";
     LICENSED = "A licensed electrician where the law says so, and no power before the inspection.", es "Un electricista con licencia donde la ley lo dice, y nada de corriente antes de la inspección.";
 }

@@ -53,7 +53,7 @@ words! {
     ASK_ALARMS = "The whole dwelling's, by today's rule.", es "Las de toda la vivienda, por la regla de hoy.";
     ASK_NO_GROUND = "Look for one. Without it, how it gets one is settled first.", es "Búsquela. Si no hay, primero se acuerda de dónde sale.";
 
-    EXEMPT = "Not set off", es "No lo trae";
+    EXEMPT = "Not set off", es "Reglas que no trae";
     EXEMPT_ARC = "Arc-fault protection", es "Protección de falla de arco";
     EXEMPT_WHY = "{0} added, no outlet: 6 ft at most", es "{0} agregados, sin toma: 6 ft a lo más";
     BY_EDITION = "Not in every edition", es "No en todas las ediciones";

@@ -107,7 +107,7 @@ words! {
     TWIN = "{0}: {1} from the left, {2} from the back.", es "{0}: a {1} de la izquierda, a {2} del fondo.";
 
     DEAD = "Dead, and proved dead with a meter that was tried on a live source before and after. A white wire may be hot, a box may hold two circuits, and a shared neutral shocks with one breaker off.", es "Sin corriente, y comprobado sin corriente con un medidor que se probó en una fuente viva antes y después. Un alambre blanco puede estar vivo, una caja puede tener dos circuitos, y un neutro compartido da descarga con un breaker apagado.";
-    OLD = "Brittle insulation, aluminum, knob-and-tube or no ground: stop and hand over.", es "Forro quebradizo, aluminio, knob-and-tube o sin tierra: pare y entregue.";
+    OLD = "Brittle insulation, aluminum, knob-and-tube or no ground: stop and hand over.", es "Aislante quebradizo, aluminio, perilla y tubo (knob-and-tube) o sin tierra: pare y entregue.";
     LICENSED = "A licensed electrician where the law says so, and no power before the inspection.", es "Un electricista con licencia donde la ley lo dice, y nada de corriente antes de la inspección.";
     NOT_ALL = "Fill within its limit isn't all: listing, depth, cover and support count too.", es "Un llenado dentro de su límite no es todo: también cuentan el listado, el fondo, la tapa y el soporte.";
 }
