@@ -29,7 +29,7 @@ words! {
     TOP = "Its top below the ceiling", es "Su parte de arriba bajo el techo";
     PEAK = "To the peak, level", es "A la cumbrera, a nivel";
     BELOW = "Below the peak", es "Abajo de la cumbrera";
-    WHY = "no house of a family takes that.", es "ninguna casa de una familia aguanta eso.";
+    WHY = "no house of a family takes that.", es "ninguna casa de una familia da para eso.";
 
     NEEDED = "Smoke alarms needed, at least", es "Alarmas de humo que hacen falta, al menos";
     IN_BEDROOMS = "In bedrooms", es "En recámaras";

@@ -30,7 +30,7 @@ words! {
     LOW = "Below the rim", es "Abajo del borde";
     HIGH = "More than 8 ft over the rim", es "A más de 8 ft arriba del borde";
     BARRIER = "A wall, door or fixed barrier between", es "Pared, puerta o barrera fija en medio";
-    WHY = "no such room of a house takes that.", es "ningún cuarto así de una casa aguanta eso.";
+    WHY = "no such room of a house takes that.", es "ningún cuarto así de una casa da para eso.";
     NOTHING_IN = "Put in a basin, a hall, a foyer, a laundry or a tub.", es "Ponga un lavabo, un pasillo, un recibidor, una lavandería o una tina.";
 
     NEEDED = "Receptacles needed, at least", es "Contactos que hacen falta, al menos";

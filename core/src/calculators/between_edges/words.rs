@@ -29,7 +29,7 @@ words! {
     T10 = "5/8 in", es "5/8 in";
     T12 = "3/4 in", es "3/4 in";
     SIDE = "Box's own side", es "El costado de la caja";
-    WHY = "no wall of a house takes that.", es "ninguna pared de casa aguanta eso.";
+    WHY = "no wall of a house takes that.", es "ninguna pared de casa da para eso.";
 
     NO_FIT = "The box reaches past an edge. Measure again.", es "La caja pasa de una orilla. Mida otra vez.";
 

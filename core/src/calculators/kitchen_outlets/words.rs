@@ -29,7 +29,7 @@ words! {
     HEIGHT = "Receptacles over the counter", es "Contactos sobre la cubierta";
     HEIGHT_HINT = "From the counter's top to their middle.", es "De arriba de la cubierta a su centro.";
     HAVE = "Receptacles at the counters now", es "Contactos en las cubiertas ahora";
-    WHY = "no kitchen of a house takes that.", es "ninguna cocina de casa aguanta eso.";
+    WHY = "no kitchen of a house takes that.", es "ninguna cocina de casa da para eso.";
     NO_COUNTER = "Put in one counter or island at least.", es "Ponga al menos una cubierta o una isla.";
 
     NEEDED = "Receptacles at the counters, at least", es "Contactos en las cubiertas, al menos";
@@ -37,7 +37,7 @@ words! {
     AT_ISLANDS = "On islands and peninsulas", es "En islas y penínsulas";
     CHECK_HAVE = "Receptacles at the counters", es "Contactos en las cubiertas";
     CHECK_HIGH = "Over the counter", es "Sobre la cubierta";
-    NEXT_WALLS = "Even along each space: half a share from its ends, then a share apart. More is easier to live with.", es "Parejos en cada espacio: media parte desde sus puntas, luego cada parte entera. Con más se vive mejor.";
+    NEXT_WALLS = "Even along each space: half a share from its ends, then a share apart. More is easier to live with.", es "Parejos en cada espacio: media parte desde sus puntas, luego una parte entre uno y otro. Con más se vive mejor.";
     NEXT_2020 = "On a peninsula one of them is within 2 ft of its outer end.", es "En una península, uno de ellos va a 2 ft o menos de su punta de afuera.";
     NEXT_LATER = "An island needs none now, but provision for one later: a cable or a raceway left for it. Ask how.", es "Una isla no pide ninguno ahora, pero sí dejar cómo ponerlo después: un cable o una canalización que se le deja. Pregunte cómo.";
     BOTH = "{0} {1}", es "{0} {1}";

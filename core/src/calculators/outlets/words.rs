@@ -25,14 +25,14 @@ words! {
     RECEPTACLE = "Receptacle", es "Contacto";
     AT = "From the wall's left end, to its middle", es "De la punta izquierda de la pared a su centro";
     ON_STUDS = "Beside studs only", es "Solo junto a montantes";
-    ON_STUDS_HINT = "Off: a box that is cut in anywhere.", es "Apagado: una caja old-work en cualquier lugar.";
+    ON_STUDS_HINT = "Off: a box that is cut in anywhere.", es "Sin marcar: una caja old-work en cualquier lugar.";
     FIRST = "Wall's left end to a stud's middle", es "De la punta izquierda al centro de un montante";
     SPACING = "Studs apart", es "Separación de montantes";
     THICK = "Stud, thick", es "Montante, grueso";
     BOX = "Box, wide", es "Caja, ancho";
     KEEP = "Off an opening's edge, at least", es "Lejos de la orilla de un vano, al menos";
     KEEP_HINT = "Casing and 1 in, so that the plate clears.", es "La moldura y 1 in, para que libre la tapa.";
-    WHY = "no room of a house takes that.", es "ningún cuarto de casa aguanta eso.";
+    WHY = "no room of a house takes that.", es "ningún cuarto de casa da para eso.";
     SAY_WALL = "Say which wall it is in.", es "Diga en qué pared está.";
     NO_WALL = "There are {0} walls.", es "Hay {0} paredes.";
     PAST_WALL = "That is past the wall's end, {0} from its left.", es "Eso pasa de la punta de la pared, a {0} de su izquierda.";

@@ -13,7 +13,7 @@ words! {
     HERE = "As it is", es "Como está";
     TILED = "To be tiled", es "Por enlosetar";
     CALL = "Call it", es "Nombre";
-    DOWN = "Line down to it", es "De la línea, abajo, hasta él";
+    DOWN = "Line down to it", es "De la línea hacia abajo, hasta él";
     DOWN_HINT = "To what lies there today.", es "Hasta lo que hay ahí hoy.";
     BACKER = "Board to come", es "Hoja base por poner";
     BED = "Bed, thinset", es "Cama, thinset";
@@ -56,7 +56,7 @@ words! {
     TILE = "Tile on it", es "Azulejo sobre ella";
     SKIM = "Skim on it", es "Capa delgada sobre ella";
     PROUD = "Box past the stud", es "Caja más allá del montante";
-    WHY = "no wall of a house takes that.", es "ninguna pared de casa aguanta eso.";
+    WHY = "no wall of a house takes that.", es "ninguna pared de casa da para eso.";
 
     NO_FLOOR = "Put in one floor at least.", es "Ponga al menos un piso.";
     NO_BOX = "Put in one box at least.", es "Ponga al menos una caja.";
