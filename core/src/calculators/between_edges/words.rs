@@ -14,8 +14,8 @@ words! {
     AIM = "Wanted", es "Lo que quiere";
     EVEN = "As much left at both sides", es "Que sobre igual a los dos lados";
     PLACED = "Its middle where I say", es "Su centro donde yo diga";
-    AT = "Left edge to its middle", es "De la orilla izquierda a su centro";
-    STUD = "Left edge to a stud's middle", es "De la orilla izquierda al centro de un montante";
+    AT = "Left edge to its middle", es "Orilla izquierda a su centro";
+    STUD = "Left edge to a stud's middle", es "Orilla izquierda a centro de montante";
     STUD_HINT = "Any stud there; the others follow by their spacing.", es "Cualquier montante de ahí; los demás siguen por su separación.";
     SPACING = "Studs apart", es "Separación de montantes";
     THICK = "Stud, thick", es "Montante, grueso";
@@ -36,8 +36,8 @@ words! {
     EACH_SIDE = "Left over, each side", es "Sobra a cada lado";
     AT_LEFT = "Left over, at left", es "Sobra a la izquierda";
     AT_RIGHT = "Left over, at right", es "Sobra a la derecha";
-    MIDDLE = "Left edge to its middle", es "De la orilla izquierda a su centro";
-    BESIDE = "Stud's middle, from the left edge", es "Centro del montante, desde la orilla izquierda";
+    MIDDLE = "Left edge to its middle", es "Orilla izquierda a su centro";
+    BESIDE = "Stud's middle, from the left edge", es "Centro del montante, desde la orilla izq.";
     WANTED = "Packing wanted", es "Calza que se pide";
     MADE = "Packing made", es "Calza que se hace";
     OFF = "Off its place by", es "Fuera de su lugar por";

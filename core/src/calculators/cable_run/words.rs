@@ -26,11 +26,11 @@ words! {
     WHICH = "Which way", es "Por dónde";
     LENGTH = "Length", es "Largo";
     UP = "Up", es "Sube";
-    ALONG = "Along framing", es "A lo largo de la estructura";
-    THROUGH = "Through framing", es "Por dentro de la estructura";
+    ALONG = "Along framing", es "Sobre la estructura";
+    THROUGH = "Through framing", es "Por agujeros";
     DOWN = "Down", es "Baja";
     WHY_LENGTH = "a longer run is fed from elsewhere.", es "un tramo más largo se alimenta de otro lado.";
-    SPACING = "Studs or joists apart", es "Separación de montantes o viguetas";
+    SPACING = "Studs or joists apart", es "Montantes o viguetas cada";
     WHY_SPACING = "framing stands closer.", es "la estructura va más junta.";
     PLATES = "Plates drilled", es "Soleras perforadas";
     PLATES_HINT = "1-1/2 in each. Up and over two double plates: 4.", es "1-1/2 in cada una. Subir y pasar dos soleras dobles: 4.";
@@ -65,7 +65,7 @@ words! {
     SOLID = "Solid", es "Sólido";
     STRANDED = "Stranded", es "Trenzado";
     HEAT = "Wires run at", es "Los alambres trabajan a";
-    FEEDER = "Lost in the feeder", es "Se pierde en el alimentador";
+    FEEDER = "Lost in the feeder", es "Perdido en el alimentador";
     WHY_FEEDER = "the electrician looks at the feeder first.", es "el electricista ve primero el alimentador.";
 
     NEAR = "Beside others", es "Junto a otros";
@@ -81,10 +81,10 @@ words! {
 
     ATTIC = "In the attic", es "En el ático";
     ENTRANCE = "People get up by", es "La gente sube por";
-    CROSSING = "Across joists or rafters", es "Atravesado sobre viguetas o pares";
+    CROSSING = "Across joists or rafters", es "A través de viguetas o pares";
     CROSSING_HINT = "Over joists, or across rafters within 7 ft above them. Along their sides: none.", es "Sobre viguetas, o atravesado en pares hasta 7 ft arriba de ellas. Por sus lados: nada.";
     HATCH = "Of it, within 6 ft of the hatch", es "De eso, a 6 ft o menos del acceso";
-    DECK = "Below a metal roof deck", es "Bajo cubierta metálica de tejado";
+    DECK = "Below a metal roof deck", es "Bajo cubierta de lámina";
     DECK_HINT = "NEC 2026: any deck. Empty: it isn't under one.", es "NEC 2026: toda cubierta. Vacío: no está bajo una.";
 
     CUT = "Cut it to", es "Córtelo a";
@@ -94,7 +94,7 @@ words! {
     MORE_TO = "Past the last box", es "Extra, última caja";
     ROLL = "Smallest roll that holds it", es "Rollo más chico donde cabe";
     STAPLES = "Staples", es "Grapas";
-    HOLES = "Holes in studs or joists", es "Agujeros en montantes o viguetas";
+    HOLES = "Holes in studs or joists", es "Agujeros, montante o vigueta";
     ONE_WAY = "From the panel, one way", es "Desde el panel, de ida";
     DROP = "Lost at the load", es "Se pierde en la carga";
     SHARE = "Lost, of the voltage", es "Perdido, del voltaje";
@@ -106,7 +106,7 @@ words! {
     WEIGHT = "Weighs", es "Pesa";
     STRIPS = "Guard strips, both sides", es "Tiras de protección, dos lados";
     GUARDED = "Between guard strips", es "Entre tiras de protección";
-    CLEAR = "Wood beside a hole", es "Madera junto a un agujero";
+    CLEAR = "Wood beside a hole", es "Madera junto al agujero";
     BESIDE = "Edge beside the cables", es "Orilla junto a los cables";
     OF_BREAKER = "Its breaker", es "Su breaker";
     BELOW_DECK = "Below the deck", es "Bajo la cubierta";
@@ -127,8 +127,8 @@ words! {
     LINE = "The cable", es "El cable";
     BOX = "A box", es "Una caja";
     L_UP = "up {0}", es "sube {0}";
-    L_ALONG = "along {0}", es "a lo largo {0}";
-    L_THROUGH = "through {0}", es "por dentro {0}";
+    L_ALONG = "along {0}", es "sobre estructura {0}";
+    L_THROUGH = "through {0}", es "por agujeros {0}";
     L_DOWN = "down {0}", es "baja {0}";
     TWIN = "{0} of way, cut to {1}.", es "{0} de camino, se corta a {1}.";
 

@@ -14,16 +14,16 @@ words! {
     RECEPTACLE = "A new receptacle", es "Un contacto nuevo";
     SWITCH = "A switch, new or moved", es "Apagador, nuevo o movido";
     LIGHT = "A ceiling box, new or moved", es "Caja de techo, nueva o movida";
-    FAN = "A ceiling fan hung", es "Ventilador de techo colgado";
+    FAN = "A ceiling fan hung", es "Se cuelga un ventilador de techo";
     ALARMS = "Smoke alarms only", es "Solo alarmas de humo";
     ROOM = "Where", es "Dónde";
     BESIDE = "The receptacle is", es "El contacto está";
-    FOUND = "Wiring found", es "Alambrado que se encontró";
+    FOUND = "Wiring found", es "Alambrado que hay";
     FOUND_HINT = "Look in a dead box. Not looked: it is asked.", es "Vea en una caja sin corriente. Si no la ha visto: se pregunta.";
     WIRE = "Cable added", es "Cable agregado";
     WIRE_HINT = "Between boxes. Empty: not known yet.", es "Entre cajas. Vacío: todavía no se sabe.";
     WHY_WIRE = "measure it again.", es "mídalo otra vez.";
-    OUTLET = "An outlet or device is added", es "Se agrega una toma o un dispositivo";
+    OUTLET = "An outlet or device is added", es "Se agrega salida (outlet) o dispositivo";
     SPARE = "A spare switched wire runs to it", es "Le llega un alambre de apagador de reserva";
     SERVICE = "The panel or service is touched", es "Se toca el panel o la acometida";
 
@@ -55,7 +55,7 @@ words! {
 
     EXEMPT = "Not set off", es "Reglas que no trae";
     EXEMPT_ARC = "Arc-fault protection", es "Protección de falla de arco";
-    EXEMPT_WHY = "{0} added, no outlet: 6 ft at most", es "{0} agregados, sin toma: 6 ft a lo más";
+    EXEMPT_WHY = "{0} added, no outlet: 6 ft at most", es "{0} agregados, sin salida (outlet): 6 ft a lo más";
     BY_EDITION = "Not in every edition", es "No en todas las ediciones";
     IN = "only {0}", es "solo {0}";
     NEXT_STOP = "Stop here. Leave it as it is, dead, and call the electrician.", es "Pare aquí. Déjelo como está, sin corriente, y llame al electricista.";

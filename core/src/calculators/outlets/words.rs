@@ -12,12 +12,12 @@ words! {
     BREAK = "Break", es "Corte";
     KIND = "What it is", es "Qué es";
     DOOR = "Doorway", es "Vano de puerta";
-    SLIDER = "Sliding glass door", es "Puerta corrediza de vidrio";
+    SLIDER = "Sliding glass door", es "Corrediza de vidrio";
     FIREPLACE = "Fireplace", es "Chimenea (hogar)";
     CABINET = "Fixed cabinet", es "Gabinete fijo";
     GLASS = "Fixed glass to the floor", es "Vidrio fijo hasta el piso";
     WALL = "In wall", es "En la pared";
-    FROM = "From the wall's left end", es "Desde la punta izquierda de la pared";
+    FROM = "From the wall's left end", es "De la punta izquierda de la pared";
     FROM_HINT = "Facing it from inside, to its nearer edge.", es "Viéndola desde adentro, hasta su orilla más cercana.";
     WIDE = "How wide", es "Qué ancho";
     HAVE = "Receptacles that are there", es "Contactos que ya están";
@@ -26,7 +26,7 @@ words! {
     AT = "From the wall's left end, to its middle", es "De la punta izquierda de la pared a su centro";
     ON_STUDS = "Beside studs only", es "Solo junto a montantes";
     ON_STUDS_HINT = "Off: a box that is cut in anywhere.", es "Sin marcar: una caja old-work en cualquier lugar.";
-    FIRST = "Wall's left end to a stud's middle", es "De la punta izquierda al centro de un montante";
+    FIRST = "Wall's left end to a stud's middle", es "De punta izquierda a centro de montante";
     SPACING = "Studs apart", es "Separación de montantes";
     THICK = "Stud, thick", es "Montante, grueso";
     BOX = "Box, wide", es "Caja, ancho";

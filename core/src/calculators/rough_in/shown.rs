@@ -13,7 +13,7 @@ words! {
     STAPLES = "Staples, power cables", es "Grapas, cables de corriente";
     TIGHTEST = "To spare in {0}", es "Sobra en {0}";
     FILL_OF = "{0}, fill", es "{0}, llenado";
-    DROP_OF = "Lost on circuit {0}", es "Se pierde en circuito {0}";
+    DROP_OF = "Lost on circuit {0}", es "Perdido en circuito {0}";
     SHARE_OF = "Of its voltage", es "De su voltaje";
 
     // Checks.
@@ -26,7 +26,7 @@ words! {
     CHECK_CARRIES = "Circuit {0}, its thinnest wire carries", es "Circuito {0}, lo que lleva su alambre más delgado";
     CHECK_LOAD = "Circuit {0}, load", es "Circuito {0}, carga";
     CHECK_DROP = "Circuit {0}, voltage lost at {1}", es "Circuito {0}, voltaje perdido en {1}";
-    CHECK_LOOP = "Circuit {0}, loops", es "Circuito {0}, vueltas cerradas";
+    CHECK_LOOP = "Circuit {0}, loops", es "Circuito {0}, lazos";
     CHECK_FED = "Circuit {0}, cables that no panel feeds", es "Circuito {0}, cables que ningún panel alimenta";
     CHECK_DIFFER = "Circuit {0}, breakers besides the largest", es "Circuito {0}, breakers además del mayor";
     CHECK_TAKEN = "Hole {0}, taken", es "Agujero {0}, ocupado";

@@ -3,13 +3,13 @@
 use crate::words;
 
 words! {
-    NAME = "Rough-in plan", es "Plan de cableado (rough-in)";
+    NAME = "Rough-in plan", es "Plan de cableado";
     ABOUT = "All boxes and cables of a job: fill, lengths, holes, circuits, labels to write", es "Todas las cajas y cables de un trabajo: llenado, largos, agujeros, circuitos, etiquetas por escribir";
     NOTHING = "", es "";
 
     HIGH = "Finished ceiling", es "Techo terminado";
     WHY_HIGH = "measure it again.", es "mídalo otra vez.";
-    ABOVE = "Cables cross above it by", es "Los cables cruzan arriba de él a";
+    ABOVE = "Cables cross above it by", es "Los cables cruzan arriba a";
     ABOVE_HINT = "Up through plates or over joists.", es "Suben por las soleras o sobre las viguetas.";
     BOXES = "Boxes", es "Cajas";
     BOX = "Box", es "Caja";

@@ -13,12 +13,12 @@ words! {
     HERE = "As it is", es "Como está";
     TILED = "To be tiled", es "Por enlosetar";
     CALL = "Call it", es "Nombre";
-    DOWN = "Line down to it", es "De la línea hacia abajo, hasta él";
+    DOWN = "Line down to it", es "De la línea a él";
     DOWN_HINT = "To what lies there today.", es "Hasta lo que hay ahí hoy.";
     BACKER = "Board to come", es "Hoja base por poner";
     BED = "Bed, thinset", es "Cama, thinset";
     COVER = "Tile or flooring", es "Loseta o piso";
-    FROM = "Heights count from", es "Las alturas se cuentan desde";
+    FROM = "Heights count from", es "Alturas desde";
     HIGHEST = "The highest finished floor, all alike", es "El piso terminado más alto, todas igual";
     OWN = "Each box's own finished floor", es "El piso terminado de cada caja";
     BOXES = "Boxes", es "Cajas";
@@ -55,7 +55,7 @@ words! {
     BOARD = "Board to come", es "Tablaroca por poner";
     TILE = "Tile on it", es "Azulejo sobre ella";
     SKIM = "Skim on it", es "Capa delgada sobre ella";
-    PROUD = "Box past the stud", es "Caja más allá del montante";
+    PROUD = "Box past the stud", es "Caja fuera del montante";
     WHY = "no wall of a house takes that.", es "ninguna pared de casa da para eso.";
 
     NO_FLOOR = "Put in one floor at least.", es "Ponga al menos un piso.";
@@ -74,7 +74,7 @@ words! {
     LOW_FLOOR = "Lowest finished floor", es "Piso terminado más bajo";
     LINE_OVER = "Line over the highest finished floor", es "Línea sobre el piso terminado más alto";
     WITHIN = "A mark is good to, either way", es "Error de una marca, más o menos";
-    PROJECTION = "Finish past the stud", es "Acabado más allá del montante";
+    PROJECTION = "Finish past the stud", es "Acabado fuera del montante";
     NEXT_HIGH = "All heights count from the highest finished floor, {0}; elsewhere they come out as much taller as that floor is lower.", es "Todas las alturas se cuentan desde el piso terminado más alto, {0}; en lo demás salen más altas por lo que ese piso está más bajo.";
     NEXT_OWN = "Each height counts from the finished floor under it: boxes side by side step with the floor.", es "Cada altura se cuenta desde el piso terminado de abajo: cajas lado a lado hacen escalón con el piso.";
 
@@ -85,14 +85,14 @@ words! {
     SPOTS = "Floors", es "Pisos";
     SPOT = "{0} down today, {1} finished", es "{0} abajo hoy, {1} terminado";
 
-    CHECK_LEVEL = "Finished floors apart", es "Diferencia entre pisos terminados";
+    CHECK_LEVEL = "Finished floors apart", es "Pisos terminados, diferencia";
     SAY_HIGH = "Write it on the wall: heights are over the highest floor.", es "Escríbalo en la pared: las alturas son sobre el piso más alto.";
     SAY_OWN = "Write it on the wall: heights are over each box's own floor.", es "Escríbalo en la pared: las alturas son sobre el piso de cada caja.";
-    CHECK_SEAM = "{0}: off the board's seam", es "{0}: distancia a la junta de hojas";
+    CHECK_SEAM = "{0}: off the board's seam", es "{0}: lejos de la junta de hojas";
     ASK_SEAM = "It lies across the seam: the joint is cut and taped round it. Move it up or down.", es "Queda sobre la junta: la junta se corta y se encinta alrededor. Muévala arriba o abajo.";
     CHECK_SPLASH = "{0}: over the backsplash", es "{0}: sobre el salpicadero";
     ASK_SPLASH = "Its plate meets the backsplash. Move it up.", es "Su tapa topa con el salpicadero. Muévala arriba.";
-    CHECK_DOOR = "{0}: past the casing", es "{0}: más allá de la moldura";
+    CHECK_DOOR = "{0}: past the casing", es "{0}: pasando la moldura";
     ASK_DOOR = "Its plate meets the casing. Move it along.", es "Su tapa topa con la moldura. Muévala a un lado.";
     CHECK_LOW = "{0}: lower part, over its floor", es "{0}: parte baja, sobre su piso";
     CHECK_HIGH = "{0}: upper part, over its floor", es "{0}: parte alta, sobre su piso";

@@ -25,7 +25,7 @@ words! {
     VOLUME = "Each switch's box, marked", es "Caja de cada apagador, marcada";
     VOLUME_HINT = "Read the stamp. One gang, this switch alone.", es "Lea el estampado. Un gang, solo este apagador.";
     WHY_VOLUME = "that is no one-gang box.", es "esa no es caja de un gang.";
-    CLAMPS = "Clamps inside the boxes", es "Abrazaderas dentro de las cajas";
+    CLAMPS = "Clamps inside the boxes", es "Abrazaderas en las cajas";
 
     FULLEST = "Fullest box", es "Caja más llena";
     FOUR_WAYS = "Four-way switches", es "Apagadores de 4 vías";

@@ -13,11 +13,11 @@ words! {
     UNFINISHED = "Unfinished basement", es "Sótano sin terminar";
     GARAGE = "Garage", es "Cochera";
     ATTIC = "Attic", es "Ático";
-    CRAWL = "Crawl space", es "Espacio bajo el piso (crawl)";
+    CRAWL = "Crawl space", es "Bajo el piso (crawl)";
     OUTDOORS = "Outdoors", es "Afuera";
     NOWHERE = "Neither", es "Ninguno de estos";
     COUNTER = "Serving a kitchen counter", es "Para una cubierta de cocina";
-    SINK = "Within 6 ft of a sink", es "A 6 ft o menos de un fregadero";
+    SINK = "Within 6 ft of a sink", es "A 6 ft o menos de lavabo o fregadero";
     TUB = "Within 6 ft of a tub or shower", es "A 6 ft o menos de tina o regadera";
 }
 
