@@ -13,7 +13,7 @@ words! {
     UNDER = "Down and under", es "Baja y cruza";
     PARTS = "Part by part", es "Parte por parte";
     LEVEL = "Floor to where it crosses", es "Del piso a donde cruza";
-    LEVEL_HINT = "Plates are added below.", es "Las soleras se suman abajo.";
+    LEVEL_HINT = "Plates are added below.", es "Las soleras se anotan más abajo.";
     BELOW = "Floor down to where it crosses", es "Del piso, abajo, a donde cruza";
     FROM_HIGH = "First box, off the floor", es "Primera caja, sobre el piso";
     TO_HIGH = "Last box, off the floor", es "Última caja, sobre el piso";
