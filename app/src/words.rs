@@ -92,7 +92,7 @@ words! {
 
     // Links.
     TAKE_ROOM = "Take the room: {0}", es "Tomar el cuarto: {0}";
-    TAKE_WHOLE = "Take all of {0}";
+    TAKE_WHOLE = "Take all of {0}", es "Tomar todo: {0}";
     TAKE_FROM = "Take from the job", es "Tomar del trabajo";
     TAKE_FROM_OF = "Take {0} from another number of the job", es "Tomar {0} de otro número del trabajo";
     TAKEN_FROM = "From {0}", es "De {0}";

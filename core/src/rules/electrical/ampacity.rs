@@ -16,7 +16,7 @@ words! {
     BREAKER_SEEN = "read in electricians' pages that quote 240.4(D)", es "leído en páginas de electricistas que citan 240.4(D)";
     NEXT_SAYS = "Where what a wire carries lies between standard breakers, the next larger may stand, but not on circuits of several receptacles for plug-in loads, and never past 240.4(D).", es "Donde lo que lleva un alambre queda entre breakers estándar, se puede quedar el siguiente más grande, pero no en circuitos de varios contactos para cargas de enchufe, y nunca pasando de 240.4(D).";
     NEXT_SEEN = "from memory, with the standard sizes of 240.6(A)", es "de memoria, con los tamaños estándar de 240.6(A)";
-    ASK_NEXT = "It carries less than its breaker. The next standard size may be allowed, but not for several receptacles: ask the electrician.";
+    ASK_NEXT = "It carries less than its breaker. The next standard size may be allowed, but not for several receptacles: ask the electrician.", es "Lleva menos que su breaker. Puede permitirse el siguiente tamaño estándar, pero no para varios contactos: pregunte al electricista.";
 }
 
 source!(

@@ -7,8 +7,8 @@ use crate::rules::compare::{Limit, is_at_most};
 use crate::words;
 
 words! {
-    SAYS = "Circuits of 120 V and 15 or 20 A in living rooms, bedrooms, halls, kitchens, laundries and like rooms have arc-fault protection once they are extended, modified or replaced. No more than 6 ft of added wire with no added outlet or device is exempt; from 2020 splices and wire inside boxes don't count.";
-    SEEN = "exemption read in continuing-education pages on 2017 and forum pages on 2023; the rooms are from memory";
+    SAYS = "Circuits of 120 V and 15 or 20 A in living rooms, bedrooms, halls, kitchens, laundries and like rooms have arc-fault protection once they are extended, modified or replaced. No more than 6 ft of added wire with no added outlet or device is exempt; from 2020 splices and wire inside boxes don't count.", es "Los circuitos de 120 V y de 15 o 20 A en salas, recámaras, pasillos, cocinas, lavanderías y cuartos parecidos tienen protección de falla de arco una vez que se alargan, modifican o reemplazan. No más de 6 ft de alambre agregado, sin salida (outlet) ni dispositivo agregado, queda exento; desde 2020 no cuentan los empalmes ni el alambre dentro de las cajas.";
+    SEEN = "exemption read in continuing-education pages on 2017 and forum pages on 2023; the rooms are from memory", es "la exención, leída en páginas de educación continua sobre 2017 y páginas de foros sobre 2023; los cuartos son de memoria";
 }
 
 source!(

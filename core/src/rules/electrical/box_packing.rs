@@ -5,10 +5,10 @@ use crate::rules::compare::{Limit, is_at_most};
 use crate::words;
 
 words! {
-    SAYS = "A box is screwed to a stud's side, 1 in or more into the wood, through packing of plywood up to 3 in; past that a block or a bar. Within 1/8 in nobody sees it. Screws: 1 to 2 in by quarters, to 4 by halves.";
-    SEEN = "common practice";
-    INSIDE_SAYS = "A screw through a box stays within 1/4 in of its back or its ends, and none is in the wires' way.";
-    INSIDE_SEEN = "1/4 in read in an older exam text; the rest written down from memory";
+    SAYS = "A box is screwed to a stud's side, 1 in or more into the wood, through packing of plywood up to 3 in; past that a block or a bar. Within 1/8 in nobody sees it. Screws: 1 to 2 in by quarters, to 4 by halves.", es "Una caja se atornilla al costado de un montante, 1 in o más dentro de la madera, a través de calza de triplay de hasta 3 in; más que eso, un bloque o una barra. Dentro de 1/8 in nadie lo nota. Tornillos: de 1 a 2 in por cuartos, hasta 4 por medios.";
+    SEEN = "common practice", es "costumbre del oficio";
+    INSIDE_SAYS = "A screw through a box stays within 1/4 in of its back or its ends, and none is in the wires' way.", es "Un tornillo que atraviesa una caja queda a 1/4 in o menos de su fondo o de sus puntas, y ninguno estorba a los alambres.";
+    INSIDE_SEEN = "1/4 in read in an older exam text; the rest written down from memory", es "el 1/4 in, leído en un texto de examen más viejo; lo demás, escrito de memoria";
 }
 
 source!(

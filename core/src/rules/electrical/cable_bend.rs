@@ -4,8 +4,8 @@ use crate::measure::Length;
 use crate::words;
 
 words! {
-    SAYS = "Nonmetallic cable is bent to no less than 5 times its width, measured inside the bend.";
-    SEEN = "from memory; a flat cable by its wide side";
+    SAYS = "Nonmetallic cable is bent to no less than 5 times its width, measured inside the bend.", es "El cable no metálico se dobla a no menos de 5 veces su ancho, medido por dentro del doblez.";
+    SEEN = "from memory; a flat cable by its wide side", es "de memoria; un cable plano, por su lado ancho";
 }
 
 source!(

@@ -7,7 +7,7 @@ use crate::rules::compare::Limit;
 use crate::{choice, words};
 
 words! {
-    SAYS = "Outside sizes of nonmetallic cable with its ground: 14-2 0.372 by 0.176 in, 14-3 0.478 by 0.176, 14-2-2 0.350 round, 12-2 0.422 by 0.190, 12-3 0.524 by 0.190, 12-2-2 0.395 round, 10-2 0.505 by 0.218. 1000 ft weigh 61, 81, 95, 87, 115, 138 and 126 lb.";
+    SAYS = "Outside sizes of nonmetallic cable with its ground: 14-2 0.372 by 0.176 in, 14-3 0.478 by 0.176, 14-2-2 0.350 round, 12-2 0.422 by 0.190, 12-3 0.524 by 0.190, 12-2-2 0.395 round, 10-2 0.505 by 0.218. 1000 ft weigh 61, 81, 95, 87, 115, 138 and 126 lb.", es "Medidas por fuera del cable no metálico con su tierra: 14-2 0.372 por 0.176 in, 14-3 0.478 por 0.176, 14-2-2 0.350 redondo, 12-2 0.422 por 0.190, 12-3 0.524 por 0.190, 12-2-2 0.395 redondo, 10-2 0.505 por 0.218. 1000 ft pesan 61, 81, 95, 87, 115, 138 y 126 lb.";
     SEEN = "read in one maker's data sheet; others differ by a few percent, and some 3-wire cable is round", es "leído en la hoja de datos de un fabricante; otros difieren en un pequeño porcentaje, y algún cable de 3 hilos es redondo";
     HALF_SAYS = "About half of a bored hole is left free, so that cable pulls without burning its sheath. No fill of bored holes is printed.", es "Se deja libre más o menos la mitad de un agujero taladrado, para que el cable se jale sin quemar su forro. No hay llenado impreso para agujeros taladrados.";
     HALF_SEEN = "no publication", es "sin publicación";

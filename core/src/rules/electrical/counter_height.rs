@@ -6,8 +6,8 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    SAYS = "A counter's receptacles are on it or no more than 20 in over it; from 2023 none hang below it.";
-    SEEN = "read in a state's residential code and forum pages that quote the rule; older exceptions below the counter are left out";
+    SAYS = "A counter's receptacles are on it or no more than 20 in over it; from 2023 none hang below it.", es "Los contactos de una cubierta van sobre ella o a no más de 20 in arriba de ella; desde 2023 ninguno cuelga abajo.";
+    SEEN = "read in a state's residential code and forum pages that quote the rule; older exceptions below the counter are left out", es "leído en el código residencial de un estado y en páginas de foros que citan la regla; se dejan fuera excepciones más viejas abajo de la cubierta";
 }
 
 source!(

@@ -6,12 +6,12 @@ use crate::rules::compare::{Limit, is_at_least};
 use crate::words;
 
 words! {
-    WALLS_SAYS = "Along wall counters 12 in wide or more no point is more than 24 in from a receptacle: one for each 48 in or part, in each space between sink, range and refrigerator.";
-    WALLS_SEEN = "read in forum pages that quote the rule";
-    BEHIND_SAYS = "Behind a sink or range the counter goes on where 12 in of it or more lie there, in a corner 18 in.";
-    BEHIND_SEEN = "the rule's figure, written down from memory";
-    ISLANDS_SAYS = "Islands and peninsulas: in 2017 one on each of 24 by 12 in or more; in 2020 one for 9 sq ft and one for each 18 more, or part of either, one of them within 2 ft of a peninsula's outer end; from 2023 none, but provision for one later.";
-    ISLANDS_SEEN = "read in forum pages, a kitchen article and a contractors' magazine on the rule";
+    WALLS_SAYS = "Along wall counters 12 in wide or more no point is more than 24 in from a receptacle: one for each 48 in or part, in each space between sink, range and refrigerator.", es "En cubiertas de pared de 12 in de ancho o más, ningún punto queda a más de 24 in de un contacto: uno por cada 48 in o parte, en cada espacio entre fregadero, estufa y refrigerador.";
+    WALLS_SEEN = "read in forum pages that quote the rule", es "leído en páginas de foros que citan la regla";
+    BEHIND_SAYS = "Behind a sink or range the counter goes on where 12 in of it or more lie there, in a corner 18 in.", es "Detrás de un fregadero o estufa la cubierta sigue donde ahí quedan 12 in de ella o más; en esquina, 18 in.";
+    BEHIND_SEEN = "the rule's figure, written down from memory", es "la cifra de la regla, escrita de memoria";
+    ISLANDS_SAYS = "Islands and peninsulas: in 2017 one on each of 24 by 12 in or more; in 2020 one for 9 sq ft and one for each 18 more, or part of either, one of them within 2 ft of a peninsula's outer end; from 2023 none, but provision for one later.", es "Islas y penínsulas: en 2017 uno en cada una de 24 por 12 in o más; en 2020 uno por 9 sq ft y uno por cada 18 más, o parte de cualquiera, uno de ellos a 2 ft o menos de la punta de afuera de una península; desde 2023 ninguno, pero sí dejar cómo ponerlo después.";
+    ISLANDS_SEEN = "read in forum pages, a kitchen article and a contractors' magazine on the rule", es "leído en páginas de foros, un artículo de cocinas y una revista de contratistas sobre la regla";
 }
 
 source!(

@@ -3,22 +3,22 @@
 use crate::{choice, words};
 
 words! {
-    BEDROOM = "Bedroom";
-    LIVING = "Living, dining, den, closet";
-    HALL = "Hall or stairs";
-    KITCHEN = "Kitchen";
-    LAUNDRY = "Laundry";
-    BATH = "Bathroom";
-    FINISHED = "Finished basement";
-    UNFINISHED = "Unfinished basement";
-    GARAGE = "Garage";
-    ATTIC = "Attic";
-    CRAWL = "Crawl space";
-    OUTDOORS = "Outdoors";
-    NOWHERE = "Neither";
-    COUNTER = "Serving a kitchen counter";
-    SINK = "Within 6 ft of a sink";
-    TUB = "Within 6 ft of a tub or shower";
+    BEDROOM = "Bedroom", es "Recámara";
+    LIVING = "Living, dining, den, closet", es "Sala, comedor, estudio, clóset";
+    HALL = "Hall or stairs", es "Pasillo o escalera";
+    KITCHEN = "Kitchen", es "Cocina";
+    LAUNDRY = "Laundry", es "Lavandería";
+    BATH = "Bathroom", es "Baño";
+    FINISHED = "Finished basement", es "Sótano terminado";
+    UNFINISHED = "Unfinished basement", es "Sótano sin terminar";
+    GARAGE = "Garage", es "Cochera";
+    ATTIC = "Attic", es "Ático";
+    CRAWL = "Crawl space", es "Bajo el piso (crawl)";
+    OUTDOORS = "Outdoors", es "Afuera";
+    NOWHERE = "Neither", es "Ninguno de estos";
+    COUNTER = "Serving a kitchen counter", es "Para una cubierta de cocina";
+    SINK = "Within 6 ft of a sink", es "A 6 ft o menos de lavabo o fregadero";
+    TUB = "Within 6 ft of a tub or shower", es "A 6 ft o menos de tina o regadera";
 }
 
 choice! {

@@ -7,7 +7,7 @@ use crate::words;
 
 words! {
     /// Any box that goes by the volume marked in it.
-    MARKED_BOX = "Marked box (plastic, cut-in, other)";
+    MARKED_BOX = "Marked box (plastic, cut-in, other)", es "Caja marcada (plástico, old-work, otra)";
 }
 
 /// A marked box, or a row of the metal box table.

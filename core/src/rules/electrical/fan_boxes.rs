@@ -7,8 +7,8 @@ use crate::words;
 words! {
     SAYS = "A ceiling fan hangs from a box that is listed and marked for fans, or from framing.", es "Un ventilador de techo cuelga de una caja listada y marcada para ventiladores, o de la estructura.";
     SEEN = "written down from memory", es "escrito de memoria";
-    READY_SAYS = "From 2020 a ceiling box in a habitable room, where a fan could hang, is listed for one or opens to framing that can carry one; in 2017 where a spare switched wire is run to it.";
-    READY_SEEN = "read in forum pages that quote 314.27(C), and magazine answers on 2017";
+    READY_SAYS = "From 2020 a ceiling box in a habitable room, where a fan could hang, is listed for one or opens to framing that can carry one; in 2017 where a spare switched wire is run to it.", es "Desde 2020, una caja de techo en un cuarto habitable, donde podría colgarse un ventilador, está listada para uno o da a estructura que puede cargar uno; en 2017, donde le llega un alambre de apagador de reserva.";
+    READY_SEEN = "read in forum pages that quote 314.27(C), and magazine answers on 2017", es "leído en páginas de foros que citan 314.27(C), y en respuestas de revistas sobre 2017";
 }
 
 source!(

@@ -5,8 +5,8 @@ use crate::edition::Electrical;
 use crate::words;
 
 words! {
-    SAYS = "Ground-fault protection: bathrooms, garages, outdoors, crawl spaces, unfinished basements, laundries, kitchen counters, within 6 ft of sinks, tubs and showers. From 2020 all basements and 250 V too; from 2023 every kitchen receptacle.";
-    SEEN = "read in an older text of the clause and in makers' summaries; 2020's basements from memory. States change this list";
+    SAYS = "Ground-fault protection: bathrooms, garages, outdoors, crawl spaces, unfinished basements, laundries, kitchen counters, within 6 ft of sinks, tubs and showers. From 2020 all basements and 250 V too; from 2023 every kitchen receptacle.", es "Protección de falla a tierra: baños, cocheras, exteriores, espacios bajo el piso (crawl), sótanos sin terminar, lavanderías, cubiertas de cocina, a 6 ft o menos de fregaderos o lavabos, tinas y regaderas. Desde 2020 también todos los sótanos y 250 V; desde 2023 todo contacto de cocina.";
+    SEEN = "read in an older text of the clause and in makers' summaries; 2020's basements from memory. States change this list", es "leído en un texto más viejo de la cláusula y en resúmenes de fabricantes; los sótanos de 2020 son de memoria. Los estados cambian esta lista";
 }
 
 source!(

@@ -6,11 +6,11 @@ use crate::rules::compare::Limit;
 use crate::{choice, words};
 
 words! {
-    SAYS = "In an attic, cable across the top of joists, or across rafters and studs within 7 ft above them, lies between guard strips no lower than itself. With no permanent stairs or ladder: only within 6 ft of the edge of the hatch. Along the side of framing: none, but 1-1/4 in from its edge.";
-    SEEN = "read in forum pages that quote 320.23; some inspectors take pull-down stairs as permanent";
-    HATCH = "A hatch";
-    PULL_DOWN = "Pull-down stairs";
-    STAIRS = "Permanent stairs or ladder";
+    SAYS = "In an attic, cable across the top of joists, or across rafters and studs within 7 ft above them, lies between guard strips no lower than itself. With no permanent stairs or ladder: only within 6 ft of the edge of the hatch. Along the side of framing: none, but 1-1/4 in from its edge.", es "En un ático, el cable atravesado sobre las viguetas, o atravesado en pares y montantes hasta 7 ft arriba de ellas, va entre tiras de protección no más bajas que él. Sin escalera fija: solo a 6 ft o menos de la orilla del acceso. Por el costado de la estructura: ninguna, pero a 1-1/4 in de su orilla.";
+    SEEN = "read in forum pages that quote 320.23; some inspectors take pull-down stairs as permanent", es "leído en páginas de foros que citan 320.23; algunos inspectores toman la escalera plegable como fija";
+    HATCH = "A hatch", es "Un acceso";
+    PULL_DOWN = "Pull-down stairs", es "Escalera plegable";
+    STAIRS = "Permanent stairs or ladder", es "Escalera fija";
 }
 
 source!(

@@ -4,10 +4,10 @@ use crate::measure::Length;
 use crate::words;
 
 words! {
-    SAYS = "Cables of data, thermostats and doorbells don't share a box with power, unless a barrier divides it. Along framing they keep off power cables too.";
-    SEEN = "from memory; 725.136 has more exceptions than are told here";
-    SIZES_SAYS = "Across: data 0.24 in, thermostat 0.2 in, doorbell 0.15 in.";
-    SIZES_SEEN = "from memory; makers differ";
+    SAYS = "Cables of data, thermostats and doorbells don't share a box with power, unless a barrier divides it. Along framing they keep off power cables too.", es "Los cables de datos, termostatos y timbres no comparten caja con la corriente, a menos que una división la separe. Por la estructura también se apartan de los cables de corriente.";
+    SEEN = "from memory; 725.136 has more exceptions than are told here", es "de memoria; 725.136 tiene más excepciones de las que se dicen aquí";
+    SIZES_SAYS = "Across: data 0.24 in, thermostat 0.2 in, doorbell 0.15 in.", es "Diámetro: datos 0.24 in, termostato 0.2 in, timbre 0.15 in.";
+    SIZES_SEEN = "from memory; makers differ", es "de memoria; los fabricantes difieren";
 }
 
 source!(

@@ -8,10 +8,10 @@ use crate::words;
 words! {
     SAYS = "Cable in a bored hole whose edge is less than 1-1/4 in from the nearest edge of the wood, or in a notch, is covered by a steel plate 1/16 in thick or one listed for it. Rigid, intermediate, EMT and PVC conduit take none.", es "El cable en un agujero taladrado cuya orilla queda a menos de 1-1/4 in de la orilla más cercana de la madera, o en una muesca, se cubre con una placa de acero de 1/16 in de grueso o una listada para eso. El conduit rígido, intermedio, EMT y de PVC no la lleva.";
     SEEN = "read in a trade magazine's code answers; that listed plates may be thinner is from memory. The 2026 edition moves it to 300.6 and could not be verified", es "leído en respuestas de código de una revista del oficio; que las placas listadas pueden ser más delgadas es de memoria. La edición 2026 lo pasa a 300.6 y no se pudo verificar";
-    ALONG_SAYS = "Cable along framing or furring stays 1-1/4 in from the nearest edge that screws go into, or takes a steel plate or sleeve 1/16 in thick.";
-    ALONG_SEEN = "from memory";
-    DECK_SAYS = "Cable under a metal-corrugated roof deck stays 1-1/2 in below its lowest surface. The 2026 edition means any roof deck.";
-    DECK_SEEN = "read in a training institute's page on the 2026 changes";
+    ALONG_SAYS = "Cable along framing or furring stays 1-1/4 in from the nearest edge that screws go into, or takes a steel plate or sleeve 1/16 in thick.", es "El cable a lo largo de la estructura o de tiras de enrasado (furring) queda a 1-1/4 in de la orilla más cercana donde entran tornillos, o lleva placa o camisa de acero de 1/16 in de grueso.";
+    ALONG_SEEN = "from memory", es "de memoria";
+    DECK_SAYS = "Cable under a metal-corrugated roof deck stays 1-1/2 in below its lowest surface. The 2026 edition means any roof deck.", es "El cable bajo una cubierta de tejado de lámina acanalada queda a 1-1/2 in abajo de su superficie más baja. La edición 2026 habla de toda cubierta de tejado.";
+    DECK_SEEN = "read in a training institute's page on the 2026 changes", es "leído en la página de un instituto de capacitación sobre los cambios de 2026";
 }
 
 source!(

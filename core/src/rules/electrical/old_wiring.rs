@@ -3,16 +3,16 @@
 use crate::{choice, words};
 
 words! {
-    STOP_SAYS = "Aluminum branch wiring, knob-and-tube and insulation that cracks when it is bent are not joined to by anyone but a licensed electrician. Knob-and-tube is not buried in insulation (394.12).";
-    STOP_SEEN = "common practice; 394.12 from memory";
-    NO_GROUND_SAYS = "A circuit without a ground is not simply extended: a ground is run from the panel, the electrode system or a circuit that has one (250.130(C)).";
-    NO_GROUND_SEEN = "written down from memory";
-    NOT_SAID = "Not looked yet";
-    GROUNDED = "Cable with a ground";
-    NO_GROUND = "No ground";
-    ALUMINUM = "Aluminum";
-    KNOBS = "Knob-and-tube";
-    BRITTLE = "Insulation that cracks";
+    STOP_SAYS = "Aluminum branch wiring, knob-and-tube and insulation that cracks when it is bent are not joined to by anyone but a licensed electrician. Knob-and-tube is not buried in insulation (394.12).", es "Solo un electricista con licencia une algo a ramales de aluminio, a perilla y tubo (knob-and-tube) o a aislante que se agrieta al doblarlo. La perilla y tubo no se entierra en aislante (394.12).";
+    STOP_SEEN = "common practice; 394.12 from memory", es "costumbre del oficio; 394.12 de memoria";
+    NO_GROUND_SAYS = "A circuit without a ground is not simply extended: a ground is run from the panel, the electrode system or a circuit that has one (250.130(C)).", es "Un circuito sin tierra no se alarga así nada más: se pasa una tierra desde el panel, el sistema de electrodos o un circuito que la tenga (250.130(C)).";
+    NO_GROUND_SEEN = "written down from memory", es "escrito de memoria";
+    NOT_SAID = "Not looked yet", es "Todavía no se ve";
+    GROUNDED = "Cable with a ground", es "Cable con tierra";
+    NO_GROUND = "No ground", es "Sin tierra";
+    ALUMINUM = "Aluminum", es "Aluminio";
+    KNOBS = "Knob-and-tube", es "Perilla y tubo (knob-and-tube)";
+    BRITTLE = "Insulation that cracks", es "Aislante que se agrieta";
 }
 
 source!(

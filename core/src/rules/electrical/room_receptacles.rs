@@ -6,14 +6,14 @@ use crate::rules::compare::{Limit, is_at_least, is_at_most};
 use crate::words;
 
 words! {
-    BATH_SAYS = "A bathroom has a receptacle within 3 ft of the outside edge of each basin, no more than 12 in below its top or the counter's.";
-    BATH_SEEN = "read in a forum's quotation of the rule";
-    HALL_SAYS = "A hall 10 ft long or more has one; length goes along its middle, through no door.";
-    HALL_SEEN = "read in a contractors' magazine; how its length goes, from memory";
-    REST_SAYS = "A foyer over 60 sq ft that is no hall has one in each wall 3 ft wide or more; a laundry area has one.";
-    REST_SEEN = "written down from memory";
-    TUB_SAYS = "No receptacle in or straight over a tub or shower. From 2020 none within 3 ft of it level and 8 ft over its rim or threshold, from 2023 also below that, to the floor; a wall, door or fixed barrier ends it. Where a bath is too small, the one it needs goes on the farthest wall.";
-    TUB_SEEN = "read in continuing-education and device makers' pages";
+    BATH_SAYS = "A bathroom has a receptacle within 3 ft of the outside edge of each basin, no more than 12 in below its top or the counter's.", es "Un baño tiene un contacto a 3 ft o menos de la orilla de afuera de cada lavabo, a no más de 12 in abajo de su borde o del de la cubierta.";
+    BATH_SEEN = "read in a forum's quotation of the rule", es "leído en la cita de la regla en un foro";
+    HALL_SAYS = "A hall 10 ft long or more has one; length goes along its middle, through no door.", es "Un pasillo de 10 ft de largo o más tiene uno; el largo va por su centro, sin pasar por una puerta.";
+    HALL_SEEN = "read in a contractors' magazine; how its length goes, from memory", es "leído en una revista de contratistas; cómo va el largo, de memoria";
+    REST_SAYS = "A foyer over 60 sq ft that is no hall has one in each wall 3 ft wide or more; a laundry area has one.", es "Un recibidor de más de 60 sq ft que no es pasillo tiene uno en cada pared de 3 ft de ancho o más; un área de lavandería tiene uno.";
+    REST_SEEN = "written down from memory", es "escrito de memoria";
+    TUB_SAYS = "No receptacle in or straight over a tub or shower. From 2020 none within 3 ft of it level and 8 ft over its rim or threshold, from 2023 also below that, to the floor; a wall, door or fixed barrier ends it. Where a bath is too small, the one it needs goes on the farthest wall.", es "Ningún contacto en una tina o regadera ni derecho arriba de ella. Desde 2020 ninguno a 3 ft o menos de ella a nivel y hasta 8 ft arriba de su borde o umbral, desde 2023 tampoco abajo de eso, hasta el piso; una pared, puerta o barrera fija le pone fin. Donde un baño es muy chico, el que hace falta va en la pared más lejana.";
+    TUB_SEEN = "read in continuing-education and device makers' pages", es "leído en páginas de educación continua y de fabricantes de dispositivos";
 }
 
 source!(

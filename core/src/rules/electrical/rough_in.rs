@@ -5,12 +5,12 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    PLAN_SAYS = "Each cable starts and ends in a box, each box is reached, and each circuit branches out from one panel without coming back on itself.";
-    PLAN_SEEN = "how branch circuits are drawn; no publication";
-    LOAD_SAYS = "What a branch feeds at once is no more than its breaker.";
-    LOAD_SEEN = "from memory of 210.22 and 210.23";
-    GANGS_SAYS = "A square box takes two devices by a cover or ring, other metal boxes that don't gang one.";
-    GANGS_SEEN = "the covers that are sold; no publication";
+    PLAN_SAYS = "Each cable starts and ends in a box, each box is reached, and each circuit branches out from one panel without coming back on itself.", es "Cada cable empieza y termina en una caja, a cada caja le llega uno, y cada circuito se ramifica desde un solo panel sin regresar a sí mismo.";
+    PLAN_SEEN = "how branch circuits are drawn; no publication", es "cómo se dibujan los circuitos ramales; sin publicación";
+    LOAD_SAYS = "What a branch feeds at once is no more than its breaker.", es "Lo que un ramal alimenta a la vez no pasa de su breaker.";
+    LOAD_SEEN = "from memory of 210.22 and 210.23", es "de memoria de 210.22 y 210.23";
+    GANGS_SAYS = "A square box takes two devices by a cover or ring, other metal boxes that don't gang one.", es "Una caja cuadrada lleva dos dispositivos con tapa o aro; otras cajas de metal que no se unen, uno.";
+    GANGS_SEEN = "the covers that are sold; no publication", es "las tapas que se venden; sin publicación";
 }
 
 source!(

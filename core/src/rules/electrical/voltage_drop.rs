@@ -8,15 +8,15 @@ use crate::sheet::Expr;
 use crate::{choice, words};
 
 words! {
-    SAYS = "Uncoated copper at 75 °C, ohms in 1000 ft, solid and stranded: 14 AWG 3.07 and 3.14, 12 AWG 1.93 and 1.98, 10 AWG 1.21 and 1.24, 8 AWG 0.764 and 0.778, 6 AWG stranded 0.491. Each degree less takes 0.323 % off.";
-    SEEN = "from memory; solid sizes come out of copper's resistivity and the gauge's diameters to the last digit printed";
-    ADVICE_SAYS = "A branch that loses no more than 3 % of its voltage, and 5 % with its feeder, works well.";
-    ADVICE_SEEN = "from memory of informational notes: advice, and no inspector's limit";
-    SOLID = "Solid";
-    STRANDED = "Stranded";
-    H75 = "75 °C, as the table";
-    H60 = "60 °C, the most for this cable";
-    H30 = "30 °C, lightly loaded";
+    SAYS = "Uncoated copper at 75 °C, ohms in 1000 ft, solid and stranded: 14 AWG 3.07 and 3.14, 12 AWG 1.93 and 1.98, 10 AWG 1.21 and 1.24, 8 AWG 0.764 and 0.778, 6 AWG stranded 0.491. Each degree less takes 0.323 % off.", es "Cobre sin recubrir a 75 °C, ohms en 1000 ft, sólido y trenzado: 14 AWG 3.07 y 3.14, 12 AWG 1.93 y 1.98, 10 AWG 1.21 y 1.24, 8 AWG 0.764 y 0.778, 6 AWG trenzado 0.491. Cada grado menos quita 0.323 %.";
+    SEEN = "from memory; solid sizes come out of copper's resistivity and the gauge's diameters to the last digit printed", es "de memoria; los tamaños sólidos salen de la resistividad del cobre y los diámetros del calibre hasta el último dígito impreso";
+    ADVICE_SAYS = "A branch that loses no more than 3 % of its voltage, and 5 % with its feeder, works well.", es "Un ramal que no pierde más del 3 % de su voltaje, y del 5 % con su alimentador, trabaja bien.";
+    ADVICE_SEEN = "from memory of informational notes: advice, and no inspector's limit", es "de memoria de notas informativas: consejo, y no límite de inspector";
+    SOLID = "Solid", es "Sólido";
+    STRANDED = "Stranded", es "Trenzado";
+    H75 = "75 °C, as the table", es "75 °C, como la tabla";
+    H60 = "60 °C, the most for this cable", es "60 °C, lo máximo para este cable";
+    H30 = "30 °C, lightly loaded", es "30 °C, con poca carga";
 }
 
 source!(

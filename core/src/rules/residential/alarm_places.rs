@@ -8,21 +8,21 @@ use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
-    PHOTO = "Photoelectric";
-    ION = "Ionization";
-    UNKNOWN = "Not known";
-    NEEDED_SAYS = "A smoke alarm in each bedroom, outside each sleeping area within 21 ft of a bedroom's door on the way there, and on each level, the basement too.";
-    NEEDED_SEEN = "read in alarm makers' guides that quote NFPA 72";
-    AWAY_SAYS = "36 in or more from the door of a bathroom with a tub or shower, and from the tips of a ceiling fan's blades.";
-    AWAY_SEEN = "read in a state fire safety division's page; the bathroom door in a model building code too";
-    NEAR_SAYS = "Within 20 ft of a cooking appliance an alarm is photoelectric or can be silenced.";
-    NEAR_SEEN = "read in a state fire safety division's page";
-    NONE_SAYS = "Within 10 ft of a cooking appliance there is none, unless it is listed for it.";
-    NONE_SEEN = "written down from memory";
-    IRC_SAYS = "From a cooking appliance: ionization 20 ft, with a silencing button 10 ft, photoelectric 6 ft, unless that keeps out an alarm that is needed.";
-    IRC_SEEN = "read in a building code on a legal-code site, a code trainer's article and a home inspector's page";
-    WALL_SAYS = "On a wall an alarm's top is within 12 in of the ceiling. Older rules and makers' sheets keep it 4 in below, too.";
-    WALL_SEEN = "4 in read in an advice page on dead air; 12 in written down from memory";
+    PHOTO = "Photoelectric", es "Fotoeléctrica";
+    ION = "Ionization", es "De ionización";
+    UNKNOWN = "Not known", es "No se sabe";
+    NEEDED_SAYS = "A smoke alarm in each bedroom, outside each sleeping area within 21 ft of a bedroom's door on the way there, and on each level, the basement too.", es "Una alarma de humo en cada recámara, fuera de cada área de dormir a 21 ft o menos de la puerta de una recámara en el camino hacia ahí, y en cada nivel, también el sótano.";
+    NEEDED_SEEN = "read in alarm makers' guides that quote NFPA 72", es "leído en guías de fabricantes de alarmas que citan NFPA 72";
+    AWAY_SAYS = "36 in or more from the door of a bathroom with a tub or shower, and from the tips of a ceiling fan's blades.", es "A 36 in o más de la puerta de un baño con tina o regadera, y de las puntas de las aspas de un ventilador de techo.";
+    AWAY_SEEN = "read in a state fire safety division's page; the bathroom door in a model building code too", es "leído en la página de la división de seguridad contra incendios de un estado; la puerta del baño, también en un código modelo de construcción";
+    NEAR_SAYS = "Within 20 ft of a cooking appliance an alarm is photoelectric or can be silenced.", es "A 20 ft o menos de un aparato de cocina una alarma es fotoeléctrica o se puede silenciar.";
+    NEAR_SEEN = "read in a state fire safety division's page", es "leído en la página de la división de seguridad contra incendios de un estado";
+    NONE_SAYS = "Within 10 ft of a cooking appliance there is none, unless it is listed for it.", es "A 10 ft o menos de un aparato de cocina no hay ninguna, a menos que esté listada para eso.";
+    NONE_SEEN = "written down from memory", es "escrito de memoria";
+    IRC_SAYS = "From a cooking appliance: ionization 20 ft, with a silencing button 10 ft, photoelectric 6 ft, unless that keeps out an alarm that is needed.", es "Desde un aparato de cocina: ionización 20 ft, con botón para silenciarla 10 ft, fotoeléctrica 6 ft, a menos que eso deje fuera una alarma que hace falta.";
+    IRC_SEEN = "read in a building code on a legal-code site, a code trainer's article and a home inspector's page", es "leído en un código de construcción en un sitio de códigos legales, un artículo de un instructor de código y la página de un inspector de casas";
+    WALL_SAYS = "On a wall an alarm's top is within 12 in of the ceiling. Older rules and makers' sheets keep it 4 in below, too.", es "En una pared, la parte de arriba de una alarma queda a 12 in o menos del techo. Las reglas más viejas y las hojas de fabricantes la piden además 4 in abajo.";
+    WALL_SEEN = "4 in read in an advice page on dead air; 12 in written down from memory", es "las 4 in, leídas en una página de consejos sobre aire muerto; las 12 in, escritas de memoria";
 }
 
 source!(
