@@ -10,18 +10,18 @@ use crate::measure::{Area, Length, Measure, Rounding, Shown, Units, Volume};
 pub struct Phrase {
     /// English.
     pub en: &'static str,
-    /// Spanish; empty until it is written, and then English is said.
+    /// Spanish; where it is empty English is said.
     pub es: &'static str,
 }
 
-/// Declares phrases: `NAME = "English";`, or `NAME = "English", es "Spanish";`.
+/// Declares phrases: `NAME = "English", es "Spanish";`. One without its Spanish doesn't build.
 #[macro_export]
 macro_rules! words {
-    ($($(#[$doc:meta])* $name:ident = $en:literal $(, es $es:literal)?;)*) => {
+    ($($(#[$doc:meta])* $name:ident = $en:literal, es $es:literal;)*) => {
         $(
             $(#[$doc])*
             pub(crate) static $name: $crate::words::Phrase =
-                $crate::words::Phrase { en: $en, es: concat!($($es)?) };
+                $crate::words::Phrase { en: $en, es: $es };
         )*
     };
 }
@@ -32,7 +32,7 @@ pub enum Language {
     /// English.
     #[default]
     English,
-    /// Spanish, as far as it is written.
+    /// Spanish.
     Spanish,
     /// Brackets round every phrase: any text outside them did not come through here.
     Pseudo,
@@ -292,7 +292,7 @@ mod tests {
     use super::*;
 
     words! {
-        LEFT = "{0} {0?cable|cables} left in {1}";
+        LEFT = "{0} {0?cable|cables} left in {1}", es "";
         PLAIN = "Box", es "Caja";
     }
 

@@ -56,7 +56,7 @@ mod tests {
     use crate::words::{Amount, Phrase};
     use crate::{form, words};
 
-    words! { MADE_UP = "Made up"; }
+    words! { MADE_UP = "Made up", es "Inventado"; }
 
     form! {
         /// A made-up question.

@@ -7,11 +7,11 @@ use crate::words::Voice;
 use crate::{choice, form, words};
 
 words! {
-    NAME = "Name";
-    WHY = "a made-up bound";
-    NONE = "";
-    RED = "Red";
-    BLUE = "Blue";
+    NAME = "Name", es "Nombre";
+    WHY = "a made-up bound", es "un límite inventado";
+    NONE = "", es "";
+    RED = "Red", es "Rojo";
+    BLUE = "Blue", es "Azul";
 }
 
 choice! {

@@ -357,9 +357,15 @@ fn nothing_is_ever_called_harmless() {
     let lines: Vec<&str> = files.iter().flat_map(|file| file.lines()).filter(said).collect();
     assert!(lines.len() > 180);
     for line in lines {
-        let said = line.to_ascii_lowercase();
+        let line = line.to_ascii_lowercase();
+        let (english, spanish) = line.split_once("\", es \"").unwrap();
         for word in ["safe", "legal", "clear", "harmless", "allowed"] {
-            assert!(!said.contains(word), "{line}");
+            assert!(!english.contains(word), "{line}");
+        }
+        // "Advice on the law" is "consejo legal": that it is none may be said.
+        let spanish = spanish.replace("no es consejo legal", "");
+        for word in ["segur", "legal", "inofensiv", "sin peligro", "sin riesgo", "permitid"] {
+            assert!(!spanish.contains(word), "{line}");
         }
     }
 }
