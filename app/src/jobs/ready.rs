@@ -28,7 +28,7 @@ pub(super) fn ready_lines(job: &Job, survey: &Survey<'_>) -> Piece {
 /// How many of each there are.
 fn counts(ready: &Ready) -> Text {
     let count = |of: usize| of as i64;
-    let (over, ask) = (count(ready.over.len()), count(ready.ask.len()));
+    let (over, ask) = (count(ready.overs()), count(ready.asks()));
     say!(w::READY_COUNTS, over, ask, count(ready.open()))
 }
 

@@ -125,9 +125,11 @@ fn number(it: &Handed, voice: Voice, who: Who) -> El {
     let value = say!(w::PAIR, it.headline.name.clone(), it.headline.value());
     let mark = match () {
         () if it.is_held => Some(held()),
-        () if it.checks.is_empty() && who == Who::Owner => None,
+        () if who == Who::Owner => None,
         () => Some(verdict(it.verdict, it.word)),
     };
+    // Where a table tells the places, the answer's own figure is about something else.
+    let is_table = who == Who::Owner && !it.parts.is_empty();
     let moved = it.is_moved.then(|| el("p").class("now").say(&w::READY_MOVED));
     let figures = it.figures.iter().map(|figure| {
         let name = el("span").text(&say(&figure.name));
@@ -141,7 +143,13 @@ fn number(it: &Handed, voice: Voice, who: Who) -> El {
     el("article")
         .class("handed")
         .with(el("h3").own_text(&it.title))
-        .with(el("p").class("row").with(el("span").text(&say(&value))).text(" ").with(mark))
+        .with(
+            el("p")
+                .class("row")
+                .with((!is_table).then(|| el("span").text(&say(&value))))
+                .text(" ")
+                .with(mark),
+        )
         .with(moved)
         .with(note)
         .with(drawing)
@@ -166,8 +174,8 @@ fn check(check: &Check, voice: Voice) -> El {
 
 fn part(part: &Part, voice: Voice) -> El {
     let rows = part.rows.iter().map(|row| {
-        let value = el("span").class("value").own_text(&voice.say(&row.value));
-        el("li").class("row").with(el("span").own_text(&voice.say(&row.name))).text(" ").with(value)
+        let value = el("span").class("value").text(&voice.say(&row.value));
+        el("li").class("row").with(el("span").text(&voice.say(&row.name))).text(" ").with(value)
     });
     el("div")
         .with(el("h4").text(&voice.say(&part.title)))

@@ -33,6 +33,8 @@ pub enum Counts {
     Beyond(String),
     /// Not at all: a person said so.
     LeftOut,
+    /// Not at all: it is a calculator's sample, as nobody's job is.
+    Sample,
 }
 
 /// What one mark asks for.
@@ -182,9 +184,14 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             all.missing.push(mark.id.clone());
             continue;
         };
-        let trade = catalog::find(&mark.calculator).map_or(Trade::First, |entry| entry.trade);
+        let entry = catalog::find(&mark.calculator);
+        let trade = entry.map_or(Trade::First, |entry| entry.trade);
+        let is_sample = !job.invented
+            && entry.is_some_and(|entry| {
+                entry.canonical(&entry.sample(), Units::Customary).as_ref() == Ok(&mark.input)
+            });
         for material in &worked.sheet.materials {
-            let (counted, counts) = counted(job, survey, mark, material);
+            let (counted, counts) = counted(job, survey, mark, material, is_sample);
             let share = Share {
                 mark: mark.id.clone(),
                 title: mark.title.clone(),
@@ -238,11 +245,18 @@ fn add(lines: &mut Vec<Line>, material: &Material, trade: Trade, share: Share) {
 }
 
 /// What of a mark's material counts.
-fn counted(job: &Job, survey: &Survey<'_>, mark: &Mark, material: &Material) -> (Amount, Counts) {
+fn counted(
+    job: &Job,
+    survey: &Survey<'_>,
+    mark: &Mark,
+    material: &Material,
+    is_sample: bool,
+) -> (Amount, Counts) {
     let Material { key, amount, .. } = material;
     match job.jotted(&said_of(About::Share(&mark.id), key)) {
         LEFT_OUT => return (amount.of_same(0), Counts::LeftOut),
         COUNTED => return (*amount, Counts::Whole),
+        _ if is_sample => return (amount.of_same(0), Counts::Sample),
         _ => {}
     }
     // What a mark took over from another mark's figure is there already, if that figure is what
@@ -352,6 +366,7 @@ pub fn reason(job: &Job, share: &Share) -> Option<Text> {
     match &share.counts {
         Counts::Whole => None,
         Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
+        Counts::Sample => Some((&w::SHARE_SAMPLE).into()),
         Counts::Beyond(mark) => {
             let title = job.mark(mark).map_or("", |mark| mark.title.as_str());
             Some(say!(w::SHARE_BEYOND, Arg::from(title)))

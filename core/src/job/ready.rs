@@ -8,7 +8,7 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
 use crate::calculators::Trade;
-use crate::catalog;
+use crate::catalog::{self, Entry};
 use crate::rules::electrical::{box_setback, cable_securing, free_conductor, nail_protection};
 use crate::rules::finish::{drying, levels};
 use crate::rules::framing::{engineer, fireblock};
@@ -117,9 +117,11 @@ impl Phase {
         }
     }
 
-    /// Before what a trade's numbers have to be settled.
-    pub fn of(trade: Trade) -> Self {
-        match trade {
+    /// Before what a calculator's numbers have to be settled. Where things go is settled before
+    /// anybody sets them.
+    pub fn of(entry: &Entry) -> Self {
+        match entry.trade {
+            Trade::RoughIn | Trade::Air if entry.tells_places => Self::RoughIn,
             Trade::First | Trade::Room | Trade::Strip => Self::Strip,
             Trade::Framing => Self::RoughIn,
             Trade::RoughIn | Trade::Air => Self::Cover,
@@ -181,6 +183,28 @@ pub struct Ready {
 }
 
 impl Ready {
+    fn found(&self) -> impl Iterator<Item = &Found> {
+        self.over.iter().chain(&self.ask)
+    }
+
+    fn checks(&self, verdict: Verdict) -> usize {
+        let checks = self.found().flat_map(|found| &found.checks);
+        checks.filter(|check| check.verdict == verdict).count()
+    }
+
+    /// How many checks are over, and marks that are held, wait or can't be worked.
+    pub fn overs(&self) -> usize {
+        let snags = self.found().filter(|found| found.snag.is_some());
+        // What holds a hold is in its checks already.
+        let bare = snags.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
+        self.checks(Verdict::Over) + bare.count()
+    }
+
+    /// How many checks ask.
+    pub fn asks(&self) -> usize {
+        self.checks(Verdict::Ask)
+    }
+
     /// How many points nobody has looked at.
     pub fn open(&self) -> usize {
         self.points.iter().filter(|looked| looked.at.is_none()).count()
@@ -206,7 +230,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
     let mut ready = Ready { phase, over: vec![], ask: vec![], within: 0, marks: 0, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
-        if entry.map(|entry| Phase::of(entry.trade)) != Some(phase) {
+        if entry.map(Phase::of) != Some(phase) {
             continue;
         }
         ready.marks += 1;
@@ -276,6 +300,10 @@ mod tests {
         assert_eq!(all.iter().map(|it| it.marks).sum::<usize>(), job.marks.len());
         let hold = all[0].over.iter().find(|it| it.title == "hold").unwrap();
         assert_eq!(hold.snag, Some(Snag::Held), "a blank hold stands in the way");
+        let counted: usize = all.iter().map(|it| it.within + it.overs() + it.asks()).sum();
+        let held = all.iter().flat_map(|it| &it.over);
+        let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
+        assert_eq!(counted, told + held.count());
     }
 
     #[test]

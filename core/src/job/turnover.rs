@@ -161,7 +161,7 @@ pub struct Handed {
     pub is_moved: bool,
     /// The other figures.
     pub figures: Vec<Figure>,
-    /// Its checks: all for the inspector, those that are over or ask for the others.
+    /// Its checks: all for the inspector, those that are over or ask for a trade, none for the owner.
     pub checks: Vec<Check>,
     /// What else is theirs: schedules, labels, questions.
     pub parts: Vec<Part>,
@@ -243,8 +243,11 @@ fn was(says: &str) -> Option<(&str, &str, &str)> {
     Some((answer, verdict, title))
 }
 
-/// The parts of a worked answer that go along with it, by their keys.
-const GO_ALONG: [&str; 4] = ["handed", "ask", "schedule", "labels"];
+/// The parts of a worked answer that go along to a trade, by their keys.
+const GO_ALONG: [&str; 9] =
+    ["handed", "ask", "marks", "spots", "run", "boxes", "circuits", "schedule", "labels"];
+/// The parts that tell an owner where things will be, in plain words.
+const PLACES: [&str; 3] = ["marks", "spots", "places"];
 
 /// Makes a sheet.
 pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
@@ -295,9 +298,15 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
     let Some(Ok(worked)) = survey.worked(&mark.id) else { return None };
     let sheet = &worked.sheet;
     let is_held = worked.standing.is_held();
-    let checks = sheet.checks.iter();
-    let checks = checks.filter(|it| who == Who::Inspector || it.verdict != Verdict::Within);
-    let parts = sheet.parts.iter().filter(|part| GO_ALONG.contains(&part.key) && who != Who::Owner);
+    // An owner agrees to a place, not to what a box holds: that is settled with the trade.
+    let is_shown = |verdict| match who {
+        Who::Inspector => true,
+        Who::Owner => false,
+        Who::Electrician | Who::Mechanical => verdict != Verdict::Within,
+    };
+    let checks = sheet.checks.iter().filter(|it| is_shown(it.verdict));
+    let along: &[&str] = if who == Who::Owner { &PLACES } else { &GO_ALONG };
+    let parts = sheet.parts.iter().filter(|part| along.contains(&part.key));
     let now = Kept::of(worked);
     let there = job.jot(&given(who, &mark.id)).map(|jot| jot.says.as_str());
     let is_first = job.jotted(&given(who, "")).is_empty();

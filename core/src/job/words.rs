@@ -41,6 +41,7 @@ words! {
     PACKS_OF = "{0} × {1}", es "{0} × {1}";
     AMOUNT = "{0}", es "{0}";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
+    SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";
     TO_BUY_FOR = "To buy for {0}", es "Compras para {0}";
     WHAT_AND_HOW_MUCH = "{0}: {1}", es "{0}: {1}";

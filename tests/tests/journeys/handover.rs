@@ -30,7 +30,10 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Den feed").await;
         page.tap(saying("Done")).await;
-        saved(page, "paint", "Den paint").await;
+        page.goto("#/paint").await;
+        page.enter(field("area"), "150").await;
+        page.tap(saying("Save to job")).await;
+        page.tap(saying("Done")).await;
 
         open_job(page).await;
         page.tap(saying("What to buy")).await;

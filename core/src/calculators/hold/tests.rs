@@ -358,7 +358,7 @@ fn nothing_is_ever_called_harmless() {
     assert!(lines.len() > 180);
     for line in lines {
         let line = line.to_ascii_lowercase();
-        let (english, spanish) = line.split_once("\", es \"").unwrap();
+        let (english, spanish) = line.split_once("\", es \"").unwrap_or((&line, ""));
         for word in ["safe", "legal", "clear", "harmless", "allowed"] {
             assert!(!english.contains(word), "{line}");
         }

@@ -51,7 +51,8 @@ fn skim(area: &str, step: u64) -> Mark {
 
 #[test]
 fn the_same_thing_from_two_marks_is_one_line_with_both_shares() {
-    let job = job(vec![mark("cable-securing", RUN, 1), mark("cable-securing", &[], 2)]);
+    let job =
+        job(vec![mark("cable-securing", RUN, 1), mark("cable-securing", &[("run", "12 ft")], 2)]);
     let line = line(&job, "staple");
     let asked: Vec<i128> = line.shares.iter().map(|share| share.asks.raw()).collect();
     assert_eq!(line.needs.raw(), asked.iter().sum::<i128>());
@@ -125,6 +126,18 @@ fn a_share_can_be_left_out_and_comes_back() {
 }
 
 #[test]
+fn a_sample_is_bought_only_if_a_person_says_so() {
+    let sample = mark("cable-securing", &[], 1);
+    let mut job = job(vec![sample.clone(), mark("cable-securing", RUN, 2)]);
+    let before = line(&job, "staple");
+    assert_eq!(before.shares[0].counts, Counts::Sample);
+    assert_eq!(before.needs, before.shares[1].asks);
+    say(&mut job, About::Share(&sample.id), "staple", COUNTED);
+    let all: i128 = before.shares.iter().map(|share| share.asks.raw()).sum();
+    assert_eq!(line(&job, "staple").needs.raw(), all);
+}
+
+#[test]
 fn a_mark_that_can_not_be_worked_is_named() {
     let stale = Mark { version: 9, ..mark("cable-securing", RUN, 1) };
     let job = job(vec![stale.clone()]);
@@ -187,7 +200,7 @@ proptest! {
 /// box of screws, not two.
 #[test]
 fn what_was_taken_over_is_counted_once() {
-    let boards = mark("boards", &[], 1);
+    let boards = mark("boards", &[("long", "15 ft")], 1);
     let worked = boards.work(<_>::default()).unwrap();
     let screws = worked.sheet.figures.iter().find(|figure| figure.key == "screws").unwrap();
     let seen = screws.amount.exact();
