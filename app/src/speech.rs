@@ -3,20 +3,38 @@
 
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::words::{Language, Phrase, Text, Voice};
+use leptos::prelude::{document, window};
 use std::cell::Cell;
 
 thread_local! {
     static LANGUAGE: Cell<Language> = const { Cell::new(Language::English) };
 }
 
-/// Takes a language by its key in the settings, before anything is shown. No page offers one
-/// until every phrase is written in a second language; proofreaders set the key by hand.
+/// The languages that the page offers: key, and name in itself.
+pub(crate) const LANGUAGES: [(&str, &str); 2] = [("en", "English"), ("es", "Español")];
+
+/// Takes a language by its key in the settings, before anything is shown. The pseudo-language is
+/// for the tests, which set its key by hand.
 pub(crate) fn speak(key: &str) {
     LANGUAGE.set(match key {
         "es" => Language::Spanish,
         "pseudo" => Language::Pseudo,
         _ => Language::English,
     });
+    if let Some(page) = document().document_element() {
+        let _ = page.set_attribute("lang", if key == "es" { "es" } else { "en" });
+    }
+}
+
+/// The language that a browser asks for, of those that the page offers.
+pub(crate) fn asked_for() -> &'static str {
+    let asked = window().navigator().language().unwrap_or_default();
+    if asked.starts_with("es") { "es" } else { "en" }
+}
+
+/// The language that is spoken, by its key.
+pub(crate) fn spoken() -> &'static str {
+    if LANGUAGE.get() == Language::Spanish { "es" } else { "en" }
 }
 
 /// The page's voice in these units.

@@ -107,6 +107,8 @@ words! {
     USED_BY = "Used by {0}", es "Lo usa: {0}";
     TAKES = "{0}: from {1}", es "{0}: de {1}";
 
+    LANGUAGE = "Language · Idioma", es "Idioma · Language";
+
     // What stands before each part of the work.
     READY = "Ready?", es "¿Listo?";
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";

@@ -31,7 +31,7 @@ impl Settings {
         Self {
             units: Units::Customary,
             job: None,
-            language: "en".to_owned(),
+            language: crate::speech::asked_for().to_owned(),
             demo_hidden: false,
             device: by_chance(),
             recent: Vec::new(),

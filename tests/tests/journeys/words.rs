@@ -70,3 +70,39 @@ async fn every_word_on_every_page_comes_from_the_phrases() {
     })
     .await;
 }
+
+/// The whole page in Spanish at 320 px: it says what it says there, nothing is cut off, and what was
+/// typed is still there.
+#[tokio::test]
+async fn the_page_speaks_spanish_when_it_is_asked_to() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        page.goto("#/cable-securing").await;
+        page.enter(crate::harness::field("run"), "30 ft").await;
+        page.goto("#/settings").await;
+        page.tap(saying("Español")).await;
+        page.until("document.documentElement.lang === 'es'").await;
+        page.until("document.querySelector('h1')?.innerText === 'Ajustes'").await;
+        page.goto("#/cable-securing").await;
+        page.reads(".answer .figure", "8").await;
+        for place in [
+            "#/",
+            "#/jobs",
+            "#/job/demo",
+            "#/job/demo/buy",
+            "#/job/demo/ready",
+            "#/box-fill",
+            "#/raising",
+            "#/boards",
+            "#/hold",
+            "#/rough-in",
+            "#/register-spots",
+        ] {
+            page.goto(place).await;
+            page.sees("h1").await;
+            let wide = page.overflow().await;
+            assert!(wide.is_empty(), "{place} sticks out: {wide:?}");
+        }
+        page.screenshot("spanish").await;
+    })
+    .await;
+}
