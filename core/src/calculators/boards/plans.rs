@@ -266,15 +266,7 @@ impl Answer {
 
     /// Factory edges between rows, end to end.
     pub fn seams(&self) -> Length {
-        let mut sum = Length::ZERO;
-        for run in &self.ground.runs {
-            for next in self.ground.runs.iter().filter(|next| next.row == run.row + 1) {
-                let from = run.along[0].max(next.along[0]);
-                let to = run.along[1].min(next.along[1]);
-                sum = sum.plus(to.minus(from).max(Length::ZERO));
-            }
-        }
-        sum
+        self.ground.seams().iter().fold(Length::ZERO, |sum, (_, long)| sum.plus(*long))
     }
 }
 

@@ -3,10 +3,12 @@
 use super::drawing;
 use super::input::{Input, Surface, Want};
 use super::plans::{Answer, Plan};
+use super::surface::is_upright;
 use super::words as w;
 use crate::measure::unit::{PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure};
 use crate::plan::put_in_order;
+use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::finish::board_weights::BOARDS;
 use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
 use crate::say;
@@ -74,7 +76,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         lead: None,
         next: Some(proof(input, answer, plan)),
         figures,
-        checks: checks(input, answer),
+        checks: checks(input, answer, plan),
         working: working.0,
         parts: vec![ways(input, answer), by_length(answer), cuts(answer, plan)],
         materials: materials(input, plan, screws),
@@ -106,6 +108,9 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     if !answer.done {
         return say!(w::LOOKING, plan.count());
     }
+    if let Some(places) = loose(input, answer) {
+        return say!(w::OFF_STUDS, places);
+    }
     if input.want == Want::Bought {
         let least = Area::of(input.board.width(), answer.least_bought);
         return if plan.bought() <= answer.least_bought {
@@ -122,15 +127,46 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     }
 }
 
-fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    // Thin board over what is there doesn't hang on framing alone.
-    let over = input.over && input.panel.spacing(false).is_none();
-    if input.of == Surface::Wall || over {
+/// Whether it is thin board over what is there, which doesn't hang on framing alone.
+fn is_skin(input: &Input) -> bool {
+    input.over && input.panel.spacing(false).is_none()
+}
+
+/// Where edges of upright boards lie on no stud: "48 in, 96 in".
+fn loose(input: &Input, answer: &Answer) -> Option<Text> {
+    let mut all: Option<Text> = None;
+    for edge in answer.ground.loose.iter().filter(|_| !is_skin(input)) {
+        all = Some(match all {
+            Some(others) => say!(w::AND_MORE, others, *edge),
+            None => say!(w::PIECE_LONG, *edge),
+        });
+    }
+    all
+}
+
+fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
+    if is_skin(input) {
         return Vec::new();
     }
-    // Uneven framing by its widest gap, to the walls too.
-    let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
-    vec![input.panel.hung(false, apart)]
+    if input.of == Surface::Ceiling {
+        // Uneven framing by its widest gap, to the walls too.
+        let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
+        return vec![input.panel.hung(false, apart)];
+    }
+    if !is_upright(input) {
+        return Vec::new();
+    }
+    let none = Limit { value: 0, source: &JOINTS };
+    let edges = answer.ground.loose.len() as i64;
+    let edges = at_most("edges", (&w::CHECK_EDGES).into(), edges, none);
+    let note = loose(input, answer).map(|places| say!(w::OFF_STUDS, places));
+    let mut all = vec![Check { note, ..edges }];
+    if plan.joints > 0 {
+        // Studs run the boards' way: nothing lies behind ends that meet.
+        let ends = at_most("backing", (&w::CHECK_BACKING).into(), plan.joints as i64, none);
+        all.push(ask(ends, &w::ASK_BACKING));
+    }
+    all
 }
 
 fn ways(input: &Input, answer: &Answer) -> Part {

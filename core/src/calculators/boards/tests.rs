@@ -289,6 +289,42 @@ fn measured_framing_is_held_to_its_widest_gap() {
     assert_eq!(sheet.checks[0].value, inches(81).into());
 }
 
+/// Source: ASTM C840, ends and edges on framing. By hand, 16 ft wall: studs 16 in apart from the corner
+/// have one at 48, 96 and 144; from 8 in they stand at 40 and 56, at 88 and 104; 19.2 in apart at
+/// 38.4 and 57.6, at 96, at 134.4 and 153.6. A quarter inch off center is enough wood.
+#[test]
+fn edges_of_upright_boards_fall_on_studs_or_it_says_where_not() {
+    use crate::sheet::Verdict;
+    let wall =
+        Input { of: Surface::Wall, run: Way::Square, wall: Some(inches(192)), ..Input::sample() };
+    let off = |input: &Input| {
+        let answer = worked(input);
+        let sheet = Boards::sheet(input, &answer, Basis::default());
+        let voice = crate::words::Voice::default();
+        let said = voice.say(&sheet.next.unwrap());
+        assert_eq!(answer.ground.loose.is_empty(), said.contains("Proven"), "{said}");
+        let over = sheet.checks[0].verdict == Verdict::Over;
+        assert_eq!((&*sheet.checks[0].key, over), ("edges", !answer.ground.loose.is_empty()));
+        let all = answer.ground.loose.iter().map(|at| voice.say(&crate::say!(w::PIECE_LONG, *at)));
+        assert!(all.into_iter().all(|at| said.contains(&at)), "{said}");
+        answer.ground.loose
+    };
+    assert_eq!(off(&wall), []);
+    let at = |first, spacing| Input { first, spacing, ..wall.clone() };
+    assert_eq!(off(&at(inches(8), inches(16))), [48, 96, 144].map(inches));
+    assert_eq!(off(&at(Length::ZERO, Length::inches(96, 5))), [48, 144].map(inches));
+    assert_eq!(off(&at(Length::inches(1, 4), inches(16))), []);
+    assert_eq!(off(&at(Length::inches(5, 16), inches(16))).len(), 3);
+    let members = [16, 48, 90, 144].map(|at| Member { at: Some(inches(at)) }).to_vec();
+    assert_eq!(off(&Input { members, ..wall.clone() }), [inches(96)]);
+    // Ends that meet between studs ask for backing.
+    let high = Input { high: inches(150), stock: only(&[8]), ..wall };
+    let sheet = Boards::sheet(&high, &worked(&high), Basis::default());
+    assert_eq!((&*sheet.checks[1].key, sheet.checks[1].verdict), ("backing", Verdict::Ask));
+    let level = Input { run: Way::Along, ..high };
+    assert!(Boards::sheet(&level, &worked(&level), Basis::default()).checks.is_empty());
+}
+
 /// A wall of 14 ft with a door that takes the whole lower row, and a window that doesn't.
 #[test]
 fn a_door_breaks_the_row_that_it_takes() {
