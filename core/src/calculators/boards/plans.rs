@@ -266,7 +266,7 @@ impl Answer {
 
     /// Factory edges between rows, end to end.
     pub fn seams(&self) -> Length {
-        self.ground.seams().iter().fold(Length::ZERO, |sum, (_, long)| sum.plus(*long))
+        self.ground.tapered()
     }
 }
 

@@ -103,19 +103,45 @@ impl Ground {
         Ok(ground)
     }
 
-    /// Where rows meet, and how long the boards on both sides are there.
-    pub(super) fn seams(&self) -> Vec<(Length, Length)> {
+    /// All seams between rows, end to end.
+    pub(super) fn tapered(&self) -> Length {
+        self.seams().iter().fold(Length::ZERO, |sum, (_, long)| sum.plus(*long))
+    }
+
+    /// Where rows meet, and how long the boards on both sides are there: nothing in an opening.
+    fn seams(&self) -> Vec<(Length, Length)> {
         let mut all = Vec::new();
         for run in &self.runs {
             for next in self.runs.iter().filter(|next| next.row == run.row + 1) {
                 let from = run.along[0].max(next.along[0]);
                 let to = run.along[1].min(next.along[1]);
-                if from < to {
-                    all.push((next.across[0], to.minus(from)));
+                let edge = next.across[0];
+                let cut = self.cut_out([from, to], |[along, across]| (*across, edge, *along));
+                let long = to.minus(from).minus(cut);
+                if long > Length::ZERO {
+                    all.push((edge, long));
                 }
             }
         }
         all
+    }
+
+    /// What of a joint from here to there openings take; of each, `of` says what the joint must
+    /// stand inside, where it stands, and what it takes of it.
+    fn cut_out(
+        &self,
+        [from, to]: [Length; 2],
+        of: impl Fn(&Part) -> ([Length; 2], Length, [Length; 2]),
+    ) -> Length {
+        let mut sum = Length::ZERO;
+        for hole in &self.holes {
+            let (span, at, takes) = of(hole);
+            if span[0] < at && at < span[1] {
+                let both = takes[1].min(to).minus(takes[0].max(from));
+                sum = sum.plus(both.max(Length::ZERO));
+            }
+        }
+        sum
     }
 
     fn off_studs(&self, studs: &[Length]) -> Vec<Length> {
@@ -148,11 +174,13 @@ impl Ground {
     /// How long a joint is that stands there: no longer than the less deep of its two sides.
     pub(super) fn joint(&self, run: &Run, at: Length) -> Length {
         let step = Length::from_nanometres(1);
-        let deep = |along| {
-            let [from, to] = self.across(run, along);
-            to.minus(from)
+        let sides = [[at.minus(step), at], [at, at.plus(step)]].map(|it| self.across(run, it));
+        let [from, to] = match sides {
+            [one, other] if one[1].minus(one[0]) <= other[1].minus(other[0]) => one,
+            [_, other] => other,
         };
-        deep([at.minus(step), at]).min(deep([at, at.plus(step)]))
+        let cut = self.cut_out([from, to], |[along, across]| (*along, at, *across));
+        to.minus(from).minus(cut).max(Length::ZERO)
     }
 
     /// The farthest that framing and the two ends stand apart.

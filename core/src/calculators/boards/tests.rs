@@ -289,6 +289,40 @@ fn measured_framing_is_held_to_its_widest_gap() {
     assert_eq!(sheet.checks[0].value, inches(81).into());
 }
 
+/// By hand, 16 ft by 8 ft 1 with 1 in left at the floor and a door from 2 ft to 4 ft 10-1/2, 6 ft 8
+/// high: upright, seams at 4, 8 and 12 ft of 96 in each, and the door takes 79 in of the first; level,
+/// the seam 4 ft down is 192 in, and the door's 34-1/2 are out of it. A window whose edge lies on a
+/// seam takes nothing.
+#[test]
+fn joints_are_not_counted_in_openings() {
+    let opening = |from: i64, wide, sill, high| Opening {
+        from: inches(from),
+        wide,
+        sill: inches(sill),
+        high: inches(high),
+    };
+    let door = opening(24, Length::inches(69, 2), 0, 80);
+    let wall = Input {
+        of: Surface::Wall,
+        run: Way::Square,
+        wall: Some(inches(192)),
+        openings: vec![door.clone()],
+        stock: only(&[8]),
+        ..Input::sample()
+    };
+    let seams = |input: &Input| worked(input).seams();
+    assert_eq!(seams(&wall), inches(3 * 96 - 79));
+    let level = Input { run: Way::Along, ..wall.clone() };
+    assert_eq!(seams(&level), Length::inches(2 * 192 - 69, 2));
+    let beside = Input { openings: vec![opening(48, inches(36), 32, 48)], ..wall };
+    assert_eq!(seams(&beside), inches(3 * 96));
+    // An end joint over a door is as long as the board over it.
+    let answer = worked(&level);
+    let run = answer.ground.runs.iter().find(|run| run.row == 0).unwrap();
+    assert_eq!(answer.ground.joint(run, inches(32)), inches(17));
+    assert_eq!(answer.ground.joint(run, inches(96)), inches(48));
+}
+
 /// Source: ASTM C840, ends and edges on framing. By hand, 16 ft wall: studs 16 in apart from the corner
 /// have one at 48, 96 and 144; from 8 in they stand at 40 and 56, at 88 and 104; 19.2 in apart at
 /// 38.4 and 57.6, at 96, at 134.4 and 153.6. A quarter inch off center is enough wood.
