@@ -6,7 +6,7 @@ use super::plans::{Answer, Plan};
 use super::surface::is_upright;
 use super::words as w;
 use crate::measure::unit::{PERCENT, WEIGHT};
-use crate::measure::{Area, Length, Measure};
+use crate::measure::{Area, Length, Measure, Rounding, divide};
 use crate::plan::put_in_order;
 use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::finish::board_weights::BOARDS;
@@ -14,7 +14,7 @@ use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
 use crate::wire::Node;
-use crate::words::Text;
+use crate::words::{Amount, Text};
 
 pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
@@ -59,11 +59,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("heaviest", &w::HEAVIEST, heaviest.into());
     add("tapered", &w::SEAMS, answer.seams().into());
     add("ends", &w::ENDS, plan.ends(&answer.ground).into());
-    if input.of == Surface::Ceiling {
-        add("corners", &w::CORNERS, answer.ground.perimeter.into());
-    }
+    let corners = match input.of {
+        Surface::Ceiling => (&w::CORNERS, answer.ground.perimeter),
+        Surface::Wall => (&w::WALL_CORNERS, input.high.minus(input.gap).times(2)),
+    };
+    add("corners", corners.0, corners.1.into());
     add("screws", &w::SCREWS, screws.into());
-    add("surface", &w::AREA, area.into());
+    add("surface", &w::AREA, to_a_tenth(area));
     add("bought", &w::BOUGHT, bought.into());
     if input.spare > 0 {
         add("spare", &w::SPARE, input.spare.into());
@@ -83,6 +85,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: cautions(Some(input)),
         drawing: Some(drawing::drawing(input, answer, plan)),
     }
+}
+
+/// Square feet to the tenth, as it reads: what is taken over then says so too, and not its square
+/// inches.
+fn to_a_tenth(area: Area) -> Amount {
+    let tenth = Area::square_feet(1).square_nanometres() / 10;
+    let tenths = divide(area.square_nanometres(), tenth, Rounding::Nearest);
+    Amount::Area(Area::from_square_nanometres(tenths * tenth))
 }
 
 /// How many of each length: "4 of 12 ft, 2 of 8 ft", the longest first.

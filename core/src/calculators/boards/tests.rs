@@ -289,6 +289,25 @@ fn measured_framing_is_held_to_its_widest_gap() {
     assert_eq!(sheet.checks[0].value, inches(81).into());
 }
 
+/// By hand: a wall 14 ft 7 in by 8 ft has two ends of 8 ft and 116.666… sq ft, which is taken over as
+/// 116.7 and not in square inches; a ceiling's corners go all the way round.
+#[test]
+fn all_that_compound_asks_for_is_told_of_a_wall_too() {
+    let wall = Input { of: Surface::Wall, wall: Some(inches(175)), ..Input::sample() };
+    let figure = |input: &Input, key: &str| {
+        let sheet = Boards::sheet(input, &worked(input), Basis::default());
+        sheet.figures.iter().find(|it| it.key == key).unwrap().amount.exact()
+    };
+    assert_eq!(figure(&wall, "corners"), inches(2 * 96).exact());
+    assert_eq!(figure(&wall, "surface"), "116.7 ft2");
+    assert_eq!(figure(&Input::sample(), "corners"), inches(56 * 12).exact());
+    use crate::calculators::{Calculator, joint_compound::JointCompound};
+    use crate::fields::Form;
+    for row in <JointCompound as Calculator>::Input::ROWS.iter().filter(|row| row.of == "boards") {
+        figure(&wall, row.room);
+    }
+}
+
 /// By hand, 16 ft by 8 ft 1 with 1 in left at the floor and a door from 2 ft to 4 ft 10-1/2, 6 ft 8
 /// high: upright, seams at 4, 8 and 12 ft of 96 in each, and the door takes 79 in of the first; level,
 /// the seam 4 ft down is 192 in, and the door's 34-1/2 are out of it. A window whose edge lies on a

@@ -89,6 +89,7 @@ words! {
     SEAMS = "Tapered joints, end to end", es "Juntas rebajadas, largo total";
     ENDS = "End joints, end to end", es "Juntas de punta, largo total";
     CORNERS = "Inside corners, with walls", es "Esquinas interiores, con paredes";
+    WALL_CORNERS = "Inside corners, at its two ends", es "Esquinas interiores, en sus dos puntas";
     SCREWS = "Screws", es "Tornillos";
     AREA = "Surface", es "Superficie";
     BOUGHT = "Board bought", es "Tablaroca comprada";
