@@ -104,7 +104,7 @@ impl Ground {
     }
 
     /// All seams between rows, end to end.
-    pub(super) fn tapered(&self) -> Length {
+    pub fn tapered(&self) -> Length {
         self.seams().iter().fold(Length::ZERO, |sum, (_, long)| sum.plus(*long))
     }
 

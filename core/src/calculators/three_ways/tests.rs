@@ -141,6 +141,41 @@ fn boards_are_laid_out_and_by_area_where_they_can_not_be() {
     assert_eq!(worked(&wide).0.ways[1].boards, 42);
 }
 
+/// By hand: 12 x 16 ft of three boards of 16 ft have 32 ft of tapered joints, none of ends, 56 of
+/// corners: more for a square foot than the rule, which has 9.4 gal for 1000 sq ft, 1.80 for these.
+/// The compound calculator by itself has the same.
+#[test]
+fn compound_goes_by_the_joints_that_are_laid_out() {
+    use crate::calculators::joint_compound;
+    use crate::fields::Form as _;
+    let input = Input { board: inch(192, 1), ..Input::sample() };
+    let (answer, sheet) = worked(&input);
+    let step = |key: &str| {
+        let step = sheet.working.iter().find(|step| step.key == key)?;
+        step.expr.value().and_then(Value::amount)
+    };
+    let alone = |screws| {
+        let input = joint_compound::Input {
+            area: Some(Area::square_feet(192)),
+            tapered: inch(32 * 12, 1),
+            corners: inch(56 * 12, 1),
+            screws: Some(screws),
+            ..joint_compound::Input::blank()
+        };
+        joint_compound::solve(&input).unwrap()
+    };
+    // 13 members of 5 screws under each board.
+    let same = alone(3 * 13 * 5);
+    assert_eq!(step("over-compound"), Some(same.wet.into()));
+    assert_eq!(step("over-compound-rule"), Some(same.by_area.unwrap()[1].into()));
+    near(same.by_area.unwrap()[1], 9.4 * 0.192, 1e-5);
+    assert_eq!(answer.ways[1].pails, same.packages);
+    let other = Input { area: Some(Area::square_feet(192)), ..input };
+    let (_, sheet) = worked(&other);
+    assert!(sheet.working.iter().all(|step| step.key != "over-compound"));
+    assert!(sheet.working.iter().any(|step| step.key == "over-compound-rule"));
+}
+
 /// Worked by hand: 1/16 in dries in 16.6 h at
 /// 70 °F and 50 percent, so that three coats take three days.
 #[test]
