@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::fields::Form;
-use crate::measure::unit::{MONEY_AN_HOUR, MONEY_SPENT, PSF};
+use crate::measure::unit::{MONEY_AN_HOUR, MONEY_SPENT, PSF, WEIGHT};
 use crate::measure::{Area, Length};
 use crate::rules::finish::board_weights::Panel;
 use crate::sheet::{Value, Verdict};
@@ -189,6 +189,18 @@ fn days_and_hours_by_hand() {
     // 5.76 to protect and scrape; two coats at 60 and sanding at 150.
     near(strip.hours[1], 5.76 + 2.0 * 3.2 + 1.28, 1e-5);
     assert_eq!((over.lost, out.lost, strip.lost), (inch(1, 2), Length::ZERO, Length::ZERO));
+}
+
+/// By hand: scraped off already, 192 sq ft are covered at 100 an hour and skimmed; nothing is wetted,
+/// scraped or carried out.
+#[test]
+fn texture_that_is_gone_is_not_scraped_again() {
+    let (with, _) = worked(&Input::sample());
+    let (answer, _) = worked(&Input { texture: Length::ZERO, ..Input::sample() });
+    let strip = &answer.ways[0];
+    near(strip.hours[1], 1.92 + 2.0 * 3.2 + 1.28, 1e-5);
+    assert_eq!((strip.out, strip.loads), ([Measure::whole(&WEIGHT, 0); 3], [0; 3]));
+    assert!(strip.hours[1] < with.ways[0].hours[1] && strip.into == with.ways[0].into);
 }
 
 #[test]

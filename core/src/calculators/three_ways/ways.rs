@@ -207,6 +207,8 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         thick: Some(input.texture),
         ..strip::Input::blank()
     })?;
+    // Nothing is left to wet or to scrape: the floor is covered all the same.
+    let is_gone = input.texture == Length::ZERO;
     let skimmed = skim_coat::solve(&skim_coat::Input {
         long: input.long,
         wide: input.wide,
@@ -249,6 +251,11 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         load.unwrap_or(Measure::whole(&PSF, 0))
     };
     let none = Measure::whole(&WEIGHT, 0);
+    let wet = [0, 1, 2].map(|end| if is_gone { none } else { scraped.ends[end].wet });
+    let bare_hours = match is_gone {
+        true => rates(&[PROTECT], "protect", &mut Steps::default()),
+        false => [0, 1, 2].map(|end| scraped.ends[end].hours),
+    };
 
     let mut strip = Worked {
         lost: Length::ZERO,
@@ -256,22 +263,20 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         behind: input.behind,
         screw: None,
         load: load("strip-load", reckoned(input.old), &mut steps),
-        out: [0, 1, 2].map(|end| scraped.ends[end].wet),
+        out: wet,
         into: skimmed.weight,
-        loads: [0, 1, 2].map(|end| {
-            let it = &scraped.ends[end];
-            loads(it.wet, Expr::Is(Amount::Room(it.heaped)))
-        }),
+        loads: [0, 1, 2]
+            .map(|end| loads(wet[end], Expr::Is(Amount::Room(scraped.ends[end].heaped)))),
         boards: 0,
         pails: skimmed.pails,
         days: days(input, 2, Length::inches(1, 32), "strip-days", &mut steps),
         hours: [0, 1, 2].map(|end| {
-            let both = [scraped.ends[end].hours, skimmed.hours[end]].map(Expr::measure);
+            let both = [bare_hours[end], skimmed.hours[end]].map(Expr::measure);
             told(Expr::Sum(both.into()), &HOUR)
         }),
         money: None,
     };
-    let hours = [scraped.ends[1].hours, skimmed.hours[1]].map(Expr::measure);
+    let hours = [bare_hours[1], skimmed.hours[1]].map(Expr::measure);
     steps.measure("strip-hours", &w::HOURS, Some(&STRIPPING), &HOUR, Expr::Sum(hours.into()));
 
     let mut screw = |key: &str, over: Vec<Length>| {
