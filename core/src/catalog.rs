@@ -244,6 +244,8 @@ pub struct Worked {
     pub standing: Standing,
     /// The latest day of the evidence that opens it, of a hold.
     pub latest: Option<Day>,
+    /// The plan is held, and out of sight: another sheet stands in its place.
+    pub is_withheld: bool,
 }
 
 impl Worked {
@@ -385,11 +387,13 @@ impl Solved {
     ) -> Worked {
         let Self { mut sheet, left_out, own, disturbs, instead, latest } = self;
         let standing = standing::of(own, disturbs.as_ref(), hold);
-        if let Some(instead) = instead.filter(|_| standing.is_held()) {
+        let instead = instead.filter(|_| standing.is_held());
+        let is_withheld = instead.is_some();
+        if let Some(instead) = instead {
             // What other editions say is of the plan too.
             (sheet, flips) = (instead, Vec::new());
         }
-        Worked { sheet, edition, flips, left_out, standing, latest }
+        Worked { sheet, edition, flips, left_out, standing, latest, is_withheld }
     }
 }
 

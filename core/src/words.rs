@@ -80,6 +80,16 @@ impl Amount {
         }
     }
 
+    /// As a person reads it where that is this very amount, else its exact text: what a tap puts in
+    /// says what it is, 19.2 in and not 19-3/16.
+    pub fn show_exactly(self, units: Units) -> Shown {
+        let shown = self.show(units, Rounding::Nearest);
+        if shown.rounded {
+            return Shown { figure: self.exact(), unit: "", rounded: false };
+        }
+        shown
+    }
+
     /// The text that reads back as exactly this amount.
     pub fn exact(self) -> String {
         match self {
@@ -302,6 +312,16 @@ mod tests {
         assert_eq!(voice.say(&say!(LEFT, 1, Volume::hundredths(2030))), "1 cable left in 20.3 in³");
         assert_eq!(voice.say(&say!(LEFT, 2, "a box")), "2 cables left in a box");
         assert_eq!(voice.say(&say!(LEFT)), "  left in ", "a missing value leaves a gap");
+    }
+
+    /// By hand: 96/5 in is 19.2, between 19-3/16 and 19-1/4.
+    #[test]
+    fn what_a_tap_puts_in_is_shown_as_it_is() {
+        let shown = |over, under| {
+            Amount::Length(Length::inches(over, under)).show_exactly(Units::Customary).text()
+        };
+        assert_eq!(shown(96, 5), "19.2 in");
+        assert_eq!(shown(33, 2), "1 ft 4-1/2 in");
     }
 
     #[test]

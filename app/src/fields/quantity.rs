@@ -98,7 +98,7 @@ fn common(question: Question, row: &'static Row, place: &Place) -> Option<El> {
     let buttons = amounts.into_iter().map(|amount| {
         let path = place.path.clone();
         let label = place.label.clone();
-        let shown = move || amount.show(question.units.get(), Rounding::Nearest);
+        let shown = move || amount.show_exactly(question.units.get());
         el("button")
             .attr("type", "button")
             .class("chip")

@@ -109,8 +109,15 @@ fn inside(page: Page) -> Piece {
         let count = page.all.with(|all| all.as_ref().map_or(0, |all| all.missing.len())) as i64;
         (count > 0).then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_MISSING, count))))
     });
+    let held = live(move || {
+        let titles =
+            page.all.with(|all| all.as_ref().map_or(String::new(), |all| all.held.join(", ")));
+        (!titles.is_empty())
+            .then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_HELD, titles))))
+    });
     Piece::all([
         missing,
+        held,
         spare.into(),
         el("ul").class("buys").with(lines).into(),
         total(page),

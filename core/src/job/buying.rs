@@ -141,6 +141,8 @@ pub struct Buying {
     pub unpriced: usize,
     /// Marks that can't be worked today: what they ask for is missing here.
     pub missing: Vec<String>,
+    /// Titles of marks whose plan is held and out of sight: what they ask for is missing here too.
+    pub held: Vec<String>,
 }
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
@@ -178,12 +180,21 @@ pub const COUNTED: &str = "all";
 
 /// Adds up what the marks of a job ask for.
 pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
-    let mut all = Buying { lines: Vec::new(), cost: None, unpriced: 0, missing: Vec::new() };
+    let mut all = Buying {
+        lines: Vec::new(),
+        cost: None,
+        unpriced: 0,
+        missing: Vec::new(),
+        held: Vec::new(),
+    };
     for mark in &job.marks {
         let Some(Ok(worked)) = survey.worked(&mark.id) else {
             all.missing.push(mark.id.clone());
             continue;
         };
+        if worked.is_withheld {
+            all.held.push(mark.title.clone());
+        }
         let entry = catalog::find(&mark.calculator);
         let trade = entry.map_or(Trade::First, |entry| entry.trade);
         let is_sample = !job.invented

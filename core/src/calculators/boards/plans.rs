@@ -188,17 +188,19 @@ impl Looking {
 /// Tries of a look that is over before a key is up.
 const SHORT: u32 = 15_000;
 
-/// The fewest boards that a short look finds, all of one length, for whoever needs no more than
-/// their count; and whether no layout takes fewer.
+/// The plan of the fewest boards that a short look finds, all of one length, and what it covers.
 ///
 /// # Errors
 /// As of [`super::solve`]; nothing found in so short a look.
-pub fn fewest(input: &Input, long: Length) -> Result<(i64, bool), Faults> {
-    for Stock { mut search, .. } in Looking::of(input, vec![long])?.stocks {
-        search.step(SHORT);
+pub fn fewest(input: &Input, long: Length) -> Result<(Plan, Ground), Faults> {
+    let mut looking = Looking::of(input, vec![long])?;
+    for stock in &mut looking.stocks {
+        stock.search.step(SHORT);
+    }
+    for Stock { search, .. } in &looking.stocks {
         if let Some(found) = search.found().last() {
-            let boards = found.layout.boards;
-            return Ok((boards as i64, boards == search.lowest()));
+            let plan = looking.plan(long, &found.layout, found.bound, found.fewest_joints);
+            return Ok((plan, looking.ground));
         }
     }
     Err(fault("spacing", &w::SPACING, &w::NONE_FOUND))
@@ -266,15 +268,7 @@ impl Answer {
 
     /// Factory edges between rows, end to end.
     pub fn seams(&self) -> Length {
-        let mut sum = Length::ZERO;
-        for run in &self.ground.runs {
-            for next in self.ground.runs.iter().filter(|next| next.row == run.row + 1) {
-                let from = run.along[0].max(next.along[0]);
-                let to = run.along[1].min(next.along[1]);
-                sum = sum.plus(to.minus(from).max(Length::ZERO));
-            }
-        }
-        sum
+        self.ground.tapered()
     }
 }
 

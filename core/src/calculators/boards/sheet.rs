@@ -3,16 +3,18 @@
 use super::drawing;
 use super::input::{Input, Surface, Want};
 use super::plans::{Answer, Plan};
+use super::surface::is_upright;
 use super::words as w;
 use crate::measure::unit::{PERCENT, WEIGHT};
-use crate::measure::{Area, Length, Measure};
+use crate::measure::{Area, Length, Measure, Rounding, divide};
 use crate::plan::put_in_order;
+use crate::rules::compare::{Limit, ask, at_most};
 use crate::rules::finish::board_weights::BOARDS;
 use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
 use crate::wire::Node;
-use crate::words::Text;
+use crate::words::{Amount, Text};
 
 pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
@@ -57,11 +59,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     add("heaviest", &w::HEAVIEST, heaviest.into());
     add("tapered", &w::SEAMS, answer.seams().into());
     add("ends", &w::ENDS, plan.ends(&answer.ground).into());
-    if input.of == Surface::Ceiling {
-        add("corners", &w::CORNERS, answer.ground.perimeter.into());
-    }
+    let corners = match input.of {
+        Surface::Ceiling => (&w::CORNERS, answer.ground.perimeter),
+        Surface::Wall => (&w::WALL_CORNERS, input.high.minus(input.gap).times(2)),
+    };
+    add("corners", corners.0, corners.1.into());
     add("screws", &w::SCREWS, screws.into());
-    add("surface", &w::AREA, area.into());
+    add("surface", &w::AREA, to_a_tenth(area));
     add("bought", &w::BOUGHT, bought.into());
     if input.spare > 0 {
         add("spare", &w::SPARE, input.spare.into());
@@ -74,13 +78,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         lead: None,
         next: Some(proof(input, answer, plan)),
         figures,
-        checks: checks(input, answer),
+        checks: checks(input, answer, plan),
         working: working.0,
         parts: vec![ways(input, answer), by_length(answer), cuts(answer, plan)],
         materials: materials(input, plan, screws),
         cautions: cautions(Some(input)),
         drawing: Some(drawing::drawing(input, answer, plan)),
     }
+}
+
+/// Square feet to the tenth, as it reads: what is taken over then says so too, and not its square
+/// inches.
+fn to_a_tenth(area: Area) -> Amount {
+    let tenth = Area::square_feet(1).square_nanometres() / 10;
+    let tenths = divide(area.square_nanometres(), tenth, Rounding::Nearest);
+    Amount::Area(Area::from_square_nanometres(tenths * tenth))
 }
 
 /// How many of each length: "4 of 12 ft, 2 of 8 ft", the longest first.
@@ -106,6 +118,9 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     if !answer.done {
         return say!(w::LOOKING, plan.count());
     }
+    if let Some(places) = loose(input, answer) {
+        return say!(w::OFF_STUDS, places);
+    }
     if input.want == Want::Bought {
         let least = Area::of(input.board.width(), answer.least_bought);
         return if plan.bought() <= answer.least_bought {
@@ -122,15 +137,46 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     }
 }
 
-fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
-    // Thin board over what is there doesn't hang on framing alone.
-    let over = input.over && input.panel.spacing(false).is_none();
-    if input.of == Surface::Wall || over {
+/// Whether it is thin board over what is there, which doesn't hang on framing alone.
+fn is_skin(input: &Input) -> bool {
+    input.over && input.panel.spacing(false).is_none()
+}
+
+/// Where edges of upright boards lie on no stud: "48 in, 96 in".
+fn loose(input: &Input, answer: &Answer) -> Option<Text> {
+    let mut all: Option<Text> = None;
+    for edge in answer.ground.loose.iter().filter(|_| !is_skin(input)) {
+        all = Some(match all {
+            Some(others) => say!(w::AND_MORE, others, *edge),
+            None => say!(w::PIECE_LONG, *edge),
+        });
+    }
+    all
+}
+
+fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
+    if is_skin(input) {
         return Vec::new();
     }
-    // Uneven framing by its widest gap, to the walls too.
-    let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
-    vec![input.panel.hung(false, apart)]
+    if input.of == Surface::Ceiling {
+        // Uneven framing by its widest gap, to the walls too.
+        let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
+        return vec![input.panel.hung(false, apart)];
+    }
+    if !is_upright(input) {
+        return Vec::new();
+    }
+    let none = Limit { value: 0, source: &JOINTS };
+    let edges = answer.ground.loose.len() as i64;
+    let edges = at_most("edges", (&w::CHECK_EDGES).into(), edges, none);
+    let note = loose(input, answer).map(|places| say!(w::OFF_STUDS, places));
+    let mut all = vec![Check { note, ..edges }];
+    if plan.joints > 0 {
+        // Studs run the boards' way: nothing lies behind ends that meet.
+        let ends = at_most("backing", (&w::CHECK_BACKING).into(), plan.joints as i64, none);
+        all.push(ask(ends, &w::ASK_BACKING));
+    }
+    all
 }
 
 fn ways(input: &Input, answer: &Answer) -> Part {

@@ -39,10 +39,16 @@ pub struct Ground {
     pub holes: Vec<Part>,
     /// All edges together: corners, of a ceiling.
     pub perimeter: Length,
+    /// Across upright boards on a wall, edges that meet on no stud, rising.
+    pub loose: Vec<Length>,
 }
 
 /// An end joint is kept so far off an opening's corner where that costs nothing. Common practice.
 const CORNER: Length = Length::inches(12, 1);
+
+/// An edge off a stud's center by more than this has too little wood: of a 2x, 1-1/2 in thick, each
+/// board keeps 1/2 in, and its screws stay 3/8 in off its edge. Common practice, from memory.
+const OFF_CENTER: Length = Length::inches(1, 4);
 
 /// More framing than this no board plan is looked for over.
 const MOST_STOPS: usize = 60;
@@ -89,7 +95,67 @@ impl Ground {
             from = to;
             row += 1;
         }
-        Ok(Self { outline, runs, parts, stops, holes, perimeter: plan.perimeter() })
+        let perimeter = plan.perimeter();
+        let mut ground = Self { outline, runs, parts, stops, holes, perimeter, loose: Vec::new() };
+        if is_upright(input) {
+            ground.loose = ground.off_studs(&studs(input, deep));
+        }
+        Ok(ground)
+    }
+
+    /// All seams between rows, end to end.
+    pub fn tapered(&self) -> Length {
+        self.seams().iter().fold(Length::ZERO, |sum, (_, long)| sum.plus(*long))
+    }
+
+    /// Where rows meet, and how long the boards on both sides are there: nothing in an opening.
+    fn seams(&self) -> Vec<(Length, Length)> {
+        let mut all = Vec::new();
+        for run in &self.runs {
+            for next in self.runs.iter().filter(|next| next.row == run.row + 1) {
+                let from = run.along[0].max(next.along[0]);
+                let to = run.along[1].min(next.along[1]);
+                let edge = next.across[0];
+                let cut = self.cut_out([from, to], |[along, across]| (*across, edge, *along));
+                let long = to.minus(from).minus(cut);
+                if long > Length::ZERO {
+                    all.push((edge, long));
+                }
+            }
+        }
+        all
+    }
+
+    /// What of a joint from here to there openings take; of each, `of` says what the joint must
+    /// stand inside, where it stands, and what it takes of it.
+    fn cut_out(
+        &self,
+        [from, to]: [Length; 2],
+        of: impl Fn(&Part) -> ([Length; 2], Length, [Length; 2]),
+    ) -> Length {
+        let mut sum = Length::ZERO;
+        for hole in &self.holes {
+            let (span, at, takes) = of(hole);
+            if span[0] < at && at < span[1] {
+                let both = takes[1].min(to).minus(takes[0].max(from));
+                sum = sum.plus(both.max(Length::ZERO));
+            }
+        }
+        sum
+    }
+
+    fn off_studs(&self, studs: &[Length]) -> Vec<Length> {
+        let on = |edge: Length| {
+            let off = |stud: &Length| edge.minus(*stud).max(stud.minus(edge));
+            studs.iter().any(|stud| off(stud) <= OFF_CENTER)
+        };
+        let mut all = Vec::new();
+        for (edge, _) in self.seams() {
+            if !on(edge) && !all.contains(&edge) {
+                put_in_order(&mut all, edge);
+            }
+        }
+        all
     }
 
     /// What of a row lies in the surface there: from its first edge to its last.
@@ -108,11 +174,13 @@ impl Ground {
     /// How long a joint is that stands there: no longer than the less deep of its two sides.
     pub(super) fn joint(&self, run: &Run, at: Length) -> Length {
         let step = Length::from_nanometres(1);
-        let deep = |along| {
-            let [from, to] = self.across(run, along);
-            to.minus(from)
+        let sides = [[at.minus(step), at], [at, at.plus(step)]].map(|it| self.across(run, it));
+        let [from, to] = match sides {
+            [one, other] if one[1].minus(one[0]) <= other[1].minus(other[0]) => one,
+            [_, other] => other,
         };
-        deep([at.minus(step), at]).min(deep([at, at.plus(step)]))
+        let cut = self.cut_out([from, to], |[along, across]| (*along, at, *across));
+        to.minus(from).minus(cut).max(Length::ZERO)
     }
 
     /// The farthest that framing and the two ends stand apart.
@@ -230,11 +298,31 @@ fn wall(input: &Input) -> Result<(Plan, Vec<Part>), Faults> {
     }
 }
 
-/// Where framing stands along the boards, ends left out.
+/// Boards stand on end, and studs behind them run their way.
+pub(super) fn is_upright(input: &Input) -> bool {
+    input.of == Surface::Wall && input.run == Way::Square
+}
+
+/// Centers of studs across upright boards, to the wall's end.
+fn studs(input: &Input, end: Length) -> Vec<Length> {
+    if !input.members.is_empty() {
+        return input.members.iter().filter_map(|member| member.at).collect();
+    }
+    let (mut all, mut at) = (Vec::new(), input.first);
+    while at <= end {
+        all.push(at);
+        at = at.plus(input.spacing);
+    }
+    all
+}
+
+/// Where framing stands along the boards, ends left out; behind upright ones, backing that is put
+/// in as far apart as studs stand.
 fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
     let mut all: Vec<Length> = Vec::new();
-    if input.members.is_empty() {
-        let mut at = input.first;
+    let upright = is_upright(input);
+    if upright || input.members.is_empty() {
+        let mut at = if upright { Length::ZERO } else { input.first };
         while at < long && all.len() <= MOST_STOPS {
             if at > Length::ZERO {
                 all.push(at);

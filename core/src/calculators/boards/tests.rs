@@ -289,6 +289,95 @@ fn measured_framing_is_held_to_its_widest_gap() {
     assert_eq!(sheet.checks[0].value, inches(81).into());
 }
 
+/// By hand: a wall 14 ft 7 in by 8 ft has two ends of 8 ft and 116.666… sq ft, which is taken over as
+/// 116.7 and not in square inches; a ceiling's corners go all the way round.
+#[test]
+fn all_that_compound_asks_for_is_told_of_a_wall_too() {
+    let wall = Input { of: Surface::Wall, wall: Some(inches(175)), ..Input::sample() };
+    let figure = |input: &Input, key: &str| {
+        let sheet = Boards::sheet(input, &worked(input), Basis::default());
+        sheet.figures.iter().find(|it| it.key == key).unwrap().amount.exact()
+    };
+    assert_eq!(figure(&wall, "corners"), inches(2 * 96).exact());
+    assert_eq!(figure(&wall, "surface"), "116.7 ft2");
+    assert_eq!(figure(&Input::sample(), "corners"), inches(56 * 12).exact());
+    use crate::calculators::{Calculator, joint_compound::JointCompound};
+    use crate::fields::Form;
+    for row in <JointCompound as Calculator>::Input::ROWS.iter().filter(|row| row.of == "boards") {
+        figure(&wall, row.room);
+    }
+}
+
+/// By hand, 16 ft by 8 ft 1 with 1 in left at the floor and a door from 2 ft to 4 ft 10-1/2, 6 ft 8
+/// high: upright, seams at 4, 8 and 12 ft of 96 in each, and the door takes 79 in of the first; level,
+/// the seam 4 ft down is 192 in, and the door's 34-1/2 are out of it. A window whose edge lies on a
+/// seam takes nothing.
+#[test]
+fn joints_are_not_counted_in_openings() {
+    let opening = |from: i64, wide, sill, high| Opening {
+        from: inches(from),
+        wide,
+        sill: inches(sill),
+        high: inches(high),
+    };
+    let door = opening(24, Length::inches(69, 2), 0, 80);
+    let wall = Input {
+        of: Surface::Wall,
+        run: Way::Square,
+        wall: Some(inches(192)),
+        openings: vec![door.clone()],
+        stock: only(&[8]),
+        ..Input::sample()
+    };
+    let seams = |input: &Input| worked(input).seams();
+    assert_eq!(seams(&wall), inches(3 * 96 - 79));
+    let level = Input { run: Way::Along, ..wall.clone() };
+    assert_eq!(seams(&level), Length::inches(2 * 192 - 69, 2));
+    let beside = Input { openings: vec![opening(48, inches(36), 32, 48)], ..wall };
+    assert_eq!(seams(&beside), inches(3 * 96));
+    // An end joint over a door is as long as the board over it.
+    let answer = worked(&level);
+    let run = answer.ground.runs.iter().find(|run| run.row == 0).unwrap();
+    assert_eq!(answer.ground.joint(run, inches(32)), inches(17));
+    assert_eq!(answer.ground.joint(run, inches(96)), inches(48));
+}
+
+/// Source: ASTM C840, ends and edges on framing. By hand, 16 ft wall: studs 16 in apart from the corner
+/// have one at 48, 96 and 144; from 8 in they stand at 40 and 56, at 88 and 104; 19.2 in apart at
+/// 38.4 and 57.6, at 96, at 134.4 and 153.6. A quarter inch off center is enough wood.
+#[test]
+fn edges_of_upright_boards_fall_on_studs_or_it_says_where_not() {
+    use crate::sheet::Verdict;
+    let wall =
+        Input { of: Surface::Wall, run: Way::Square, wall: Some(inches(192)), ..Input::sample() };
+    let off = |input: &Input| {
+        let answer = worked(input);
+        let sheet = Boards::sheet(input, &answer, Basis::default());
+        let voice = crate::words::Voice::default();
+        let said = voice.say(&sheet.next.unwrap());
+        assert_eq!(answer.ground.loose.is_empty(), said.contains("Proven"), "{said}");
+        let over = sheet.checks[0].verdict == Verdict::Over;
+        assert_eq!((&*sheet.checks[0].key, over), ("edges", !answer.ground.loose.is_empty()));
+        let all = answer.ground.loose.iter().map(|at| voice.say(&crate::say!(w::PIECE_LONG, *at)));
+        assert!(all.into_iter().all(|at| said.contains(&at)), "{said}");
+        answer.ground.loose
+    };
+    assert_eq!(off(&wall), []);
+    let at = |first, spacing| Input { first, spacing, ..wall.clone() };
+    assert_eq!(off(&at(inches(8), inches(16))), [48, 96, 144].map(inches));
+    assert_eq!(off(&at(Length::ZERO, Length::inches(96, 5))), [48, 144].map(inches));
+    assert_eq!(off(&at(Length::inches(1, 4), inches(16))), []);
+    assert_eq!(off(&at(Length::inches(5, 16), inches(16))).len(), 3);
+    let members = [16, 48, 90, 144].map(|at| Member { at: Some(inches(at)) }).to_vec();
+    assert_eq!(off(&Input { members, ..wall.clone() }), [inches(96)]);
+    // Ends that meet between studs ask for backing.
+    let high = Input { high: inches(150), stock: only(&[8]), ..wall };
+    let sheet = Boards::sheet(&high, &worked(&high), Basis::default());
+    assert_eq!((&*sheet.checks[1].key, sheet.checks[1].verdict), ("backing", Verdict::Ask));
+    let level = Input { run: Way::Along, ..high };
+    assert!(Boards::sheet(&level, &worked(&level), Basis::default()).checks.is_empty());
+}
+
 /// A wall of 14 ft with a door that takes the whole lower row, and a window that doesn't.
 #[test]
 fn a_door_breaks_the_row_that_it_takes() {

@@ -34,7 +34,7 @@ words! {
     RUN_ALONG = "Along wall 1, or level", es "Por la pared 1, o a nivel";
     RUN_SQUARE = "Square to wall 1, or upright", es "A escuadra de la pared 1, o paradas";
     SPACING = "Framing under their ends, apart", es "Apoyos bajo sus puntas, separación";
-    SPACING_HINT = "Center to center along the boards. Where boards run along the joists: the backing that you put in.", es "A centros, a lo largo de las hojas. Si las hojas corren con las viguetas: el refuerzo que usted pone.";
+    SPACING_HINT = "Center to center along the boards. Where boards run along the joists: the backing that you put in. Upright on a wall: its studs.", es "A centros, a lo largo de las hojas. Si las hojas corren con las viguetas: el refuerzo que usted pone. Paradas en una pared: sus montantes.";
     WHY_SPACING = "no board spans that.", es "ninguna hoja libra ese claro.";
     FIRST = "The first one's center", es "El centro del primero";
     FIRST_HINT = "From where the boards start; nothing where it stands at the wall.", es "Desde donde empiezan las hojas; nada si está pegado a la pared.";
@@ -89,11 +89,17 @@ words! {
     SEAMS = "Tapered joints, end to end", es "Juntas rebajadas, largo total";
     ENDS = "End joints, end to end", es "Juntas de punta, largo total";
     CORNERS = "Inside corners, with walls", es "Esquinas interiores, con paredes";
+    WALL_CORNERS = "Inside corners, at its two ends", es "Esquinas interiores, en sus dos puntas";
     SCREWS = "Screws", es "Tornillos";
     AREA = "Surface", es "Superficie";
     BOUGHT = "Board bought", es "Tablaroca comprada";
     LEFT = "Left over, of what is bought", es "Sobra, de lo comprado";
     HEAVIEST = "Its weight, to carry and lift", es "Su peso, al cargar y levantar";
+
+    CHECK_EDGES = "Edges on no stud", es "Orillas sin montante";
+    OFF_STUDS = "No stud behind the edge at {0}: trim the first board, or put backing there.", es "No hay montante detrás de la orilla en {0}: recorte la primera hoja o ponga refuerzo ahí.";
+    CHECK_BACKING = "End joints between studs", es "Juntas de punta entre montantes";
+    ASK_BACKING = "Backing behind each, put in before the board.", es "Refuerzo detrás de cada una, puesto antes que la hoja.";
 
     STEP_BOUGHT = "Board bought", es "Tablaroca comprada";
     STEP_LEFT = "Left over", es "Sobra";

@@ -2,7 +2,7 @@
 
 use super::words as w;
 use super::{Answer, Floor, Input};
-use crate::calculators::strip::material;
+use crate::calculators::strip::floor_material;
 use crate::rules::compare::{Limit, ask, at_least};
 use crate::rules::finish::sheeting::SHEETING;
 use crate::rules::hazards::HOUSE;
@@ -34,7 +34,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         checks: vec![check],
         working: answer.working.0.clone(),
         parts: parts(input, answer),
-        materials: vec![material(input.roll, answer.plastic.best().roll)],
+        materials: vec![floor_material(input.roll, answer.plastic.best().roll)],
         cautions,
         drawing: None,
     }

@@ -49,6 +49,20 @@ fn only_a_bare_slab_goes_without_plastic() {
     }
 }
 
+/// The floor of one room is one thing to buy, whoever asks for it: its key is stripping's.
+#[test]
+fn the_floor_is_bought_under_strippings_key() {
+    use crate::calculators::strip::Strip;
+    let input = Input::sample();
+    let own = sheet::sheet(&input, &solve(&input).unwrap()).materials.remove(0);
+    let of = Strip::sample();
+    let answer = Strip::solve(&of, Basis::default()).unwrap();
+    let other = Strip::sheet(&of, &answer, Basis::default()).materials.remove(0);
+    assert_eq!(own, other, "16 by 12 ft both");
+    let voice = crate::words::Voice::default();
+    assert!(voice.say(&own.name).contains("stripping counts it too"));
+}
+
 proptest! {
     #[test]
     fn ranges_never_turn_round(

@@ -11,7 +11,7 @@ mod words;
 
 pub use amounts::Amounts;
 pub use input::{Input, Painted, Spread};
-pub use plastic::{Laid, Plastic, floor, lap_fits, material};
+pub use plastic::{Laid, Plastic, floor, floor_material, lap_fits};
 
 use super::hold::Hold;
 use super::{Calculator, Trade, Withheld};

@@ -58,13 +58,19 @@ pub fn lap_fits(roll: Length, lap: Length) -> Result<(), Faults> {
     Err(vec![Fault { path, label: &w::LAP, given, says: say!(w::TOO_FAR_OVER, roll) }])
 }
 
-/// Plastic to buy, by the roll: of rolls of another width, another thing.
-pub fn material(roll: Length, long: Length) -> Material {
-    Material {
-        key: ["plastic 6 mil ", &roll.exact()].concat(),
-        name: say!(w::M_PLASTIC, roll),
-        amount: long.into(),
-    }
+/// Plastic of a floor to buy, by the roll: of rolls of another width, another thing. Whoever asks for
+/// the same floor asks under the same key, so that a list shows both shares side by side.
+pub fn floor_material(roll: Length, long: Length) -> Material {
+    material("plastic floor 6 mil ", &w::M_FLOOR, roll, long)
+}
+
+/// The same of walls.
+pub(super) fn wall_material(roll: Length, long: Length) -> Material {
+    material("plastic wall 6 mil ", &w::M_WALLS, roll, long)
+}
+
+fn material(key: &str, name: &'static Phrase, roll: Length, long: Length) -> Material {
+    Material { key: [key, &roll.exact()].concat(), name: say!(*name, roll), amount: long.into() }
 }
 
 /// Of a roll laid `along` a side, `across` it.

@@ -1,8 +1,9 @@
 //! The plan as it is shown once it is open.
 
 use super::amounts::{Drivers, drivers};
+use super::plastic::wall_material;
 use super::words as w;
-use super::{Amounts, Answer, Input, Laid, Painted, Plastic, material};
+use super::{Amounts, Answer, Input, Laid, Painted, Plastic, floor_material};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
 use crate::rules::finish::texture::{AT_ONCE, BENCH, HEAT, HIGH, PAINTED, SOAK};
 use crate::rules::hazards::HOUSE;
@@ -25,17 +26,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         checks: checks(input),
         working: answer.working.0.clone(),
         parts: parts(input, answer),
-        materials: vec![
-            material(input.roll, answer.roll),
-            Material {
-                key: "bags heavy".to_owned(),
-                name: (&w::M_BAGS).into(),
-                amount: answer.ends[1].bags.into(),
-            },
-        ],
+        materials: materials(input, answer),
         cautions: cautions(input),
         drawing: None,
     }
+}
+
+fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
+    let mut all = vec![floor_material(input.roll, answer.floor.best().roll)];
+    all.extend(answer.walls.map(|walls| wall_material(input.roll, walls.best().roll)));
+    all.push(Material {
+        key: "bags heavy".to_owned(),
+        name: (&w::M_BAGS).into(),
+        amount: answer.ends[1].bags.into(),
+    });
+    all
 }
 
 fn figures(answer: &Answer) -> Vec<Figure> {

@@ -53,8 +53,9 @@ fn plastic_goes_the_way_that_takes_less() {
     assert_eq!((walls.area, walls.best().roll), (Area::square_feet(56 * 8), feet(57)));
     // To buy: 28 + 57 ft of a roll, 850 sq ft where the areas come to 700.
     let sheet = sheet::sheet(&Input::sample(), &answer);
-    let bought = &sheet.materials[0];
-    assert_eq!((bought.amount, &*bought.key), (feet(85).into(), "plastic 6 mil 10 ft"));
+    let bought = |at: usize| (sheet.materials[at].amount, &*sheet.materials[at].key);
+    assert_eq!(bought(0), (feet(28).into(), "plastic floor 6 mil 10 ft"));
+    assert_eq!(bought(1), (feet(57).into(), "plastic wall 6 mil 10 ft"));
 }
 
 /// Source: 40 CFR 745.85: plastic 6 ft past the work; by hand 4 + 2 × 6 ft each way.

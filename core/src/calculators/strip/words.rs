@@ -74,7 +74,8 @@ words! {
     ASK_WATER = "Wet a square foot first: painted texture won't take water.", es "Moje primero un pie cuadrado: la textura pintada no absorbe el agua.";
     CHECK_HIGH = "Ceiling, for a bench", es "Techo, para una banca";
 
-    M_PLASTIC = "Plastic, 6 mil, {0} wide", es "Plástico, 6 mil, {0} de ancho";
+    M_FLOOR = "Floor plastic, 6 mil, {0} wide; stripping counts it too", es "Plástico de piso, 6 mil, {0} de ancho; raspar también lo cuenta";
+    M_WALLS = "Wall plastic, 6 mil, {0} wide", es "Plástico de pared, 6 mil, {0} de ancho";
     M_BAGS = "Bags, heavy", es "Bolsas, gruesas";
 
     NEXT = "Scrape and weigh a test square foot first.", es "Primero raspe y pese un pie cuadrado de prueba.";

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::fields::Form;
-use crate::measure::unit::{MONEY_AN_HOUR, MONEY_SPENT, PSF};
+use crate::measure::unit::{MONEY_AN_HOUR, MONEY_SPENT, PSF, WEIGHT};
 use crate::measure::{Area, Length};
 use crate::rules::finish::board_weights::Panel;
 use crate::sheet::{Value, Verdict};
@@ -141,6 +141,41 @@ fn boards_are_laid_out_and_by_area_where_they_can_not_be() {
     assert_eq!(worked(&wide).0.ways[1].boards, 42);
 }
 
+/// By hand: 12 x 16 ft of three boards of 16 ft have 32 ft of tapered joints, none of ends, 56 of
+/// corners: more for a square foot than the rule, which has 9.4 gal for 1000 sq ft, 1.80 for these.
+/// The compound calculator by itself has the same.
+#[test]
+fn compound_goes_by_the_joints_that_are_laid_out() {
+    use crate::calculators::joint_compound;
+    use crate::fields::Form as _;
+    let input = Input { board: inch(192, 1), ..Input::sample() };
+    let (answer, sheet) = worked(&input);
+    let step = |key: &str| {
+        let step = sheet.working.iter().find(|step| step.key == key)?;
+        step.expr.value().and_then(Value::amount)
+    };
+    let alone = |screws| {
+        let input = joint_compound::Input {
+            area: Some(Area::square_feet(192)),
+            tapered: inch(32 * 12, 1),
+            corners: inch(56 * 12, 1),
+            screws: Some(screws),
+            ..joint_compound::Input::blank()
+        };
+        joint_compound::solve(&input).unwrap()
+    };
+    // 13 members of 5 screws under each board.
+    let same = alone(3 * 13 * 5);
+    assert_eq!(step("over-compound"), Some(same.wet.into()));
+    assert_eq!(step("over-compound-rule"), Some(same.by_area.unwrap()[1].into()));
+    near(same.by_area.unwrap()[1], 9.4 * 0.192, 1e-5);
+    assert_eq!(answer.ways[1].pails, same.packages);
+    let other = Input { area: Some(Area::square_feet(192)), ..input };
+    let (_, sheet) = worked(&other);
+    assert!(sheet.working.iter().all(|step| step.key != "over-compound"));
+    assert!(sheet.working.iter().any(|step| step.key == "over-compound-rule"));
+}
+
 /// Worked by hand: 1/16 in dries in 16.6 h at
 /// 70 °F and 50 percent, so that three coats take three days.
 #[test]
@@ -154,6 +189,18 @@ fn days_and_hours_by_hand() {
     // 5.76 to protect and scrape; two coats at 60 and sanding at 150.
     near(strip.hours[1], 5.76 + 2.0 * 3.2 + 1.28, 1e-5);
     assert_eq!((over.lost, out.lost, strip.lost), (inch(1, 2), Length::ZERO, Length::ZERO));
+}
+
+/// By hand: scraped off already, 192 sq ft are covered at 100 an hour and skimmed; nothing is wetted,
+/// scraped or carried out.
+#[test]
+fn texture_that_is_gone_is_not_scraped_again() {
+    let (with, _) = worked(&Input::sample());
+    let (answer, _) = worked(&Input { texture: Length::ZERO, ..Input::sample() });
+    let strip = &answer.ways[0];
+    near(strip.hours[1], 1.92 + 2.0 * 3.2 + 1.28, 1e-5);
+    assert_eq!((strip.out, strip.loads), ([Measure::whole(&WEIGHT, 0); 3], [0; 3]));
+    assert!(strip.hours[1] < with.ways[0].hours[1] && strip.into == with.ways[0].into);
 }
 
 #[test]

@@ -6,12 +6,13 @@ use super::words as w;
 use crate::calculators::{board_weight, boards, drying, joint_compound, skim_coat, strip};
 use crate::choice;
 use crate::fields::Form;
-use crate::measure::unit::{CUBIC_YARD, HOUR, MONEY_SPENT, PSF, WEIGHT};
+use crate::measure::unit::{CUBIC_YARD, GALLON, HOUR, MONEY_SPENT, PSF, WEIGHT};
 use crate::measure::{Area, Length, Measure, Unit};
 use crate::rules::finish::board_weights::{BOARDS, Panel};
+use crate::rules::finish::compound::{JOINTS as FILLED, RULE};
 use crate::rules::finish::dump::{HEAPED, LOOSE_BOARD};
 use crate::rules::finish::labor::{FINISH, HANG, PROTECT, STRIPPING, TEAR_OUT};
-use crate::rules::finish::layout::JOINTS;
+use crate::rules::finish::layout::{JOINTS, screws_apart};
 use crate::rules::finish::old_surface::OldSurface;
 use crate::rules::finish::screws::{INTO_WOOD, sold};
 use crate::rules::finish::texture::DENSITY;
@@ -77,22 +78,41 @@ fn count(amount: Option<Amount>) -> i64 {
     }
 }
 
+/// Boards as they are laid out, and what compound goes on.
+#[derive(Clone, Copy)]
+struct Laid {
+    boards: i64,
+    tapered: Length,
+    ends: Length,
+    corners: Length,
+    screws: i64,
+}
+
 /// Boards for a ceiling: of two sides laid out, the same for whatever panel; of another shape, or
 /// where no layout is found, by area with what is cut away.
-fn laid_out(input: &Input) -> Option<i64> {
+fn laid_out(input: &Input) -> Option<Laid> {
     let ground = boards::Input {
         long: Some(input.long),
         wide: Some(input.wide),
         spacing: input.spacing,
         ..boards::Input::blank()
     };
-    let fewest = boards::fewest(&ground, input.board).ok().filter(|_| input.area.is_none());
-    fewest.map(|(count, _)| count)
+    if input.area.is_some() {
+        return None;
+    }
+    let (plan, over) = boards::fewest(&ground, input.board).ok()?;
+    Some(Laid {
+        boards: plan.count(),
+        tapered: over.tapered(),
+        ends: plan.ends(&over),
+        corners: over.perimeter,
+        screws: plan.screws(&over, screws_apart(true)),
+    })
 }
 
-fn by_count(input: &Input, laid: Option<i64>, key: &str, steps: &mut Steps) -> i64 {
-    if let Some(laid) = laid {
-        return count(steps.amount(key, &w::LAID_OUT, Some(&JOINTS), Expr::count(laid)));
+fn by_count(input: &Input, laid: Option<Laid>, key: &str, steps: &mut Steps) -> i64 {
+    if let Some(Laid { boards, .. }) = laid {
+        return count(steps.amount(key, &w::LAID_OUT, Some(&JOINTS), Expr::count(boards)));
     }
     let each = Expr::area(Area::of(WIDTHS[0], input.board));
     let all = Expr::Sum(vec![Expr::count(1), Expr::measure(input.waste)]);
@@ -121,7 +141,7 @@ fn reckoned(panel: Panel) -> Expr {
 /// What both ways with new board share: it, and compound for its joints.
 fn boarded(
     input: &Input,
-    (panel, laid): (Panel, Option<i64>),
+    (panel, laid): (Panel, Option<Laid>),
     key: &str,
     steps: &mut Steps,
 ) -> Result<(i64, i64, Measure), Faults> {
@@ -132,11 +152,32 @@ fn boarded(
         sheets,
         ..board_weight::Input::blank()
     });
-    let compound = joint_compound::solve(&joint_compound::Input {
+    let area = Some(input.ceiling());
+    let by_area = joint_compound::Input {
         by: joint_compound::By::Area,
-        area: Some(input.ceiling()),
+        area,
         ..joint_compound::Input::blank()
-    })?;
+    };
+    // Of boards that are laid out the joints are known: one room has more of them than the rule.
+    let by_joints = laid.map(|laid| joint_compound::Input {
+        by: joint_compound::By::Joints,
+        tapered: laid.tapered,
+        ends: laid.ends,
+        corners: laid.corners,
+        screws: Some(laid.screws),
+        ..by_area.clone()
+    });
+    let compound = joint_compound::solve(by_joints.as_ref().unwrap_or(&by_area))?;
+    let ways = [
+        ("-compound", &w::BY_JOINTS, &FILLED, compound.by_joints.filter(|_| laid.is_some())),
+        ("-compound-rule", &w::BY_AREA, &RULE, compound.by_area),
+    ];
+    for (end, name, source, gallons) in ways {
+        if let Some([_, likely, _]) = gallons {
+            let likely = Expr::measure(likely);
+            steps.measure(&[key, end].concat(), name, Some(source), &GALLON, likely);
+        }
+    }
     let into = Expr::Sum(vec![Expr::measure(carried.all), Expr::measure(compound.weight)]);
     let into = steps.measure(&[key, "-in"].concat(), &w::INTO, None, &WEIGHT, into);
     Ok((sheets, compound.packages, into.unwrap_or(carried.all)))
@@ -146,6 +187,8 @@ fn boarded(
 ///
 /// - Height lost: nothing; board + texture left; new board − old board, never below nothing.
 /// - Boards: laid out in a short look, or area and what is cut away ÷ a board.
+/// - Compound: of boards that are laid out by their joints, with the area's rule beside it; else by
+///   that rule.
 /// - Screw: all that is over the wood + 5/8 in, the next that is sold.
 /// - Out: scrapings; nothing; old board and dry texture. Loads by weight or by volume, rounded up.
 /// - Hours: strip and skim as they have them; else area ÷ rates.
@@ -164,6 +207,8 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         thick: Some(input.texture),
         ..strip::Input::blank()
     })?;
+    // Nothing is left to wet or to scrape: the floor is covered all the same.
+    let is_gone = input.texture == Length::ZERO;
     let skimmed = skim_coat::solve(&skim_coat::Input {
         long: input.long,
         wide: input.wide,
@@ -206,6 +251,11 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         load.unwrap_or(Measure::whole(&PSF, 0))
     };
     let none = Measure::whole(&WEIGHT, 0);
+    let wet = [0, 1, 2].map(|end| if is_gone { none } else { scraped.ends[end].wet });
+    let bare_hours = match is_gone {
+        true => rates(&[PROTECT], "protect", &mut Steps::default()),
+        false => [0, 1, 2].map(|end| scraped.ends[end].hours),
+    };
 
     let mut strip = Worked {
         lost: Length::ZERO,
@@ -213,22 +263,20 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         behind: input.behind,
         screw: None,
         load: load("strip-load", reckoned(input.old), &mut steps),
-        out: [0, 1, 2].map(|end| scraped.ends[end].wet),
+        out: wet,
         into: skimmed.weight,
-        loads: [0, 1, 2].map(|end| {
-            let it = &scraped.ends[end];
-            loads(it.wet, Expr::Is(Amount::Room(it.heaped)))
-        }),
+        loads: [0, 1, 2]
+            .map(|end| loads(wet[end], Expr::Is(Amount::Room(scraped.ends[end].heaped)))),
         boards: 0,
         pails: skimmed.pails,
         days: days(input, 2, Length::inches(1, 32), "strip-days", &mut steps),
         hours: [0, 1, 2].map(|end| {
-            let both = [scraped.ends[end].hours, skimmed.hours[end]].map(Expr::measure);
+            let both = [bare_hours[end], skimmed.hours[end]].map(Expr::measure);
             told(Expr::Sum(both.into()), &HOUR)
         }),
         money: None,
     };
-    let hours = [scraped.ends[1].hours, skimmed.hours[1]].map(Expr::measure);
+    let hours = [bare_hours[1], skimmed.hours[1]].map(Expr::measure);
     steps.measure("strip-hours", &w::HOURS, Some(&STRIPPING), &HOUR, Expr::Sum(hours.into()));
 
     let mut screw = |key: &str, over: Vec<Length>| {

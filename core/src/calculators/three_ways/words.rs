@@ -66,6 +66,8 @@ words! {
     LOADS = "Dump loads", es "Viajes al basurero";
     BOARDS = "Boards", es "Hojas";
     LAID_OUT = "Boards, laid out", es "Hojas, acomodadas";
+    BY_JOINTS = "Compound, by the joints laid out", es "Pasta, por las juntas acomodadas";
+    BY_AREA = "Compound, by the area's rule", es "Pasta, por la regla del área";
     PAILS = "Pails of compound", es "Cubetas de pasta";
     DAYS = "Days to dry", es "Días para secar";
     HOURS = "One worker's hours", es "Horas de un trabajador";

@@ -144,6 +144,17 @@ fn a_mark_that_can_not_be_worked_is_named() {
     assert_eq!(bought(&job).missing, [stale.id]);
 }
 
+/// A plan for old material that nothing has opened stays out of sight, and so do its materials: the
+/// mark is named, so that nobody takes the list for whole.
+#[test]
+fn a_mark_whose_plan_is_withheld_is_named() {
+    let strip = mark("stripping", &[], 1);
+    let job = job(vec![strip.clone(), mark("cable-securing", RUN, 2)]);
+    let all = bought(&job);
+    assert_eq!(all.held, [strip.title]);
+    assert!(all.missing.is_empty() && all.lines.iter().all(|line| line.key == "staple"));
+}
+
 #[test]
 fn a_text_to_send_leaves_out_what_is_there() {
     let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);
