@@ -132,8 +132,12 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     for circuit in &answer.circuits {
         of_circuit(input, answer, circuit, &mut checks);
     }
+    // What the code says stands before what is common practice.
     for hole in &answer.holes {
-        of_hole(input, hole, &mut checks);
+        carried(answer, hole, &mut checks);
+    }
+    for hole in &answer.holes {
+        taken(hole, &mut checks);
     }
     let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
     let why = || (&s::ASK_LENGTHS).into();
@@ -232,7 +236,7 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     checks.none(key("breakers"), named(&s::CHECK_DIFFER), differ, &PLAN, why);
 }
 
-fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
+fn taken(hole: &Bundle, checks: &mut Checks) {
     let name = hole.label.as_str();
     let key = |kind| Checks::key(kind, name);
     if let Some(taken) = hole.taken {
@@ -249,10 +253,28 @@ fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
             half
         });
     }
-    if let Some(least) = &hole.least {
-        let name = say!(s::CHECK_HOLE, name, input.cables[least.cable].cable.label());
+}
+
+/// One for each size of each circuit that falls short; the one nearest to it where none does.
+fn carried(answer: &Answer, hole: &Bundle, checks: &mut Checks) {
+    let label = hole.label.as_str();
+    for (at, least) in hole.least.iter().enumerate() {
+        let size = least.size;
+        let circuit = least.circuit.map(|at| &answer.circuits[at].name);
+        let mut key = Checks::key("carries", label);
+        if at > 0 {
+            let circuit = circuit.map_or("", String::as_str);
+            key = [&key, circuit, size.key()].join("-");
+        }
+        let name = match circuit {
+            Some(circuit) => say!(s::CHECK_CIRCUIT, label, size.label(), circuit.as_str()),
+            None => say!(s::CHECK_HOLE, label, size.label()),
+        };
         let (here, breaker) = (least.here, least.breaker);
-        checks.all.push(behind(&key("carries"), name, here, breaker, &least.carries, hole.by));
+        let check = behind(&key, name, here, breaker, &least.carries, hole.by);
+        if at == 0 || check.verdict != Verdict::Within {
+            checks.all.push(check);
+        }
     }
 }
 

@@ -31,6 +31,7 @@ words! {
     CHECK_DIFFER = "Circuit {0}, breakers besides the largest", es "Circuito {0}, breakers además del mayor";
     CHECK_TAKEN = "Hole {0}, taken", es "Agujero {0}, ocupado";
     CHECK_HOLE = "Hole {0}, {1} carries", es "Agujero {0}, lo que lleva {1}";
+    CHECK_CIRCUIT = "Hole {0}, {1} of circuit {2} carries", es "Agujero {0}, lo que lleva {1} del circuito {2}";
     CHECK_LENGTHS = "Cables without a length", es "Cables sin largo";
     CHECK_NAMED = "Power cables without a circuit", es "Cables de corriente sin circuito";
     ASK_VOLUME = "Read its stamp and put it in.", es "Lea su estampado y anótelo.";

@@ -216,6 +216,31 @@ fn a_hole_knows_what_goes_through_it() {
     assert_eq!(shown(&input).0.holes[0].together, None, "this one stays open");
 }
 
+/// Sources: NEC 334.80 and Tables 310.16 and 310.15(C)(1). By hand: 3 × 2 + 3 + 2 × 2 = 13
+/// conductors, 50 %: 15 A of 12 AWG behind 20, 12.5 A of 14 AWG behind 15, each named.
+#[test]
+fn every_size_and_circuit_that_is_short_in_a_hole_is_named() {
+    let mut input = tollgate_row();
+    let [two, three, thick] = [Cable::Nm14x2, Cable::Nm14x3, Cable::Nm12x2];
+    let kinds = [(two, "3"), (two, "3"), (two, "5"), (three, "3"), (thick, "1"), (thick, "1")];
+    input.cables = kinds.map(|(kind, circuit)| run("PANEL", "K1", kind, circuit, 0)).to_vec();
+    input.cables.iter_mut().for_each(|run| run.holes = "P1".to_owned());
+    input.bit = Some(Length::inches(5, 4));
+    let (answer, sheet) = shown(&input);
+    assert_eq!(answer.holes[0].carrying, 13);
+    let asked: Vec<_> = sheet.checks.iter().filter(|it| it.key.contains("-P1")).collect();
+    let said: Vec<_> = asked.iter().map(|it| (it.key.as_str(), it.value, it.limit)).collect();
+    let amperes = |hundredths| Amount::Measure(Measure::hundredths(&unit::AMPERE, hundredths));
+    assert_eq!(said[..3], [
+        ("carries-P1", amperes(1500), amperes(2000)),
+        ("carries-P1-3-14", amperes(1250), amperes(1500)),
+        ("carries-P1-5-14", amperes(1250), amperes(1500)),
+    ]);
+    assert_eq!(asked[3].key, "taken-P1", "common practice comes after the code");
+    let name = Voice::default().say(&asked[0].name);
+    assert_eq!(name, "Hole P1, 12 AWG of circuit 1 carries");
+}
+
 /// The one edit that a job makes most: the ceiling goes up 14 in, lights with it. Every number that
 /// moves is here by hand; all others stay.
 #[test]
