@@ -69,6 +69,7 @@ fn a_plan(loops: bool) -> impl Strategy<Value = Input> {
         move |(mut boxes, runs, more, high, above)| {
             for (at, it) in boxes.iter_mut().enumerate() {
                 it.label = format!("B{at}");
+                it.high = it.high.min(Some(Length::inches(high, 2)));
             }
             boxes[0].what = What::Panel;
             boxes[0].label = "PANEL".to_owned();

@@ -83,7 +83,8 @@ pub struct Answer {
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
 /// # Errors
-/// A label that is missing or there twice, an end that names no box: at its field.
+/// A label that is missing or there twice, an end that names no box, a box on a wall above the
+/// ceiling: at its field.
 ///
 /// # Source
 /// NEC 314.16, 334.30, 334.80, 240.4(D), as `rules::electrical` has them.
@@ -94,6 +95,12 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let holes = names(&mut input.holes.iter().map(|it| it.label.as_str()));
     alone(&mut faults, "boxes", &boxes, &|at| input.boxes.get(at).map(|it| it.label.as_str()));
     alone(&mut faults, "holes", &holes, &|at| input.holes.get(at).map(|it| it.label.as_str()));
+    for (at, of) in input.boxes.iter().enumerate() {
+        if let Some(high) = of.high.filter(|high| of.mount == Mount::Wall && *high > input.high) {
+            let says = say!(w::TOO_HIGH, input.high);
+            faults.push(fault("boxes", at, "high", &w::BOX_HIGH, &high.exact(), says));
+        }
+    }
     let mut cables = Vec::with_capacity(input.cables.len());
     for (at, run) in input.cables.iter().enumerate() {
         let mut end = |key: &str, label, typed: &str| {
@@ -211,7 +218,7 @@ fn empty(of: &PlacedBox) -> State {
 fn rise(input: &Input, of: &PlacedBox) -> Option<Length> {
     match of.mount {
         Mount::Ceiling => Some(input.above),
-        Mount::Wall => Some(apart(input.high.plus(input.above), of.high?)),
+        Mount::Wall => Some(input.high.plus(input.above).minus(of.high?)),
     }
 }
 

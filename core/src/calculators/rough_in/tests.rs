@@ -316,6 +316,11 @@ fn what_names_nothing_is_refused_at_its_field_with_what_there_is() {
     assert!(said.iter().any(|(path, _)| path == "cables.1.to"), "K2 is gone: {said:?}");
     let said = faults(&|input| input.boxes[4].label = String::new());
     assert_eq!(said[0].0, "boxes.4.label");
+    // On the ceiling is on the wall still; above it no cable is cut.
+    let said = faults(&|input| (input.high, input.boxes[1].high) = (Length::inches(60, 1), inches(61)));
+    assert_eq!(said.len(), 1);
+    assert_eq!(said[0].0, "boxes.1.high");
+    assert!(said[0].1.starts_with("The ceiling is at 5 ft."), "{said:?}");
     let said = faults(&|input| input.holes = vec![Hole::blank()]);
     assert_eq!(said[0].0, "holes.0.label");
 }
