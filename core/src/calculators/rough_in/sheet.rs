@@ -27,19 +27,24 @@ use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let over = answer.boxes.iter().filter(|state| is_over(state)).count() as i64;
-    let (boxes, cables) = (answer.boxes.len() as i64, answer.cables.len() as i64);
+    let (checks, over) = checks(input, answer);
+    let count = say!(
+        s::OVER,
+        answer.boxes.len() as i64,
+        answer.circuits.len() as i64,
+        answer.holes.len() as i64
+    );
     let tightest = fill_order(answer).first().copied();
-    let next = tightest.filter(|_| over > 0).and_then(|at| {
+    let next = tightest.filter(|at| is_over(&answer.boxes[*at])).and_then(|at| {
         let by = Volume::ZERO.minus(answer.boxes[at].spare()?);
         Some(say!(s::NEXT_OVER, name_of(input, at), by))
     });
     Sheet {
-        headline: Figure::new("over", say!(s::OVER, boxes, cables), over.into()),
+        headline: Figure::new("over", count, over.into()),
         lead: None,
         next: next.filter(|_| answer.edition.is_verified()),
         figures: figures(input, answer, tightest),
-        checks: checks(input, answer),
+        checks,
         working: working(input, answer, tightest),
         parts: parts(input, answer),
         materials: materials(answer),
@@ -124,21 +129,32 @@ impl Checks {
     }
 }
 
-fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+/// In order, and how many boxes, circuits and holes are over.
+fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
     let mut checks = Checks { all: Vec::new() };
+    let mut over = 0;
+    let mut count = |of: &[&[Check]]| {
+        over += i64::from(of.concat().iter().any(|it| it.verdict == Verdict::Over));
+    };
     for at in fill_order(answer) {
+        let first = checks.all.len();
         of_box(input, answer, at, &mut checks);
+        count(&[&checks.all[first..]]);
     }
     for circuit in &answer.circuits {
+        let first = checks.all.len();
         of_circuit(input, answer, circuit, &mut checks);
+        count(&[&checks.all[first..]]);
     }
     // What the code says stands before what is common practice.
+    let mut room = Checks { all: Vec::new() };
     for hole in &answer.holes {
+        let (first, tight) = (checks.all.len(), room.all.len());
         carried(answer, hole, &mut checks);
+        taken(hole, &mut room);
+        count(&[&checks.all[first..], &room.all[tight..]]);
     }
-    for hole in &answer.holes {
-        taken(hole, &mut checks);
-    }
+    checks.all.append(&mut room.all);
     let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
     let why = || (&s::ASK_LENGTHS).into();
     checks.none("lengths".to_owned(), say!(s::CHECK_LENGTHS), unknown, &PLAN, why());
@@ -155,7 +171,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         all = all.into_iter().map(settled).collect();
     }
     let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
-    order.into_iter().map(|at| all[at].clone()).collect()
+    (order.into_iter().map(|at| all[at].clone()).collect(), over)
 }
 
 fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {

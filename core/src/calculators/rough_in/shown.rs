@@ -4,7 +4,7 @@ use crate::words;
 
 words! {
     // On top, and the figures.
-    OVER = "Boxes over, of {0} {0?box|boxes} and {1} {1?cable|cables}", es "Cajas pasadas, de {0} {0?caja|cajas} y {1} {1?cable|cables}";
+    OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Pasados, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
     NEXT_OVER = "{0} is over by {1}: a bigger box, or a cable less.", es "{0} se pasa por {1}: una caja más grande, o un cable menos.";
     COUNT_BOXES = "Boxes", es "Cajas";
     COUNT_CABLES = "Cables", es "Cables";

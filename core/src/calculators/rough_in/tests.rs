@@ -152,7 +152,8 @@ fn a_kitchen_comes_out_as_by_hand() {
     }
     assert_eq!(sheet.headline.amount, Amount::Count(1));
     let voice = Voice::default();
-    assert_eq!(voice.say(&sheet.headline.name), "Boxes over, of 11 boxes and 12 cables");
+    let name = voice.say(&sheet.headline.name);
+    assert_eq!(name, "Over, of 11 boxes, 4 circuits, 2 holes");
     let next = voice.say(sheet.next.as_ref().unwrap());
     assert!(next.starts_with("D1 is over by 1.75 in³"), "{next}");
     // 54 in apart, 12 in from the panel and from lights, 8 in from one-gang boxes without clamps,
@@ -361,7 +362,9 @@ fn a_thin_tail_on_a_thick_circuit_is_over() {
     assert_eq!(check(&sheet, "breaker-1").verdict, Verdict::Over, "the largest counts");
     assert_eq!(check(&sheet, "breakers-1").verdict, Verdict::Ask);
     input.cables[1].load = Some(Measure::whole(&unit::AMPERE, 24));
-    assert_eq!(check(&shown(&input).1, "load-1").verdict, Verdict::Over);
+    let (_, sheet) = shown(&input);
+    assert_eq!(check(&sheet, "load-1").verdict, Verdict::Over);
+    assert_eq!(sheet.headline.amount, Amount::Count(2), "box D1, and circuit 1 once");
 }
 
 /// Who was there when it was dead stands on this screen alone, and changes nothing else.
