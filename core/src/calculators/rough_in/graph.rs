@@ -242,7 +242,7 @@ fn more(input: &Input, of: &PlacedBox) -> Length {
 }
 
 /// How a box holds its cables.
-fn end(of: &PlacedBox) -> End {
+pub(super) fn end(of: &PlacedBox) -> End {
     let is_single = of.enclosure == Enclosure::Marked && of.gangs() == 1 && !of.clamps;
     if is_single { End::Single } else { End::Clamped }
 }

@@ -5,7 +5,7 @@ use super::circuits::Circuit;
 use super::drawing::drawing;
 use super::graph::{Answer, State};
 use super::holes::Bundle;
-use super::input::{Input, What};
+use super::input::{Input, PlacedBox, What};
 use super::labels::ordered;
 use super::schedule::{far_end, in_all, parts};
 use super::shown as s;
@@ -15,7 +15,7 @@ use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverifie
 use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
 use crate::rules::electrical::box_fill::FILL;
 use crate::rules::electrical::cable_length::ALLOWANCES;
-use crate::rules::electrical::cable_securing::SPACING;
+use crate::rules::electrical::cable_securing::{End, SPACING, from_box};
 use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
 use crate::rules::electrical::low_voltage::APART;
 use crate::rules::electrical::rough_in::{GANGS, PLAN, most_fed};
@@ -307,6 +307,16 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
     if !cuts.is_empty() {
         step("length", say!(s::LENGTH), Expr::Sum(cuts), &ALLOWANCES);
         step("staples", say!(s::STAPLES), Expr::count(answer.staples), &SPACING);
+        for (key, name, end) in [
+            ("staple-clamped", &s::STAPLE_CLAMPED, End::Clamped),
+            ("staple-single", &s::STAPLE_SINGLE, End::Single),
+        ] {
+            let ends = |of: &PlacedBox| super::graph::end(of) == end;
+            let limit = answer.edition.or_newest(|edition| from_box(edition, end));
+            if let Some(limit) = limit.filter(|_| input.boxes.iter().any(ends)) {
+                step(key, name.into(), Expr::length(limit.value), limit.source);
+            }
+        }
     }
     let Some((circuit, worst)) = worst(answer).and_then(|it| Some((it, it.worst.as_ref()?))) else {
         return all;

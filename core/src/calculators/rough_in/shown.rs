@@ -11,6 +11,8 @@ words! {
     LENGTH = "Cable in all, to cut", es "Cable en total, a cortar";
     KIND = "{0} in all, to cut", es "{0} en total, a cortar";
     STAPLES = "Staples, power cables", es "Grapas, cables de corriente";
+    STAPLE_CLAMPED = "First staple, from the edge of a box that clamps it", es "Primera grapa, desde la orilla de una caja que lo abraza";
+    STAPLE_SINGLE = "First staple, from a one-gang plastic box without clamps", es "Primera grapa, desde una caja de plástico de un gang sin abrazaderas";
     TIGHTEST = "To spare in {0}", es "Sobra en {0}";
     FILL_OF = "{0}, fill", es "{0}, llenado";
     DROP_OF = "Lost on circuit {0}", es "Perdido en circuito {0}";

@@ -163,6 +163,14 @@ fn a_kitchen_comes_out_as_by_hand() {
     let ours: Vec<i64> = answer.cables.iter().map(|laid| laid.staples).collect();
     assert_eq!(ours, staples);
     assert_eq!(answer.staples, 58);
+    for (key, from, source) in
+        [("staple-single", 8, "nec-314.17"), ("staple-clamped", 12, "nec-334.30")]
+    {
+        let step = sheet.working.iter().find(|step| step.key == key).unwrap();
+        let told = step.expr.value().and_then(Value::amount);
+        assert_eq!(told, Some(Amount::Length(Length::inches(from, 1))));
+        assert_eq!(step.source.map(|it| it.key), Some(source));
+    }
 }
 
 /// By hand: 2 × 1.93 ÷ 1000 × (388 × 18 + 164 × 10 + 252 × 4 + 232 × 1) ÷ 12 = 3.17292 V, which is
