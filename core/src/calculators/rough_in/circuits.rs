@@ -32,6 +32,8 @@ pub struct Circuit {
     pub cables: Vec<usize>,
     /// Its breaker: the largest that any of its cables names, else the usual one of its thickest.
     pub breaker: Measure,
+    /// No cable names one.
+    pub assumed: bool,
     /// Its cables name more than one.
     pub differ: bool,
     /// Its thinnest wire.
@@ -102,6 +104,7 @@ fn circuit(
         name: name.to_owned(),
         cables: places.to_vec(),
         breaker: largest.or(usual.map(|it| it.usual)).unwrap_or(amperes(0)),
+        assumed: one.is_none(),
         differ: said.any(|it| Some(it) != one),
         thinnest: places.iter().map(size).fold(first, thinner),
         load: amperes(0).of_same(load),

@@ -216,7 +216,7 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     let key = |kind| Checks::key(kind, name);
     let row = answer.edition.or_newest(|edition| carries(edition, circuit.thinnest));
     if let Some(row) = row {
-        checks.all.push(match row.largest {
+        let mut check = match row.largest {
             Some(largest) => {
                 at_most(&key("breaker"), named(&s::CHECK_BREAKER), circuit.breaker, largest)
             }
@@ -224,7 +224,13 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
                 let name = named(&s::CHECK_CARRIES);
                 behind(&key("breaker"), name, row.at_60, circuit.breaker, &row, &AMPACITY)
             }
-        });
+        };
+        if circuit.assumed {
+            // What nobody read at the panel is never plain within.
+            check.verdict = check.verdict.max(Verdict::Ask);
+            check.note = Some(say!(s::ASK_BREAKER, circuit.breaker));
+        }
+        checks.all.push(check);
     }
     if circuit.load.millionths() > 0 {
         let most = most_fed(circuit.breaker);

@@ -36,6 +36,7 @@ words! {
     CHECK_CIRCUIT = "Hole {0}, {1} of circuit {2} carries", es "Agujero {0}, lo que lleva {1} del circuito {2}";
     CHECK_LENGTHS = "Cables without a length", es "Cables sin largo";
     CHECK_NAMED = "Power cables without a circuit", es "Cables de corriente sin circuito";
+    ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";
     ASK_VOLUME = "Read its stamp and put it in.", es "Lea su estampado y anótelo.";
     ASK_REACHED = "No cable reaches it.", es "No le llega ningún cable.";
     ASK_ENDS = "Both ends in one box: name the other box.", es "Las dos puntas en una caja: nombre la otra caja.";

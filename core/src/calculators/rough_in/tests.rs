@@ -363,6 +363,12 @@ fn a_thin_tail_on_a_thick_circuit_is_over() {
     input.cables[1].cable = Cable::Nm14x2;
     let (_, sheet) = shown(&input);
     assert_eq!(check(&sheet, "breaker-1").verdict, Verdict::Over);
+    // Circuit 4 is one thick cable, and nobody read its breaker.
+    let assumed = check(&sheet, "breaker-4");
+    assert_eq!(assumed.verdict, Verdict::Ask);
+    let said = Voice::default().say(assumed.note.as_ref().unwrap());
+    assert_eq!(said, "20 A is assumed: read its breaker and put it in.");
+    assert_eq!(check(&sheet, "breaker-3").verdict, Verdict::Within);
     input.cables[0].breaker = Some(Measure::whole(&unit::AMPERE, 15));
     assert_eq!(check(&shown(&input).1, "breaker-1").verdict, Verdict::Within);
     input.cables[1].breaker = Some(Measure::whole(&unit::AMPERE, 20));
