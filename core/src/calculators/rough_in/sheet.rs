@@ -14,6 +14,7 @@ use crate::measure::{Measure, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
 use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
 use crate::rules::electrical::box_fill::FILL;
+use crate::rules::electrical::bundling::{SEALED, in_sealed_hole};
 use crate::rules::electrical::cable_length::ALLOWANCES;
 use crate::rules::electrical::cable_securing::{End, SPACING, from_box};
 use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
@@ -164,6 +165,8 @@ fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
     }
     let why = (&s::ASK_NAMED).into();
     checks.none("named".to_owned(), say!(s::CHECK_NAMED), unnamed, &PLAN, why);
+    let (loose, why) = (no_hole(input, answer), (&s::ASK_HOLES).into());
+    checks.none("bundles".to_owned(), say!(s::CHECK_HOLES), loose, &SEALED, why);
     let mut all = checks.all;
     if !answer.edition.is_verified() {
         // What already says why it asks hangs on no edition's text.
@@ -172,6 +175,22 @@ fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
     }
     let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
     (order.into_iter().map(|at| all[at].clone()).collect(), over)
+}
+
+/// Power cables that name no hole and leave their box with as many as would be adjusted together.
+fn no_hole(input: &Input, answer: &Answer) -> i64 {
+    let mut from = vec![0; answer.boxes.len()];
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        let start = if laid.forth == Some(false) { laid.to } else { Some(laid.from) };
+        if let Some(start) = start.filter(|_| run.cable.power().is_some())
+            && run.holes.trim().is_empty()
+        {
+            from[start] += 1;
+        }
+    }
+    let most = answer.edition.or_newest(in_sealed_hole);
+    let many = |count: &i64| most.is_some_and(|most| !is_at_most(*count, most));
+    from.into_iter().filter(many).sum()
 }
 
 fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {

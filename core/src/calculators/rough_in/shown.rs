@@ -35,6 +35,7 @@ words! {
     CHECK_HOLE = "Hole {0}, {1} carries", es "Agujero {0}, lo que lleva {1}";
     CHECK_CIRCUIT = "Hole {0}, {1} of circuit {2} carries", es "Agujero {0}, lo que lleva {1} del circuito {2}";
     CHECK_LENGTHS = "Cables without a length", es "Cables sin largo";
+    CHECK_HOLES = "Power cables that leave a box together, no hole named", es "Cables de corriente que salen juntos de una caja, sin agujero nombrado";
     CHECK_NAMED = "Power cables without a circuit", es "Cables de corriente sin circuito";
     ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";
     ASK_VOLUME = "Read its stamp and put it in.", es "Lea su estampado y anótelo.";
@@ -46,6 +47,7 @@ words! {
     ASK_DIFFER = "Its cables name several breakers. The largest counts.", es "Sus cables nombran varios breakers. Cuenta el mayor.";
     ASK_LENGTHS = "Type their way, or both boxes' places and heights. No length here counts them.", es "Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";
     ASK_NAMED = "Their breaker isn't checked.", es "No se revisa su breaker.";
+    ASK_HOLES = "No hole named: bundling is not looked at.", es "Sin agujero nombrado: no se revisa el agrupamiento.";
     ASK_DROP = "Advice, no limit: a thicker wire, or a shorter way.", es "Consejo, no límite: un alambre más grueso, o un camino más corto.";
     ASK_TAKEN = "It fits tight: about half free is common, so sheaths don't burn.", es "Queda apretado: lo común es la mitad libre, para que no se quemen los forros.";
     ASK_SIZE = "Some cable's size isn't known here: lay them in.", es "Aquí no se conoce el tamaño de algún cable: métalos para ver.";

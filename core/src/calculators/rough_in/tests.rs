@@ -220,6 +220,17 @@ fn a_hole_knows_what_goes_through_it() {
     let carries = check(&sheet, "carries-P1");
     assert_eq!(carries.value, Amount::Measure(Measure::whole(&unit::AMPERE, 15)));
     assert_eq!(carries.verdict, Verdict::Over);
+    assert!(!sheet.checks.iter().any(|it| it.key == "bundles"), "two at a box are no bundle");
+    input.cables[2].holes.clear();
+    input.cables[0].holes.clear();
+    assert!(!shown(&input).1.checks.iter().any(|it| it.key == "bundles"));
+    input.cables[6].holes.clear();
+    let (_, sheet) = shown(&input);
+    let bundles = check(&sheet, "bundles");
+    assert_eq!((bundles.value, bundles.verdict), (Amount::Count(3), Verdict::Ask));
+    input.cables[0].holes = "P1".to_owned();
+    input.cables[2].holes = "P1".to_owned();
+    input.cables[6].holes = "P1 P2".to_owned();
     let open = Hole { label: "P1".to_owned(), ..Hole::blank() };
     let input = Input { holes: vec![open], ..input };
     assert_eq!(shown(&input).0.holes[0].together, None, "this one stays open");
