@@ -124,15 +124,34 @@ fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
                 run.cable.label().into(),
             ];
             let mut phrase = &s::LABEL;
-            if let Some(forth) = laid.forth {
+            if let Some(role) = role(input, run, laid, is_first) {
                 phrase = &s::LABEL_ROLE;
-                let role = if forth == is_first { &s::FEED_OUT } else { &s::FEED_IN };
                 args.push(role.into());
             }
             rows.push(row(Text { phrase: &s::AT, args: vec![here] }, Text { phrase, args }));
         }
     }
     rows
+}
+
+/// What a cable is to the box at one of its ends, where the kinds of both leave no doubt: a feed
+/// that a switch or a light may stand before is none.
+fn role(input: &Input, run: &Run, laid: &Laid, is_first: bool) -> Option<&'static Phrase> {
+    let forth = laid.forth?;
+    let what = |at: usize| input.boxes[at].what;
+    let (from, to) = (Some(what(laid.from)), laid.to.map(what));
+    let (near, far) = if forth { (from?, to) } else { (to?, from) };
+    match (near, far) {
+        (What::Switch, Some(What::Switch)) if run.cable.power()?.conductors().1 == 3 => {
+            Some(&s::TRAVELERS)
+        }
+        (What::Switch, Some(What::Light)) => Some(&s::SWITCH_LEG),
+        (What::Receptacle | What::Alarm, Some(What::Light)) => None,
+        (What::Panel | What::Receptacle | What::Alarm, _) => {
+            Some(if forth == is_first { &s::FEED_OUT } else { &s::FEED_IN })
+        }
+        _ => None,
+    }
 }
 
 /// The box at the far end of the cable that loses most.

@@ -79,6 +79,8 @@ words! {
     COILED_AT = "coiled at {0}", es "enrollado en {0}";
     FEED_IN = "feed in", es "alimentación, entra";
     FEED_OUT = "feed out", es "alimentación, sale";
+    TRAVELERS = "travelers", es "viajeros";
+    SWITCH_LEG = "switch leg", es "retorno del apagador";
     CIRCUITS = "Circuits", es "Circuitos";
     CIRCUIT = "Circuit {0}, {1}", es "Circuito {0}, {1}";
     CIRCUIT_ROW = "{0} {0?cable|cables}, {1} of way", es "{0} {0?cable|cables}, {1} de camino";

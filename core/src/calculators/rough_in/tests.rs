@@ -200,6 +200,19 @@ fn a_circuit_loses_by_all_that_is_behind_each_cable() {
     assert!(said.contains(&"D2 → D1 | 2 | dining, wall | 12-2 | feed in".to_owned()));
     assert!(said.contains(&"coiled at hall ← D2 | – | – | Thermostat".to_owned()));
     assert_eq!(said.len(), 24);
+    // From a switch to its light; between two switches a pair of wires may be fed or not.
+    assert!(said.contains(&"K5 → K6 | 3 | kitchen light | 14-2 | switch leg".to_owned()));
+    assert!(said.contains(&"D4 ← D3 | 3 | dining light | 14-2 | switch leg".to_owned()));
+    assert!(said.contains(&"K5 → D3 | 3 | lights, on | 14-2".to_owned()));
+    assert!(said.contains(&"K5 ← PANEL | 3 | lights | 14-2 | feed in".to_owned()));
+    let mut input = tollgate_row();
+    input.cables[8].cable = Cable::Nm14x3;
+    let (_, sheet) = shown(&input);
+    let labels = sheet.parts.iter().find(|part| part.key == "labels").unwrap();
+    let said = |row: &crate::sheet::PartRow| Voice::default().say(&row.value);
+    for label in ["K5 → D3 | 3 | lights, on | 14-3 | travelers", "D3 ← K5 | 3 | lights, on | 14-3 | travelers"] {
+        assert!(labels.rows.iter().any(|row| said(row) == label), "{label}");
+    }
 }
 
 /// Sources: NEC 334.80 and Tables 310.16 and 310.15(C)(1): four cables of two wires in a sealed hole
