@@ -3,7 +3,7 @@
 
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
-use super::input::{Input, Proof, Run, What};
+use super::input::{Input, Mount, Proof, Run, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
 use crate::measure::{Day, Length};
@@ -64,6 +64,15 @@ fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
             None if of.what == What::Panel => say!(s::PANEL_ROW, cables),
             None => say!(s::NO_VOLUME, state.fill, cables),
         };
+        let told = [
+            of.enclosure.metal().map(|metal| metal.name.into()),
+            match (of.mount, of.high) {
+                (Mount::Ceiling, _) => Some(of.mount.label().into()),
+                (Mount::Wall, high) => high.map(|high| say!(s::OFF_FLOOR, high)),
+            },
+            of.x.zip(of.y).map(|(x, y)| say!(s::PLACE, x, y)),
+        ];
+        let value = told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
         rows.push(row(name, value));
     }
     rows
@@ -85,6 +94,7 @@ fn schedule(input: &Input, answer: &Answer) -> Vec<PartRow> {
         let cut = laid.cut.map_or((&s::NO_LENGTH).into(), Arg::from);
         let args = vec![
             typed(circuit(run)),
+            laid.circuit.map_or((&s::NONE).into(), |at| answer.circuits[at].breaker.into()),
             run.cable.label().into(),
             cut,
             run.state.label().into(),

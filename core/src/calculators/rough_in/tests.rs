@@ -173,6 +173,29 @@ fn a_kitchen_comes_out_as_by_hand() {
     }
 }
 
+/// What an electrician is handed: every box with its place and fill, every cable with its breaker,
+/// every circuit with its load and loss.
+#[test]
+fn the_lists_tell_places_breakers_and_losses() {
+    let (_, sheet) = shown(&tollgate_row());
+    let said = |key: &str, name: &str| {
+        let part = sheet.parts.iter().find(|part| part.key == key).unwrap();
+        let voice = Voice::default();
+        let row = part.rows.iter().find(|row| voice.say(&row.name) == name);
+        voice.say(&row.unwrap_or_else(|| panic!("{name}")).value)
+    };
+    assert_eq!(
+        said("boxes", "K1 Receptacle"),
+        "3 ft 8 in off the floor | 4 ft from the left, 0 in from the back | \
+         15.75 of 22.5 in³, 2 cables: within"
+    );
+    assert!(said("boxes", "K6 Light").starts_with("Overhead | 8 ft from the left, 6 ft "));
+    assert!(said("schedule", "PANEL → K1").starts_with("1 | 20 A | 12-2 | "));
+    assert!(said("schedule", "D2 → coiled at hall").starts_with("– | – | Thermostat | "));
+    let circuit = said("circuits", "Circuit 2, 20 A");
+    assert!(circuit.contains("feeds 18 A, loses "), "{circuit}");
+}
+
 /// By hand: 2 × 1.93 ÷ 1000 × (388 × 18 + 164 × 10 + 252 × 4 + 232 × 1) ÷ 12 = 3.17292 V, which is
 /// 2.6441 % of 120 V, at D2, whose cable was written down the wrong way round. Sources: NEC chapter
 /// 9 Table 8, and Ohm's law.
