@@ -245,7 +245,7 @@ impl Walk {
                 currents[before] += currents[at];
             }
         }
-        // Twice the way × current × resistance, up to each; none where a way isn't known.
+        // Twice the length that lies × current × resistance, up to each; none where it isn't known.
         let mut lost: Vec<Option<i128>> = Vec::with_capacity(currents.len());
         let mut worst: Option<(i128, usize)> = None;
         for (at, each) in self.reached.iter().enumerate() {
@@ -253,7 +253,7 @@ impl Walk {
             let size = sheathed(input, each.cable).conductors().0;
             let ohms = resistance(size, of_cable(size));
             let here = || {
-                let way = cables[each.cable].way?.nanometres();
+                let way = cables[each.cable].laid?.nanometres();
                 let product = i128::from(way) * i128::from(currents[at]) * 2;
                 Some(before? + product * i128::from(ohms?.millionths()))
             };

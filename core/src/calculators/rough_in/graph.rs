@@ -47,7 +47,9 @@ pub struct Laid {
     pub to: Option<usize>,
     /// Box to box; none where that can't be told.
     pub way: Option<Length>,
-    /// With what is lost and what is given at both ends.
+    /// With what is given at both ends: as it lies once boxes are wired.
+    pub laid: Option<Length>,
+    /// And with what is lost.
     pub cut: Option<Length>,
     /// What holds it; none of signals.
     pub staples: i64,
@@ -80,6 +82,7 @@ pub struct Answer {
 ///
 /// - Fill: of each box from the cables that end in it; one with both ends there counts twice.
 /// - Way: up or down to where cables cross, along both walls, up or down again; or as measured.
+/// - Lost: over the way and what is given at both ends.
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
 /// # Errors
@@ -117,8 +120,8 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
         };
         let from = end("from", &w::FROM, &run.from).unwrap_or_default();
         let to = if run.to.trim().is_empty() { None } else { end("to", &w::TO, &run.to) };
-        let (way, cut, circuit, forth) = (None, None, None, None);
-        cables.push(Laid { from, to, way, cut, staples: 0, circuit, forth });
+        let (way, laid, cut, circuit, forth) = (None, None, None, None, None);
+        cables.push(Laid { from, to, way, laid, cut, staples: 0, circuit, forth });
     }
     if !faults.is_empty() {
         return Err(faults);
@@ -259,6 +262,7 @@ fn measure(input: &Input, run: &Run, laid: &mut Laid, edition: Electrical) {
     let marks = divide(lost, 100_000_000 * i128::from(SIXTEENTH), Rounding::Up);
     let loss = Length::inches(i64::try_from(marks).unwrap_or(i64::MAX), 16);
     let ends = more(input, from).plus(to.map_or(Length::ZERO, |to| more(input, to)));
+    laid.laid = Some(way.plus(ends));
     laid.cut = Some(way.plus(loss).plus(ends));
     if run.cable.power().is_some() {
         let spacing = edition.or_newest(spacing).map_or(Length::ZERO, |limit| limit.value);

@@ -72,7 +72,8 @@ fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
             },
             of.x.zip(of.y).map(|(x, y)| say!(s::PLACE, x, y)),
         ];
-        let value = told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
+        let value =
+            told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
         rows.push(row(name, value));
     }
     rows

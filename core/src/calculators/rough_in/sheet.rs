@@ -350,8 +350,8 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
     for (at, current) in &worst.path {
         let size = input.cables[*at].cable.power().map(|cable| cable.conductors().0);
         let ohms = size.and_then(|size| resistance(size, of_cable(size)));
-        if let (Some(ohms), Some(way)) = (ohms, answer.cables[*at].way) {
-            parts.push(lost(way, *current, ohms, Heat::At75));
+        if let (Some(ohms), Some(long)) = (ohms, answer.cables[*at].laid) {
+            parts.push(lost(long, *current, ohms, Heat::At75));
         }
     }
     let drop = Expr::Sum(parts).told_in(&VOLT);

@@ -196,21 +196,21 @@ fn the_lists_tell_places_breakers_and_losses() {
     assert!(circuit.contains("feeds 18 A, loses "), "{circuit}");
 }
 
-/// By hand: 2 × 1.93 ÷ 1000 × (388 × 18 + 164 × 10 + 252 × 4 + 232 × 1) ÷ 12 = 3.17292 V, which is
-/// 2.6441 % of 120 V, at D2, whose cable was written down the wrong way round. Sources: NEC chapter
-/// 9 Table 8, and Ohm's law.
+/// By hand, ends included: 2 × 1.93 ÷ 1000 × ((388 + 84) × 18 + (164 + 24) × 10 + (252 + 24) × 4 +
+/// (232 + 24) × 1) ÷ 12 = 3.77508 V, which is 3.1459 % of 120 V, at D2, whose cable was written down
+/// the wrong way round. Sources: NEC chapter 9 Table 8, and Ohm's law.
 #[test]
 fn a_circuit_loses_by_all_that_is_behind_each_cable() {
     let (answer, sheet) = shown(&tollgate_row());
     let two = &answer.circuits[1];
     assert_eq!((two.name.as_str(), two.load.millionths()), ("2", 18_000_000));
     let worst = two.worst.as_ref().unwrap();
-    assert_eq!(worst.volts.millionths(), 3_172_920);
-    assert_eq!(worst.share.millionths(), 2_644_100);
+    assert_eq!(worst.volts.millionths(), 3_775_080);
+    assert_eq!(worst.share.millionths(), 3_145_900);
     let path: Vec<_> = worst.path.iter().map(|(at, i)| (*at, i.millionths())).collect();
     assert_eq!(path, [(2, 18_000_000), (3, 10_000_000), (4, 4_000_000), (5, 1_000_000)]);
     assert_eq!(answer.cables[5].forth, Some(false), "D2 is fed from D1");
-    assert_eq!(check(&sheet, "drop-2").verdict, Verdict::Within);
+    assert_eq!(check(&sheet, "drop-2").verdict, Verdict::Ask, "past the 3 % that is advised");
     for key in ["drop", "share"] {
         let figure = sheet.figures.iter().find(|figure| figure.key == key).unwrap();
         let step = sheet.working.iter().find(|step| step.key == key).unwrap();
@@ -233,7 +233,10 @@ fn a_circuit_loses_by_all_that_is_behind_each_cable() {
     let (_, sheet) = shown(&input);
     let labels = sheet.parts.iter().find(|part| part.key == "labels").unwrap();
     let said = |row: &crate::sheet::PartRow| Voice::default().say(&row.value);
-    for label in ["K5 → D3 | 3 | lights, on | 14-3 | travelers", "D3 ← K5 | 3 | lights, on | 14-3 | travelers"] {
+    for label in [
+        "K5 → D3 | 3 | lights, on | 14-3 | travelers",
+        "D3 ← K5 | 3 | lights, on | 14-3 | travelers",
+    ] {
         assert!(labels.rows.iter().any(|row| said(row) == label), "{label}");
     }
 }
@@ -287,11 +290,14 @@ fn every_size_and_circuit_that_is_short_in_a_hole_is_named() {
     let asked: Vec<_> = sheet.checks.iter().filter(|it| it.key.contains("-P1")).collect();
     let said: Vec<_> = asked.iter().map(|it| (it.key.as_str(), it.value, it.limit)).collect();
     let amperes = |hundredths| Amount::Measure(Measure::hundredths(&unit::AMPERE, hundredths));
-    assert_eq!(said[..3], [
-        ("carries-P1", amperes(1500), amperes(2000)),
-        ("carries-P1-3-14", amperes(1250), amperes(1500)),
-        ("carries-P1-5-14", amperes(1250), amperes(1500)),
-    ]);
+    assert_eq!(
+        said[..3],
+        [
+            ("carries-P1", amperes(1500), amperes(2000)),
+            ("carries-P1-3-14", amperes(1250), amperes(1500)),
+            ("carries-P1-5-14", amperes(1250), amperes(1500)),
+        ]
+    );
     assert_eq!(asked[3].key, "taken-P1", "common practice comes after the code");
     let name = Voice::default().say(&asked[0].name);
     assert_eq!(name, "Hole P1, 12 AWG of circuit 1 carries");
@@ -311,10 +317,10 @@ fn a_ceiling_14_in_higher_moves_these_numbers_and_no_others() {
         let laid = &after.cables[at];
         assert_eq!((laid.way, laid.cut), (inches(way + more), Some(cut(way + more, ends))));
     }
-    // Lost: 3.86 ÷ 1000 × (416 × 18 + 192 × 10 + 280 × 4 + 260 × 1) ÷ 12 = 3.47014 V.
+    // Lost: 3.86 ÷ 1000 × (500 × 18 + 216 × 10 + 304 × 4 + 284 × 1) ÷ 12 = 4.0723 V.
     let worst = after.circuits[1].worst.as_ref().unwrap();
-    assert_eq!(worst.volts.millionths(), 3_470_140);
-    assert_eq!(worst.share.millionths(), 2_891_783);
+    assert_eq!(worst.volts.millionths(), 4_072_300);
+    assert_eq!(worst.share.millionths(), 3_393_583);
     // ⌈(way − both) ÷ 54⌉ + 1: 300 → 7, 176 → 5, 396 → 9, 5, 264 → 6, 244 → 6, 128 → 4, 198 → 5,
     // 312 → 7, 138 → 4, 5, none.
     assert_eq!(after.staples, 7 + 5 + 9 + 5 + 6 + 6 + 4 + 5 + 7 + 4 + 5);
@@ -373,7 +379,8 @@ fn what_names_nothing_is_refused_at_its_field_with_what_there_is() {
     let said = faults(&|input| input.boxes[4].label = String::new());
     assert_eq!(said[0].0, "boxes.4.label");
     // On the ceiling is on the wall still; above it no cable is cut.
-    let said = faults(&|input| (input.high, input.boxes[1].high) = (Length::inches(60, 1), inches(61)));
+    let said =
+        faults(&|input| (input.high, input.boxes[1].high) = (Length::inches(60, 1), inches(61)));
     assert_eq!(said.len(), 1);
     assert_eq!(said[0].0, "boxes.1.high");
     assert!(said[0].1.starts_with("The ceiling is at 5 ft."), "{said:?}");
