@@ -341,7 +341,7 @@ fn a_ceiling_14_in_higher_moves_these_numbers_and_no_others() {
         .filter(|(old, new)| old != new)
         .map(|(old, _)| old.key.as_str())
         .collect();
-    assert_eq!(moved, ["drop-1", "drop-2", "drop-3"]);
+    assert_eq!(moved, ["drop-2", "drop-1", "drop-3"]);
     let sum = |kind: &str, sheet: &Sheet| {
         let figure = sheet.figures.iter().find(|figure| figure.key == kind).unwrap();
         figure.amount.raw()

@@ -154,6 +154,9 @@ fn a_box_over_no_floor_is_told_at_its_field() {
 fn one_floor_is_every_boxs_floor() {
     assert_eq!(Input::sample().floors.len(), 1);
     assert_eq!(verdict(&Input::sample(), "level"), None);
+    let answer = solve(&Input::sample()).unwrap();
+    let marks = &SetOut::sheet(&Input::sample(), &answer, Basis::default()).parts[0];
+    assert_eq!((marks.key, marks.rows.len()), ("marks", 3), "each box has its mark");
     let mut input = two_floors(Datum::Own);
     input.floors.remove(0);
     let answer = solve(&input).unwrap();
