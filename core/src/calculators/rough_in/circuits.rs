@@ -211,6 +211,7 @@ impl Walk {
         } else {
             // Round a loop nobody can say which way power comes, and all else is fed still.
             circuit.unfed = 0;
+            circuit.cables.iter().for_each(|at| cables[*at].forth = None);
         }
     }
 

@@ -55,7 +55,7 @@ pub struct Laid {
     pub staples: i64,
     /// Its circuit, by its place among [`Answer::circuits`].
     pub circuit: Option<usize>,
-    /// Whether power comes in at its start; none where no panel feeds it.
+    /// Whether power comes in at its start; none where no panel feeds it, or in a loop.
     pub forth: Option<bool>,
 }
 

@@ -235,21 +235,22 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     let key = |kind| Checks::key(kind, name);
     let row = answer.edition.or_newest(|edition| carries(edition, circuit.thinnest));
     if let Some(row) = row {
-        let mut check = match row.largest {
-            Some(largest) => {
-                at_most(&key("breaker"), named(&s::CHECK_BREAKER), circuit.breaker, largest)
-            }
+        let title = if circuit.assumed { &s::CHECK_ASSUMED } else { &s::CHECK_BREAKER };
+        let check = match row.largest {
+            Some(largest) => at_most(&key("breaker"), named(title), circuit.breaker, largest),
             None => {
                 let name = named(&s::CHECK_CARRIES);
                 behind(&key("breaker"), name, row.at_60, circuit.breaker, &row, &AMPACITY)
             }
         };
-        if circuit.assumed {
-            // What nobody read at the panel is never plain within.
-            check.verdict = check.verdict.max(Verdict::Ask);
-            check.note = Some(say!(s::ASK_BREAKER, circuit.breaker));
-        }
-        checks.all.push(check);
+        // What nobody read at the panel is never plain within.
+        let is_plain = circuit.assumed && check.verdict == Verdict::Within;
+        let note = say!(s::ASK_BREAKER, circuit.breaker);
+        checks.all.push(if is_plain {
+            Check { verdict: Verdict::Ask, note: Some(note), ..check }
+        } else {
+            check
+        });
     }
     if circuit.load.millionths() > 0 {
         let most = most_fed(circuit.breaker);

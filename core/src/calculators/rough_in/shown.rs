@@ -25,6 +25,7 @@ words! {
     CHECK_ENDS = "{0}, cables with both ends in it", es "{0}, cables con las dos puntas en ella";
     CHECK_APART = "{0}, signal cables with power", es "{0}, cables de señal con corriente";
     CHECK_BREAKER = "Circuit {0}, breaker on its thinnest wire", es "Circuito {0}, breaker en su alambre más delgado";
+    CHECK_ASSUMED = "Circuit {0}, breaker as assumed, on its thinnest wire", es "Circuito {0}, breaker supuesto, en su alambre más delgado";
     CHECK_CARRIES = "Circuit {0}, its thinnest wire carries", es "Circuito {0}, lo que lleva su alambre más delgado";
     CHECK_LOAD = "Circuit {0}, load", es "Circuito {0}, carga";
     CHECK_DROP = "Circuit {0}, voltage lost at {1}", es "Circuito {0}, voltaje perdido en {1}";

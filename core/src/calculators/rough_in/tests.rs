@@ -417,6 +417,8 @@ fn a_thin_tail_on_a_thick_circuit_is_over() {
     input.cables[1].cable = Cable::Nm14x2;
     let (_, sheet) = shown(&input);
     assert_eq!(check(&sheet, "breaker-1").verdict, Verdict::Over);
+    let name = Voice::default().say(&check(&sheet, "breaker-1").name);
+    assert_eq!(name, "Circuit 1, breaker as assumed, on its thinnest wire");
     // Circuit 4 is one thick cable, and nobody read its breaker.
     let assumed = check(&sheet, "breaker-4");
     assert_eq!(assumed.verdict, Verdict::Ask);
