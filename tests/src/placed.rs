@@ -205,6 +205,12 @@ fn rough_in(input: &mut Node) {
             input.put(&format!("{list}.{at}.label"), Node::Text(label));
         }
     }
+    // No box stands above the ceiling.
+    if let Some(ceiling) = length(input, "high") {
+        for at in 0..boxes {
+            scale(input, &format!("boxes.{at}.high"), ceiling, Length::inches(360, 1));
+        }
+    }
     if boxes == 0 {
         input.put("cables", Node::List(Vec::new()));
         return;

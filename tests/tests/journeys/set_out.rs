@@ -15,6 +15,8 @@ async fn boxes_are_set_out_over_two_floors() {
         page.reads(ANSWER, "2 ft 8 in").await;
         page.reads(VERDICT, "ask locally").await;
         page.sees(".picture .drawing").await;
+        page.tap(saying("Add As it is")).await;
+        page.enter(field("floors.1.down"), "48 3/4").await;
         page.choose(field("from"), "Each box's own finished floor").await;
         page.tap(saying("Checks")).await;
         page.sees(saying("Write it on the wall: heights are over each box's own floor.")).await;

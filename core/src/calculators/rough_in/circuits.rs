@@ -32,6 +32,8 @@ pub struct Circuit {
     pub cables: Vec<usize>,
     /// Its breaker: the largest that any of its cables names, else the usual one of its thickest.
     pub breaker: Measure,
+    /// No cable names one.
+    pub assumed: bool,
     /// Its cables name more than one.
     pub differ: bool,
     /// Its thinnest wire.
@@ -102,6 +104,7 @@ fn circuit(
         name: name.to_owned(),
         cables: places.to_vec(),
         breaker: largest.or(usual.map(|it| it.usual)).unwrap_or(amperes(0)),
+        assumed: one.is_none(),
         differ: said.any(|it| Some(it) != one),
         thinnest: places.iter().map(size).fold(first, thinner),
         load: amperes(0).of_same(load),
@@ -208,6 +211,7 @@ impl Walk {
         } else {
             // Round a loop nobody can say which way power comes, and all else is fed still.
             circuit.unfed = 0;
+            circuit.cables.iter().for_each(|at| cables[*at].forth = None);
         }
     }
 
@@ -242,7 +246,7 @@ impl Walk {
                 currents[before] += currents[at];
             }
         }
-        // Twice the way × current × resistance, up to each; none where a way isn't known.
+        // Twice the length that lies × current × resistance, up to each; none where it isn't known.
         let mut lost: Vec<Option<i128>> = Vec::with_capacity(currents.len());
         let mut worst: Option<(i128, usize)> = None;
         for (at, each) in self.reached.iter().enumerate() {
@@ -250,7 +254,7 @@ impl Walk {
             let size = sheathed(input, each.cable).conductors().0;
             let ohms = resistance(size, of_cable(size));
             let here = || {
-                let way = cables[each.cable].way?.nanometres();
+                let way = cables[each.cable].laid?.nanometres();
                 let product = i128::from(way) * i128::from(currents[at]) * 2;
                 Some(before? + product * i128::from(ohms?.millionths()))
             };

@@ -47,13 +47,15 @@ pub struct Laid {
     pub to: Option<usize>,
     /// Box to box; none where that can't be told.
     pub way: Option<Length>,
-    /// With what is lost and what is given at both ends.
+    /// With what is given at both ends: as it lies once boxes are wired.
+    pub laid: Option<Length>,
+    /// And with what is lost.
     pub cut: Option<Length>,
     /// What holds it; none of signals.
     pub staples: i64,
     /// Its circuit, by its place among [`Answer::circuits`].
     pub circuit: Option<usize>,
-    /// Whether power comes in at its start; none where no panel feeds it.
+    /// Whether power comes in at its start; none where no panel feeds it, or in a loop.
     pub forth: Option<bool>,
 }
 
@@ -80,10 +82,12 @@ pub struct Answer {
 ///
 /// - Fill: of each box from the cables that end in it; one with both ends there counts twice.
 /// - Way: up or down to where cables cross, along both walls, up or down again; or as measured.
+/// - Lost: over the way and what is given at both ends.
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
 /// # Errors
-/// A label that is missing or there twice, an end that names no box: at its field.
+/// A label that is missing or there twice, an end that names no box, a box on a wall above the
+/// ceiling: at its field.
 ///
 /// # Source
 /// NEC 314.16, 334.30, 334.80, 240.4(D), as `rules::electrical` has them.
@@ -94,6 +98,12 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let holes = names(&mut input.holes.iter().map(|it| it.label.as_str()));
     alone(&mut faults, "boxes", &boxes, &|at| input.boxes.get(at).map(|it| it.label.as_str()));
     alone(&mut faults, "holes", &holes, &|at| input.holes.get(at).map(|it| it.label.as_str()));
+    for (at, of) in input.boxes.iter().enumerate() {
+        if let Some(high) = of.high.filter(|high| of.mount == Mount::Wall && *high > input.high) {
+            let says = say!(w::TOO_HIGH, input.high);
+            faults.push(fault("boxes", at, "high", &w::BOX_HIGH, &high.exact(), says));
+        }
+    }
     let mut cables = Vec::with_capacity(input.cables.len());
     for (at, run) in input.cables.iter().enumerate() {
         let mut end = |key: &str, label, typed: &str| {
@@ -110,8 +120,8 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
         };
         let from = end("from", &w::FROM, &run.from).unwrap_or_default();
         let to = if run.to.trim().is_empty() { None } else { end("to", &w::TO, &run.to) };
-        let (way, cut, circuit, forth) = (None, None, None, None);
-        cables.push(Laid { from, to, way, cut, staples: 0, circuit, forth });
+        let (way, laid, cut, circuit, forth) = (None, None, None, None, None);
+        cables.push(Laid { from, to, way, laid, cut, staples: 0, circuit, forth });
     }
     if !faults.is_empty() {
         return Err(faults);
@@ -211,7 +221,7 @@ fn empty(of: &PlacedBox) -> State {
 fn rise(input: &Input, of: &PlacedBox) -> Option<Length> {
     match of.mount {
         Mount::Ceiling => Some(input.above),
-        Mount::Wall => Some(apart(input.high.plus(input.above), of.high?)),
+        Mount::Wall => Some(input.high.plus(input.above).minus(of.high?)),
     }
 }
 
@@ -235,7 +245,7 @@ fn more(input: &Input, of: &PlacedBox) -> Length {
 }
 
 /// How a box holds its cables.
-fn end(of: &PlacedBox) -> End {
+pub(super) fn end(of: &PlacedBox) -> End {
     let is_single = of.enclosure == Enclosure::Marked && of.gangs() == 1 && !of.clamps;
     if is_single { End::Single } else { End::Clamped }
 }
@@ -252,6 +262,7 @@ fn measure(input: &Input, run: &Run, laid: &mut Laid, edition: Electrical) {
     let marks = divide(lost, 100_000_000 * i128::from(SIXTEENTH), Rounding::Up);
     let loss = Length::inches(i64::try_from(marks).unwrap_or(i64::MAX), 16);
     let ends = more(input, from).plus(to.map_or(Length::ZERO, |to| more(input, to)));
+    laid.laid = Some(way.plus(ends));
     laid.cut = Some(way.plus(loss).plus(ends));
     if run.cable.power().is_some() {
         let spacing = edition.or_newest(spacing).map_or(Length::ZERO, |limit| limit.value);

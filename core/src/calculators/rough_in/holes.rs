@@ -3,22 +3,25 @@
 use super::circuits::Circuit;
 use super::graph::Laid;
 use super::input::Input;
-use super::labels::{Index, known_as};
+use super::labels::{Index, known_as, ordered};
 use crate::edition::Electrical;
 use crate::measure::unit::{NUMBER, PERCENT, SQUARE_INCH};
 use crate::measure::{Length, Measure};
 use crate::rules::electrical::ampacity::{AMPACITY, Carries, carries};
 use crate::rules::electrical::bundling::{self, adjustment, adjusts, correction};
 use crate::rules::electrical::cable_sizes::outline;
+use crate::rules::electrical::conductor_volume::Awg;
 use crate::rules::electrical::low_voltage::ACROSS;
 use crate::sheet::{Expr, Source, Value};
 use crate::words::Amount;
 
-/// A cable that carries the least for its breaker.
+/// Cables of one size and circuit, and what they carry in a hole.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Least {
-    /// Which.
-    pub cable: usize,
+    /// Their wire.
+    pub size: Awg,
+    /// Their circuit, by its place among the answer's.
+    pub circuit: Option<usize>,
     /// By the table.
     pub carries: Carries,
     /// Here.
@@ -48,8 +51,8 @@ pub struct Bundle {
     pub together: Option<Measure>,
     /// The clause that says so.
     pub by: &'static Source,
-    /// The cable that carries the least for its breaker.
-    pub least: Option<Least>,
+    /// Each size of each circuit, the one that carries the least for its breaker first.
+    pub least: Vec<Least>,
 }
 
 /// Labels in a line: between commas, semicolons or spaces.
@@ -127,21 +130,28 @@ fn bundle(
     let (together, by) = adjusted.unwrap_or((None, &AMPACITY));
     let warm = edition.or_newest(|edition| correction(edition, input.warmth));
     let warm = warm.unwrap_or(Measure::whole(&NUMBER, 1));
-    let mut least: Option<Least> = None;
+    let mut least: Vec<Least> = Vec::new();
     for at in &inside {
         let Some(cable) = input.cables[*at].cable.power() else { continue };
         let size = cable.conductors().0;
         let Some(carries) = edition.or_newest(|edition| carries(edition, size)) else { continue };
         let here = bundling::in_amperes(&bundling::carried(&carries, together, warm));
-        let circuit = cables[*at].circuit.map(|at| circuits[at].breaker);
-        let breaker = circuit.or(input.cables[*at].breaker).unwrap_or(carries.usual);
-        // Of those that are equally short the one that carries less.
-        let short = |it: &Least| (it.here.minus(it.breaker), it.here);
-        let this = Least { cable: *at, carries, here, breaker };
-        if least.as_ref().is_none_or(|known| short(&this) < short(known)) {
-            least = Some(this);
+        let circuit = cables[*at].circuit;
+        let breaker = circuit.map(|at| circuits[at].breaker);
+        let breaker = breaker.or(input.cables[*at].breaker).unwrap_or(carries.usual);
+        let like = |it: &Least| (it.circuit, it.breaker, it.size) == (circuit, breaker, size);
+        if !least.iter().any(like) {
+            least.push(Least { size, circuit, carries, here, breaker });
         }
     }
+    // Of those that are equally short the one that carries less; then by the circuit's name.
+    let short = |at: usize| {
+        let it = &least[at];
+        let name = it.circuit.map(|at| circuits[at].name.as_str());
+        (it.here.minus(it.breaker), it.here, it.carries.at_90, name)
+    };
+    let order = ordered(least.len(), &|a, b| short(a).cmp(&short(b)));
+    let least = order.into_iter().map(|at| least[at].clone()).collect();
     let label = label.to_owned();
     Bundle { label, cables: inside, power, carrying, bit, taken, unread, together, by, least }
 }

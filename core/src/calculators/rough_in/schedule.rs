@@ -3,7 +3,7 @@
 
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
-use super::input::{Input, Proof, Run, What};
+use super::input::{Input, Mount, Proof, Run, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
 use crate::measure::{Day, Length};
@@ -64,6 +64,16 @@ fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
             None if of.what == What::Panel => say!(s::PANEL_ROW, cables),
             None => say!(s::NO_VOLUME, state.fill, cables),
         };
+        let told = [
+            of.enclosure.metal().map(|metal| metal.name.into()),
+            match (of.mount, of.high) {
+                (Mount::Ceiling, _) => Some(of.mount.label().into()),
+                (Mount::Wall, high) => high.map(|high| say!(s::OFF_FLOOR, high)),
+            },
+            of.x.zip(of.y).map(|(x, y)| say!(s::PLACE, x, y)),
+        ];
+        let value =
+            told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
         rows.push(row(name, value));
     }
     rows
@@ -85,6 +95,7 @@ fn schedule(input: &Input, answer: &Answer) -> Vec<PartRow> {
         let cut = laid.cut.map_or((&s::NO_LENGTH).into(), Arg::from);
         let args = vec![
             typed(circuit(run)),
+            laid.circuit.map_or((&s::NONE).into(), |at| answer.circuits[at].breaker.into()),
             run.cable.label().into(),
             cut,
             run.state.label().into(),
@@ -124,15 +135,34 @@ fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
                 run.cable.label().into(),
             ];
             let mut phrase = &s::LABEL;
-            if let Some(forth) = laid.forth {
+            if let Some(role) = role(input, run, laid, is_first) {
                 phrase = &s::LABEL_ROLE;
-                let role = if forth == is_first { &s::FEED_OUT } else { &s::FEED_IN };
                 args.push(role.into());
             }
             rows.push(row(Text { phrase: &s::AT, args: vec![here] }, Text { phrase, args }));
         }
     }
     rows
+}
+
+/// What a cable is to the box at one of its ends, where the kinds of both leave no doubt: a feed
+/// that a switch or a light may stand before is none.
+fn role(input: &Input, run: &Run, laid: &Laid, is_first: bool) -> Option<&'static Phrase> {
+    let forth = laid.forth?;
+    let what = |at: usize| input.boxes[at].what;
+    let (from, to) = (Some(what(laid.from)), laid.to.map(what));
+    let (near, far) = if forth { (from?, to) } else { (to?, from) };
+    match (near, far) {
+        (What::Switch, Some(What::Switch)) if run.cable.power()?.conductors().1 == 3 => {
+            Some(&s::TRAVELERS)
+        }
+        (What::Switch, Some(What::Light)) => Some(&s::SWITCH_LEG),
+        (What::Receptacle | What::Alarm, Some(What::Light)) => None,
+        (What::Panel | What::Receptacle | What::Alarm, _) => {
+            Some(if forth == is_first { &s::FEED_OUT } else { &s::FEED_IN })
+        }
+        _ => None,
+    }
 }
 
 /// The box at the far end of the cable that loses most.

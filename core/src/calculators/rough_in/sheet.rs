@@ -5,7 +5,7 @@ use super::circuits::Circuit;
 use super::drawing::drawing;
 use super::graph::{Answer, State};
 use super::holes::Bundle;
-use super::input::{Input, What};
+use super::input::{Input, PlacedBox, What};
 use super::labels::ordered;
 use super::schedule::{far_end, in_all, parts};
 use super::shown as s;
@@ -14,8 +14,9 @@ use crate::measure::{Measure, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
 use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
 use crate::rules::electrical::box_fill::FILL;
+use crate::rules::electrical::bundling::{SEALED, in_sealed_hole};
 use crate::rules::electrical::cable_length::ALLOWANCES;
-use crate::rules::electrical::cable_securing::SPACING;
+use crate::rules::electrical::cable_securing::{End, SPACING, from_box};
 use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
 use crate::rules::electrical::low_voltage::APART;
 use crate::rules::electrical::rough_in::{GANGS, PLAN, most_fed};
@@ -27,19 +28,24 @@ use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let over = answer.boxes.iter().filter(|state| is_over(state)).count() as i64;
-    let (boxes, cables) = (answer.boxes.len() as i64, answer.cables.len() as i64);
+    let (checks, over) = checks(input, answer);
+    let count = say!(
+        s::OVER,
+        answer.boxes.len() as i64,
+        answer.circuits.len() as i64,
+        answer.holes.len() as i64
+    );
     let tightest = fill_order(answer).first().copied();
-    let next = tightest.filter(|_| over > 0).and_then(|at| {
+    let next = tightest.filter(|at| is_over(&answer.boxes[*at])).and_then(|at| {
         let by = Volume::ZERO.minus(answer.boxes[at].spare()?);
         Some(say!(s::NEXT_OVER, name_of(input, at), by))
     });
     Sheet {
-        headline: Figure::new("over", say!(s::OVER, boxes, cables), over.into()),
+        headline: Figure::new("over", count, over.into()),
         lead: None,
         next: next.filter(|_| answer.edition.is_verified()),
         figures: figures(input, answer, tightest),
-        checks: checks(input, answer),
+        checks,
         working: working(input, answer, tightest),
         parts: parts(input, answer),
         materials: materials(answer),
@@ -124,17 +130,32 @@ impl Checks {
     }
 }
 
-fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+/// In order, and how many boxes, circuits and holes are over.
+fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
     let mut checks = Checks { all: Vec::new() };
+    let mut over = 0;
+    let mut count = |of: &[&[Check]]| {
+        over += i64::from(of.concat().iter().any(|it| it.verdict == Verdict::Over));
+    };
     for at in fill_order(answer) {
+        let first = checks.all.len();
         of_box(input, answer, at, &mut checks);
+        count(&[&checks.all[first..]]);
     }
     for circuit in &answer.circuits {
+        let first = checks.all.len();
         of_circuit(input, answer, circuit, &mut checks);
+        count(&[&checks.all[first..]]);
     }
+    // What the code says stands before what is common practice.
+    let mut room = Checks { all: Vec::new() };
     for hole in &answer.holes {
-        of_hole(input, hole, &mut checks);
+        let (first, tight) = (checks.all.len(), room.all.len());
+        carried(answer, hole, &mut checks);
+        taken(hole, &mut room);
+        count(&[&checks.all[first..], &room.all[tight..]]);
     }
+    checks.all.append(&mut room.all);
     let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
     let why = || (&s::ASK_LENGTHS).into();
     checks.none("lengths".to_owned(), say!(s::CHECK_LENGTHS), unknown, &PLAN, why());
@@ -144,6 +165,8 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     }
     let why = (&s::ASK_NAMED).into();
     checks.none("named".to_owned(), say!(s::CHECK_NAMED), unnamed, &PLAN, why);
+    let (loose, why) = (no_hole(input, answer), (&s::ASK_HOLES).into());
+    checks.none("bundles".to_owned(), say!(s::CHECK_HOLES), loose, &SEALED, why);
     let mut all = checks.all;
     if !answer.edition.is_verified() {
         // What already says why it asks hangs on no edition's text.
@@ -151,7 +174,23 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         all = all.into_iter().map(settled).collect();
     }
     let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
-    order.into_iter().map(|at| all[at].clone()).collect()
+    (order.into_iter().map(|at| all[at].clone()).collect(), over)
+}
+
+/// Power cables that name no hole and leave their box with as many as would be adjusted together.
+fn no_hole(input: &Input, answer: &Answer) -> i64 {
+    let mut from = vec![0; answer.boxes.len()];
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        let start = if laid.forth == Some(false) { laid.to } else { Some(laid.from) };
+        if let Some(start) = start.filter(|_| run.cable.power().is_some())
+            && run.holes.trim().is_empty()
+        {
+            from[start] += 1;
+        }
+    }
+    let most = answer.edition.or_newest(in_sealed_hole);
+    let many = |count: &i64| most.is_some_and(|most| !is_at_most(*count, most));
+    from.into_iter().filter(many).sum()
 }
 
 fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {
@@ -196,14 +235,21 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     let key = |kind| Checks::key(kind, name);
     let row = answer.edition.or_newest(|edition| carries(edition, circuit.thinnest));
     if let Some(row) = row {
-        checks.all.push(match row.largest {
-            Some(largest) => {
-                at_most(&key("breaker"), named(&s::CHECK_BREAKER), circuit.breaker, largest)
-            }
+        let title = if circuit.assumed { &s::CHECK_ASSUMED } else { &s::CHECK_BREAKER };
+        let check = match row.largest {
+            Some(largest) => at_most(&key("breaker"), named(title), circuit.breaker, largest),
             None => {
                 let name = named(&s::CHECK_CARRIES);
                 behind(&key("breaker"), name, row.at_60, circuit.breaker, &row, &AMPACITY)
             }
+        };
+        // What nobody read at the panel is never plain within.
+        let is_plain = circuit.assumed && check.verdict == Verdict::Within;
+        let note = say!(s::ASK_BREAKER, circuit.breaker);
+        checks.all.push(if is_plain {
+            Check { verdict: Verdict::Ask, note: Some(note), ..check }
+        } else {
+            check
         });
     }
     if circuit.load.millionths() > 0 {
@@ -232,7 +278,7 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     checks.none(key("breakers"), named(&s::CHECK_DIFFER), differ, &PLAN, why);
 }
 
-fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
+fn taken(hole: &Bundle, checks: &mut Checks) {
     let name = hole.label.as_str();
     let key = |kind| Checks::key(kind, name);
     if let Some(taken) = hole.taken {
@@ -249,10 +295,28 @@ fn of_hole(input: &Input, hole: &Bundle, checks: &mut Checks) {
             half
         });
     }
-    if let Some(least) = &hole.least {
-        let name = say!(s::CHECK_HOLE, name, input.cables[least.cable].cable.label());
+}
+
+/// One for each size of each circuit that falls short; the one nearest to it where none does.
+fn carried(answer: &Answer, hole: &Bundle, checks: &mut Checks) {
+    let label = hole.label.as_str();
+    for (at, least) in hole.least.iter().enumerate() {
+        let size = least.size;
+        let circuit = least.circuit.map(|at| &answer.circuits[at].name);
+        let mut key = Checks::key("carries", label);
+        if at > 0 {
+            let circuit = circuit.map_or("", String::as_str);
+            key = [&key, circuit, size.key()].join("-");
+        }
+        let name = match circuit {
+            Some(circuit) => say!(s::CHECK_CIRCUIT, label, size.label(), circuit.as_str()),
+            None => say!(s::CHECK_HOLE, label, size.label()),
+        };
         let (here, breaker) = (least.here, least.breaker);
-        checks.all.push(behind(&key("carries"), name, here, breaker, &least.carries, hole.by));
+        let check = behind(&key, name, here, breaker, &least.carries, hole.by);
+        if at == 0 || check.verdict != Verdict::Within {
+            checks.all.push(check);
+        }
     }
 }
 
@@ -269,6 +333,16 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
     if !cuts.is_empty() {
         step("length", say!(s::LENGTH), Expr::Sum(cuts), &ALLOWANCES);
         step("staples", say!(s::STAPLES), Expr::count(answer.staples), &SPACING);
+        for (key, name, end) in [
+            ("staple-clamped", &s::STAPLE_CLAMPED, End::Clamped),
+            ("staple-single", &s::STAPLE_SINGLE, End::Single),
+        ] {
+            let ends = |of: &PlacedBox| super::graph::end(of) == end;
+            let limit = answer.edition.or_newest(|edition| from_box(edition, end));
+            if let Some(limit) = limit.filter(|_| input.boxes.iter().any(ends)) {
+                step(key, name.into(), Expr::length(limit.value), limit.source);
+            }
+        }
     }
     let Some((circuit, worst)) = worst(answer).and_then(|it| Some((it, it.worst.as_ref()?))) else {
         return all;
@@ -277,8 +351,8 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
     for (at, current) in &worst.path {
         let size = input.cables[*at].cable.power().map(|cable| cable.conductors().0);
         let ohms = size.and_then(|size| resistance(size, of_cable(size)));
-        if let (Some(ohms), Some(way)) = (ohms, answer.cables[*at].way) {
-            parts.push(lost(way, *current, ohms, Heat::At75));
+        if let (Some(ohms), Some(long)) = (ohms, answer.cables[*at].laid) {
+            parts.push(lost(long, *current, ohms, Heat::At75));
         }
     }
     let drop = Expr::Sum(parts).told_in(&VOLT);

@@ -4,13 +4,15 @@ use crate::words;
 
 words! {
     // On top, and the figures.
-    OVER = "Boxes over, of {0} {0?box|boxes} and {1} {1?cable|cables}", es "Cajas pasadas, de {0} {0?caja|cajas} y {1} {1?cable|cables}";
+    OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Pasados, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
     NEXT_OVER = "{0} is over by {1}: a bigger box, or a cable less.", es "{0} se pasa por {1}: una caja más grande, o un cable menos.";
     COUNT_BOXES = "Boxes", es "Cajas";
     COUNT_CABLES = "Cables", es "Cables";
     LENGTH = "Cable in all, to cut", es "Cable en total, a cortar";
     KIND = "{0} in all, to cut", es "{0} en total, a cortar";
     STAPLES = "Staples, power cables", es "Grapas, cables de corriente";
+    STAPLE_CLAMPED = "First staple, from the edge of a box that clamps it", es "Primera grapa, desde la orilla de una caja que lo abraza";
+    STAPLE_SINGLE = "First staple, from a one-gang plastic box without clamps", es "Primera grapa, desde una caja de plástico de un gang sin abrazaderas";
     TIGHTEST = "To spare in {0}", es "Sobra en {0}";
     FILL_OF = "{0}, fill", es "{0}, llenado";
     DROP_OF = "Lost on circuit {0}", es "Perdido en circuito {0}";
@@ -23,6 +25,7 @@ words! {
     CHECK_ENDS = "{0}, cables with both ends in it", es "{0}, cables con las dos puntas en ella";
     CHECK_APART = "{0}, signal cables with power", es "{0}, cables de señal con corriente";
     CHECK_BREAKER = "Circuit {0}, breaker on its thinnest wire", es "Circuito {0}, breaker en su alambre más delgado";
+    CHECK_ASSUMED = "Circuit {0}, breaker as assumed, on its thinnest wire", es "Circuito {0}, breaker supuesto, en su alambre más delgado";
     CHECK_CARRIES = "Circuit {0}, its thinnest wire carries", es "Circuito {0}, lo que lleva su alambre más delgado";
     CHECK_LOAD = "Circuit {0}, load", es "Circuito {0}, carga";
     CHECK_DROP = "Circuit {0}, voltage lost at {1}", es "Circuito {0}, voltaje perdido en {1}";
@@ -31,8 +34,11 @@ words! {
     CHECK_DIFFER = "Circuit {0}, breakers besides the largest", es "Circuito {0}, breakers además del mayor";
     CHECK_TAKEN = "Hole {0}, taken", es "Agujero {0}, ocupado";
     CHECK_HOLE = "Hole {0}, {1} carries", es "Agujero {0}, lo que lleva {1}";
+    CHECK_CIRCUIT = "Hole {0}, {1} of circuit {2} carries", es "Agujero {0}, lo que lleva {1} del circuito {2}";
     CHECK_LENGTHS = "Cables without a length", es "Cables sin largo";
+    CHECK_HOLES = "Power cables that leave a box together, no hole named", es "Cables de corriente que salen juntos de una caja, sin agujero nombrado";
     CHECK_NAMED = "Power cables without a circuit", es "Cables de corriente sin circuito";
+    ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";
     ASK_VOLUME = "Read its stamp and put it in.", es "Lea su estampado y anótelo.";
     ASK_REACHED = "No cable reaches it.", es "No le llega ningún cable.";
     ASK_ENDS = "Both ends in one box: name the other box.", es "Las dos puntas en una caja: nombre la otra caja.";
@@ -42,6 +48,7 @@ words! {
     ASK_DIFFER = "Its cables name several breakers. The largest counts.", es "Sus cables nombran varios breakers. Cuenta el mayor.";
     ASK_LENGTHS = "Type their way, or both boxes' places and heights. No length here counts them.", es "Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";
     ASK_NAMED = "Their breaker isn't checked.", es "No se revisa su breaker.";
+    ASK_HOLES = "No hole named: bundling is not looked at.", es "Sin agujero nombrado: no se revisa el agrupamiento.";
     ASK_DROP = "Advice, no limit: a thicker wire, or a shorter way.", es "Consejo, no límite: un alambre más grueso, o un camino más corto.";
     ASK_TAKEN = "It fits tight: about half free is common, so sheaths don't burn.", es "Queda apretado: lo común es la mitad libre, para que no se quemen los forros.";
     ASK_SIZE = "Some cable's size isn't known here: lay them in.", es "Aquí no se conoce el tamaño de algún cable: métalos para ver.";
@@ -52,16 +59,19 @@ words! {
     BOX_ROW = "{0} {1}", es "{0} {1}";
     BOX_SERVES = "{0} {1}, {2}", es "{0} {1}, {2}";
     FILL_ROW = "{0} of {1} in³, {2} {2?cable|cables}: {3}", es "{0} de {1} in³, {2} {2?cable|cables}: {3}";
+    AND = "{0} | {1}", es "{0} | {1}";
+    OFF_FLOOR = "{0} off the floor", es "{0} sobre el piso";
+    PLACE = "{0} from the left, {1} from the back", es "{0} de la izquierda, {1} del fondo";
     NO_VOLUME = "{0} taken, {1} {1?cable|cables}: volume not said", es "{0} ocupado, {1} {1?cable|cables}: no se dijo el volumen";
     PANEL_ROW = "{0} {0?cable|cables}", es "{0} {0?cable|cables}";
     WITHIN = "within", es "dentro";
     IS_OVER = "over", es "pasado";
     SCHEDULE = "Cable schedule", es "Lista de cables";
-    SCHEDULE_NOTE = "circuit | cable | cut to | done | feeds", es "circuito | cable | cortar a | hecho | alimenta";
+    SCHEDULE_NOTE = "circuit | breaker | cable | cut to | done | feeds", es "circuito | breaker | cable | cortar a | hecho | alimenta";
     TO = "{0} → {1}", es "{0} → {1}";
     TO_COIL = "{0} → coiled", es "{0} → enrollado";
     TO_COIL_AT = "{0} → coiled at {1}", es "{0} → enrollado en {1}";
-    CELLS = "{0} | {1} | {2} | {3} | {4}", es "{0} | {1} | {2} | {3} | {4}";
+    CELLS = "{0} | {1} | {2} | {3} | {4} | {5}", es "{0} | {1} | {2} | {3} | {4} | {5}";
     NO_LENGTH = "no length", es "sin largo";
     NONE = "–", es "–";
     LABELS = "Labels to write", es "Etiquetas por escribir";
@@ -73,6 +83,8 @@ words! {
     COILED_AT = "coiled at {0}", es "enrollado en {0}";
     FEED_IN = "feed in", es "alimentación, entra";
     FEED_OUT = "feed out", es "alimentación, sale";
+    TRAVELERS = "travelers", es "viajeros";
+    SWITCH_LEG = "switch leg", es "retorno del apagador";
     CIRCUITS = "Circuits", es "Circuitos";
     CIRCUIT = "Circuit {0}, {1}", es "Circuito {0}, {1}";
     CIRCUIT_ROW = "{0} {0?cable|cables}, {1} of way", es "{0} {0?cable|cables}, {1} de camino";

@@ -178,12 +178,11 @@ form! {
     sample {
         floors: vec![
             Floor { name: "by the hall".to_owned(), down: Some(Length::inches(48, 1)), ..Floor::blank() },
-            Floor { name: "by the window".to_owned(), down: Some(Length::inches(195, 4)), ..Floor::blank() },
         ],
         boxes: vec![
             Wanted { height: Some(Length::inches(16, 1)), along: Some(Length::inches(24, 1)), ..Wanted::blank() },
             Wanted { kind: BoxKind::Switch, height: Some(Length::inches(48, 1)), along: Some(Length::inches(60, 1)), ..Wanted::blank() },
-            Wanted { height: Some(Length::inches(16, 1)), floor: 2, along: Some(Length::inches(110, 1)), ..Wanted::blank() },
+            Wanted { height: Some(Length::inches(16, 1)), along: Some(Length::inches(110, 1)), ..Wanted::blank() },
         ],
         seam: Some(Length::inches(48, 1)),
     }

@@ -103,7 +103,7 @@ impl Calculator for SetOut {
 /// - Tolerance: the instrument's error × distance ÷ the distance that it is given over, up.
 ///
 /// # Errors
-/// No floor, no box, or a box over a floor that isn't there.
+/// No floor, no box, or, of several floors, a box over one that isn't there.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut faults = Faults::new();
     let mut fault = |path: String, label, given: String, says| {
@@ -117,7 +117,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         fault("boxes".to_owned(), &w::BOXES, String::new(), say!(w::NO_BOX));
     }
     for (at, wanted) in input.boxes.iter().enumerate() {
-        if count > 0 && wanted.floor > count as i64 {
+        if count > 1 && wanted.floor > count as i64 {
             let path = ["boxes.", &at.to_string(), ".floor"].concat();
             fault(path, &w::STANDS, wanted.floor.to_string(), say!(w::NO_SUCH, count as i64));
         }
@@ -139,7 +139,8 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     }
     let mut marks = Vec::new();
     for wanted in &input.boxes {
-        let at = (wanted.floor.max(1) - 1) as usize;
+        // Over a floor that is gone, where one is left, it stands over that one.
+        let at = ((wanted.floor.max(1) - 1) as usize).min(floors.len() - 1);
         let datum = if input.from == Datum::Own { at } else { highest };
         let down = floors[datum].minus(wanted.height.unwrap_or_default());
         let below = match wanted.to {

@@ -68,9 +68,12 @@ type Least<'a> = &'a dyn Fn(&Wanted, &Mark) -> Option<Length>;
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
-    let level = at_most("level", (&w::CHECK_LEVEL).into(), answer.out, LEVEL);
-    let say = if input.from == Datum::Own { &w::SAY_OWN } else { &w::SAY_HIGH };
-    all.push(if level.verdict == Verdict::Over { ask(level, say) } else { level });
+    // One floor is apart from nothing.
+    if answer.floors.len() > 1 {
+        let level = at_most("level", (&w::CHECK_LEVEL).into(), answer.out, LEVEL);
+        let say = if input.from == Datum::Own { &w::SAY_OWN } else { &w::SAY_HIGH };
+        all.push(if level.verdict == Verdict::Over { ask(level, say) } else { level });
+    }
     let least = |of: Least<'_>| {
         let mut worst: Option<(usize, Length)> = None;
         for (at, (wanted, mark)) in input.boxes.iter().zip(&answer.marks).enumerate() {

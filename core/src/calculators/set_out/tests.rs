@@ -148,6 +148,22 @@ fn a_box_over_no_floor_is_told_at_its_field() {
     assert_eq!(solve(&Input::blank()).unwrap_err().len(), 2);
 }
 
+/// Nothing that a person didn't put in sets a mark: the sample has one floor, and where one is left
+/// every box stands over it.
+#[test]
+fn one_floor_is_every_boxs_floor() {
+    assert_eq!(Input::sample().floors.len(), 1);
+    assert_eq!(verdict(&Input::sample(), "level"), None);
+    let answer = solve(&Input::sample()).unwrap();
+    let marks = &SetOut::sheet(&Input::sample(), &answer, Basis::default()).parts[0];
+    assert_eq!((marks.key, marks.rows.len()), ("marks", 3), "each box has its mark");
+    let mut input = two_floors(Datum::Own);
+    input.floors.remove(0);
+    let answer = solve(&input).unwrap();
+    let downs: Vec<Length> = answer.marks.iter().map(|mark| mark.down).collect();
+    assert_eq!(downs, [32 * 16 + 12, 32 * 16 + 12, 12 - 64].map(sixteenths));
+}
+
 proptest! {
     #[test]
     fn marks_and_heights_come_to_the_floor_again(
