@@ -3,7 +3,7 @@
 
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
-use super::input::{Input, Mount, Proof, Run, What};
+use super::input::{Input, Mount, PlacedBox, Proof, Run, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
 use crate::measure::{Day, Length};
@@ -22,6 +22,7 @@ pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     };
     part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
     part("boxes", &s::BOXES, None, boxes(input, answer));
+    part("places", &s::PLACES, None, places(input));
     part("schedule", &s::SCHEDULE, Some(&s::SCHEDULE_NOTE), schedule(input, answer));
     part("labels", &s::LABELS, Some(&s::LABELS_NOTE), labels(input, answer));
     part("circuits", &s::CIRCUITS, None, circuits(input, answer));
@@ -42,15 +43,44 @@ fn typed(text: &str) -> Arg {
     }
 }
 
+/// For an owner: what a box is for, and where it goes.
+fn places(input: &Input) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for (at, of) in input.boxes.iter().enumerate().filter(|(_, of)| of.what != What::Panel) {
+        if let Some(place) = told_place(of) {
+            rows.push(row(called(input, at), place));
+        }
+    }
+    rows
+}
+
+/// A box by its label, its kind and what it serves.
+fn called(input: &Input, at: usize) -> Text {
+    let of = &input.boxes[at];
+    match of.serves.trim() {
+        "" => say!(s::BOX_ROW, name_of(input, at), of.what.label()),
+        serves => say!(s::BOX_SERVES, name_of(input, at), of.what.label(), serves),
+    }
+}
+
+/// How high a box stands and where, as far as that is said.
+fn told_place(of: &PlacedBox) -> Option<Text> {
+    let high = match (of.mount, of.high) {
+        (Mount::Ceiling, _) => Some(of.mount.label().into()),
+        (Mount::Wall, high) => high.map(|high| say!(s::OFF_FLOOR, high)),
+    };
+    let place = of.x.zip(of.y).map(|(x, y)| say!(s::PLACE, x, y));
+    match (high, place) {
+        (Some(high), Some(place)) => Some(say!(s::AND, high, place)),
+        (one, other) => one.or(other),
+    }
+}
+
 fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
     let mut rows = Vec::new();
     for at in fill_order(answer) {
         let (of, state) = (&input.boxes[at], &answer.boxes[at]);
-        let label = name_of(input, at);
-        let name = match of.serves.trim() {
-            "" => say!(s::BOX_ROW, label, of.what.label()),
-            serves => say!(s::BOX_SERVES, label, of.what.label(), serves),
-        };
+        let name = called(input, at);
         let cables = state.contents.cables();
         let bare = |volume| Arg::Bare(Amount::Volume(volume));
         let value = match state.volume {
@@ -64,14 +94,7 @@ fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
             None if of.what == What::Panel => say!(s::PANEL_ROW, cables),
             None => say!(s::NO_VOLUME, state.fill, cables),
         };
-        let told = [
-            of.enclosure.metal().map(|metal| metal.name.into()),
-            match (of.mount, of.high) {
-                (Mount::Ceiling, _) => Some(of.mount.label().into()),
-                (Mount::Wall, high) => high.map(|high| say!(s::OFF_FLOOR, high)),
-            },
-            of.x.zip(of.y).map(|(x, y)| say!(s::PLACE, x, y)),
-        ];
+        let told = [of.enclosure.metal().map(|metal| metal.name.into()), told_place(of)];
         let value =
             told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
         rows.push(row(name, value));

@@ -10,7 +10,7 @@ use super::labels::ordered;
 use super::schedule::{far_end, in_all, parts};
 use super::shown as s;
 use crate::measure::unit::{PERCENT, VOLT};
-use crate::measure::{Measure, Volume};
+use crate::measure::{Length, Measure, Volume};
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
 use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
 use crate::rules::electrical::box_fill::FILL;
@@ -369,8 +369,16 @@ fn materials(answer: &Answer) -> Vec<Material> {
     for buy in &answer.buys {
         let phrase = if buy.kind.power().is_some() { &s::M_CABLE } else { &s::M_SIGNAL };
         let name = Text { phrase, args: vec![buy.kind.label().into()] };
-        let key = ["cable ", buy.kind.key()].concat();
-        all.push(Material { key, name, amount: buy.cut.into() });
+        // By the roll, as the plan picks them: only it knows which pieces have to stay whole.
+        for (long, count) in &buy.rolls {
+            let key = ["cable-roll ", buy.kind.key(), " ", &long.exact()].concat();
+            let name = say!(s::M_ROLL, name.clone(), *long);
+            all.push(Material { key, name, amount: (*count).into() });
+        }
+        if buy.rolls.is_empty() && buy.cut > Length::ZERO {
+            let key = ["cable ", buy.kind.key()].concat();
+            all.push(Material { key, name, amount: buy.cut.into() });
+        }
     }
     if answer.staples > 0 {
         let (key, amount) = ("staple".to_owned(), Amount::Count(answer.staples));

@@ -108,6 +108,8 @@ words! {
     WHEN_BY = "{0} by {1}", es "{0} por {1}";
 
     M_CABLE = "{0} cable with ground", es "Cable {0} con tierra";
+    M_ROLL = "{0}, roll of {1}", es "{0}, rollo de {1}";
+    PLACES = "Where boxes go", es "Dónde van las cajas";
     M_SIGNAL = "{0} cable", es "Cable de {0}";
     M_STAPLE = "Cable staple, for the cable at hand", es "Grapa de cable, para el cable que se usa";
 
