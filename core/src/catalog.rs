@@ -9,7 +9,7 @@ mod standing;
 pub use batch::{answer_line, describe, list};
 pub use link::{Link, LinkProblem};
 
-use crate::calculators::hold::{Opened, instead};
+use crate::calculators::hold::{Opened, ahead, instead};
 use crate::calculators::{self, Calculator, Going, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row, restate};
@@ -254,7 +254,9 @@ impl Worked {
     pub fn as_of(self, today: Option<Day>) -> Self {
         match self.latest {
             Some(day) if today.is_none_or(|today| day > today) => {
-                Self { standing: standing::ahead(day), ..self }
+                let says = standing::ahead(day);
+                let sheet = ahead(self.sheet, says.clone());
+                Self { sheet, standing: Standing::Held(vec![says]), ..self }
             }
             _ => self,
         }

@@ -6,7 +6,7 @@ use crate::rules::hazards::Disturbs;
 use crate::say;
 use crate::sheet::Standing;
 use crate::words;
-use crate::words::Phrase;
+use crate::words::{Phrase, Text};
 
 words! {
     NO_HOLD = "Old material is cut here. It may hold asbestos, and its paint lead: it is held until what is known of it stands on record.", es "Aquí se corta material viejo. Puede tener asbesto, y su pintura plomo: queda detenido hasta que conste lo que se sabe de él.";
@@ -26,9 +26,9 @@ fn says(miss: Miss) -> &'static Phrase {
     }
 }
 
-/// The standing of what rests on evidence of a day that is yet to come.
-pub(super) fn ahead(day: Day) -> Standing {
-    Standing::Held(vec![say!(AHEAD, day.exact())])
+/// Why evidence of a day that is yet to come opens nothing.
+pub(super) fn ahead(day: Day) -> Text {
+    say!(AHEAD, day.exact())
 }
 
 /// The standing of work that says `own` of itself and does `disturbs` to an old surface.
@@ -49,7 +49,7 @@ mod tests {
     use crate::calculators::{Calculator, Trade, hold};
     use crate::edition::Basis;
     use crate::fields::{Form, Kind, row};
-    use crate::measure::Units;
+    use crate::measure::{Day, Units};
     use crate::rules::hazards::{Deed, Disturbs, Material};
     use crate::sheet::{Faults, Figure, Sheet, Standing, Verdict};
     use crate::wire::Node;
@@ -118,7 +118,7 @@ mod tests {
 
     static TEARS_OUT: Entry = entry::<TearsOut>();
 
-    fn hold(deed: &str) -> Option<hold::Opened> {
+    fn evidence(deed: &str) -> Node {
         let input = [
             ("place", "Den ceiling"),
             ("material", "texture"),
@@ -137,7 +137,36 @@ mod tests {
         ];
         let mut node = Node::EMPTY;
         input.iter().for_each(|(path, leaf)| node.put(path, Node::text(leaf)));
-        super::super::find("hold")?.opened(&node, Units::Customary, Basis::default())
+        node
+    }
+
+    fn hold(deed: &str) -> Option<hold::Opened> {
+        super::super::find("hold")?.opened(&evidence(deed), Units::Customary, Basis::default())
+    }
+
+    /// An open hold's sheet says one reason once its report turns out to be of tomorrow.
+    #[test]
+    fn a_hold_whose_evidence_lies_ahead_says_so_and_nothing_of_being_open() {
+        let hold = super::super::find("hold").unwrap();
+        let work = |day| {
+            let worked = hold.work(&evidence("strip"), Units::Customary, Basis::default()).unwrap();
+            worked.as_of(Day::new(2026, 11, day))
+        };
+        let (open, ahead) = (work(3), work(2));
+        assert!(!open.standing.is_held() && ahead.standing.is_held());
+        let says = super::ahead(Day::new(2026, 11, 3).unwrap());
+        assert_eq!(ahead.standing, Standing::Held(vec![says.clone()]));
+        let count = |worked: &super::super::Worked| worked.sheet.headline.amount;
+        assert_eq!((count(&open), count(&ahead)), (Amount::Count(0), Amount::Count(1)));
+        let next = ahead.sheet.next.unwrap();
+        assert_eq!(next.args, [crate::words::Arg::from(says.clone())]);
+        assert_eq!(ahead.sheet.parts[0].rows[0].name, says);
+        // To keep off stands there again, once.
+        let cautions = ahead.sheet.cautions;
+        for must in hold::Hold::cautions(None) {
+            assert_eq!(cautions.iter().filter(|it| **it == must).count(), 1);
+        }
+        assert!(open.sheet.cautions.iter().all(|it| cautions.contains(it)));
     }
 
     #[test]

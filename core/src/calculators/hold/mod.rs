@@ -29,7 +29,7 @@ pub use input::{
     Asbestos, Building, Input, Lead, Local, Office, Paint, Prices, Report, Who, Window,
 };
 pub use opening::{Miss, Opened, solve};
-pub use sheet::instead;
+pub use sheet::{ahead, instead};
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;

@@ -13,6 +13,7 @@ use crate::rules::hazards::asbestos::{
     VERMICULITE,
 };
 use crate::rules::hazards::lead::{ADDS_UP_DAYS, FIRM, OWNER, WORK, most_minor};
+use crate::rules::hazards::local::UNSAID;
 use crate::rules::hazards::silica::{self, ACTION, MOST, SANDING, TASKS};
 use crate::rules::hazards::{Deed, Disturbs, HOUSE, Material};
 use crate::say;
@@ -41,6 +42,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: cautions(input, answer),
         drawing: None,
     }
+}
+
+/// The sheet of a hold that would be open, were its evidence not of a day that is yet to come:
+/// that is its one reason, and it says to keep off again.
+pub fn ahead(mut sheet: Sheet, says: Text) -> Sheet {
+    sheet.headline.amount = Amount::Count(1);
+    sheet.next = Some(say!(w::NEXT_HELD, says.clone()));
+    let value = say!(w::REASON_BEHIND, UNSAID.clause);
+    let rows = vec![PartRow { name: says, value, puts: Vec::new() }];
+    sheet.parts.insert(0, Part { key: "reasons", title: (&w::REASONS).into(), note: None, rows });
+    let told = sheet.cautions;
+    sheet.cautions = super::Hold::cautions(None);
+    let kept: Vec<_> = told.into_iter().filter(|it| !sheet.cautions.contains(it)).collect();
+    sheet.cautions.extend(kept);
+    sheet
 }
 
 /// What stands in the place of a plan that is held: how much there is, samples, what they cost, the

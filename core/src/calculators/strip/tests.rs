@@ -75,6 +75,13 @@ fn a_weighed_square_foot_speaks_for_the_ceiling() {
     for end in answer.ends {
         near(end.dry, 30.0, 1e-6);
     }
+    // Until it is weighed, bags are bought for the high end.
+    for (patch, end) in [(None, 2), (patch, 1)] {
+        let input = Input { patch, ..Input::sample() };
+        let answer = solve(&input).unwrap();
+        let bought = sheet::sheet(&input, &answer).materials[1].amount;
+        assert_eq!(bought, answer.ends[end].bags.into());
+    }
     // At 1/8 in that is 15 lb a cubic foot.
     let driver = amounts::drivers(&Input { patch, ..Input::sample() }, 1);
     near(driver.density, 15.0, 1e-6);

@@ -78,7 +78,7 @@ words! {
     M_WALLS = "Wall plastic, 6 mil, {0} wide", es "Plástico de pared, 6 mil, {0} de ancho";
     M_BAGS = "Bags, heavy", es "Bolsas, gruesas";
 
-    NEXT = "Scrape and weigh a test square foot first.", es "Primero raspe y pese un pie cuadrado de prueba.";
+    NEXT = "Scrape and weigh a test square foot first; until then bags are bought for the high end.", es "Primero raspe y pese un pie cuadrado de prueba; hasta entonces las bolsas se compran para lo más alto.";
     NEXT_WEIGHED = "Wet, soak, scrape, bag as you go.", es "Moje, remoje, raspe, embolse sobre la marcha.";
     POWER = "Power off at the ceiling's boxes, tested dead, boxes and holes taped: water runs into them.", es "Corriente apagada en las cajas del techo, probadas sin corriente, cajas y agujeros con cinta: el agua se les mete.";
     SEAL = "Plastic over registers and doors; one way in, with a flap; out through it only bagged and wiped.", es "Plástico en rejillas y puertas; una sola entrada, con cortina; por ahí nada sale si no va embolsado y limpio.";

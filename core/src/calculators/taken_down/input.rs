@@ -36,6 +36,14 @@ impl What {
     }
 }
 
+impl Taken {
+    /// Whether it is back. An alarm is only once it is said to have passed its test: a day can be
+    /// one that is yet to come.
+    pub fn is_back(&self) -> bool {
+        if self.what.is_alarm() { self.tested } else { self.back.is_some() }
+    }
+}
+
 choice! {
     /// What is done with it.
     pub enum How {
@@ -59,8 +67,10 @@ form! {
         monitored: bool, row(&w::MONITORED, &w::MONITORED_HINT, Kind::Flag).when(When::Is("what", &["smoke", "co", "detector"]));
         /// When it came down.
         off: Option<Day>, row(&w::OFF, &w::NOTHING, Kind::Day);
-        /// When it was back, alarms tested.
+        /// When it was back, or is to be.
         back: Option<Day>, row(&w::BACK, &w::BACK_HINT, Kind::Day).foremost(|_| true);
+        /// An alarm hangs again and has sounded its test.
+        tested: bool, row(&w::TESTED, &w::TESTED_HINT, Kind::Flag).when(When::Is("what", &["smoke", "co", "detector"])).foremost(|_| true);
     }
 }
 

@@ -57,8 +57,7 @@ impl Calculator for TakenDown {
 
 /// Works what is still down.
 ///
-/// An alarm on the list is out until a day says that it is back, whether or not a day says when it
-/// came down.
+/// An alarm on the list is out until it is said to be back and tested, whatever its days say.
 ///
 /// # Errors
 /// Back before it came down.
@@ -74,7 +73,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
             let says = say!(w::TOO_EARLY, off.exact());
             faults.push(Fault { path, label: &w::BACK, given: back.exact(), says });
         }
-        if taken.back.is_some() {
+        if taken.is_back() {
             continue;
         }
         alarms += i64::from(taken.what.is_alarm());

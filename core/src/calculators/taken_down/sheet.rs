@@ -55,17 +55,22 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let taken = &input.items[*at];
         down.push(row(
             taken,
-            match taken.off {
-                Some(day) => say!(w::SINCE, day.exact()),
-                None => say!(w::UNDATED),
+            match (taken.back, taken.off) {
+                (Some(day), _) => say!(w::PLANNED, day.exact()),
+                (None, Some(day)) => say!(w::SINCE, day.exact()),
+                (None, None) => say!(w::UNDATED),
             },
         ));
     }
     let mut back = Vec::new();
-    for taken in &input.items {
-        if let Some(day) = taken.back {
-            back.push(row(taken, say!(w::BACK_ON, day.exact())));
-        }
+    for taken in input.items.iter().filter(|taken| taken.is_back()) {
+        back.push(row(
+            taken,
+            match taken.back {
+                Some(day) => say!(w::BACK_ON, day.exact()),
+                None => say!(w::IS_TESTED),
+            },
+        ));
     }
     let mut all = Vec::new();
     for (key, title, note, rows) in

@@ -35,15 +35,21 @@ fn what_came_down_last_goes_back_first() {
 
 /// Common practice: an alarm warns nobody until it is back.
 #[test]
-fn an_alarm_asks_in_the_headline_until_it_is_back() {
+fn an_alarm_asks_in_the_headline_until_it_is_back_and_tested() {
     for what in [What::Smoke, What::Co, What::Detector] {
         for off in [None, Some(3)] {
             let (answer, sheet) = worked(vec![taken(what, off, None), taken(What::Fan, off, None)]);
             assert_eq!((answer.alarms, sheet.verdict()), (1, Verdict::Ask));
             assert_eq!((sheet.headline.key, sheet.headline.amount.raw()), ("alarms-out", 1));
         }
-        let (answer, sheet) = worked(vec![taken(what, Some(3), Some(3))]);
-        assert_eq!((answer.alarms, sheet.verdict()), (0, Verdict::Within));
+        let (answer, sheet) = worked(vec![taken(what, Some(3), Some(30))]);
+        assert_eq!((answer.alarms, sheet.verdict()), (1, Verdict::Ask), "a day may be a plan");
+        assert_eq!((sheet.headline.key, &*answer.order), ("alarms-out", &[0][..]));
+        for back in [None, Some(3)] {
+            let tested = Taken { tested: true, ..taken(what, Some(3), back) };
+            let (answer, sheet) = worked(vec![tested]);
+            assert_eq!((answer.alarms, sheet.verdict()), (0, Verdict::Within));
+        }
         let covered = Taken { how: How::Covered, ..taken(what, Some(3), None) };
         assert_eq!(worked(vec![covered]).0.alarms, 1, "covered, it warns nobody");
     }
@@ -59,13 +65,15 @@ fn nothing_is_back_before_it_came_down() {
 proptest! {
     #[test]
     fn all_that_is_not_back_is_in_the_order_once(
-        days in prop::collection::vec((prop::option::of(1_u8..15), prop::option::of(15_u8..30)), 0..12),
+        days in prop::collection::vec((prop::option::of(1_u8..15), prop::option::of(15_u8..30), any::<bool>()), 0..12),
     ) {
-        let items: Vec<_> = days.iter().map(|(off, back)| taken(What::Co, *off, *back)).collect();
+        let items: Vec<_> = days.iter()
+            .map(|(off, back, tested)| Taken { tested: *tested, ..taken(What::Co, *off, *back) })
+            .collect();
         let (answer, _) = worked(items.clone());
         let mut all = answer.order.clone();
         all.sort_unstable();
-        let down: Vec<_> = (0..items.len()).filter(|at| items[*at].back.is_none()).collect();
+        let down: Vec<_> = (0..items.len()).filter(|at| !items[*at].tested).collect();
         prop_assert_eq!(all, down);
         for pair in answer.order.windows(2) {
             let [first, then] = [items[pair[0]].off, items[pair[1]].off];

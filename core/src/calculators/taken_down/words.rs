@@ -29,7 +29,9 @@ words! {
     MONITORED_HINT = "Somebody is called when it sounds.", es "Se avisa a alguien cuando suena.";
     OFF = "Down on", es "Se bajó el";
     BACK = "Back on", es "Se repuso el";
-    BACK_HINT = "An alarm: back and tested.", es "Una alarma: puesta y probada.";
+    BACK_HINT = "An alarm's day alone is only a plan.", es "El día solo de una alarma es nada más un plan.";
+    TESTED = "Back and tested", es "Repuesta y probada";
+    TESTED_HINT = "Yes once it hangs again and has sounded its test.", es "Sí cuando ya esté puesta y haya sonado en su prueba.";
     TOO_EARLY = "Not before it came down, {0}.", es "No antes de que se bajó, {0}.";
 
     ALARMS = "Alarms out of service", es "Alarmas fuera de servicio";
@@ -43,6 +45,8 @@ words! {
     IT = "{0}", es "{0}";
     SINCE = "down since {0}", es "abajo desde {0}";
     UNDATED = "no day yet", es "todavía sin día";
+    PLANNED = "planned for {0}, not tested", es "planeado para el {0}, sin probar";
+    IS_TESTED = "back and tested", es "repuesta y probada";
     BACK_ON = "back on {0}", es "repuesto el {0}";
 
     NEXT_ALARM = "Before anyone sleeps there: alarms back and tested, or others in their place.", es "Antes de que alguien duerma ahí: alarmas repuestas y probadas, u otras en su lugar.";

@@ -5,11 +5,14 @@ use crate::calculators::hold::Prices;
 use crate::calculators::strip::Painted;
 use crate::fields::{Kind, Row, Span, row};
 use crate::form;
-use crate::measure::unit::{CUBIC_YARD, FAHRENHEIT, MONEY_AN_HOUR, MONEY_SPENT, PERCENT, WEIGHT};
+use crate::measure::unit::{
+    CUBIC_YARD, FAHRENHEIT, MONEY_AN_HOUR, MONEY_SPENT, PERCENT, PSF, WEIGHT,
+};
 use crate::measure::{Area, Length, Measure, Unit};
 use crate::rules::finish::board_weights::Panel;
 use crate::rules::finish::drying::WETTEST;
 use crate::rules::framing::ceiling_joists::Attic;
+use crate::rules::framing::dead_weights::{BATT, JOISTS};
 use crate::words::Phrase;
 
 /// In sixteenths of an inch.
@@ -35,6 +38,12 @@ const fn measure(
 const fn waste() -> Row {
     let row = measure(&w::WASTE, &PERCENT, [0, 50], false);
     Row { hint: &w::WASTE_HINT, ..row }
+}
+
+/// In hundredths of a pound.
+const fn load(label: &'static Phrase, hint: &'static Phrase) -> Row {
+    let row = measure(label, &PSF, [0, 50], true);
+    Row { hint, ..row }
 }
 
 const fn panel(label: &'static Phrase) -> Row {
@@ -90,6 +99,10 @@ form! {
         behind: Length, length(&w::BEHIND, &w::BEHIND_HINT, [0, 32]);
         /// Over it.
         attic: Attic, row(&w::ATTIC, &w::NOTHING, Kind::Choice(Attic::PICKS));
+        /// Themselves, on a square foot; empty isn't known.
+        joists: Option<Measure> = Some(JOISTS), load(&w::JOISTS, &w::JOISTS_HINT);
+        /// On them, on a square foot; empty isn't known.
+        insulation: Option<Measure> = Some(BATT), load(&w::INSULATION, &w::INSULATION_HINT);
         /// While compound dries.
         temperature: Measure = Measure::whole(&FAHRENHEIT, 70), measure(&w::TEMPERATURE, &FAHRENHEIT, [32, 100], false);
         /// While compound dries.

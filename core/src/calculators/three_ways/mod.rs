@@ -31,6 +31,8 @@ pub struct ThreeWays;
 pub struct Answer {
     /// In the order of [`Way::ALL`].
     pub ways: [Worked; 3],
+    /// Boarded over: all that the joists carry as far as it is said, with themselves.
+    pub carried: Measure,
     /// Old board alone, torn out.
     pub torn: Measure,
     /// It heaps up to, at least and at most.

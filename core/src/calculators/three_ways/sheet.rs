@@ -60,6 +60,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         rows.push(row((&w::EXTENDERS).into(), say!(w::THREE, strip, over, out)));
     }
     for (key, name, amount) in [
+        ("carried", &w::CARRIED, answer.carried),
         ("torn", &w::TORN, answer.torn),
         ("heap-least", &w::HEAP_LEAST, answer.heap[0]),
         ("heap-most", &w::HEAP_MOST, answer.heap[1]),
@@ -120,8 +121,17 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let board = at_least("board-hold", (&w::CHECK_BOARD).into(), 0, board);
     all.push(ask(board, &w::ASK_BOARD));
     let limit = Limit { value: input.attic.dead(), source: &SCOPE };
-    let check = at_most("joists", (&w::CHECK_JOISTS).into(), answer.ways[1].load, limit);
-    all.push(if check.verdict == Verdict::Over { ask(check, &w::ASK_JOISTS) } else { check });
+    let check = at_most("joists", (&w::CHECK_JOISTS).into(), answer.carried, limit);
+    // What isn't said may be heavier than what is left.
+    let unsaid = [input.joists, input.insulation].contains(&None);
+    all.push(match (check.verdict, unsaid) {
+        (Verdict::Over, _) => ask(check, &w::ASK_JOISTS),
+        (_, true) => {
+            let note = Some(say!(w::ASK_LEFT, check.margin()));
+            Check { verdict: Verdict::Ask, note, ..check }
+        }
+        _ => check,
+    });
     all
 }
 

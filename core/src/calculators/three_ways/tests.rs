@@ -111,15 +111,27 @@ fn framing_carries_both_boards() {
     let (answer, sheet) = worked(&Input::sample());
     assert_eq!(answer.ways[0].load, Measure::hundredths(&PSF, 220));
     near(answer.ways[1].load, 2.2 + 1.65 + 0.15625, 1e-5);
-    assert_eq!(verdict(&sheet, "joists"), Some(Verdict::Within));
+    // With joists and a batt, 5.98.
+    near(answer.carried, 2.2 + 1.65 + 0.15625 + 1.51 + 0.46, 1e-5);
+    assert_eq!(verdict(&sheet, "joists"), Some(Verdict::Ask));
     let thick = Panel::FiveEighths;
     let heavy = Input { old: thick, over: thick, new: thick, ..Input::sample() };
     assert_eq!(verdict(&worked(&heavy).1, "joists"), Some(Verdict::Ask));
     // The board under the texture asks, whatever else is so.
     assert_eq!(verdict(&sheet, "board-hold"), Some(Verdict::Ask));
-    // 2.75 + 2.2 is 4.95; 5 itself is within, by the rule for all limits.
-    let both = Input { over: thick, texture: Length::ZERO, ..Input::sample() };
-    assert_eq!(verdict(&worked(&both).1, "joists"), Some(Verdict::Within));
+    // 2.75 + 2.2 is 4.95; 5 itself is within, by the rule for all limits, and what isn't said asks.
+    let psf = |hundredths| Some(Measure::hundredths(&PSF, hundredths));
+    for (joists, insulation, want) in [
+        (psf(3), psf(2), Verdict::Within),
+        (psf(3), psf(3), Verdict::Ask),
+        (None, psf(0), Verdict::Ask),
+        (psf(0), None, Verdict::Ask),
+    ] {
+        let texture = Length::ZERO;
+        let both = Input { over: thick, texture, joists, insulation, ..Input::sample() };
+        let (_, sheet) = worked(&both);
+        assert_eq!(verdict(&sheet, "joists"), Some(want), "{joists:?} {insulation:?}");
+    }
 }
 
 /// Two solvers have 6 boards of 8 ft for 12 x 16 ft over 16 in, 4 of 12 ft and 3 of 16: see

@@ -308,6 +308,11 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
         money: None,
     };
 
+    let said = [input.joists, input.insulation].into_iter().flatten();
+    let all = [over.load].into_iter().chain(said).map(Expr::measure).collect();
+    let carried = steps.measure("carried", &w::CARRIED, Some(&CEILINGS), &PSF, Expr::Sum(all));
+    let carried = carried.unwrap_or(over.load);
+
     let (sheets, pails, into) = boarded(input, (input.new, laid), "out", &mut steps)?;
     let (new, old) = (input.new.thick(), input.old.thick());
     let out_weights = [0, 1, 2].map(|end| {
@@ -339,7 +344,7 @@ pub(super) fn solve(input: &Input) -> Result<Answer, Faults> {
     {
         way.money = money(input, way, key, &mut steps);
     }
-    Ok(Answer { ways: [strip, over, out], torn, heap, working: steps })
+    Ok(Answer { ways: [strip, over, out], carried, torn, heap, working: steps })
 }
 
 /// Of the rates that are given; none where none is.

@@ -30,6 +30,10 @@ words! {
     BEHIND = "Their fronts behind the old board", es "Sus frentes, atrás de la tablaroca vieja";
     BEHIND_HINT = "Flush is zero.", es "Al ras es cero.";
     ATTIC = "Above", es "Arriba";
+    JOISTS = "Joists weigh", es "Las viguetas pesan";
+    JOISTS_HINT = "2x6 at 16 in: 1.51 psf. Empty if not known.", es "2x6 a 16 in: 1.51 psf. Vacío si no se sabe.";
+    INSULATION = "Insulation weighs", es "El aislante pesa";
+    INSULATION_HINT = "A 5-1/2 in batt: 0.46 psf. Loose fill weighs more. Empty if not known.", es "Una colcha de 5-1/2 in: 0.46 psf. El suelto pesa más. Vacío si no se sabe.";
     TEMPERATURE = "While it dries", es "Mientras se seca";
     HUMIDITY = "Humidity", es "Humedad";
     CARRIES = "A load weighs at most", es "Un viaje pesa como máximo";
@@ -61,6 +65,7 @@ words! {
     SCREW = "Screws", es "Tornillos";
     SCREW_NEEDED = "Screw needed", es "Tornillo necesario";
     LOAD = "Board on framing", es "Tablaroca sobre la estructura";
+    CARRIED = "Boarded over: all the joists carry", es "Tablaroca encima: todo lo que cargan las viguetas";
     OUT = "Weight out", es "Peso que sale";
     INTO = "Weight in", es "Peso que entra";
     LOADS = "Dump loads", es "Viajes al basurero";
@@ -93,9 +98,10 @@ words! {
     CHECK_BOARD = "Tear out: holds open for board and compound", es "Demoler: altos abiertos para tablaroca y pasta";
     ASK_BOARD = "Board and its joint compound need a result and a hold of their own before they come out.", es "La tablaroca y su pasta necesitan su propio resultado y su propio alto antes de quitarlas.";
     CHECK_JOISTS = "Board over: on the joists", es "Tablaroca encima: sobre las viguetas";
+    ASK_LEFT = "Joists or insulation aren't said: {0} is left for what isn't. Find out.", es "No se dijeron las viguetas o el aislante: quedan {0} para lo que falta. Averígüelo.";
     ASK_JOISTS = "More than the joist table has for board, joists and insulation together: see ceiling joists, or an engineer.", es "Más de lo que trae la tabla de viguetas para tablaroca, viguetas y aislante juntos: vea las viguetas de techo, o un ingeniero.";
 
-    NEXT = "Joists, insulation and paint are the same each way and not counted.", es "Viguetas, aislante y pintura son iguales en las tres y no se cuentan.";
+    NEXT = "Paint is the same each way and not counted; joists and insulation count in the joists' check alone.", es "La pintura es igual en las tres y no se cuenta; las viguetas y el aislante solo cuentan en la revisión de las viguetas.";
     NEVER_BURY = "Never bury a sprinkler head, a box or an alarm under new board.", es "Nunca entierre un rociador contra incendio, una caja o una alarma bajo tablaroca nueva.";
     LIFT = "Ceiling board by two with a lift; torn board falls in sheets: stand clear.", es "Hojas de techo entre dos con elevador; la tablaroca que se demuele cae por hojas: quítese de abajo.";
     ABOVE = "Torn out, what lies above comes down: loose fill may be vermiculite. Look first.", es "Al demoler, lo que está arriba se viene abajo: el aislante suelto puede ser vermiculita. Revise primero.";

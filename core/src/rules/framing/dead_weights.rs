@@ -40,6 +40,12 @@ source!(
 /// The weight of [`WOOD`].
 pub const LUMBER: Measure = Measure::whole(&PCF, 35);
 
+/// 2x6 joists at 16 in of [`LUMBER`], up to the next hundredth.
+pub const JOISTS: Measure = Measure::hundredths(&PSF, 151);
+/// A glass fiber batt between them, 5-1/2 in deep, taken at the weight of the loose kind and up to
+/// the next hundredth.
+pub const BATT: Measure = Measure::hundredths(&PSF, 46);
+
 choice! {
     /// A layer of a ceiling.
     pub enum Layer {
@@ -98,5 +104,20 @@ impl Fill {
             Self::Nothing | Self::Other => return None,
         };
         Some(Measure::hundredths(&PCF, 10 * tenths))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: 1.5 x 5.5 in of 35 lb a cubic foot every 16 in; 5.5 in of 1 lb a cubic foot.
+    #[test]
+    fn joists_and_a_batt_weigh_what_their_stuff_does() {
+        let joists = LUMBER.number() * 1.5 * 5.5 / 12.0 / 16.0;
+        let batt = Fill::Glass.weight().unwrap().number() * 5.5 / 12.0;
+        for (taken, works) in [(JOISTS, joists), (BATT, batt)] {
+            assert!((0.0..0.01).contains(&(taken.number() - works)), "{taken:?}, {works}");
+        }
     }
 }
