@@ -135,7 +135,7 @@ fn a_mark_that_can_not_be_worked_is_named() {
 /// mark is named, so that nobody takes the list for whole.
 #[test]
 fn a_mark_whose_plan_is_withheld_is_named() {
-    let strip = mark("strip", &[], 1);
+    let strip = mark("stripping", &[], 1);
     let job = job(vec![strip.clone(), mark("cable-securing", RUN, 2)]);
     let all = bought(&job);
     assert_eq!(all.held, [strip.title]);
