@@ -321,7 +321,7 @@ mod tests {
             Amount::Length(Length::inches(over, under)).show_exactly(Units::Customary).text()
         };
         assert_eq!(shown(96, 5), "19.2 in");
-        assert_eq!(shown(33, 2), "1 ft 4-1/2 in");
+        assert_eq!(shown(33, 2), "16-1/2 in");
     }
 
     #[test]
