@@ -301,11 +301,6 @@ fn all_that_compound_asks_for_is_told_of_a_wall_too() {
     assert_eq!(figure(&wall, "corners"), inches(2 * 96).exact());
     assert_eq!(figure(&wall, "surface"), "116.7 ft2");
     assert_eq!(figure(&Input::sample(), "corners"), inches(56 * 12).exact());
-    use crate::calculators::{Calculator, joint_compound::JointCompound};
-    use crate::fields::Form;
-    for row in <JointCompound as Calculator>::Input::ROWS.iter().filter(|row| row.of == "boards") {
-        figure(&wall, row.room);
-    }
 }
 
 /// By hand, 16 ft by 8 ft 1 with 1 in left at the floor and a door from 2 ft to 4 ft 10-1/2, 6 ft 8

@@ -318,20 +318,19 @@ fn an_open_hold_covers_its_own_work_and_no_other() {
 /// hold has on record isn't minor by it; a hold that says none opens bare texture alone.
 #[test]
 fn painted_texture_is_held_behind_a_hold_that_says_no_paint() {
-    use super::super::strip::{Painted, disturbs};
     let area = Area::square_feet(192);
+    let disturbs =
+        |deed, painted| Disturbs { material: Material::Texture, deed, area: Some(area), painted };
     for built in [Some(1950), Some(1977), Some(1978)] {
         let paint = Paint { painted: Some(Area::ZERO), window: Window::No, ..Paint::blank() };
         let opened = solve(&Input { built, paint, ..whole() }).opened.unwrap();
-        for (painted, want) in [
-            (Painted::No, None),
-            (Painted::Yes, Some(Miss::Paint)),
-            (Painted::NotSaid, Some(Miss::Paint)),
-        ] {
+        for (painted, want) in
+            [(Some(Area::ZERO), None), (Some(area), Some(Miss::Paint)), (None, Some(Miss::Paint))]
+        {
             let want = want.filter(|_| built != Some(1978));
-            let misses = |painted| opened.misses(&disturbs(Deed::Strip, area, painted));
+            let misses = |painted| opened.misses(&disturbs(Deed::Strip, painted));
             assert_eq!(misses(painted), want, "{built:?} {painted:?}");
-            assert_ne!(opened.misses(&disturbs(Deed::TearOut, area, painted)), None);
+            assert_ne!(opened.misses(&disturbs(Deed::TearOut, painted)), None);
         }
     }
 }

@@ -166,3 +166,14 @@ proptest! {
         prop_assert!(wider.floor.best().roll >= answer.floor.best().roll);
     }
 }
+
+/// Paint that nobody has looked at may be all of it.
+#[test]
+fn what_is_said_of_paint_goes_to_the_hold() {
+    let area = Area::square_feet(192);
+    for (painted, want) in
+        [(Painted::No, Some(Area::ZERO)), (Painted::Yes, Some(area)), (Painted::NotSaid, None)]
+    {
+        assert_eq!(disturbs(Deed::Strip, area, painted).painted, want);
+    }
+}
