@@ -200,7 +200,7 @@ fn what_can_hurt_is_told_while_a_needed_field_waits() {
 fn any_fitting_input_is_answered_or_refused_at_a_field() {
     for entry in catalog::ALL {
         let [tried, answered, behind] = [0_u32; 3].map(Cell::new);
-        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 600)));
+        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 400)));
         let inputs = (fitting_of(entry), prop::sample::select(bases().collect::<Vec<_>>()));
         runner
             .run(&inputs, |(input, basis)| {
@@ -236,7 +236,7 @@ fn any_fitting_input_is_answered_or_refused_at_a_field() {
 #[test]
 fn anything_typed_is_answered_or_refused() {
     for entry in catalog::ALL {
-        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 1500)));
+        let mut runner = TestRunner::new(Config::with_cases(ledgerboard_tests::cases(entry, 1000)));
         runner
             .run(&wild(entry.rows), |input| {
                 for units in [Units::Customary, Units::Metric] {
