@@ -2,6 +2,7 @@
 //! package and price.
 
 use super::details::{below, text_field};
+use super::no_such_job;
 use crate::backup::{CSV, Handed, hand_on, named};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, each, el, flag, live, when};
@@ -57,10 +58,7 @@ fn keyed(line: &Line) -> String {
 
 /// The page of what to buy.
 pub(crate) fn buying_page(desk: Desk, id: String) -> El {
-    let Some(job) = desk.job(&id) else {
-        let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
-        return el("main").with(heading(&w::NO_SUCH_JOB)).with(el("p").with(all));
-    };
+    let Some(job) = desk.job(&id) else { return no_such_job() };
     let home = route::job(&id);
     let id = StoredValue::new(id);
     let all = Memo::new(move |_| {

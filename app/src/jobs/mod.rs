@@ -21,3 +21,13 @@ pub(crate) use page::job_page;
 pub(crate) use ready::ready_page;
 pub(crate) use switch::switch;
 pub(crate) use turnover::turnover_page;
+
+use crate::elements::{El, el};
+use crate::{route, words as w};
+
+/// In the place of a page about a job that isn't on this phone.
+fn no_such_job() -> El {
+    let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
+    let heading = el("h1").attr("tabindex", "-1").say(&w::NO_SUCH_JOB);
+    el("main").with(heading).with(el("p").with(all))
+}

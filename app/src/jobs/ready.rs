@@ -1,6 +1,7 @@
 //! What stands before each part of the work: what is over, what is to ask, what nobody has looked
 //! at. It says what is so, and never that anything has passed.
 
+use super::no_such_job;
 use crate::desk::Desk;
 use crate::drawing::{held, spare, verdict};
 use crate::elements::{El, Piece, el};
@@ -34,11 +35,7 @@ fn counts(ready: &Ready) -> Text {
 
 /// The page of it.
 pub(crate) fn ready_page(desk: Desk, id: String) -> El {
-    let Some(job) = desk.job(&id) else {
-        let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
-        let heading = el("h1").attr("tabindex", "-1").say(&w::NO_SUCH_JOB);
-        return el("main").with(heading).with(el("p").with(all));
-    };
+    let Some(job) = desk.job(&id) else { return no_such_job() };
     let home = el("a").class("door").attr("href", &route::job(&id));
     let home = home.own_text(&speech::say(&job.heading()));
     let id = StoredValue::new(id);
@@ -120,7 +117,7 @@ fn point(
     let at = Memo::new(move |_| {
         desk.jobs.with(|jobs| {
             let job = id.with_value(|id| jobs.iter().find(|job| job.id == *id))?;
-            job.jot(&key).filter(|jot| !jot.says.is_empty()).map(|jot| jot.at)
+            job.written(&key).map(|jot| jot.at)
         })
     });
     let key = name.clone();

@@ -1,5 +1,6 @@
 //! A sheet to hand over: on the screen to be looked through, on paper as it is handed.
 
+use super::no_such_job;
 use crate::clock;
 use crate::desk::Desk;
 use crate::drawing::{drawn, held, spare, verdict};
@@ -17,11 +18,7 @@ use leptos::prelude::*;
 
 /// The page of a sheet.
 pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
-    let Some(job) = desk.job(&id) else {
-        let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
-        let heading = el("h1").attr("tabindex", "-1").say(&w::NO_SUCH_JOB);
-        return el("main").with(heading).with(el("p").with(all));
-    };
+    let Some(job) = desk.job(&id) else { return no_such_job() };
     let sheet = turnover(&job, &Survey::of(&job), who);
     let voice = speech::voice(job.units);
     let is_own = !job.invented;

@@ -70,6 +70,11 @@ impl Job {
         self.jot_at(key).ok().and_then(|at| self.jots.get(at))
     }
 
+    /// The words under a name, with their day, where they were not cleared.
+    pub fn written(&self, key: &str) -> Option<&Jot> {
+        self.jot(key).filter(|jot| !jot.says.is_empty())
+    }
+
     pub(super) fn jot_at(&self, key: &str) -> Result<usize, usize> {
         self.jots.binary_search_by(|jot| jot.key.as_str().cmp(key))
     }

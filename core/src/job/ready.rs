@@ -222,10 +222,10 @@ pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
 }
 
 fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
-    let points = phase.points().iter().map(|point| {
-        let jot = job.jot(&looked_at(phase, point)).filter(|jot| !jot.says.is_empty());
-        Looked { point, at: jot.map(|jot| jot.at) }
-    });
+    let points = phase
+        .points()
+        .iter()
+        .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
     let mut ready = Ready { phase, over: vec![], ask: vec![], within: 0, marks: 0, points };
     for mark in &job.marks {

@@ -251,7 +251,7 @@ const PLACES: [&str; 3] = ["marks", "spots", "places"];
 
 /// Makes a sheet.
 pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
-    let last = job.jot(&given(who, "")).filter(|jot| !jot.says.is_empty()).map(|jot| jot.at);
+    let last = job.written(&given(who, "")).map(|jot| jot.at);
     let mut all = Turnover {
         who,
         last,
