@@ -5,7 +5,9 @@ use ledgerboard_core::catalog::{self, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::record::{self, Head};
-use ledgerboard_core::job::{Edit, Job, Mark, Stamp, Survey, apply, opened, opened_by};
+use ledgerboard_core::job::{
+    Edit, Job, Mark, Moment, Stamp, Survey, Works, apply, opened, opened_by,
+};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Standing;
 use ledgerboard_core::wire::Node;
@@ -493,6 +495,31 @@ fn a_plan_stays_shut_by_a_link_between_marks() {
             assert!(survey.figure(&work, key).is_none(), "{calculator} {key}");
         }
     }
+}
+
+/// Answers that a page keeps from one look to the next follow the hold, whatever becomes of it.
+#[test]
+fn a_kept_answer_shuts_with_its_hold() {
+    let (mut job, hold, work) = job(&evidence());
+    let mut works = Works::default();
+    let is_held = |works: &mut Works, job: &Job| {
+        works.survey(job).worked(&work).unwrap().as_ref().unwrap().standing.is_held()
+    };
+    assert!(!is_held(&mut works, &job));
+    let shut = Mark { input: without_result(), ..job.mark(&hold).unwrap().clone() };
+    let undo = apply(&mut job, Edit::Change(shut), &stamp(10)).unwrap();
+    assert!(is_held(&mut works, &job));
+    apply(&mut job, undo, &stamp(11)).unwrap();
+    assert!(!is_held(&mut works, &job));
+    // Put on record on a day before the evidence.
+    let early = Moment { at: 1_793_000_000, zone: 0 };
+    let dated = Mark { at: early, ..job.mark(&hold).unwrap().clone() };
+    let undo = apply(&mut job, Edit::Change(dated), &stamp(12)).unwrap();
+    assert!(is_held(&mut works, &job));
+    apply(&mut job, undo, &stamp(13)).unwrap();
+    assert!(!is_held(&mut works, &job));
+    apply(&mut job, Edit::Remove(hold), &stamp(14)).unwrap();
+    assert!(is_held(&mut works, &job));
 }
 
 /// What opens stripping opens no comparison: tearing out asks for more.

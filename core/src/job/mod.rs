@@ -13,6 +13,7 @@ mod clock;
 mod crc;
 mod demo;
 mod edit;
+mod finding;
 mod fold;
 mod jot;
 mod known;
@@ -32,10 +33,12 @@ mod tie;
 pub mod turnover;
 mod turnover_words;
 mod words;
+mod works;
 
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use edit::{Edit, apply, hand_over};
+pub use finding::{Found, find};
 pub use jot::Jot;
 pub use known::{Known, Terms};
 pub use mark::{Kept, Mark, Stale};
@@ -44,11 +47,12 @@ pub use merge::{Fate, MarkFate, Merged, TermsFate, merge};
 pub use refusal::{
     LONGEST_JOT, LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
-pub use site::{Gone, Job, Spot};
+pub use site::{Gone, Job, PUT_AWAY, Spot, heading_of};
 pub use slots::{Judged, judge, may_be_later, next_slot, revision_of};
 pub use stamp::{Civil, Moment, Stamp};
 pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;
+pub use works::Works;
 
 #[cfg(test)]
 mod laws;

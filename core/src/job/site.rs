@@ -12,6 +12,10 @@ use crate::measure::Units;
 use crate::say;
 use crate::words::{Arg, Text};
 
+/// Under this name stands that a job is done with: it is listed below the others, and is the first
+/// to make room in a store that is small.
+pub const PUT_AWAY: &str = "put away";
+
 /// A job and its marks. Changed through [`super::apply`] alone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Job {
@@ -60,6 +64,14 @@ pub struct Spot<'a> {
     pub marks: Vec<&'a Mark>,
 }
 
+/// A job's name as a person reads it.
+pub fn heading_of(name: &str) -> Text {
+    match name.trim() {
+        "" => say!(w::NO_NAME),
+        name => say!(w::AS_TYPED, Arg::from(name)),
+    }
+}
+
 impl Job {
     /// A job without marks, editions not set, in feet and inches.
     ///
@@ -88,10 +100,17 @@ impl Job {
 
     /// Its name as a person reads it.
     pub fn heading(&self) -> Text {
-        match self.name.trim() {
-            "" => say!(w::NO_NAME),
-            name => say!(w::AS_TYPED, Arg::from(name)),
-        }
+        heading_of(&self.name)
+    }
+
+    /// When it was worked on last: its newest mark's time, or when it was made.
+    pub fn last_worked(&self) -> i64 {
+        self.marks.iter().map(|mark| mark.at.at).fold(self.made.at, i64::max)
+    }
+
+    /// Whether it is done with and put away. See [`PUT_AWAY`].
+    pub fn is_put_away(&self) -> bool {
+        !self.jotted(PUT_AWAY).is_empty()
     }
 
     /// The mark of this id.

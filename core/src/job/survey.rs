@@ -7,12 +7,14 @@ use super::mark::{Kept, Mark, Stale};
 use super::site::Job;
 use super::stamp::Moment;
 use super::tie::Tie;
+use super::works::{Outcome, Works};
 use crate::calculators::hold::Opened;
 use crate::catalog::{self, Worked};
 use crate::measure::Units;
 use crate::sheet::{Faults, Figure};
 use crate::wire::Node;
 use crate::words::Amount;
+use std::sync::Arc;
 
 /// How a link stands today.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -65,15 +67,18 @@ pub struct Offer<'a> {
 #[derive(Debug)]
 pub struct Survey<'a> {
     job: &'a Job,
-    worked: Vec<Result<Worked, Stale>>,
+    worked: Vec<Outcome>,
     fresh: Vec<bool>,
 }
 
 impl<'a> Survey<'a> {
     /// Works all marks of a job.
     pub fn of(job: &'a Job) -> Self {
-        let worked = |mark: &Mark| mark.work_behind(job.basis, opened(job, mark).as_ref());
-        let worked = job.marks.iter().map(worked).collect();
+        Works::default().survey(job)
+    }
+
+    /// `worked` has one for each mark, in their order.
+    pub(super) fn with(job: &'a Job, worked: Vec<Outcome>) -> Self {
         let mut survey = Self { job, worked, fresh: Vec::new() };
         survey.fresh = survey.fresh_ones();
         survey
@@ -85,7 +90,12 @@ impl<'a> Survey<'a> {
 
     /// A mark worked today.
     pub fn worked(&self, id: &str) -> Option<&Result<Worked, Stale>> {
-        self.place(id).and_then(|at| self.worked.get(at))
+        self.place(id).and_then(|at| self.worked.get(at)).map(|says| &**says)
+    }
+
+    /// The same, to be held for longer.
+    pub fn outcome(&self, id: &str) -> Option<Arc<Result<Worked, Stale>>> {
+        self.place(id).and_then(|at| self.worked.get(at)).cloned()
     }
 
     /// What a mark's figure says today.
@@ -127,7 +137,7 @@ impl<'a> Survey<'a> {
     pub fn all_offers(&self, mark: &str) -> Vec<Offer<'a>> {
         let mut all = Vec::new();
         for (at, source) in self.job.marks.iter().enumerate() {
-            let Some(Ok(worked)) = self.worked.get(at) else { continue };
+            let Some(Ok(worked)) = self.worked.get(at).map(|says| &**says) else { continue };
             if source.id == mark || self.leads_to(source, mark) {
                 continue;
             }
