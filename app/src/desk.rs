@@ -2,9 +2,11 @@
 //! store. One door changes a job here: it is applied, written, and only then shown as saved.
 
 use crate::clock;
+use crate::elements::on_change;
+use crate::later::later;
 use crate::route::Route;
-use crate::signal::RwSignal;
-use crate::store::{self, Held, Loaded, MarkPlace, News, Settings, Trouble};
+use crate::signal::{Memo, RwSignal};
+use crate::store::{self, Held, Listed, Loaded, MarkPlace, News, Settings, Trouble};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::job::backup::{Step, carry_out};
@@ -16,9 +18,13 @@ use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use leptos::prelude::*;
 use std::ops::Deref;
+use std::time::Duration;
 
 /// The most calculators that are remembered as opened lately.
 const MOST_RECENT: usize = 5;
+
+/// How long what was read waits to be shown with what comes next.
+const GATHERED: Duration = Duration::from_millis(250);
 
 /// A hold on what all of the page shares, for as long as there is a page.
 #[derive(Clone, Copy)]
@@ -55,6 +61,13 @@ pub(crate) struct Shared {
     pub(crate) settings: RwSignal<Settings>,
     /// The person's own jobs; the invented one is never among them.
     pub(crate) jobs: RwSignal<Vec<Job>>,
+    /// A line for each job, in the order in which they were worked on: also for one that is still
+    /// being read.
+    pub(crate) list: Memo<Vec<Listed>>,
+    /// All jobs have been read.
+    all_read: RwSignal<bool>,
+    /// Jobs that were read and are not shown yet.
+    came: RwSignal<Vec<Job>>,
     /// Goes up when something was set aside, or a job is shut.
     pub(crate) aside: RwSignal<u32>,
     /// Goes up when a store has answered.
@@ -63,6 +76,8 @@ pub(crate) struct Shared {
     pub(crate) trouble: RwSignal<Option<Trouble>>,
     /// The question that is open, while one is.
     pub(crate) on_page: RwSignal<Option<OnPage>>,
+    /// Goes up when all numbers of the job at hand have been worked.
+    pub(crate) worked: RwSignal<u32>,
     /// The question from which a new job is being made.
     pub(crate) comes_from: RwSignal<Option<OnPage>>,
 }
@@ -74,43 +89,121 @@ pub(crate) struct Made {
     pub(crate) inverse: Edit,
 }
 
+fn put(jobs: &mut Vec<Job>, job: Job) {
+    match jobs.iter_mut().find(|it| it.id == job.id) {
+        Some(place) => *place = job,
+        None => jobs.push(job),
+    }
+}
+
 impl Desk {
     /// Reads the store and the address.
     pub(crate) fn open() -> Self {
-        let Loaded { mut settings, is_first_visit, jobs } = store::load();
-        speech::speak(&settings.language);
         let route = Route::current();
+        let Loaded { mut settings, is_first_visit, jobs, listed } = store::load(route.job());
+        speech::speak(&settings.language);
         // Who comes by a link has come for its number, not to be shown around.
         let by_link = matches!(
             route,
             Route::Question(_) | Route::Calculator(_) | Route::Unreadable(..) | Route::Mark(..)
         );
         settings.demo_hidden |= is_first_visit && by_link;
+        let (jobs, all_read) = (RwSignal::new(jobs), RwSignal::new(false));
+        let list = Memo::new(move |_| {
+            let mut all: Vec<Listed> = jobs.with(|jobs| jobs.iter().map(Listed::of).collect());
+            if !all_read.get() {
+                let known: Vec<&str> = all.iter().map(|it| it.id.as_str()).collect();
+                let unread = listed.iter().filter(|it| !known.contains(&&*it.id));
+                let unread: Vec<Listed> = unread.cloned().collect();
+                all.extend(unread);
+            }
+            store::newest_first(all)
+        });
         let desk = Self(Box::leak(Box::new(Shared {
             route: RwSignal::new(route),
             settings: RwSignal::new(settings),
-            jobs: RwSignal::new(jobs),
+            jobs,
+            list,
+            all_read,
+            came: RwSignal::new(Vec::new()),
             aside: RwSignal::new(0),
             stores: RwSignal::new(0),
             trouble: RwSignal::new(None),
             on_page: RwSignal::new(None),
+            worked: RwSignal::new(0),
             comes_from: RwSignal::new(None),
         })));
         store::listen(move |news| desk.hear(news));
         store::read_mirror();
         desk.look();
+        let keep = later(move |_| store::keep_list(&desk.list.get_untracked()));
+        on_change(
+            move || {
+                desk.list.with(|_| ());
+                desk.all_read.track();
+            },
+            keep,
+        );
         desk
     }
 
     /// Takes in what the stores have to tell.
     fn hear(self, news: News) {
         match news {
+            News::Job(job) if !store::has_read() => return self.gather(*job),
             News::Changed => {}
             News::Job(job) => self.show(*job),
-            News::Gone(id) => self.jobs.update(|jobs| jobs.retain(|job| job.id != id)),
-            News::Aside => self.aside.update(|times| *times += 1),
+            News::Gone(id) => {
+                self.show_all();
+                self.jobs.update(|jobs| jobs.retain(|job| job.id != id));
+            }
+            News::Aside => {
+                self.show_all();
+                self.aside.update(|times| *times += 1);
+            }
+        }
+        if store::has_read() && !self.all_read.get_untracked() {
+            self.all_read.set(true);
         }
         self.look();
+    }
+
+    /// While the stores are read, jobs come by the hundred: those that nobody sees or waits for are
+    /// shown a few times a second.
+    fn gather(self, job: Job) {
+        let is_wanted = self.route.with_untracked(|route| route.job() == Some(&job.id));
+        if is_wanted || untrack(|| self.has(&job.id)) {
+            self.show(job);
+            return self.look();
+        }
+        let is_first = self.came.with_untracked(Vec::is_empty);
+        self.came.update(|came| came.push(job));
+        if is_first {
+            set_timeout(move || self.show_all(), GATHERED);
+        }
+    }
+
+    fn show_all(self) {
+        let came = self.came.get_untracked();
+        if came.is_empty() {
+            return;
+        }
+        self.came.set(Vec::new());
+        self.jobs.update(|jobs| {
+            for job in came {
+                put(jobs, job);
+            }
+        });
+    }
+
+    /// Whether all jobs have been read: before that, a copy of all would lack some.
+    pub(crate) fn has_all(self) -> bool {
+        self.all_read.get()
+    }
+
+    /// Whether a job has been read.
+    pub(crate) fn has(self, id: &str) -> bool {
+        id == DEMO_ID || self.jobs.with(|jobs| jobs.iter().any(|job| job.id == id))
     }
 
     /// Looks what keeps things from being saved.
@@ -172,6 +265,18 @@ impl Desk {
             return Some(demo(speech::voice(Units::Customary)));
         }
         self.jobs.with(|jobs| jobs.iter().find(|job| job.id == id).cloned())
+    }
+
+    /// Reads a job once, where it stands. Gives whether it is there.
+    pub(crate) fn read_job(self, id: &str, read: &mut dyn FnMut(&Job)) -> bool {
+        if id == DEMO_ID {
+            read(&demo(speech::voice(Units::Customary)));
+            return true;
+        }
+        self.jobs.with_untracked(|jobs| {
+            let job = jobs.iter().find(|job| job.id == id);
+            job.map(read).is_some()
+        })
     }
 
     /// The job that is being worked on, if one is.
@@ -254,10 +359,8 @@ impl Desk {
     }
 
     fn show(self, job: Job) {
-        self.jobs.update(|jobs| match jobs.iter_mut().find(|it| it.id == job.id) {
-            Some(place) => *place = job,
-            None => jobs.push(job),
-        });
+        self.show_all();
+        self.jobs.update(|jobs| put(jobs, job));
     }
 
     /// Adds a job.

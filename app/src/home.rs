@@ -10,6 +10,18 @@ use ledgerboard_core::job::DEMO_ID;
 /// Jobs that are listed here; the rest are a tap away.
 const MOST_JOBS: usize = 5;
 
+/// The calculators that were opened last, before all others.
+fn opened_last(desk: Desk) -> El {
+    let recent = desk.settings.with(|settings| settings.recent.clone());
+    let doors = recent.iter().filter_map(|id| catalog::find(id)).map(|entry| {
+        el("a").class("chip").attr("href", &route::calculator(entry.id)).say(entry.name)
+    });
+    el("section")
+        .attr("aria-labelledby", "opened-last")
+        .with(el("h3").id("opened-last").say(&w::OPENED_LAST))
+        .with(el("p").class("chips").with_all(doors))
+}
+
 /// The first page.
 pub(crate) fn home(desk: Desk) -> El {
     let trades = Trade::ALL.iter().map(|trade| {
@@ -24,6 +36,10 @@ pub(crate) fn home(desk: Desk) -> El {
             .with(el("h3").id(&id).say(trade.name()))
             .with(el("ul").class("doors").with_all(doors))
     });
+    let last = when(
+        move || desk.settings.with(|settings| !settings.recent.is_empty()),
+        move || opened_last(desk),
+    );
     let shows_demo = move || desk.settings.with(|settings| !settings.demo_hidden);
     let demo = when(shows_demo, move || {
         let away = el("button").attr("type", "button").class("quiet").say(&w::TAKE_DEMO_AWAY);
@@ -38,7 +54,7 @@ pub(crate) fn home(desk: Desk) -> El {
     let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::HOME_HEADING))
-        .with(section("calculators", &w::CALCULATORS).with_all(trades).with(demo))
+        .with(section("calculators", &w::CALCULATORS).with(last).with_all(trades).with(demo))
         .with(
             section("jobs", &w::JOBS)
                 .with(jobs::job_lines(desk, MOST_JOBS))

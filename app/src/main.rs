@@ -24,6 +24,7 @@ mod store;
 mod update_bar;
 mod wide;
 mod words;
+mod works;
 
 use leptos::prelude::{document, window, window_event_listener_untyped};
 use wasm_bindgen::prelude::*;

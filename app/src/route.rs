@@ -62,6 +62,18 @@ impl Route {
         }
     }
 
+    /// The job that a place belongs to.
+    pub(crate) fn job(&self) -> Option<&str> {
+        match self {
+            Self::Job(id)
+            | Self::Buying(id)
+            | Self::Ready(id)
+            | Self::Sheet(id, _)
+            | Self::Mark(id, _) => Some(id),
+            _ => None,
+        }
+    }
+
     /// Reads the address that the browser is at.
     pub(crate) fn current() -> Self {
         Self::read(&here())

@@ -53,7 +53,10 @@ pub(crate) fn shell() -> Piece {
     });
     let page = live(move || {
         let route = desk.route.get();
-        untrack(|| guarded(desk, route))
+        match route.job().map(str::to_owned) {
+            Some(id) if is_coming(desk, &id) => untrack(|| coming(&id)),
+            _ => untrack(|| guarded(desk, route)),
+        }
     });
     let [asks, good_to_know] = update_bars();
     let settings = el("a").attr("href", route::SETTINGS).say(&w::SETTINGS);
@@ -70,6 +73,26 @@ pub(crate) fn shell() -> Piece {
             .with(el("p").class("quiet").text(&version))
             .into(),
     ])
+}
+
+/// Whether a job is still to be read. Who asks is told when that is over.
+fn is_coming(desk: Desk, id: &str) -> bool {
+    let is_unread = untrack(|| !desk.has(id)) && !store::has_read();
+    if is_unread {
+        desk.jobs.track();
+        desk.track_stores();
+    }
+    is_unread
+}
+
+/// In the place of a page about it.
+fn coming(id: &str) -> El {
+    let id = id.to_owned();
+    // Not while the page is being drawn: it may be there at once.
+    set_timeout(move || store::want(&id), Duration::ZERO);
+    el("main")
+        .with(el("h1").attr("tabindex", "-1").say(&w::OPENING))
+        .with(door(route::JOBS, &speech::phrase(&w::ALL_JOBS)))
 }
 
 /// From the second page on: a reader hears where it is, and a thumb starts at the top.
@@ -94,14 +117,10 @@ fn trouble(desk: Desk) -> El {
 
 /// Notes what is opened while it is opened: what stopped the page once stays shut.
 fn guarded(desk: Desk, route: Route) -> El {
-    let noted = match &route {
-        Route::Job(id)
-        | Route::Buying(id)
-        | Route::Ready(id)
-        | Route::Sheet(id, _)
-        | Route::Mark(id, _) => store::job_name(id),
-        Route::Calculator(id) => store::draft_name(id),
-        Route::Question(link) => store::draft_name(&link.calculator),
+    let noted = match (&route, route.job()) {
+        (_, Some(id)) => store::job_name(id),
+        (Route::Calculator(id), _) => store::draft_name(id),
+        (Route::Question(link), _) => store::draft_name(&link.calculator),
         _ => return page(desk, route),
     };
     if store::stopped_at(&noted) {

@@ -114,6 +114,7 @@ words! {
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
     READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} pasados o detenidos, {1} por preguntar, {2} sin revisar";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
+    LOOKING_AT_NUMBERS = "Looking at what each number says today …", es "Viendo qué dice hoy cada número …";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
     LOOKED_FOR = "What is looked for", es "Qué se revisa";
@@ -325,6 +326,16 @@ words! {
     JOB_SAVING = "Being saved …", es "Guardando …";
     JOB_ONCE = "Saved once on this phone.", es "Guardado una vez en este teléfono.";
     JOB_TWICE = "Saved twice on this phone.", es "Guardado dos veces en este teléfono.";
+    JOB_AWAY = "Saved in the browser's larger store alone, in two slots: its quick copy made room for other jobs. Opened, it comes back.", es "Guardado solo en el almacén grande del navegador, en dos lugares: su copia rápida dejó lugar a otros trabajos. Al abrirlo, vuelve.";
+    OPENING = "Opening …", es "Abriendo …";
+    PUT_AWAY = "Put this job away", es "Guardar este trabajo como terminado";
+    PUT_AWAY_SAYS = "A job that is done is listed below the others. Nothing of it goes.", es "Un trabajo terminado queda abajo de los demás. No se borra nada.";
+    TAKE_OUT = "Take this job out again", es "Volver a sacar este trabajo";
+    JOBS_PUT_AWAY = "Put away: {0}", es "Terminados: {0}";
+    LISTED_AWAY = "{0}, in the larger store alone", es "{0}, solo en el almacén grande";
+    OPENED_LAST = "Opened last", es "Abiertos por último";
+    FIND_NUMBER = "Find a saved number by a word of it", es "Buscar un número guardado por una palabra";
+    FOUND_COUNT = "{0} {0?number|numbers} found", es "{0} {0?número encontrado|números encontrados}";
     JOB_ONLY_ONCE = "Saved once on this phone: there is no other copy. Back it up.", es "Guardado una vez en este teléfono: no hay otra copia. Respáldelo.";
     MAY_CLEAR = "This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.", es "Este navegador puede borrar números guardados cuando al teléfono se le acaba el espacio, y una ventana privada olvida todo al cerrarse. Ponga esta página en la pantalla de inicio y respalde lo que no se debe perder.";
     SET_ASIDE = "Set aside", es "Apartado";

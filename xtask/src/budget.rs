@@ -1,4 +1,5 @@
-//! `cargo xtask budget`: weighs the built site against budget.toml.
+//! `cargo xtask budget`: weighs the built site against budget.toml, and what a kept number takes in a
+//! phone's store.
 
 use std::fs;
 use std::path::Path;
@@ -47,6 +48,9 @@ pub(crate) fn check(dist: &Path) -> Result<()> {
             }
         }
     }
+    println!();
+    let example = ["run", "--quiet", "--package", "ledgerboard-core", "--example", "job_sizes"];
+    workspace::run(workspace::cargo().args(example))?;
     if !over.is_empty() {
         bail!("over the limit in budget.toml: {}", over.join(", "));
     }

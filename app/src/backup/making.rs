@@ -36,7 +36,10 @@ pub(super) fn reminder(desk: Desk) -> Piece {
 
 /// The button for all jobs, while there are any.
 pub(crate) fn of_all_jobs(desk: Desk) -> Piece {
-    crate::elements::when(move || !desk.jobs.read().is_empty(), move || buttons(desk, None))
+    crate::elements::when(
+        move || desk.has_all() && !desk.jobs.read().is_empty(),
+        move || buttons(desk, None),
+    )
 }
 
 /// The button for one job, on its page.

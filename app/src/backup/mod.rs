@@ -10,7 +10,7 @@ pub(crate) use hand_on::{CSV, Handed, hand_on};
 pub(crate) use making::{first, named, of_all_jobs, of_one_job, overdue};
 
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el};
+use crate::elements::{El, Piece, el, when};
 use crate::words as w;
 
 /// The part of the page of jobs that is about backups.
@@ -20,7 +20,8 @@ pub(crate) fn section(desk: Desk) -> El {
         .with(el("h2").id("backups").say(&w::BACKUPS))
         .with(making::reminder(desk))
         .with(making::of_all_jobs(desk))
-        .with(restoring::restore(desk))
+        .with(when(move || !desk.has_all(), || el("p").class("quiet").say(&w::OPENING)))
+        .with(when(move || desk.has_all(), move || restoring::restore(desk)))
 }
 
 /// Shows this in a place, and nothing that stood there.

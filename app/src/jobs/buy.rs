@@ -9,11 +9,11 @@ use crate::elements::{El, Piece, each, el, flag, live, when};
 use crate::keep::{Shared, send};
 use crate::later::later;
 use crate::signal::{Memo, RwSignal};
-use crate::{route, speech, words as w};
+use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
     About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, list, read_like, reason, said_of,
 };
-use ledgerboard_core::job::{Edit, Job, LONGEST_JOT, Survey};
+use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::measure::unit::{MONEY_SPENT, PERCENT};
@@ -63,7 +63,7 @@ pub(crate) fn buying_page(desk: Desk, id: String) -> El {
     let id = StoredValue::new(id);
     let all = Memo::new(move |_| {
         let job = id.with_value(|id| desk.job(id))?;
-        Some(buying(&job, &Survey::of(&job)))
+        Some(buying(&job, &works::survey(&job)))
     });
     let page = Page { desk, id, all, is_own: !job.invented };
     let is_empty =

@@ -2,52 +2,76 @@
 
 use super::aside;
 use super::details::{below, fault_line, text_field};
+use super::find::find;
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, live};
-use crate::signal::RwSignal;
-use crate::store::Held;
+use crate::elements::{El, Piece, each, el, flag, live};
+use crate::signal::{Memo, RwSignal};
+use crate::store::{Held, Listed};
 use crate::{backup, route, speech, words as w};
-use ledgerboard_core::job::{Job, LONGEST_NAME, LONGEST_PLACE};
+use ledgerboard_core::job::{LONGEST_NAME, LONGEST_PLACE, heading_of};
 use ledgerboard_core::say;
 use leptos::prelude::*;
 
-/// The jobs worked on last, as lines that open them; where there are none, what to do.
+/// The jobs worked on last, as lines that open them; where there are none, what to do. Those that
+/// are put away are not among them.
 pub(crate) fn job_lines(desk: Desk, most: usize) -> Piece {
+    let all = desk.list;
+    let none = flag(move || all.with(Vec::is_empty));
     live(move || {
-        desk.jobs.with(|jobs| {
-            if jobs.is_empty() {
-                return el("p").class("quiet").say(&w::NO_JOBS);
-            }
-            let lines = newest_first(jobs).into_iter().take(most);
-            el("ul").class("doors").with_all(lines.map(|job| line(desk, job)))
-        })
+        if none.get() {
+            return el("p").class("quiet").say(&w::NO_JOBS);
+        }
+        untrack(|| lines(desk, all, most, false))
     })
 }
 
-/// The jobs worked on last come first. Put in place one by one: a sort from the library is more
-/// code than this page's list is worth.
-pub(super) fn newest_first(jobs: &[Job]) -> Vec<&Job> {
-    let last = |job: &Job| job.marks.iter().map(|mark| mark.at.at).fold(job.made.at, i64::max);
-    let mut order: Vec<(i64, &Job)> = Vec::with_capacity(jobs.len());
-    for job in jobs {
-        let at = last(job);
-        let place = order.partition_point(|(other, _)| *other >= at);
-        order.insert(place, (at, job));
-    }
-    order.into_iter().map(|(_, job)| job).collect()
+/// The jobs that are done with, folded.
+fn put_away(desk: Desk) -> Piece {
+    let all = desk.list;
+    let count = Memo::new(move |_| all.with(|all| all.iter().filter(|it| it.is_put_away).count()));
+    live(move || {
+        let count = count.get() as i64;
+        if count == 0 {
+            return None;
+        }
+        let summary = el("summary").text(&speech::say(&say!(w::JOBS_PUT_AWAY, count)));
+        let lines = untrack(|| lines(desk, all, usize::MAX, true));
+        Some(el("details").class("away").with(summary).with(lines))
+    })
 }
 
-fn line(desk: Desk, job: &Job) -> El {
-    let count = job.marks.len() as i64;
-    let count = match desk.held(&job.id) {
-        Held::Not(_) => say!(w::MARK_COUNT_UNSAVED, count),
-        _ => say!(w::MARK_COUNT, count),
+/// Lines by job: one that stays is left alone.
+fn lines(desk: Desk, all: Memo<Vec<Listed>>, most: usize, away: bool) -> El {
+    let keys = move || {
+        all.with(|all| {
+            let these = all.iter().filter(|it| it.is_put_away == away).take(most);
+            these.map(|it| it.id.clone()).collect::<Vec<_>>()
+        })
     };
-    door(
-        &route::job(&job.id),
-        el("span").own_text(&speech::say(&job.heading())),
-        &speech::say(&count),
-    )
+    el("ul").class("doors").with(each(keys, move |id, _| line(desk, all, id)))
+}
+
+fn line(desk: Desk, all: Memo<Vec<Listed>>, id: &str) -> El {
+    let of = StoredValue::new(id.to_owned());
+    let own = Memo::new(move |_| {
+        all.with(|all| all.iter().find(|it| of.with_value(|id| it.id == *id)).cloned())
+    });
+    let name = move || {
+        own.with(|own| own.as_ref().map(|own| speech::say(&heading_of(&own.name))))
+            .unwrap_or_default()
+    };
+    let about = move || {
+        let count = own.with(|own| own.as_ref().map_or(0, |own| own.count));
+        let text = match of.with_value(|id| desk.held(id)) {
+            Held::Not(_) => say!(w::MARK_COUNT_UNSAVED, count),
+            Held::Away => say!(w::LISTED_AWAY, say!(w::MARK_COUNT, count)),
+            _ => say!(w::MARK_COUNT, count),
+        };
+        speech::say(&text)
+    };
+    let about = el("span").class("quiet").text_live(about);
+    let name = el("span").own().text_live(name);
+    el("li").with(el("a").attr("href", &route::job(id)).with(name).text(" ").with(about))
 }
 
 /// A line that leads somewhere: what, and a word about it.
@@ -131,7 +155,9 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
         .with(form);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))
+        .with(find(desk))
         .with(job_lines(desk, usize::MAX))
+        .with(put_away(desk))
         .with(aside::aside(desk))
         .with(aside::stays(desk))
         .with(new)

@@ -1,16 +1,18 @@
 //! One kept number: a line that opens it, and what can be done with it.
 
 use super::details::details;
+use super::marks::Lines;
 use super::ties::links;
+use super::today::Today;
 use crate::desk::Desk;
 use crate::drawing::{held, sketch, verdict};
 use crate::elements::{El, Piece, el, focus_soon, live, when};
 use crate::sheet_view::undo_button;
-use crate::signal::RwSignal;
+use crate::signal::{Memo, RwSignal};
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
-use ledgerboard_core::catalog;
-use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, Survey};
+use ledgerboard_core::catalog::{self, Worked};
+use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Verdict;
@@ -56,52 +58,58 @@ pub(crate) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
     if is_hold && !kept.is_held() { &w::HOLD_OPEN } else { kept.word() }
 }
 
-/// The line of a mark.
-pub(super) fn mark_line(
-    desk: Desk,
-    job: &Job,
-    survey: &Survey<'_>,
-    mark: &Mark,
-    gone: RwSignal<Option<Gone>>,
-    opened: RwSignal<Option<Mark>>,
-) -> El {
+/// What a mark's item holds. It says what was kept, and what that is today once `is_told`.
+pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piece {
+    let part = |build: fn(&Lines, &Mark, Option<&Today>) -> Piece| {
+        let (lines, id) = (lines.clone(), mark.id.clone());
+        live(move || {
+            let is_told = is_told.get();
+            let mark = lines.job.mark(&id)?;
+            let told = || lines.today(mark, |today| build(&lines, mark, Some(today)));
+            let today = if is_told { untrack(told) } else { None };
+            Some(today.unwrap_or_else(|| untrack(|| build(&lines, mark, None))))
+        })
+    };
+    let is_own = !lines.job.invented;
+    let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
+    let day = || el("p").class("quiet").text(&speech::say(&say!(w::SAVED_ON, mark.at.text())));
+    Piece::all([
+        part(line),
+        note.into(),
+        is_own.then(day).into(),
+        part(changed),
+        is_own.then(|| actions(lines.desk, &lines.job, mark, lines.gone, lines.opened)).into(),
+    ])
+}
+
+/// The worked answer of today, where there is one.
+fn worked(today: Option<&Today>) -> Option<&Worked> {
+    today.and_then(|today| (*today.says).as_ref().ok())
+}
+
+/// The line that opens the mark, and the plan of one that is a room.
+fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
+    let (desk, job) = (lines.desk, &lines.job);
     let voice = speech::voice(job.units);
     let kept = &mark.kept;
     let answer = shown(&kept.answer);
     let word = kept.verdict();
+    let now = worked(today);
+    let opens = today.is_none_or(|it| matches!(&*it.says, Ok(_) | Err(Stale::Refused(_))));
     // Whatever it was on its day, what is held today is held.
-    let is_held = match survey.worked(&mark.id) {
-        Some(Ok(worked)) => worked.standing.is_held(),
-        _ => kept.is_held(),
-    };
-    let (opens, now) = match survey.worked(&mark.id) {
-        None => (true, None),
-        Some(Ok(worked)) => {
-            let now = Kept::of(worked);
-            let differs = (!now.agrees(kept)).then(|| {
-                let today = shown(&now.answer);
-                let (then, now) =
-                    (word_of(&mark.calculator, kept), word_of(&mark.calculator, &now));
-                say!(w::THEN_NOW, answer.clone(), then, today, now)
-            });
-            (true, differs)
-        }
-        Some(Err(stale)) => (matches!(stale, Stale::Refused(_)), Some(stale.says())),
-    };
-    let is_over = match survey.worked(&mark.id) {
-        Some(Ok(worked)) => worked.sheet.verdict() == Verdict::Over && !is_hold(mark),
-        _ => false,
-    };
+    let is_held = now.map_or_else(|| kept.is_held(), |worked| worked.standing.is_held());
+    let is_over =
+        now.is_some_and(|worked| worked.sheet.verdict() == Verdict::Over && !is_hold(mark));
     // A bare count says nothing by itself.
     let is_count = matches!(Amount::from_exact(&kept.answer), Some(Amount::Count(_)));
-    let named = match survey.worked(&mark.id) {
-        Some(Ok(worked)) if is_count => {
+    let named = match now.filter(|_| is_count) {
+        Some(worked) => {
             let headline = &worked.sheet.headline;
             let as_kept = headline.amount.exact() == kept.answer;
-            let value = headline.said.clone().filter(|_| as_kept).unwrap_or_else(|| answer.clone());
+            let value = headline.said.clone().filter(|_| as_kept).unwrap_or(answer);
             say!(w::PAIR, headline.name.clone(), value)
         }
-        _ => answer.clone(),
+        None => answer,
     };
     let (id, home, was) = (mark.id.clone(), job.id.clone(), mark.title.clone());
     let title = move || {
@@ -123,25 +131,32 @@ pub(super) fn mark_line(
         .with(is_held.then(held))
         .with((!is_held).then(|| verdict(word, word_of(&mark.calculator, kept))))
         .with((is_held && is_over).then(|| verdict(Verdict::Over, Verdict::Over.words())));
-    let note = (!mark.note.is_empty()).then(|| el("p").class("quiet").own_text(&mark.note));
     // A room is known by its plan.
-    let plan = match survey.worked(&mark.id) {
-        Some(Ok(worked)) if catalog::find(&mark.calculator).is_some_and(|it| it.is_room) => {
-            worked.sheet.drawing.as_ref().map(|drawing| sketch(drawing, &mark.id, voice))
+    let is_room = catalog::find(&mark.calculator).is_some_and(|it| it.is_room);
+    let plan = now.filter(|_| is_room).and_then(|worked| {
+        worked.sheet.drawing.as_ref().map(|drawing| sketch(drawing, &mark.id, voice))
+    });
+    Piece::all([Piece::from(line), plan.into()])
+}
+
+/// Where today's answer isn't the kept one, and what the mark takes from others.
+fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
+    let Some(today) = today else { return Piece::NONE };
+    let kept = &mark.kept;
+    let now = match &*today.says {
+        Ok(worked) => {
+            let now = Kept::of(worked);
+            (!now.agrees(kept)).then(|| {
+                let (then, says) =
+                    (word_of(&mark.calculator, kept), word_of(&mark.calculator, &now));
+                say!(w::THEN_NOW, shown(&kept.answer), then, shown(&now.answer), says)
+            })
         }
-        _ => None,
+        Err(stale) => Some(stale.says()),
     };
-    let day = say!(w::SAVED_ON, mark.at.text());
-    el("li")
-        .class("mark")
-        .attr("data-mark", &mark.id)
-        .with(line)
-        .with(plan)
-        .with(note)
-        .with((!job.invented).then(|| el("p").class("quiet").text(&speech::say(&day))))
-        .with(now.map(|now| el("p").class("now").text(&voice.say(&now))))
-        .with(links(desk, job, survey, mark, gone))
-        .with((!job.invented).then(|| actions(desk, job, mark, gone, opened)))
+    let voice = speech::voice(lines.job.units);
+    let now = now.map(|now| el("p").class("now").text(&voice.say(&now)));
+    Piece::all([now.into(), links(lines.desk, &lines.job, today, mark, lines.gone)])
 }
 
 /// What can be done with a mark, folded under its line and built when it is opened.

@@ -4,12 +4,15 @@
 mod aside;
 mod buy;
 mod details;
+mod find;
 mod list;
 mod mark_line;
+mod marks;
 mod page;
 mod ready;
 mod switch;
 mod ties;
+mod today;
 mod turnover;
 
 pub(crate) use aside::rescue;

@@ -2,10 +2,10 @@
 
 use super::aside;
 use super::details::{below, fault_line, text_field};
-use super::mark_line::{Gone, gone_line, mark_line};
-use super::ready::ready_lines;
+use super::mark_line::Gone;
+use super::marks::marks;
 use crate::desk::{Desk, GoneJob};
-use crate::elements::{El, Piece, el, flag, live};
+use crate::elements::{El, Piece, el, flag, live, when};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::signal::{Memo, RwSignal};
@@ -14,16 +14,18 @@ use crate::{backup, route, speech, words as w};
 use ledgerboard_core::calculators::Trade;
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::turnover::Who;
-use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, Survey};
+use ledgerboard_core::job::{Edit, Job, LONGEST_NAME, LONGEST_PLACE, Mark, PUT_AWAY};
 use ledgerboard_core::say;
 use ledgerboard_core::words::Text;
 use leptos::prelude::*;
+use std::cell::Cell;
+use std::sync::Arc;
 
 /// The page of a job.
 pub(crate) fn job_page(desk: Desk, id: String) -> El {
     let removed = RwSignal::new(None::<GoneJob>);
     let wanted = id.clone();
-    let there = flag(move || desk.job(&wanted).is_some());
+    let there = flag(move || desk.has(&wanted));
     el("main").with(live(move || {
         if there.get() {
             return untrack(|| opened(desk, id.clone(), removed));
@@ -55,10 +57,12 @@ fn taken_away(desk: Desk, gone: GoneJob, removed: RwSignal<Option<GoneJob>>) -> 
 }
 
 fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
+    // Its working copy comes back, where it had made room for others.
+    store::touch(&id);
     let id = StoredValue::new(id);
-    let job = Memo::new(move |_| id.with_value(|id| desk.job(id)));
+    let job = Memo::new(move |_| id.with_value(|id| desk.job(id)).map(Arc::new));
     let gone = RwSignal::new(None::<Gone>);
-    let read = move |read: fn(&Job) -> String| job.with(|job| job.as_ref().map(read));
+    let read = move |read: fn(&Job) -> String| job.with(|job| job.as_deref().map(read));
     let heading = move || read(|job| speech::say(&job.heading())).unwrap_or_default();
     let place = move || read(|job| job.place.clone()).unwrap_or_default();
     let invented = job.with_untracked(|job| job.as_ref().is_some_and(|job| job.invented));
@@ -67,9 +71,9 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     // lines are drawn anew when something else changes, or when the writing is closed.
     let opened = RwSignal::new(None::<Mark>);
     let lines = Memo::new(move |_| {
-        opened
-            .with(|opened| job.with(|job| job.as_ref().map(|job| as_opened(job, opened.as_ref()))))
+        opened.with(|opened| job.with(|job| Some(as_opened(job.as_ref()?, opened.as_ref()))))
     });
+    let is_first = Cell::new(true);
     let marks = live(move || {
         // Read, not only tracked: a memo that nobody has read hears of nothing.
         lines.with(|_| ());
@@ -80,7 +84,8 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
         job.with_untracked(|job| {
             job.as_ref().map(|job| {
                 let gone_now = gone.get();
-                untrack(|| marks(desk, job, gone, gone_now, opened))
+                let first = is_first.replace(false);
+                untrack(|| marks(desk, job, gone, gone_now, opened, first))
             })
         })
     });
@@ -124,6 +129,7 @@ fn held(desk: Desk, id: &str) -> Text {
         Held::Once if !store::mirror_works() => say!(w::JOB_ONLY_ONCE),
         Held::Once => say!(w::JOB_ONCE),
         Held::Twice => say!(w::JOB_TWICE),
+        Held::Away => say!(w::JOB_AWAY),
         Held::Not(trouble) => trouble.says(),
     }
 }
@@ -153,56 +159,29 @@ fn work_out(desk: Desk, id: StoredValue<String>) -> El {
         door.say(entry.name).tap(to_this)
     };
     let trades = Trade::ALL.iter().map(|trade| {
-        let theirs = catalog::ALL.iter().filter(|entry| entry.trade == *trade);
-        el("details")
-            .with(el("summary").say(trade.name()))
-            .with(el("div").class("chips").with_all(theirs.map(doors)))
+        let open = RwSignal::new(false);
+        let details = el("details").with(el("summary").say(trade.name()));
+        let node = details.node().clone();
+        let doors = move || {
+            let theirs = catalog::ALL.iter().filter(|entry| entry.trade == *trade);
+            el("div").class("chips").with_all(theirs.map(doors))
+        };
+        details
+            .with(when(move || open.get(), doors))
+            .on("toggle", move |_| open.set(node.has_attribute("open")))
     });
     el("div").with(el("h3").say(&w::ADD_TO_JOB)).with_all(trades)
 }
 
 /// A job in which the mark that is being written about says what it said when that was opened.
-fn as_opened(job: &Job, opened: Option<&Mark>) -> Job {
-    let mut job = job.clone();
-    if let Some(opened) = opened
-        && let Some(mark) = job.marks.iter_mut().find(|mark| mark.id == opened.id)
-    {
+fn as_opened(job: &Arc<Job>, opened: Option<&Mark>) -> Arc<Job> {
+    let Some(opened) = opened else { return Arc::clone(job) };
+    let mut job = Job::clone(job);
+    if let Some(mark) = job.marks.iter_mut().find(|mark| mark.id == opened.id) {
         let Mark { title, spot, note, clock, .. } = opened.clone();
         (mark.title, mark.spot, mark.note, mark.clock) = (title, spot, note, clock);
     }
-    job
-}
-
-/// Marks by room, the newest first; one that was just taken away keeps its place.
-fn marks(
-    desk: Desk,
-    job: &Job,
-    gone: RwSignal<Option<Gone>>,
-    gone_now: Option<Gone>,
-    opened: RwSignal<Option<Mark>>,
-) -> Piece {
-    let taken = gone_now.filter(|taken| job.mark(&taken.mark().id).is_none());
-    let mut with_taken = job.clone();
-    with_taken.marks.extend(taken.as_ref().map(|taken| taken.mark().clone()));
-    if with_taken.marks.is_empty() {
-        return el("p").class("quiet").say(&w::NO_MARKS).into();
-    }
-    let survey = Survey::of(job);
-    let spots = with_taken.newest_first_by_spot();
-    let spots = spots.iter().map(|spot| {
-        let name = match spot.name {
-            "" => el("h3").class("quiet").say(&w::NO_SPOT),
-            name => el("h3").own_text(name),
-        };
-        let lines = spot.marks.iter().map(|mark| match &taken {
-            Some(taken) if taken.mark().id == mark.id => {
-                gone_line(desk, &job.id, taken.clone(), gone)
-            }
-            _ => mark_line(desk, job, &survey, mark, gone, opened),
-        });
-        Piece::all([name, el("ul").with_all(lines)])
-    });
-    Piece::all([ready_lines(job, &survey)].into_iter().chain(spots))
+    Arc::new(job)
 }
 
 fn demo_says(desk: Desk) -> Piece {
@@ -221,12 +200,12 @@ fn demo_says(desk: Desk) -> Piece {
 fn terms(
     desk: Desk,
     id: StoredValue<String>,
-    job: Memo<Option<Job>>,
+    job: Memo<Option<Arc<Job>>>,
     removed: RwSignal<Option<GoneJob>>,
 ) -> El {
     let start = job.get_untracked();
     let name = RwSignal::new(start.as_ref().map(|job| job.name.clone()).unwrap_or_default());
-    let place = RwSignal::new(start.map(|job| job.place).unwrap_or_default());
+    let place = RwSignal::new(start.map(|job| job.place.clone()).unwrap_or_default());
     let seen = StoredValue::new((name.get_untracked(), place.get_untracked()));
     let fault = RwSignal::new(String::new());
     let soon = later(move |_| {
@@ -258,6 +237,15 @@ fn terms(
     let edit = move |edit| {
         let _ = desk.edit(&id.get_value(), edit);
     };
+    let is_away = flag(move || job.with(|job| job.as_ref().is_some_and(|job| job.is_put_away())));
+    let put_away = live(move || {
+        let (phrase, says) = match is_away.get() {
+            true => (&w::TAKE_OUT, ""),
+            false => (&w::PUT_AWAY, "yes"),
+        };
+        let put = move || edit(Edit::Jot { key: PUT_AWAY.to_owned(), says: says.to_owned() });
+        el("p").with(el("button").attr("type", "button").say(phrase).tap(put))
+    });
     let asks = RwSignal::new(false);
     let remove = live(move || {
         if asks.get() {
@@ -274,6 +262,8 @@ fn terms(
         .with(edition_picker(basis, move |basis| edit(Edit::Basis(basis))))
         .with(units_picker(&w::UNITS, units, move |units| edit(Edit::Units(units))))
         .with(backup::of_one_job(desk, id.get_value()))
+        .with(el("p").class("note").say(&w::PUT_AWAY_SAYS))
+        .with(put_away)
         .with(el("div").with(remove))
 }
 

@@ -6,7 +6,7 @@ use crate::desk::Desk;
 use crate::drawing::{held, spare, verdict};
 use crate::elements::{El, Piece, el};
 use crate::signal::Memo;
-use crate::{route, speech, words as w};
+use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::ready::{Found, Phase, Point, Ready, Snag, looked_at, ready};
 use ledgerboard_core::job::{Edit, Job, Survey};
 use ledgerboard_core::say;
@@ -39,7 +39,7 @@ pub(crate) fn ready_page(desk: Desk, id: String) -> El {
     let home = el("a").class("door").attr("href", &route::job(&id));
     let home = home.own_text(&speech::say(&job.heading()));
     let id = StoredValue::new(id);
-    let all = ready(&job, &Survey::of(&job));
+    let all = ready(&job, &works::survey(&job));
     let parts = Phase::ALL.into_iter().enumerate().map(|(at, phase)| {
         let found = found(&job, &all, at);
         let points = phase.points().iter().map(|it| point(desk, id, phase, it, !job.invented));

@@ -1,9 +1,11 @@
 //! The present job, always shown, and the switch to another.
 
-use super::list::newest_first;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
+use crate::signal::{Memo, RwSignal};
+use crate::store::Listed;
 use crate::{route, speech, words as w};
+use ledgerboard_core::job::heading_of;
 use leptos::prelude::*;
 
 const LOOSE: &str = "";
@@ -11,23 +13,33 @@ const NEW: &str = "+";
 
 /// The switch at the top of every page.
 pub(crate) fn switch(desk: Desk) -> El {
+    let again = RwSignal::new(());
+    let loose = move || desk.todays_loose_notes();
+    let jobs = Memo::new(move |_| {
+        let present = desk.settings.with(|settings| settings.job.clone());
+        let is_at_hand = |it: &&Listed| !it.is_put_away || present.as_ref() == Some(&it.id);
+        desk.list.with(|jobs| {
+            let jobs = jobs.iter().filter(is_at_hand);
+            jobs.map(|it| (it.id.clone(), it.name.clone())).collect::<Vec<_>>()
+        })
+    });
     let options = live(move || {
+        again.track();
         let present = desk.settings.with(|settings| settings.job.clone()).unwrap_or_default();
         let option = |value: &str| {
             let option = el("option").attr("value", value);
             if value == present { option.attr("selected", "") } else { option }
         };
-        let loose = desk.todays_loose_notes();
-        desk.jobs.with(|jobs| {
+        let loose = loose();
+        jobs.with(|jobs| {
             let named = |heading: &str, value: &str| option(value).own_text(heading);
             Piece::all([
                 option(LOOSE).say(&w::NO_JOB).into(),
                 Piece::all(
-                    newest_first(jobs)
-                        .into_iter()
+                    jobs.iter()
                         // Today's loose notes are where numbers go when no job is picked.
-                        .filter(|job| loose.as_ref() != Some(&job.id) || job.id == present)
-                        .map(|job| named(&speech::say(&job.heading()), &job.id)),
+                        .filter(|(id, _)| loose.as_ref() != Some(id) || *id == present)
+                        .map(|(id, name)| named(&speech::say(&heading_of(name)), id)),
                 ),
                 option(NEW).say(&w::NEW_JOB_PICK).into(),
             ])
@@ -39,7 +51,7 @@ pub(crate) fn switch(desk: Desk) -> El {
             NEW => {
                 // The new one is made on its page; until then the switch shows the present job.
                 desk.comes_from.set(desk.on_page.get_untracked());
-                desk.jobs.update(|_| ());
+                again.set(());
                 route::go(route::JOBS);
             }
             id => desk.set(|settings| settings.job = Some(id.to_owned()).filter(|id| id != LOOSE)),

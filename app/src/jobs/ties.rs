@@ -2,15 +2,16 @@
 //! kept right here.
 
 use super::mark_line::{Gone, gone_line, shown};
+use super::today::Today;
 use crate::clock;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
-use crate::question::linked;
+use crate::question::Linked;
 use crate::signal::RwSignal;
-use crate::{speech, words as w};
+use crate::{speech, words as w, works};
 use ledgerboard_core::catalog;
 use ledgerboard_core::fields::row_at;
-use ledgerboard_core::job::{Edit, Job, Mark, NotTaken, Survey, Tie, TieState};
+use ledgerboard_core::job::{Edit, Job, Mark, NotTaken, Tie, TieState};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Arg, Text};
@@ -20,14 +21,14 @@ use leptos::prelude::*;
 pub(super) fn links(
     desk: Desk,
     job: &Job,
-    survey: &Survey<'_>,
+    today: &Today,
     mark: &Mark,
     gone: RwSignal<Option<Gone>>,
 ) -> Piece {
-    let takes = mark.ties.iter().map(|tie| one(desk, job, survey, mark, tie, gone));
-    let users: Vec<&str> = survey.users(&mark.id).map(|user| user.title.trim()).collect();
-    let used = (!users.is_empty()).then(|| {
-        let users = users.join(", ");
+    let takes = mark.ties.iter().zip(&today.links);
+    let takes = takes.map(|(tie, link)| one(desk, job, link, mark, tie, gone));
+    let used = (!today.users.is_empty()).then(|| {
+        let users = today.users.clone();
         el("p").class("quiet").own_text(&speech::say(&say!(w::USED_BY, users)))
     });
     let (id, job) = (mark.id.clone(), job.id.clone());
@@ -41,14 +42,13 @@ pub(super) fn links(
 fn one(
     desk: Desk,
     job: &Job,
-    survey: &Survey<'_>,
+    link: &Linked,
     mark: &Mark,
     tie: &Tie,
     gone: RwSignal<Option<Gone>>,
 ) -> Piece {
     let voice = speech::voice(job.units);
     let label = catalog::find(&mark.calculator).and_then(|entry| row_at(entry.rows, &tie.path));
-    let link = linked(job, survey, tie);
     let from = match label {
         Some(row) => say!(w::TAKES, row.label, &*link.name),
         None => say!(w::TAKEN_FROM, &*link.name),
@@ -78,7 +78,7 @@ fn one(
     let (id, here, path) = (job.id.clone(), mark.clone(), tie.path.clone());
     let take = move || {
         let Some(job) = untrack(|| desk.job(&id)) else { return };
-        match Survey::of(&job).take(&here, &path, clock::now()) {
+        match works::survey(&job).take(&here, &path, clock::now()) {
             Ok(taken) => settle(&id, here.clone(), taken),
             Err(NotTaken::Refused(faults)) => {
                 fault.set(faults.first().map(|it| speech::say(&it.says)).unwrap_or_default());

@@ -6,11 +6,11 @@ use crate::desk::Desk;
 use crate::drawing::{drawn, held, spare, verdict};
 use crate::elements::{El, Piece, el, flag, live};
 use crate::signal::Memo;
-use crate::{route, speech, words as w};
+use crate::{route, speech, words as w, works};
+use ledgerboard_core::job::Job;
 use ledgerboard_core::job::turnover::{
     Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told_before, turnover,
 };
-use ledgerboard_core::job::{Job, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
 use ledgerboard_core::words::{Text, Voice};
@@ -19,7 +19,7 @@ use leptos::prelude::*;
 /// The page of a sheet.
 pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
     let Some(job) = desk.job(&id) else { return no_such_job() };
-    let sheet = turnover(&job, &Survey::of(&job), who);
+    let sheet = turnover(&job, &works::survey(&job), who);
     let voice = speech::voice(job.units);
     let is_own = !job.invented;
     let home = el("a").class("door").attr("href", &route::job(&id));

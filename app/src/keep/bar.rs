@@ -262,9 +262,9 @@ fn saved_so(desk: Desk, job: &str, over: bool) -> Text {
     };
     match (desk.held(job), over) {
         (Held::Soon, _) => say!(w::SAVING, heading),
-        (Held::Once, _) if !store::mirror_works() => say!(w::SAVED_ONLY_ONCE, heading),
-        (Held::Once, false) => say!(w::SAVED_ONCE, heading),
-        (Held::Once, true) => say!(w::SAVED_OVER, heading),
+        (Held::Once | Held::Away, _) if !store::mirror_works() => say!(w::SAVED_ONLY_ONCE, heading),
+        (Held::Once | Held::Away, false) => say!(w::SAVED_ONCE, heading),
+        (Held::Once | Held::Away, true) => say!(w::SAVED_OVER, heading),
         (Held::Twice, false) => say!(w::SAVED_TWICE, heading),
         (Held::Twice, true) => say!(w::SAVED_OVER_TWICE, heading),
         (Held::Not(trouble), _) => trouble.says(),

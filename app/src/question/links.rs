@@ -6,7 +6,7 @@ use crate::elements::on_change;
 use crate::signal::RwSignal;
 use crate::speech;
 use crate::store::{Links, MarkPlace};
-use crate::words as w;
+use crate::{words as w, works};
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
 use ledgerboard_core::fields::{Row, bare, heard, row_at};
@@ -110,8 +110,13 @@ pub(super) fn hold(
 /// of its fields.
 pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Source> {
     let Some(job) = home(desk, mark) else { return Vec::new() };
+    if !works::are_known(&job) {
+        desk.worked.track();
+        works::begin(desk, &job.id);
+        return Vec::new();
+    }
     let own = mark.get().map(|place| place.mark).unwrap_or_default();
-    let survey = Survey::of(&job);
+    let survey = works::survey(&job);
     let offers = survey.all_offers(&own).into_iter();
     offers
         .map(|offer| Source {
@@ -132,7 +137,7 @@ pub(super) fn all_linked(desk: Desk, links: RwSignal<Links>) -> Vec<(String, Lin
             return Vec::new();
         }
         let Some(job) = desk.job(&links.job) else { return Vec::new() };
-        let survey = Survey::of(&job);
+        let survey = works::survey(&job);
         let one = |tie: &Tie| (tie.path.clone(), linked(&job, &survey, tie));
         links.ties.iter().map(one).collect()
     })

@@ -1,7 +1,7 @@
 //! What is known of each job: what was last read or written, which stores hold it, and what still
 //! has to be written.
 
-use super::{JOB, Trouble, Why, news};
+use super::{JOB, Trouble, Why, local, news};
 use ledgerboard_core::job::Job;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -15,6 +15,8 @@ pub(crate) enum Held {
     Once,
     /// Both have it.
     Twice,
+    /// The larger store has it, in its two slots; its working copy has made room.
+    Away,
     /// No store has its last change.
     Not(Trouble),
 }
@@ -38,6 +40,9 @@ pub(super) struct Entry {
     /// How large the working copy is, and when it was written, counted in writes.
     pub(super) size: usize,
     pub(super) turn: u64,
+    /// When the job was worked on last, and whether it is done with.
+    pub(super) last: i64,
+    pub(super) is_put_away: bool,
     pub(super) in_flight: bool,
     /// Why it is never written.
     pub(super) shut: Option<Why>,
@@ -45,6 +50,18 @@ pub(super) struct Entry {
     pub(super) removed: bool,
     pub(super) trouble: Option<Trouble>,
     pub(super) then: Vec<Then>,
+}
+
+impl Entry {
+    /// Notes what decides whose working copy makes room first.
+    pub(super) fn describe(&mut self, job: &Job) {
+        (self.last, self.is_put_away) = (job.last_worked(), job.is_put_away());
+    }
+
+    /// Both slots of the mirror are enough for a job that is not at hand.
+    pub(super) fn is_in_mirror(&self) -> bool {
+        self.revision > 0 && self.mirror == self.revision
+    }
 }
 
 thread_local! {
@@ -96,6 +113,7 @@ pub(crate) fn held(id: &str) -> Held {
             (_, Some(trouble)) if entry.shut.is_some() => Held::Not(trouble),
             (count, _) if unwritten || (entry.in_flight && count == 0) => Held::Soon,
             (2, _) => Held::Twice,
+            (_, None) if entry.is_in_mirror() && local::probe().is_ok() => Held::Away,
             (1, _) => Held::Once,
             (_, Some(trouble)) => Held::Not(trouble),
             _ => Held::Soon,

@@ -9,6 +9,7 @@
 mod aside;
 mod book;
 mod draft;
+mod listed;
 mod local;
 mod meeting;
 mod mirror;
@@ -23,6 +24,7 @@ mod writing;
 pub(crate) use aside::{Aside, all as set_aside, of_job};
 pub(crate) use book::{Held, held, shut};
 pub(crate) use draft::{Draft, Links, MarkPlace};
+pub(crate) use listed::{Listed, newest_first};
 pub(crate) use meeting::other_tab;
 pub(crate) use news::{News, listen};
 pub(crate) use note::{opened, opening, stopped_at};
@@ -45,6 +47,7 @@ const ALL: &str = "ledgerboard.";
 const JOB: &str = "ledgerboard.job.";
 const DRAFT: &str = "ledgerboard.draft.";
 const SETTINGS: &str = "ledgerboard.settings";
+const LIST: &str = "ledgerboard.list";
 /// What can't be read: when it was set aside, then the name it had.
 const ASIDE: &str = "ledgerboard.aside.";
 /// In the database alone: the last revision of a job that was removed.
@@ -74,7 +77,10 @@ pub(crate) struct Loaded {
     pub(crate) settings: Settings,
     /// Nothing of ours was here before.
     pub(crate) is_first_visit: bool,
+    /// Those that are asked for first.
     pub(crate) jobs: Vec<Job>,
+    /// What there was the last time, to be listed till all is read.
+    pub(crate) listed: Vec<Listed>,
 }
 
 /// Why something was not saved.
@@ -176,8 +182,9 @@ pub(crate) fn only_on_page() -> bool {
     may_write().is_ok() && (typed || book::trouble().is_some())
 }
 
-/// Reads what local storage has, so that the page opens at once.
-pub(crate) fn load() -> Loaded {
+/// Reads what local storage has of the job on the page, `wanted`, and of those that numbers are
+/// saved to, so that the page opens at once.
+pub(crate) fn load(wanted: Option<&str>) -> Loaded {
     note::read();
     stay::look();
     for (name, text) in local::all(ASIDE) {
@@ -187,10 +194,34 @@ pub(crate) fn load() -> Loaded {
     let is_first_visit = settings.is_none();
     let settings = settings.unwrap_or_else(Settings::fresh);
     book::written_by(&settings.device);
-    let jobs = local::all(JOB).into_iter();
-    let read =
-        |(name, text): (String, String)| starting::read_local(name.strip_prefix(JOB)?, &text);
-    Loaded { settings, is_first_visit, jobs: jobs.filter_map(read).collect() }
+    let loose = settings.loose.as_ref().map(|(_, id)| id.as_str());
+    let mut ids: Vec<&str> = Vec::new();
+    for id in [wanted, settings.job.as_deref(), loose].into_iter().flatten() {
+        if !ids.contains(&id) {
+            ids.push(id);
+        }
+    }
+    let jobs = ids.into_iter().filter_map(starting::read_local).collect();
+    Loaded { is_first_visit, jobs, listed: listed::read(), settings }
+}
+
+/// Keeps a line for each job, for the next start.
+pub(crate) fn keep_list(lines: &[Listed]) {
+    if may_write().is_ok() && has_read() {
+        listed::write(lines);
+    }
+}
+
+/// A job is wanted on the page before all has been read.
+pub(crate) fn want(id: &str) {
+    if !has_read() {
+        starting::want(id);
+    }
+}
+
+/// Puts the working copy of a job that is looked at back where it is at hand.
+pub(crate) fn touch(id: &str) {
+    working::come_back(id);
 }
 
 /// Reads the mirror. Until that is done, no job is written.

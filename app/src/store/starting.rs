@@ -4,15 +4,16 @@ use super::book::{READY, ids, name, shut_it, with};
 use super::meeting::{one_of_two, take_in, take_waiting};
 use super::news::{self, News};
 use super::writing::tend;
-use super::{GONE, JOB, Why, Written, aside, local, mirror, note};
+use super::{GONE, JOB, Why, Written, aside, local, mirror, note, working};
 use ledgerboard_core::job::record::{self, RecordProblem};
 use ledgerboard_core::job::{Job, judge, may_be_later};
 use leptos::prelude::set_timeout;
 use std::time::Duration;
 
 /// Reads a working copy, so that the page opens at once. What can't be read waits for the mirror.
-pub(super) fn read_local(id: &str, text: &str) -> Option<Job> {
+pub(super) fn read_local(id: &str) -> Option<Job> {
     let name = name(id);
+    let text = &*local::text(&name)?;
     if note::stopped_at(&name) {
         return None;
     }
@@ -23,8 +24,28 @@ pub(super) fn read_local(id: &str, text: &str) -> Option<Job> {
     with(id, |entry| {
         (entry.revision, entry.base) = (head.revision, Some(job.clone()));
         (entry.local, entry.size) = (head.revision, text.len());
+        entry.describe(&job);
     });
     Some(job)
+}
+
+/// Reads one job before its turn, wherever it is.
+pub(super) fn want(id: &str) {
+    let known = with(id, |entry| entry.base.is_some() || entry.removed || entry.shut.is_some());
+    if known {
+        return;
+    }
+    if let Some(job) = read_local(id) {
+        return news::tell(News::Job(Box::new(job)));
+    }
+    let own = id.to_owned();
+    let there = move |slots: Option<mirror::Slots>| {
+        // All may have been read by now.
+        if !READY.get() && with(&own, |entry| entry.base.is_none()) {
+            settle(&own, slots.unwrap_or_default());
+        }
+    };
+    mirror::read(id, Box::new(there));
 }
 
 /// Reads the mirror, makes of all copies one, and only then lets anything be written.
@@ -42,6 +63,7 @@ pub(super) fn read_mirror() {
         }
         super::mirror_is(read);
         READY.set(true);
+        working::fill();
         for id in ids() {
             tend(&id);
         }
@@ -119,6 +141,7 @@ pub(super) fn settle(id: &str, slots: mirror::Slots) {
     });
     let twin = twin.and_then(|twin| record::read(twin).ok()).map(|(_, twin)| twin);
     let known = with(id, |entry| {
+        entry.describe(&job);
         entry.local = if copies[0] == Some(text) { head.revision } else { 0 };
         entry.mirror = if copies[1..].contains(&Some(text)) { head.revision } else { 0 };
         entry.size = local.as_deref().map_or(0, str::len);

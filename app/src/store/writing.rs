@@ -28,6 +28,7 @@ pub(crate) fn save(job: Job) {
         if unreadable && copied {
             entry.shut = None;
         }
+        entry.describe(&job);
         entry.waiting = Some(job);
         entry.text.clear();
         entry.removed = false;
@@ -46,7 +47,7 @@ pub(crate) fn once_held(id: &str, then: impl FnOnce() + 'static) {
 }
 
 pub(super) fn run_waiting(id: &str) {
-    if matches!(held(id), Held::Once | Held::Twice) {
+    if matches!(held(id), Held::Once | Held::Twice | Held::Away) {
         for then in with(id, |entry| std::mem::take(&mut entry.then)) {
             then();
         }

@@ -151,6 +151,16 @@ impl Page {
         })
     }
 
+    /// Runs everything so many times slower than this machine would: a phone is.
+    #[track_caller]
+    pub(crate) fn slower(&self, times: u32) -> impl Future<Output = ()> {
+        self.step(format!("{times} times slower"), async move {
+            let rate = json!({ "rate": times });
+            self.cdp().await?.send_raw("Emulation.setCPUThrottlingRate", rate).await?;
+            Ok(())
+        })
+    }
+
     /// Saves what is in view as `name.png` in the folder of pictures, and says where.
     #[track_caller]
     pub(crate) fn screenshot(&self, name: &str) -> impl Future<Output = PathBuf> {

@@ -1,0 +1,72 @@
+//! Any kept number, found by typing a few letters of it.
+
+use super::details::{below, text_field};
+use super::mark_line::{shown, word_of};
+use crate::desk::Desk;
+use crate::drawing::{held, verdict};
+use crate::elements::{El, Piece, el, live};
+use crate::later::later;
+use crate::signal::RwSignal;
+use crate::{route, speech, words as w};
+use ledgerboard_core::job::{self, Found, LONGEST_TITLE};
+use ledgerboard_core::say;
+use leptos::prelude::*;
+
+/// The most that are listed: who needs more types another letter.
+const MOST: usize = 20;
+
+/// The field, and under it what it finds.
+pub(super) fn find(desk: Desk) -> El {
+    let typed = RwSignal::new(String::new());
+    let asked = RwSignal::new(String::new());
+    let soon = later(move |_| {
+        if let Some(typed) = typed.try_get_untracked() {
+            asked.set(typed);
+        }
+    });
+    let field = text_field("find", LONGEST_TITLE, "input")
+        .attr("enterkeyhint", "search")
+        .value_live(move || typed.get())
+        .on("input", move |event| {
+            typed.set(event_target_value(&event));
+            soon();
+        });
+    let results = live(move || {
+        let asked = asked.get();
+        if asked.trim().is_empty() {
+            return Piece::NONE;
+        }
+        desk.jobs.with(|jobs| {
+            let voice = speech::voice(desk.settings.with(|settings| settings.units));
+            let (found, count) = job::find(jobs, &asked, MOST, voice);
+            let lines = el("ul").with_all(found.iter().map(line));
+            let says = say!(w::FOUND_COUNT, count as i64);
+            let status = el("p").class("quiet").attr("role", "status").text(&speech::say(&says));
+            Piece::all([status, lines])
+        })
+    });
+    el("div").class("find").with(below("find", &w::FIND_NUMBER, field)).with(results)
+}
+
+fn line(found: &Found<'_>) -> El {
+    let Found { job, mark } = *found;
+    let kept = &mark.kept;
+    let voice = speech::voice(job.units);
+    let place = match mark.spot.trim() {
+        "" => speech::say(&job.heading()),
+        spot => [spot, " · ", &*speech::say(&job.heading())].concat(),
+    };
+    let says = match kept.is_held() {
+        true => held(),
+        false => verdict(kept.verdict(), word_of(&mark.calculator, kept)),
+    };
+    let link = el("a")
+        .class("mark-line")
+        .attr("href", &route::mark(&job.id, &mark.id))
+        .with(el("span").class("mark-title").own_text(&mark.title))
+        .text(" ")
+        .with(el("span").class("value").text(&voice.say(&shown(&kept.answer))))
+        .text(" ")
+        .with(says);
+    el("li").class("mark").with(link).with(el("p").class("quiet").own_text(&place))
+}
