@@ -4,7 +4,7 @@ use super::aside;
 use super::details::{below, fault_line, text_field};
 use super::find::find;
 use crate::desk::Desk;
-use crate::elements::{El, Piece, each, el, flag, live};
+use crate::elements::{El, Piece, each, el, flag, live, when};
 use crate::signal::{Memo, RwSignal};
 use crate::store::{Held, Listed};
 use crate::{backup, route, speech, words as w};
@@ -155,7 +155,7 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
         .with(form);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))
-        .with(find(desk))
+        .with(when(move || desk.list.with(|all| !all.is_empty()), move || find(desk)))
         .with(job_lines(desk, usize::MAX))
         .with(put_away(desk))
         .with(aside::aside(desk))

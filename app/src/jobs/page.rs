@@ -244,7 +244,7 @@ fn terms(
             false => (&w::PUT_AWAY, "yes"),
         };
         let put = move || edit(Edit::Jot { key: PUT_AWAY.to_owned(), says: says.to_owned() });
-        el("p").with(el("button").attr("type", "button").say(phrase).tap(put))
+        el("p").class("buttons").with(el("button").attr("type", "button").say(phrase).tap(put))
     });
     let asks = RwSignal::new(false);
     let remove = live(move || {
@@ -264,7 +264,7 @@ fn terms(
         .with(backup::of_one_job(desk, id.get_value()))
         .with(el("p").class("note").say(&w::PUT_AWAY_SAYS))
         .with(put_away)
-        .with(el("div").with(remove))
+        .with(el("div").class("buttons").with(remove))
 }
 
 /// How much would go with a job, the way to keep it elsewhere first, and the tap that removes it.
