@@ -335,6 +335,7 @@ words! {
     LISTED_AWAY = "{0}, in the larger store alone", es "{0}, solo en el almacén grande";
     OPENED_LAST = "Opened last", es "Abiertos por último";
     FIND_NUMBER = "Find a saved number by a word of it", es "Buscar un número guardado por una palabra";
+    FOUND_SOME = "{0} of {1} numbers found: type more of it", es "{0} de {1} números encontrados: escriba más";
     FOUND_COUNT = "{0} {0?number|numbers} found", es "{0} {0?número encontrado|números encontrados}";
     JOB_ONLY_ONCE = "Saved once on this phone: there is no other copy. Back it up.", es "Guardado una vez en este teléfono: no hay otra copia. Respáldelo.";
     MAY_CLEAR = "This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.", es "Este navegador puede borrar números guardados cuando al teléfono se le acaba el espacio, y una ventana privada olvida todo al cerrarse. Ponga esta página en la pantalla de inicio y respalde lo que no se debe perder.";

@@ -12,6 +12,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
     About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, list, read_like, reason, said_of,
+    waiting,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
@@ -113,8 +114,13 @@ fn inside(page: Page) -> Piece {
         (!titles.is_empty())
             .then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_HELD, titles))))
     });
+    let waits = live(move || {
+        let says = page.all.with(|all| all.as_ref().and_then(waiting));
+        says.map(|says| el("p").class("now").own_text(&speech::say(&says)))
+    });
     Piece::all([
         missing,
+        waits,
         held,
         spare.into(),
         el("ul").class("buys").with(lines).into(),
@@ -263,6 +269,7 @@ fn share(page: Page, job: &Job, material: &str, share: &Share) -> El {
         None => say!(w::FIGURE, share.asks),
     };
     let held = share.is_held.then(crate::drawing::held);
+    let waits = share.waits.then(|| el("span").class("now").text(" ").say(&w::READY_MOVED));
     let (mark, material) = (share.mark.clone(), material.to_owned());
     let says = match (counts, job.jotted(&said_of(About::Share(&mark), &material))) {
         (_, said) if !said.is_empty() => "",
@@ -278,7 +285,7 @@ fn share(page: Page, job: &Job, material: &str, share: &Share) -> El {
     el("li")
         .class("row")
         .with(el("span").with(title).text(" ").own_text(&share.spot))
-        .with(el("span").class("value").own_text(&voice.say(&text)).with(held))
+        .with(el("span").class("value").own_text(&voice.say(&text)).with(held).with(waits))
         .with(button)
 }
 

@@ -8,6 +8,7 @@ use crate::elements::{El, Piece, el, live};
 use crate::later::later;
 use crate::signal::RwSignal;
 use crate::{route, speech, words as w};
+use ledgerboard_core::catalog;
 use ledgerboard_core::job::{self, Found, LONGEST_TITLE};
 use ledgerboard_core::say;
 use leptos::prelude::*;
@@ -40,7 +41,10 @@ pub(super) fn find(desk: Desk) -> El {
             let voice = speech::voice(desk.settings.with(|settings| settings.units));
             let (found, count) = job::find(jobs, &asked, MOST, voice);
             let lines = el("ul").with_all(found.iter().map(line));
-            let says = say!(w::FOUND_COUNT, count as i64);
+            let says = match count > found.len() {
+                true => say!(w::FOUND_SOME, found.len() as i64, count as i64),
+                false => say!(w::FOUND_COUNT, count as i64),
+            };
             let status = el("p").class("quiet").attr("role", "status").text(&speech::say(&says));
             Piece::all([status, lines])
         })
@@ -52,10 +56,11 @@ fn line(found: &Found<'_>) -> El {
     let Found { job, mark } = *found;
     let kept = &mark.kept;
     let voice = speech::voice(job.units);
-    let place = match mark.spot.trim() {
-        "" => speech::say(&job.heading()),
-        spot => [spot, " · ", &*speech::say(&job.heading())].concat(),
-    };
+    let name = catalog::find(&mark.calculator).map(|entry| speech::phrase(entry.name));
+    let heading = speech::say(&job.heading());
+    let place = [name.as_deref().unwrap_or_default(), mark.spot.trim(), &*heading];
+    let place: Vec<&str> = place.into_iter().filter(|part| !part.is_empty()).collect();
+    let place = place.join(" · ");
     let says = match kept.is_held() {
         true => held(),
         false => verdict(kept.verdict(), word_of(&mark.calculator, kept)),

@@ -5,7 +5,7 @@ use super::details::{below, fault_line, text_field};
 use super::mark_line::Gone;
 use super::marks::marks;
 use crate::desk::{Desk, GoneJob};
-use crate::elements::{El, Piece, el, flag, live, when};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, when};
 use crate::later::later;
 use crate::sheet_view::{edition_picker, undo_button, units_picker};
 use crate::signal::{Memo, RwSignal};
@@ -243,8 +243,17 @@ fn terms(
             true => (&w::TAKE_OUT, ""),
             false => (&w::PUT_AWAY, "yes"),
         };
-        let put = move || edit(Edit::Jot { key: PUT_AWAY.to_owned(), says: says.to_owned() });
-        el("p").class("buttons").with(el("button").attr("type", "button").say(phrase).tap(put))
+        let put = move || {
+            edit(Edit::Jot { key: PUT_AWAY.to_owned(), says: says.to_owned() });
+            // The next number belongs to another.
+            let is_this = |job: &Option<String>| id.with_value(|id| job.as_ref() == Some(id));
+            if !says.is_empty() {
+                desk.set(|to| to.job = to.job.take().filter(|job| !is_this(&Some(job.clone()))));
+            }
+            focus_soon("#put-away");
+        };
+        let button = el("button").attr("type", "button").id("put-away").say(phrase).tap(put);
+        el("p").class("buttons").with(button)
     });
     let asks = RwSignal::new(false);
     let remove = live(move || {

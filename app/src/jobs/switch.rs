@@ -1,15 +1,18 @@
 //! The present job, always shown, and the switch to another.
 
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, live};
+use crate::elements::{El, Piece, el, focus_soon, live};
 use crate::signal::{Memo, RwSignal};
 use crate::store::Listed;
 use crate::{route, speech, words as w};
 use ledgerboard_core::job::heading_of;
 use leptos::prelude::*;
+use std::time::Duration;
 
 const LOOSE: &str = "";
 const NEW: &str = "+";
+/// Longer than a page takes to be drawn.
+const ARRIVED: Duration = Duration::from_millis(150);
 
 /// The switch at the top of every page.
 pub(crate) fn switch(desk: Desk) -> El {
@@ -53,6 +56,8 @@ pub(crate) fn switch(desk: Desk) -> El {
                 desk.comes_from.set(desk.on_page.get_untracked());
                 again.set(());
                 route::go(route::JOBS);
+                // After the page has come to its heading, with forty jobs above the form.
+                set_timeout(|| focus_soon("#job-name"), ARRIVED);
             }
             id => desk.set(|settings| settings.job = Some(id.to_owned()).filter(|id| id != LOOSE)),
         },

@@ -54,6 +54,8 @@ pub struct Share {
     pub counts: Counts,
     /// Whether the work is held.
     pub is_held: bool,
+    /// Its mark waits for a number that changed.
+    pub waits: bool,
 }
 
 /// What it is sold in.
@@ -143,6 +145,9 @@ pub struct Buying {
     pub missing: Vec<String>,
     /// Titles of marks whose plan is held and out of sight: what they ask for is missing here too.
     pub held: Vec<String>,
+    /// Titles of marks that ask for something, and wait for a number that changed: they ask as they
+    /// did before.
+    pub waiting: Vec<String>,
 }
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
@@ -186,6 +191,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         unpriced: 0,
         missing: Vec::new(),
         held: Vec::new(),
+        waiting: Vec::new(),
     };
     for mark in &job.marks {
         let Some(Ok(worked)) = survey.worked(&mark.id) else {
@@ -201,6 +207,10 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             && entry.is_some_and(|entry| {
                 entry.canonical(&entry.sample(), Units::Customary).as_ref() == Ok(&mark.input)
             });
+        let waits = !survey.is_fresh(&mark.id);
+        if waits && !worked.sheet.materials.is_empty() {
+            all.waiting.push(mark.title.clone());
+        }
         for material in &worked.sheet.materials {
             let (counted, counts) = counted(job, survey, mark, material, is_sample);
             let share = Share {
@@ -211,6 +221,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 counted,
                 counts,
                 is_held: worked.standing.is_held(),
+                waits,
             };
             add(&mut all.lines, material, trade, share);
         }
@@ -271,13 +282,16 @@ fn counted(
         _ => {}
     }
     // What a mark took over from another mark's figure is there already, if that figure is what
-    // the other one asks for.
+    // the other one asks for; as much of it as was taken, whatever the figure says by now.
     for tie in &mark.ties {
         let Some(Ok(source)) = survey.worked(&tie.mark) else { continue };
         let taken = source.sheet.materials.iter().find(|it| it.key == *key);
         let left_out = job.jotted(&said_of(About::Share(&tie.mark), key)) == LEFT_OUT;
-        if let Some(taken) = taken.filter(|it| it.amount.exact() == tie.seen && !left_out) {
-            let beyond = (amount.raw() - taken.amount.raw()).max(0);
+        let says = survey.figure(&tie.mark, &tie.key).map(|figure| figure.amount);
+        let is_it = taken.is_some_and(|it| Some(it.amount) == says) && !left_out;
+        let seen = Amount::from_exact(&tie.seen).filter(|seen| is_it && seen.is_like(*amount));
+        if let Some(seen) = seen {
+            let beyond = (amount.raw() - seen.raw()).max(0);
             return (amount.of_same(beyond), Counts::Beyond(tie.mark.clone()));
         }
     }
@@ -370,6 +384,12 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
         Amount::Count(_) => text.parse().ok().map(Amount::Count),
         Amount::Measure(like) => Measure::read(text, like.unit(), units).ok().map(Amount::Measure),
     }
+}
+
+/// What is asked for as before, as a person reads it; none where nothing waits.
+pub fn waiting(buying: &Buying) -> Option<Text> {
+    let waits = !buying.waiting.is_empty();
+    waits.then(|| say!(w::BUY_WAITS, buying.waiting.join(", ")))
 }
 
 /// Why a share counts as it does, as a person reads it; none where all of it does.

@@ -16,8 +16,9 @@ pub struct Found<'a> {
 }
 
 /// The marks that have every word of `typed` somewhere in their title, spot, note or answer, in
-/// their calculator's name or in the name or place of their job; the newest first. Capitals make
-/// no difference. Nothing typed finds nothing. Gives at most `most`, and how many there are.
+/// their calculator's name or in the name or place of their job; first those with more of the words
+/// whole in their title or their job's name, then the newest. Capitals make no difference. Nothing
+/// typed finds nothing. Gives at most `most`, and how many there are.
 pub fn find<'a>(
     jobs: &'a [Job],
     typed: &str,
@@ -27,6 +28,7 @@ pub fn find<'a>(
     let typed = fold(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
     let mut found: Vec<Found<'a>> = Vec::new();
+    let mut ranks: Vec<(usize, i64)> = Vec::new();
     let mut count = 0;
     if words.is_empty() {
         return (found, count);
@@ -51,8 +53,16 @@ pub fn find<'a>(
             };
             if left.iter().all(has) {
                 count += 1;
-                let place = found.partition_point(|it| it.mark.at.at >= mark.at.at);
+                let title = fold(&mark.title);
+                let whole = [&title, &of_job].map(|text| {
+                    text.split_whitespace().filter(|word| words.contains(word)).count()
+                });
+                let whole = whole[0] + whole[1];
+                let rank = (whole, mark.at.at);
+                let place = ranks.partition_point(|other| *other >= rank);
                 if place < most {
+                    ranks.insert(place, rank);
+                    ranks.truncate(most);
                     found.insert(place, Found { job, mark });
                     found.truncate(most);
                 }
@@ -101,6 +111,11 @@ mod tests {
         assert_eq!(titles("  4-1/2 mill den "), ["Mill Lane/Long wall"]);
         assert_eq!(titles("den door"), [""; 0]);
         assert_eq!(titles(" "), [""; 0]);
+        // A word that stands whole goes before one that is a part, whatever is newer.
+        let (found, _) = find(&jobs, "hall l", 9, Voice::default());
+        assert_eq!(found.len(), 2);
+        let (found, count) = find(&jobs, "quoin d", 1, Voice::default());
+        assert_eq!((found[0].job.name.as_str(), count), ("Quoin House", 2));
         let (found, count) = find(&jobs, "plumb", 1, Voice::default());
         assert_eq!((found[0].mark.title.as_str(), count), ("Long wall", 2));
     }

@@ -40,6 +40,8 @@ words! {
     PACKS = "{0} × {1} of {2}", es "{0} × {1} de {2}";
     PACKS_OF = "{0} × {1}", es "{0} × {1}";
     AMOUNT = "{0}", es "{0}";
+    SHARE_WAITS = "waits for a number that changed", es "espera un número que cambió";
+    BUY_WAITS = "As before, because they wait for a number that changed: {0}. Look at them on the job's page first.", es "Como antes, porque esperan un número que cambió: {0}. Véalos primero en la página del trabajo.";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
     SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";

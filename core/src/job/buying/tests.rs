@@ -230,6 +230,17 @@ fn what_was_taken_over_is_counted_once() {
     assert_eq!(shared.shares[1].counts, Counts::Beyond(boards.id.clone()));
     let says = Voice::default().say(&reason(&both, &shared.shares[1]).unwrap());
     assert!(says.contains("boards 1"), "{says}");
+    // Until the compound follows a longer room, it has what it took of the boards' screws.
+    let longer = mark("boards", &[("long", "22 ft")], 1);
+    let more = line(&job(vec![longer.clone()]), "drywall-screw").needs;
+    assert!(more.raw() > screws.amount.raw());
+    let moved = job(vec![longer.clone(), compound.clone()]);
+    let waiting = line(&moved, "drywall-screw");
+    assert_eq!(waiting.needs, more);
+    assert!(waiting.shares[1].waits && !waiting.shares[0].waits);
+    let all = buying(&moved, &Survey::of(&moved));
+    assert_eq!(all.waiting, [compound.title.clone()]);
+    assert!(list(&moved, &all, Voice::default()).contains("wait for a number that changed"));
     // Counted all the same where a person says so, and by itself where the plan's are left out.
     say(&mut both, About::Share(&compound.id), "drywall-screw", COUNTED);
     assert_eq!(line(&both, "drywall-screw").needs.raw(), 2 * screws.amount.raw());

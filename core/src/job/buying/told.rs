@@ -1,6 +1,6 @@
 //! What to buy, on its way elsewhere: a text to send, and a table for a spreadsheet.
 
-use super::{Buying, Line, reason};
+use super::{Buying, Line, reason, waiting};
 use crate::job::site::Job;
 use crate::job::words as w;
 use crate::say;
@@ -23,6 +23,10 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
         };
         text.push_str("\n- ");
         text.push_str(&voice.say(&say!(w::WHAT_AND_HOW_MUCH, line.name.clone(), how_much)));
+    }
+    if let Some(waits) = waiting(buying) {
+        text.push_str("\n\n");
+        text.push_str(&voice.say(&waits));
     }
     text
 }
@@ -51,7 +55,10 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
     for line in &buying.lines {
         for (at, share) in line.shares.iter().enumerate() {
             let total = totals(line);
-            let why = reason(job, share).map(|why| voice.say(&why)).unwrap_or_default();
+            let waits = share.waits.then(|| Text::from(&w::SHARE_WAITS));
+            let why: Vec<String> =
+                reason(job, share).into_iter().chain(waits).map(|why| voice.say(&why)).collect();
+            let why = why.join("; ");
             let own = |text: &str| plain(text);
             let cells = [voice.say(&Text::from(line.trade.name())), voice.say(&line.name)]
                 .into_iter()
