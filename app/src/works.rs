@@ -52,7 +52,7 @@ pub(crate) fn slice() -> impl FnMut() -> bool {
     move || Date::now() - start < SLICE
 }
 
-/// Works a job in slices; [`Desk::worked`] tells when all is known. What was begun for another is
+/// Works a job in slices; `desk.worked` tells when all is known. What was begun for another is
 /// dropped.
 pub(crate) fn begin(desk: Desk, id: &str) {
     let id = id.to_owned();
