@@ -22,7 +22,10 @@ const TRY_ALL: &str = "(async () => {
     add('p', { innerHTML: '<b style=\"color: red\" onclick=\"window.hit = 2\">x</b>' });
     document.body.lastChild.firstChild.click();
     await fetch('http://127.0.0.1:9/').catch(() => {});
-    await new Promise((done) => setTimeout(done, 300));
+    const pause = () => new Promise((done) => setTimeout(done, 300));
+    // A busy machine tells late; what is refused twice counts once.
+    for (let times = 0; times < 20 && new Set(refused).size < 7; times++) await pause();
+    await pause();
     return window.hit === undefined ? refused : ['it ran'];
 })()";
 
