@@ -40,6 +40,13 @@ pub(crate) fn home(desk: Desk) -> El {
         move || desk.settings.with(|settings| !settings.recent.is_empty()),
         move || opened_last(desk),
     );
+    let to_jobs = when(
+        move || desk.list.with(|jobs| !jobs.is_empty()),
+        || {
+            let door = el("a").class("chip").attr("href", route::JOBS).say(&w::FIND_OR_OPEN);
+            el("p").class("chips").with(door)
+        },
+    );
     let shows_demo = move || desk.settings.with(|settings| !settings.demo_hidden);
     let demo = when(shows_demo, move || {
         let away = el("button").attr("type", "button").class("quiet").say(&w::TAKE_DEMO_AWAY);
@@ -54,6 +61,7 @@ pub(crate) fn home(desk: Desk) -> El {
     let all = el("a").class("door").attr("href", route::JOBS).say(&w::ALL_JOBS);
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::HOME_HEADING))
+        .with(to_jobs)
         .with(section("calculators", &w::CALCULATORS).with(last).with_all(trades).with(demo))
         .with(
             section("jobs", &w::JOBS)

@@ -33,6 +33,7 @@ pub(crate) fn shell() -> Piece {
             store::try_again();
         }
     });
+    let _ = window_event_listener_untyped("pagehide", |_| store::left());
     let _ = window_event_listener_untyped("beforeunload", |event| {
         if store::only_on_page() {
             event.prevent_default();
@@ -154,7 +155,7 @@ fn stopped(desk: Desk, route: Route, noted: String) -> El {
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::STOPPED_HERE))
         .with(el("p").say(&w::STOPPED_HERE_SAYS))
-        .with(el("p").with(fresh).text(" ").with(dare))
+        .with(el("p").class("buttons").with(dare).with(fresh))
         .with(el("p").with(jobs::rescue(&w::TO_RESCUE)))
         .with(door(route::HOME, &speech::phrase(&w::TO_HOME)))
 }
@@ -216,8 +217,11 @@ fn open_for_print() {
     };
     const FOR_PAPER: &str = "data-for-paper";
     let _ = window_event_listener_untyped("beforeprint", move |_| {
-        all(".heading:not([open])", &|it| {
+        all(".heading:not([open]), .more:not([open])", &|it| {
             let _ = it.set_attribute("open", "").and_then(|()| it.set_attribute(FOR_PAPER, ""));
+            // The browser tells of it only after paper is made; what is built when it is opened has
+            // to be there before.
+            let _ = web_sys::Event::new("toggle").map(|told| it.dispatch_event(&told));
         });
     });
     let _ = window_event_listener_untyped("afterprint", move |_| {

@@ -211,9 +211,10 @@ impl<T: PartialEq + Send + Sync + 'static> Memo<T> {
         read(worked_once(self.0).of())
     }
 
-    /// Only asks to be told when it changes.
+    /// Only asks to be told when it changes. It is read for that: what was never worked out follows
+    /// nothing.
     pub(crate) fn track(self) {
-        self.0.track();
+        drop(worked(self.0));
     }
 }
 

@@ -47,10 +47,15 @@ words! {
     NEEDS = "needs: {0}", es "falta: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at", es "{0} {0?dato|datos} por revisar";
     LEFT_OUT = "Left out, because it can’t be read: {0}.", es "No se tomó, porque no se puede leer: {0}.";
+    STOP_LOOKING = "Stop", es "Parar";
+    LOOK_ON = "Look further", es "Seguir buscando";
+    SAVED_WHOLE = "Saved is what the whole search comes to: {0}.", es "Se guarda lo que da la búsqueda completa: {0}.";
     GO_TO_FIELD = "Go to the field", es "Ir al dato";
     WAITS = "Waits for: {0}", es "En espera de: {0}";
     UNDER = "Worked under {0}.", es "Calculado según {0}.";
     UNDER_STRICTEST = "Edition not set: strictest of {0}, {1}, {2}. Shown: {3}.", es "Edición sin definir: la más estricta de {0}, {1}, {2}. Se muestra: {3}.";
+    COMPARING = "Worked under {0}. Looking at the other editions…", es "Calculado según {0}. Se revisan las otras ediciones…";
+    MORE_LINES = "{0} more, {1} in all", es "{0} más, {1} en total";
     FLIPS = "The editions disagree. The one your town adopted decides; ask the building department.", es "Las ediciones no coinciden. Decide la que adoptó su ciudad; pregunte en la oficina de construcción.";
     EDITION_NOT_SET = "Not set: strictest", es "Sin definir: la más estricta";
     UNITS = "Units", es "Unidades";
@@ -68,6 +73,11 @@ words! {
     REMOVE = "Remove", es "Quitar";
     REMOVE_ITEM = "Remove {0} {1}", es "Quitar {0} {1}";
     REMOVED = "Removed.", es "Quitado.";
+    STILL_NAMED = "Removed. Still named by {0}.", es "Quitado. Todavía lo nombra {0}.";
+    STILL_NAMED_MORE = "Removed. Still named by {0} and {1} more.", es "Quitado. Todavía lo nombran {0} y {1} más.";
+    RENAMED = "Renamed in {0} {0?place|places} that named it, too.", es "Cambiado también en {0} {0?lugar que lo nombraba|lugares que lo nombraban}.";
+    CHOOSE = "{0}: choose", es "{0}: elija";
+    MORE_NAMES = "{0} more: type a letter or two.", es "{0} más: escriba una o dos letras.";
     MORE_OF_ITEM = "More", es "Más";
     USED = "Put in.", es "Puesto.";
     YES = "Yes", es "Sí";
@@ -92,6 +102,8 @@ words! {
 
     // Links.
     TAKE_ROOM = "Take the room: {0}", es "Tomar el cuarto: {0}";
+    AND = "{0}, {1}", es "{0}, {1}";
+    LEFT_ALONE = "{0} has nothing for these, left as they were: {1}.", es "{0} no trae estos datos, quedaron como estaban: {1}.";
     TAKE_WHOLE = "Take all of {0}", es "Tomar todo: {0}";
     TAKE_FROM = "Take from the job", es "Tomar del trabajo";
     TAKE_FROM_OF = "Take {0} from another number of the job", es "Tomar {0} de otro número del trabajo";
@@ -129,9 +141,15 @@ words! {
     SHEET_EDITION = "electrical code of {0}", es "código eléctrico de {0}";
     SHEET_NO_EDITION = "edition not set: strictest of those shown", es "edición sin definir: la más estricta de las mostradas";
     SHEET_EMPTY = "No number of this job is theirs yet.", es "Ningún número de este trabajo es para ellos todavía.";
+    SHEET_OPEN = "To settle", es "Por resolver";
+    SHEET_IN_SHORT = "In short", es "En breve";
+    SHEET_MORE = "and {0} more on the next pages", es "y {0} más en las páginas que siguen";
+    SCALE_DOWN = "1 : {0}, 2 in at 100 %", es "1 : {0}, 2 in al 100 %";
+    SCALE_UP = "{0} : 1, 2 in at 100 %", es "{0} : 1, 2 in al 100 %";
     SHEET_CHANGES = "Changed since {0}", es "Cambios desde {0}";
     SHEET_NO_CHANGE = "Nothing.", es "Nada.";
-    SHEET_NEW = "{0}: new, {1}", es "{0}: nuevo, {1}";
+    SHEET_NEW = "New: {0}", es "Nuevo: {0}";
+    SHEET_OTHER = "{0}: not as it was. Look again.", es "{0}: ya no es como era. Véalo otra vez.";
     SHEET_NOW = "{0}: {1}; now {2}, {3}", es "{0}: {1}; ahora {2}, {3}";
     SHEET_GONE = "{0}: taken out", es "{0}: se quitó";
     OWNER_SAID = "{0}, {1}", es "{0}, {1}";
@@ -336,6 +354,7 @@ words! {
     OPENED_LAST = "Opened last", es "Abiertos por último";
     FIND_NUMBER = "Find a saved number by a word of it", es "Buscar un número guardado por una palabra";
     FOUND_SOME = "{0} of {1} numbers found: type more of it", es "{0} de {1} números encontrados: escriba más";
+    FIND_OR_OPEN = "Jobs, and any saved number", es "Trabajos, y cualquier número guardado";
     FOUND_COUNT = "{0} {0?number|numbers} found", es "{0} {0?número encontrado|números encontrados}";
     JOB_ONLY_ONCE = "Saved once on this phone: there is no other copy. Back it up.", es "Guardado una vez en este teléfono: no hay otra copia. Respáldelo.";
     MAY_CLEAR = "This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.", es "Este navegador puede borrar números guardados cuando al teléfono se le acaba el espacio, y una ventana privada olvida todo al cerrarse. Ponga esta página en la pantalla de inicio y respalde lo que no se debe perder.";

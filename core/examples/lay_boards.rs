@@ -12,7 +12,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let parts: Result<Vec<i64>, _> = line.split(',').take(7).map(str::parse).collect();
         let Ok([_, long, wide, space, first, stock, width]) = parts.as_deref() else { continue };
         let full = usize::try_from(wide / width)?;
-        let run = |row, thin| Run { row, from: 0, to: *long, thin };
+        let run = |row, thin| Run { row, from: 0, to: *long, thin, width: 0 };
         let mut runs: Vec<Run> = (0..full).map(|row| run(row, false)).collect();
         if wide % width > 0 {
             runs.push(run(full, 2 * (wide % width) <= *width));

@@ -3,20 +3,21 @@
 //! Re-solving under the other editions happens here, once for all calculators.
 
 mod batch;
+mod compared;
 mod link;
 mod standing;
 
 pub use batch::{answer_line, describe, list};
+pub use compared::Compared;
 pub use link::{Link, LinkProblem};
 
 use crate::calculators::hold::{Opened, ahead, instead};
-use crate::calculators::{self, Calculator, Going, Trade};
+use crate::calculators::{self, Calculator, Going, Progress, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row, restate};
 use crate::measure::{Day, Units};
-use crate::rules::compare;
 use crate::rules::hazards::Disturbs;
-use crate::sheet::{Caution, Check, Faults, Sheet, Standing, Verdict};
+use crate::sheet::{Caution, Faults, Sheet, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
@@ -54,6 +55,7 @@ pub struct Entry {
 }
 
 /// What one calculator says, before anything outside it is asked.
+#[derive(Clone, Debug)]
 struct Solved {
     sheet: Sheet,
     /// What was worked as if it were left empty.
@@ -163,9 +165,10 @@ const fn entry<C: Calculator + 'static>() -> Entry {
 fn shown<C: Calculator>(
     input: &C::Input,
     answer: C::Answer,
-    left_out: Faults,
+    mut left_out: Faults,
     basis: Basis,
 ) -> Solved {
+    left_out.append(&mut C::left_out(input));
     Solved {
         sheet: C::sheet(input, &answer, basis),
         left_out,
@@ -182,6 +185,8 @@ fn shown<C: Calculator>(
 pub trait Looking {
     /// Goes on for some milliseconds; true when it is done.
     fn step(&mut self) -> bool;
+    /// Stops it where it is, or takes that back.
+    fn stop(&mut self, stopped: bool);
     /// What it has so far, behind a hold.
     ///
     /// # Errors
@@ -200,10 +205,15 @@ impl<C: Calculator> Looking for Begun<C> {
         self.going.step()
     }
 
+    fn stop(&mut self, stopped: bool) {
+        self.going.stop(stopped);
+    }
+
     fn worked(&self, hold: Option<&Opened>) -> Result<Worked, Faults> {
         let answer = self.going.answer()?;
         let solved = shown::<C>(&self.input, answer, self.left_out.clone(), Basis::default());
-        Ok(solved.standing_behind(hold, None, Vec::new()))
+        let progress = self.going.progress();
+        Ok(Worked { progress, ..solved.standing_behind(hold, None, Vec::new()) })
     }
 }
 
@@ -238,7 +248,8 @@ pub struct Worked {
     /// its text, while these agree, differs from none.
     pub flips: Vec<Flip>,
     /// What could not be read in a field that feeds a check of its own: the sheet is worked as if
-    /// those fields were empty, so that their checks are left out. Mostly none.
+    /// those fields were empty, so that their checks are left out; and rows that nobody can count
+    /// yet, which a check of the sheet tells too. Mostly none.
     pub left_out: Faults,
     /// Whether the work is held.
     pub standing: Standing,
@@ -246,6 +257,8 @@ pub struct Worked {
     pub latest: Option<Day>,
     /// The plan is held, and out of sight: another sheet stands in its place.
     pub is_withheld: bool,
+    /// How far the search for it has come; what is kept is always worked to the end.
+    pub progress: Progress,
 }
 
 impl Worked {
@@ -341,41 +354,9 @@ impl Entry {
             let solved = (self.solve)(input, units, basis)?;
             return Ok(solved.standing_behind(hold, None, Vec::new()));
         }
-        let under = |edition| (self.solve)(input, units, Basis { electrical: Some(edition) });
-        let mut all = Vec::new();
-        for edition in Electrical::VERIFIED {
-            all.push((edition, under(edition)?));
-        }
-        let shown = match basis.electrical {
-            Some(edition) => all.iter().position(|(known, _)| *known == edition),
-            // The newest of the strictest, so that a tie shows today's wording.
-            None => (0..all.len()).max_by_key(|at| strictness(&all[*at].1.sheet)),
-        };
-        let (edition, solved) = match (shown, basis.electrical) {
-            (Some(at), _) => all.remove(at),
-            (None, edition) => {
-                let edition = edition.unwrap_or(Electrical::NEWEST_VERIFIED);
-                (edition, settle(under(edition)?, &all))
-            }
-        };
-        let verdict = solved.sheet.verdict();
-        // Where all verified editions say within, an unverified one asks for want of its text: it
-        // doesn't disagree with them.
-        let all_within = all.iter().all(|(_, other)| other.sheet.verdict() == Verdict::Within);
-        let agreed = !edition.is_verified() && verdict == Verdict::Ask && all_within;
-        let flips = all
-            .into_iter()
-            .map(|(edition, solved)| (edition, solved.sheet))
-            .filter(|(_, other)| !agreed && other.verdict() != verdict)
-            .map(|(edition, sheet)| Flip {
-                edition,
-                verdict: sheet.verdict(),
-                answer: sheet.headline.amount,
-                name: sheet.headline.name,
-            })
-            .collect();
-        // What can't be read, and what is disturbed, is the same under every edition.
-        Ok(solved.standing_behind(hold, Some(edition), flips))
+        let mut all = Compared::default();
+        while all.step(self, input, units)? {}
+        all.worked(self, input, units, basis, hold)
     }
 }
 
@@ -395,30 +376,15 @@ impl Solved {
             // What other editions say is of the plan too.
             (sheet, flips) = (instead, Vec::new());
         }
-        Worked { sheet, edition, flips, left_out, standing, latest, is_withheld }
+        Worked {
+            sheet,
+            edition,
+            flips,
+            left_out,
+            standing,
+            latest,
+            is_withheld,
+            progress: Progress::Whole,
+        }
     }
-}
-
-/// The sheet of an unverified edition beside those of the verified ones.
-fn settle(mut solved: Solved, verified: &[(Electrical, Solved)]) -> Solved {
-    let settled = |check: Check| {
-        let same = verified.iter().filter_map(|(_, other)| {
-            other
-                .sheet
-                .checks
-                .iter()
-                .find(|other| other.key == check.key)
-                .map(|other| other.verdict)
-        });
-        let same: Vec<Verdict> = same.collect();
-        compare::settled(check, same)
-    };
-    solved.sheet.checks = solved.sheet.checks.into_iter().map(settled).collect();
-    solved
-}
-
-/// How strict a sheet is: its verdict, then how little its lead check leaves.
-fn strictness(sheet: &Sheet) -> (Verdict, i128) {
-    let spare = sheet.lead().map_or(0, |check| check.margin().raw());
-    (sheet.verdict(), -spare)
 }

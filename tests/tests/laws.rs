@@ -113,6 +113,14 @@ fn check_words(worked: &Worked) {
             .iter()
             .flat_map(|part| part.rows.iter().flat_map(|row| [&row.name, &row.value])),
     );
+    for table in sheet.parts.iter().filter_map(|part| part.table.as_ref()) {
+        all.extend(&table.heads);
+        for row in &table.rows {
+            assert_eq!(row.cells.len() + 1, table.heads.len(), "a cell under no head");
+            all.push(&row.name);
+            all.extend(&row.cells);
+        }
+    }
     all.extend(sheet.materials.iter().map(|material| &material.name));
     all.extend(sheet.cautions.iter().map(|caution| &caution.text));
     all.extend(sheet.drawing.iter().flat_map(|drawing| &drawing.twin));

@@ -2,7 +2,7 @@
 
 use ledgerboard_core::catalog::{self, Entry};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::{Kind, Row};
+use ledgerboard_core::fields::{Kind, Row, left_alone};
 use ledgerboard_core::measure::Units;
 
 fn all_rows(rows: &'static [Row], visit: &mut dyn FnMut(&'static Row)) {
@@ -37,4 +37,22 @@ fn every_row_that_is_taken_along_finds_its_figure() {
         });
     }
     assert!(found >= 5, "{found}");
+}
+
+/// A wall boarded with no end joint and no bead has no figure that isn't there; of the rows that ask for
+/// one, those are told that a source has nothing for, while they are asked.
+#[test]
+fn what_a_source_has_nothing_for_is_told() {
+    let entry = catalog::find("joint-compound").unwrap();
+    let source = catalog::find("boards").unwrap();
+    let has = figures(source);
+    let draft = entry.sample();
+    let left = |has: &dyn Fn(&str) -> bool| left_alone(entry.rows, &draft, source.id, has);
+    assert!(left(&|key| has.contains(&key)).is_empty());
+    let labels = left(&|key| has.contains(&key) && key != "ends" && key != "screws");
+    let says =
+        |key: &str| entry.rows.iter().find(|row| row.key == key || row.room == key).unwrap().label;
+    assert_eq!(labels, [says("ends"), says("screws")]);
+    // A room is another source.
+    assert!(left_alone(entry.rows, &draft, "room-of-no-name", &|_| false).is_empty());
 }

@@ -13,10 +13,13 @@ use web_sys::HtmlDialogElement;
 /// The narrowest phone's width less its margins; stands until the place has been measured.
 const NARROWEST: i64 = 288;
 
+/// No phone is as wide; a drawing shown large is, or twice as wide as the phone.
+const LARGE: i64 = 900;
+
 /// The drawing of a question's answer, while there is one.
 pub(crate) fn picture(question: Question) -> Piece {
     let drawing = Memo::new(move |_| {
-        question.worked.with(|worked| worked.as_ref().ok().and_then(|it| it.sheet.drawing.clone()))
+        question.at_rest(|worked| worked.as_ref().ok().and_then(|it| it.sheet.drawing.clone()))
     });
     when(move || drawing.read().is_some(), move || framed(question, drawing))
 }
@@ -39,7 +42,10 @@ fn framed(question: Question, drawing: Memo<Option<Drawing>>) -> El {
     let node = dialog.node().clone().dyn_into::<HtmlDialogElement>().ok();
     let closing = node.clone();
     let dialog = dialog
-        .with(when(move || is_large.get(), move || scaled(question, drawing, "hatch-large")))
+        .with(when(
+            move || is_large.get(),
+            move || scaled(question, drawing, "hatch-large", LARGE).attr("tabindex", "0"),
+        ))
         .with(el("button").attr("type", "button").say(&w::CLOSE))
         .on("close", move |_| is_large.set(false))
         .tap(move || {
@@ -61,7 +67,7 @@ fn framed(question: Question, drawing: Memo<Option<Drawing>>) -> El {
         .class("picture")
         .attr("aria-labelledby", "drawing")
         .with(el("div").class("row").with(el("h2").id("drawing").say(&w::DRAWING)).with(enlarge))
-        .with(scaled(question, drawing, "hatch"))
+        .with(scaled(question, drawing, "hatch", 0))
         .with(twin)
         .with(dialog)
 }
@@ -74,13 +80,21 @@ fn in_words(question: Question, drawing: Memo<Option<Drawing>>) -> El {
     })
 }
 
-/// The drawing at the width of its place, whatever that becomes.
-fn scaled(question: Question, drawing: Memo<Option<Drawing>>, hatch: &'static str) -> El {
+/// The drawing at the width of its place, whatever that becomes; where `least` is more, twice as
+/// wide and no wider than that: it is then moved by a thumb.
+fn scaled(
+    question: Question,
+    drawing: Memo<Option<Drawing>>,
+    hatch: &'static str,
+    least: i64,
+) -> El {
     let wide = RwSignal::new(NARROWEST);
     let place = el("div").class("paper").with(live(move || {
         let voice = question.voice();
         drawing.with(|drawing| {
-            drawing.as_ref().map(|drawing| ink::picture(drawing, wide.get(), voice, hatch))
+            let wide = wide.get();
+            let wide = wide.max(least.min(2 * wide));
+            drawing.as_ref().map(|drawing| ink::picture(drawing, wide, voice, hatch))
         })
     }));
     let element = place.node().clone();

@@ -1,6 +1,6 @@
 //! What is typed in one line and has no unit: a number, a text, a day.
 
-use super::{Place, labelled, link, text_input};
+use super::{Place, labelled, link, name_input, names, renamed, text_input};
 use crate::elements::{El, Piece};
 use crate::question::Question;
 use ledgerboard_core::fields::{Row, Span};
@@ -24,8 +24,9 @@ pub(super) fn number(
 
 /// A line that is kept as typed. It may grow past the most that is kept, and is then at fault: a
 /// field that swallows letters looks like one that took them.
-pub(super) fn text(question: Question, place: &Place) -> El {
-    labelled(question, place, "stacked", text_input(question, place))
+pub(super) fn text(question: Question, row: &'static Row, place: &Place) -> Piece {
+    let field = labelled(question, place, "stacked", name_input(question, row, place));
+    Piece::all([field.into(), names::choices(question, row, place), renamed(question, place)])
 }
 
 /// The phone's own calendar. What another hand wrote otherwise, `25 Nov 2026`, stays as it is and

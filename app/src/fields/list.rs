@@ -3,15 +3,17 @@
 
 use super::choice::picker;
 use super::count::stepper;
-use super::{Place, asked, folding, join, one};
+use super::long::Long;
+use super::{Place, asked, folding, join, names, one};
 use crate::elements::{El, Piece, each, el, on_change, when};
 use crate::question::Question;
-use crate::sheet_view::undo_line;
-use crate::signal::RwSignal;
+use crate::sheet_view::{undo_button, undo_said};
+use crate::signal::{Memo, RwSignal};
 use crate::{speech, words as w};
-use ledgerboard_core::fields::{Item, Kind, Row};
+use ledgerboard_core::fields::{Item, Kind, Row, hanging};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::Phrase;
 use leptos::prelude::*;
 
 /// The leaf that a preset raises when an equal item is there.
@@ -39,10 +41,9 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
             names.resize_with(len, fresh);
         });
     };
-    let watch = move || {
-        len();
-    };
-    on_change(watch, fit);
+    let count = Memo::new(move |_| len());
+    on_change(move || count.track(), fit);
+    let long = Long::follow(question, place.path.clone());
     // What was there when the list was drawn is in words, if it is long; what a tap adds is open.
     let drawn = StoredValue::new(untrack(len));
     let removed = move |at: usize| {
@@ -57,7 +58,7 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
         move |_, at| {
             let path = path.get_value();
             if untrack(len) > LONG && at < drawn.get_value() {
-                return in_words(question, item, path, at, removed);
+                return in_words(question, item, path, at, removed, &long);
             }
             el("li").class("item").with(line(question, item, &path, at, removed))
         },
@@ -71,7 +72,7 @@ pub(super) fn list(question: Question, item: &'static Item, place: &Place) -> El
         super::note(question, place).into(),
         el("ul").with(lines).into(),
         adders(question, item, &place.path).into(),
-        when(undoing, move || undo_line(question, &w::REMOVED)),
+        when(undoing, move || undo_said(question, undo_button())),
     ];
     // What the sample has none of is seldom wanted: it is folded while there is none.
     if question.entry.sample().items(&place.path).is_empty() {
@@ -103,13 +104,13 @@ fn in_words(
     list: String,
     at: usize,
     removed: impl Fn(usize) + Copy + Send + Sync + 'static,
+    long: &Long,
 ) -> El {
-    let path = join(&list, &at.to_string());
-    let within = [&path, "."].concat();
-    let summary = el("summary").own().text_live(said(question, item, path, at));
+    let summary = el("summary").own();
     let open = RwSignal::new(false);
-    let details = folding(question, || false, move |fault| fault.starts_with(&within));
+    let details = el("details");
     let node = details.node().clone();
+    long.watch(at, said(item, at), &summary, &details);
     let details = details.class("in-words").with(summary).with(when(
         move || open.get(),
         move || el("div").class("item").with(line(question, item, &list, at, removed)),
@@ -118,26 +119,39 @@ fn in_words(
 }
 
 /// An item in words: what it is called, its main choice, and what else is out of the ordinary.
-fn said(question: Question, item: &'static Item, path: String, at: usize) -> impl Fn() -> String {
+fn said(item: &'static Item, at: usize) -> impl Fn(&Node, &Node) -> String {
     let numbered = numbered(item, at);
     let usual = (item.blank)();
     let (name, main) = (called(item), main(item));
     let is = |row: Option<&Row>, other: &Row| row.is_some_and(|row| row.key == other.key);
-    move || {
-        question.draft.with(|root| {
-            let Some(here) = root.at(&path) else { return String::new() };
-            let name = name.map(|row| leaf(here, row.key)).filter(|name| !name.is_empty());
-            let mut all = vec![name.unwrap_or_else(|| numbered.clone())];
-            for row in item.rows.iter().filter(|row| !is(called(item), row)) {
-                let leaf = leaf(here, row.key);
-                let differs = leaf != self::leaf(&usual, row.key);
-                if (is(main, row) || differs) && row.when.holds(item.rows, here, root) {
-                    all.push(as_said(row, leaf));
-                }
+    move |root, here| {
+        let name = name.map(|row| leaf(here, row.key)).filter(|name| !name.is_empty());
+        let mut all = vec![name.unwrap_or_else(|| numbered.clone())];
+        for row in item.rows.iter().filter(|row| !is(called(item), row)) {
+            let leaf = leaf(here, row.key);
+            let differs = leaf != self::leaf(&usual, row.key);
+            if (is(main, row) || differs) && row.when.holds(item.rows, here, root) {
+                all.push(as_said(row, leaf));
             }
-            all.join(", ")
-        })
+        }
+        all.join(", ")
     }
+}
+
+/// What is said of an item that is gone, and of what still names it.
+fn gone(hanging: &[(&'static Phrase, i64)]) -> String {
+    /// Told by their numbers.
+    const TOLD: usize = 6;
+    if hanging.is_empty() {
+        return speech::phrase(&w::REMOVED);
+    }
+    let told = hanging.iter().take(TOLD);
+    let told: Vec<_> = told.map(|(name, at)| speech::say(&say!(w::NUMBERED, *name, *at))).collect();
+    let told = told.join(", ");
+    speech::say(&match hanging.len().saturating_sub(TOLD) {
+        0 => say!(w::STILL_NAMED, told),
+        more => say!(w::STILL_NAMED_MORE, told, more as i64),
+    })
 }
 
 fn numbered(item: &Item, at: usize) -> String {
@@ -149,7 +163,7 @@ fn leaf(node: &Node, key: &str) -> String {
 }
 
 /// What an item is called, where that is asked first.
-fn called(item: &'static Item) -> Option<&'static Row> {
+pub(super) fn called(item: &'static Item) -> Option<&'static Row> {
     item.rows.first().filter(|row| matches!(row.kind, Kind::Text(_)))
 }
 
@@ -179,11 +193,15 @@ fn line(
             Kind::Choice(picks) => picker(question, picks, &place).named(&place.label),
             Kind::Count { least, most, .. } => stepper(question, &place, &place.label, least, most),
             Kind::Text(_) => {
-                super::text_input(question, &place).class("called").named(&place.label)
+                super::name_input(question, row, &place).class("called").named(&place.label)
             }
             _ => continue,
         });
-        notes.push(super::note(question, &place));
+        notes.push(super::note(question, &place).into());
+        if let Kind::Text(_) = row.kind {
+            notes.push(names::choices(question, row, &place));
+            notes.push(super::renamed(question, &place));
+        }
     }
     let rest =
         item.rows.iter().filter(|row| !in_view.into_iter().flatten().any(|it| it.key == row.key));
@@ -196,9 +214,17 @@ fn line(
         .tap(move || {
             let mut left = question.draft.with_untracked(|draft| draft.items(&list).to_vec());
             if at < left.len() {
+                let hanging = question
+                    .draft
+                    .with_untracked(|draft| hanging(question.entry.rows, draft, &list, at));
                 left.remove(at);
                 removed(at);
                 question.put_all(&list, &[(list.clone(), Node::List(left))]);
+                question.undo.update(|undo| {
+                    if let Some(undo) = undo {
+                        undo.says = gone(&hanging);
+                    }
+                });
             }
         });
     let called_forward = rest.clone().filter(|row| row.foremost.is_some()).map(|row| {
@@ -304,7 +330,11 @@ fn adders(question: Question, item: &'static Item, list: &str) -> El {
             .tap(move || {
                 let put = question.draft.with_untracked(|draft| added(draft, &list, item, &add));
                 if let Some((path, value)) = put {
+                    let at = question.draft.with_untracked(|draft| draft.items(&list).len());
                     question.put(&path, value);
+                    if path == list {
+                        names::begin_item(question, item, &list, at);
+                    }
                 }
             })
     };

@@ -6,11 +6,14 @@ mod count;
 mod line;
 mod link;
 mod list;
+mod long;
+mod names;
 mod quantity;
 mod ruler;
 
 use crate::elements::{self, El, Piece, el, keep_up, when};
 use crate::question::Question;
+use crate::sheet_view::undo_beside;
 use crate::{speech, words as w};
 use ledgerboard_core::fields::{Kind, Row, When};
 use ledgerboard_core::wire::Node;
@@ -99,7 +102,7 @@ fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
             labelled(question, &place, "", stepper).into()
         }
         Kind::Number(span) => line::number(question, row, &place, span),
-        Kind::Text(_) => line::text(question, &place).into(),
+        Kind::Text(_) => line::text(question, row, &place),
         Kind::Day => line::day(question, &place).into(),
         Kind::Choice(picks) => choice::choice(question, picks, &place).into(),
         Kind::Flag => flag(question, &place).into(),
@@ -159,6 +162,33 @@ fn text_input(question: Question, place: &Place) -> El {
         .attr("autocomplete", "off")
         .value_live(move || text.get())
         .on("input", move |event| question.put(&path, Node::Text(event_target_value(&event))))
+}
+
+/// The field of a name, or of what names something: what named it follows, and what there is to
+/// name is offered while it is filled in.
+fn name_input(question: Question, row: &'static Row, place: &Place) -> El {
+    let text = question.text(&place.path);
+    let (path, here) = (place.path.clone(), place.path.clone());
+    let names_something = !row.names.is_empty();
+    input(question, place, "input")
+        .attr("type", "text")
+        .attr("autocomplete", "off")
+        .value_live(move || text.get())
+        .on("focus", move |_| {
+            question.begin_name();
+            if names_something {
+                question.naming.set(here.clone());
+            }
+        })
+        .on("input", move |event| question.put_name(&path, event_target_value(&event)))
+}
+
+/// The undo of a name that took others along, in its row.
+fn renamed(question: Question, place: &Place) -> Piece {
+    let path = place.path.clone();
+    let here =
+        move || question.undo.with(|undo| undo.as_ref().is_some_and(|undo| undo.place == path));
+    when(here, move || undo_beside(question))
 }
 
 thread_local! {

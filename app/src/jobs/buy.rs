@@ -4,6 +4,7 @@
 use super::details::{below, text_field};
 use super::no_such_job;
 use crate::backup::{CSV, Handed, hand_on, named};
+use crate::clock;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, each, el, flag, live, when};
 use crate::keep::{Shared, send};
@@ -70,7 +71,8 @@ pub(crate) fn buying_page(desk: Desk, id: String) -> El {
     let is_empty =
         flag(move || all.with(|all| all.as_ref().is_none_or(|all| all.lines.is_empty())));
     let back = el("a").class("door").attr("href", &home).own_text(&speech::say(&job.heading()));
-    el("main").with(heading(&w::TO_BUY)).with(el("p").with(back)).with(live(move || {
+    let day = el("p").class("on-paper").text(&speech::say(&clock::now().text()));
+    el("main").with(heading(&w::TO_BUY)).with(el("p").with(back)).with(day).with(live(move || {
         if is_empty.get() {
             return el("p").class("quiet").say(&w::NOTHING_TO_BUY).into();
         }

@@ -2,12 +2,13 @@
 //! at. It says what is so, and never that anything has passed.
 
 use super::no_such_job;
+use crate::clock;
 use crate::desk::Desk;
 use crate::drawing::{held, spare, verdict};
 use crate::elements::{El, Piece, el};
 use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
-use ledgerboard_core::job::ready::{Found, Phase, Point, Ready, Snag, looked_at, ready};
+use ledgerboard_core::job::ready::{Found, Looked, Phase, Ready, Snag, looked_at, ready};
 use ledgerboard_core::job::{Edit, Job, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Check;
@@ -42,7 +43,8 @@ pub(crate) fn ready_page(desk: Desk, id: String) -> El {
     let all = ready(&job, &works::survey(&job));
     let parts = Phase::ALL.into_iter().enumerate().map(|(at, phase)| {
         let found = found(&job, &all, at);
-        let points = phase.points().iter().map(|it| point(desk, id, phase, it, !job.invented));
+        let looked = all.get(at).map(|ready| &*ready.points).unwrap_or_default();
+        let points = looked.iter().map(|it| point(desk, id, phase, *it, !job.invented));
         let points = el("ul").class("points").with_all(points.collect::<Vec<_>>());
         el("section")
             .attr("aria-labelledby", phase.key())
@@ -54,6 +56,7 @@ pub(crate) fn ready_page(desk: Desk, id: String) -> El {
     el("main")
         .with(el("h1").attr("tabindex", "-1").say(&w::READY))
         .with(el("p").with(home))
+        .with(el("p").class("on-paper").text(&speech::say(&clock::now().text())))
         .with(el("p").class("caution").say(&w::READY_SAYS))
         .with_all(parts.collect::<Vec<_>>())
 }
@@ -105,16 +108,14 @@ fn check(check: &Check, voice: Voice) -> El {
 }
 
 /// Something to look for, with its tick. Ticked, nothing is drawn anew: the focus stays.
-fn point(
-    desk: Desk,
-    id: StoredValue<String>,
-    phase: Phase,
-    point: &'static Point,
-    is_own: bool,
-) -> El {
+fn point(desk: Desk, id: StoredValue<String>, phase: Phase, looked: Looked, is_own: bool) -> El {
+    let Looked { point, at: then } = looked;
     let name = looked_at(phase, point);
     let key = name.clone();
     let at = Memo::new(move |_| {
+        if !is_own {
+            return then;
+        }
         desk.jobs.with(|jobs| {
             let job = id.with_value(|id| jobs.iter().find(|job| job.id == *id))?;
             job.written(&key).map(|jot| jot.at)

@@ -3,13 +3,14 @@
 use super::no_such_job;
 use crate::clock;
 use crate::desk::Desk;
-use crate::drawing::{drawn, held, spare, verdict};
-use crate::elements::{El, Piece, el, flag, live};
+use crate::drawing::{drawn, held, verdict};
+use crate::elements::{El, el, flag, live};
+use crate::sheet_view::table;
 use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::turnover::{
-    Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told_before, turnover,
+    Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
 };
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
@@ -25,9 +26,21 @@ pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
     let home = el("a").class("door").attr("href", &route::job(&id));
     let home = home.own_text(&speech::say(&job.heading()));
     let id = StoredValue::new(id);
-    let places = sheet.places.iter().map(|it| place(desk, id, it, voice, (who, is_own)));
-    let places = places.collect::<Vec<_>>();
-    let is_empty = places.is_empty();
+    let is_empty = sheet.places.is_empty();
+    let open = up_to(to_settle(&sheet, voice), MOST_OPEN);
+    let changed = up_to(changes(&sheet, voice), MOST_CHANGES);
+    let taken = open.len() + changed.len();
+    let since = sheet.last.map(|last| say!(w::SHEET_CHANGES, last.text()));
+    // An owner says of each what he thinks of it: nothing else is his to settle.
+    let open = (who != Who::Owner).then(|| listed((&w::SHEET_OPEN).into(), open));
+    let first = el("div").class("first").with(head(&job, who));
+    let first = if is_empty {
+        first.with(el("p").class("quiet").say(&w::SHEET_EMPTY))
+    } else {
+        let since = since.map(|since| listed(since, changed));
+        first.with(open).with(since).with(in_short(desk, id, &sheet, voice, (is_own, taken)))
+    };
+    let places = sheet.places.iter().filter_map(|it| place(it, voice, who)).collect::<Vec<_>>();
     let sources = sheet.sources.iter().map(|source| {
         let says = say!(w::PAIR, source.clause, source.says);
         el("li").text(&speech::say(&says))
@@ -38,21 +51,112 @@ pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
             .with(el("h2").say(&w::SOURCES))
             .with(el("ul").class("lines").with_all(sources.collect::<Vec<_>>()))
     });
+    // Where there is room for them they stand with what is to settle, and not on a page of their own.
+    let fits = taken + sheet.numbers().count() + 2 * sheet.sources.len() <= MOST_LINES;
+    let (here, overleaf) = if fits { (sources, None) } else { (None, sources) };
     let ways = (!is_empty).then(|| ways(desk, id, sheet.clone(), is_own));
     el("main")
-        .class("sheet")
+        .class(if who == Who::Owner { "sheet two" } else { "sheet" })
         .with(el("p").class("way-back").with(home))
-        .with(head(&job, who))
-        .with(changes(&sheet, voice))
-        .with(if is_empty {
-            el("p").class("quiet").say(&w::SHEET_EMPTY).into()
-        } else {
-            Piece::NONE
-        })
-        .with_all(places)
-        .with(sources)
-        .with(signed(who))
+        .with(first.with(here).with(signed(who)))
+        .with(el("div").class("rest").with_all(places))
+        .with(overleaf)
         .with(ways)
+}
+
+/// How many lines the first page has room for: of what is to settle, of what changed, in all.
+const MOST_OPEN: usize = 14;
+const MOST_CHANGES: usize = 8;
+const MOST_LINES: usize = 36;
+
+/// What is over, held or to be asked, one line each.
+fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
+    let mut lines: Vec<El> = Vec::new();
+    let mut line = |number: &Handed, says: Option<Text>, mark: El| {
+        let what = el("span").own_text(&number.title);
+        let what = match says {
+            Some(says) => what.text(" · ").text(&voice.say(&says)),
+            None => what,
+        };
+        lines.push(el("li").class("row").with(what).text(" ").with(mark));
+    };
+    for wanted in [Verdict::Over, Verdict::Ask] {
+        for number in sheet.numbers() {
+            if number.is_held {
+                // What holds it is on its own lines overleaf.
+                if wanted == Verdict::Over {
+                    line(number, None, held());
+                }
+                continue;
+            }
+            if number.is_moved && wanted == Verdict::Over {
+                line(number, None, el("span").class("now").say(&w::READY_MOVED));
+            }
+            for check in number.checks.iter().filter(|check| check.verdict == wanted) {
+                line(number, Some(told(check)), verdict(wanted, check.word()));
+            }
+        }
+    }
+    lines
+}
+
+/// The first of them, and how many more there are.
+fn up_to(mut lines: Vec<El>, most: usize) -> Vec<El> {
+    let more = lines.len().saturating_sub(most);
+    if more > 0 {
+        lines.truncate(most);
+        lines.push(el("li").class("quiet").text(&speech::say(&say!(w::SHEET_MORE, more as i64))));
+    }
+    lines
+}
+
+/// Lines under a heading; “Nothing.” where there are none.
+fn listed(heading: Text, lines: Vec<El>) -> El {
+    let none = lines.is_empty().then(|| el("p").class("quiet").say(&w::SHEET_NO_CHANGE));
+    el("section")
+        .class("changes")
+        .with(el("h2").text(&speech::say(&heading)))
+        .with(none)
+        .with(some("rows", lines))
+}
+
+/// Every number in one line, many of them beside each other on paper; an owner says there what he
+/// thinks of it.
+fn in_short(
+    desk: Desk,
+    id: StoredValue<String>,
+    sheet: &Turnover,
+    voice: Voice,
+    (is_own, taken): (bool, usize),
+) -> El {
+    let is_owner = sheet.who == Who::Owner;
+    let is_two = sheet.numbers().count() > LONG;
+    let lines = sheet.numbers().map(|number| {
+        let title = el("span").own_text(&number.title);
+        let line = el("p").class("row").with(title).text(" ");
+        if is_owner {
+            // Where a table tells the places, the answer's own figure is about something else.
+            let value = say!(w::PAIR, number.headline.name.clone(), number.headline.value());
+            let value = number.parts.is_empty().then(|| el("span").text(&voice.say(&value)));
+            let line = line.with(value).with(number.is_held.then(held));
+            return el("li").with(line).with(owner(desk, id, number, voice, is_own));
+        }
+        let mark = if number.is_held { held() } else { verdict(number.verdict, number.word) };
+        let value = number.headline.value();
+        // Beside each other there is no room for what the figure is called.
+        let value = if is_two { value } else { say!(w::PAIR, number.headline.name.clone(), value) };
+        let value = el("span").class("value").text(&voice.say(&value));
+        el("li").with(line.with(el("span").with(value).text(" ").with(mark)))
+    });
+    let (class, most) = match (is_owner, is_two) {
+        (true, _) => ("in-short", usize::MAX),
+        (_, true) => ("in-short two", 2 * MOST_LINES.saturating_sub(taken)),
+        _ => ("in-short", MOST_LINES.saturating_sub(taken)),
+    };
+    el("section")
+        .class(class)
+        .with(el("h2").say(&w::SHEET_IN_SHORT))
+        .with(el("ul").class("rows").with_all(up_to(lines.collect(), most)))
 }
 
 /// Whose sheet, of which job, under which edition, on which day.
@@ -74,14 +178,23 @@ fn head(job: &Job, who: Who) -> El {
         .with(el("p").say(who.about()))
 }
 
-/// What is other than on the last sheet.
-fn changes(sheet: &Turnover, voice: Voice) -> Piece {
-    let Some(last) = sheet.last else { return Piece::NONE };
+/// What is other than on the last sheet: what says something else, what is gone, what is new.
+fn changes(sheet: &Turnover, voice: Voice) -> Vec<El> {
     let mut lines: Vec<El> = Vec::new();
+    let mut new: Vec<&str> = Vec::new();
+    if sheet.last.is_none() {
+        return lines;
+    }
     for number in sheet.numbers() {
         let says = match &number.since {
             Since::Same => continue,
-            Since::New => say!(w::SHEET_NEW, &*number.title, number.headline.value()),
+            Since::New => {
+                new.push(&number.title);
+                continue;
+            }
+            Since::Was(..) if sheet.who == Who::Owner => {
+                say!(w::SHEET_OTHER, &*number.title)
+            }
             Since::Was(answer, verdict) => {
                 let before = told_before(answer, verdict);
                 let word = if number.is_held { Standing::held() } else { number.word };
@@ -93,29 +206,28 @@ fn changes(sheet: &Turnover, voice: Voice) -> Piece {
     for title in &sheet.gone {
         lines.push(el("li").own_text(&speech::say(&say!(w::SHEET_GONE, &**title))));
     }
-    let heading = el("h2").text(&speech::say(&say!(w::SHEET_CHANGES, last.text())));
-    let none = lines.is_empty().then(|| el("p").class("quiet").say(&w::SHEET_NO_CHANGE));
-    let lines = el("ul").class("lines").with_all(lines);
-    el("section").class("changes").with(heading).with(none).with(lines).into()
+    if !new.is_empty() {
+        let new = new.join(" · ");
+        lines.push(el("li").own_text(&speech::say(&say!(w::SHEET_NEW, &*new))));
+    }
+    lines
 }
 
-fn place(
-    desk: Desk,
-    id: StoredValue<String>,
-    place: &Place,
-    voice: Voice,
-    (who, is_own): (Who, bool),
-) -> El {
+fn place(place: &Place, voice: Voice, who: Who) -> Option<El> {
     let name = match &*place.name {
         "" => el("h2").class("quiet").say(&w::NO_SPOT),
         name => el("h2").own_text(name),
     };
-    let numbers = place.numbers.iter().map(|it| {
-        let said = (who == Who::Owner).then(|| owner(desk, id, it, voice, is_own));
-        number(it, voice, who).with(said)
-    });
-    el("section").class("place-of").with(name).with_all(numbers.collect::<Vec<_>>())
+    // What an owner has read on the first page, all of it, isn't told again.
+    let has_more = |it: &&Handed| who != Who::Owner || it.drawing.is_some() || !it.parts.is_empty();
+    let numbers = place.numbers.iter().filter(has_more).map(|it| number(it, voice, who));
+    let numbers = numbers.collect::<Vec<_>>();
+    let section = el("section").class("place-of").with(name);
+    (!numbers.is_empty()).then(|| section.with_all(numbers))
 }
+
+/// A list of more rows than that may go on overleaf; any other stays whole.
+const LONG: usize = 14;
 
 fn number(it: &Handed, voice: Voice, who: Who) -> El {
     let say = |text: &Text| voice.say(text);
@@ -135,10 +247,15 @@ fn number(it: &Handed, voice: Voice, who: Who) -> El {
     });
     let checks = it.checks.iter().map(|it| check(it, voice));
     let parts = it.parts.iter().map(|it| part(it, voice));
-    let drawing = it.drawing.as_ref().map(|drawing| drawn(drawing, &it.mark, voice));
+    let drawing = it.drawing.as_ref().map(|drawing| {
+        let scale = on_paper(drawing.width.nanometres(), who);
+        let scale = el("p").class("on-paper scale bar-2in").text(&speech::say(&scale));
+        drawn(drawing, &it.mark, voice).with(scale)
+    });
     let note = (!it.note.is_empty()).then(|| el("p").own_text(&it.note));
+    let is_long = it.parts.iter().map(|part| part.rows.len()).sum::<usize>() > LONG;
     el("article")
-        .class("handed")
+        .class(if is_long { "handed long" } else { "handed" })
         .with(el("h3").own_text(&it.title))
         .with(
             el("p")
@@ -150,21 +267,34 @@ fn number(it: &Handed, voice: Voice, who: Who) -> El {
         .with(moved)
         .with(note)
         .with(drawing)
-        .with(el("ul").class("rows").with_all(figures.collect::<Vec<_>>()))
-        .with(el("ul").class("checks").with_all(checks.collect::<Vec<_>>()))
+        .with(some("rows", figures.collect()))
+        .with(some("checks", checks.collect()))
         .with_all(parts.collect::<Vec<_>>())
 }
 
+/// A list, where there is something in it.
+fn some(class: &str, lines: Vec<El>) -> Option<El> {
+    (!lines.is_empty()).then(|| el("ul").class(class).with_all(lines))
+}
+
+/// The scale of a drawing as wide as the style sheet prints it: 2.75 in, an owner's 2.05 in.
+fn on_paper(wide: i64, who: Who) -> Text {
+    let printed = if who == Who::Owner { 52_070_000 } else { 69_850_000 };
+    let times = |of: i64, by: i64| (of + by / 2) / by.max(1);
+    if wide < printed {
+        say!(w::SCALE_UP, times(printed, wide))
+    } else {
+        say!(w::SCALE_DOWN, times(wide, printed))
+    }
+}
+
 fn check(check: &Check, voice: Voice) -> El {
-    let says = match &check.note {
-        Some(note) if check.verdict != Verdict::Within => note.clone(),
-        _ => spare(check),
-    };
-    let name = say!(w::PAIR, check.name.clone(), says);
+    let note = check.note.as_ref().filter(|_| check.verdict != Verdict::Within);
+    let note = note.map(|note| el("span").text(&voice.say(note)).text(" "));
     let source = el("span").class("quiet").text(&voice.say(&say!(w::FIGURE, check.source.clause)));
     el("li")
         .class("row")
-        .with(el("span").text(&voice.say(&name)).text(" ").with(source))
+        .with(el("span").text(&voice.say(&told(check))).text(". ").with(note).with(source))
         .text(" ")
         .with(verdict(check.verdict, check.word()))
 }
@@ -174,10 +304,11 @@ fn part(part: &Part, voice: Voice) -> El {
         let value = el("span").class("value").text(&voice.say(&row.value));
         el("li").class("row").with(el("span").text(&voice.say(&row.name))).text(" ").with(value)
     });
-    el("div")
-        .with(el("h4").text(&voice.say(&part.title)))
+    let div = if part.rows.len() > LONG { el("div").class("long") } else { el("div") };
+    div.with(el("h4").text(&voice.say(&part.title)))
         .with(part.note.as_ref().map(|note| el("p").text(&voice.say(note))))
-        .with(el("ul").class("rows").with_all(rows.collect::<Vec<_>>()))
+        .with(some("rows", rows.collect()))
+        .with(part.table.as_ref().map(|it| table(it, voice)))
 }
 
 /// What the owner says of a number: three taps on the screen, three boxes on paper.
@@ -185,7 +316,11 @@ fn owner(desk: Desk, id: StoredValue<String>, number: &Handed, voice: Voice, is_
     let mark = number.mark.clone();
     let answer = number.headline.amount.exact();
     let of = mark.clone();
+    let then = number.said.clone();
     let said = Memo::new(move |_| {
+        if !is_own {
+            return then.clone();
+        }
         desk.jobs.with(|jobs| {
             let job = id.with_value(|id| jobs.iter().find(|job| job.id == *id))?;
             ledgerboard_core::job::turnover::said(job, &of)

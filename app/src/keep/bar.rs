@@ -4,13 +4,14 @@
 use super::code::code;
 use super::share::{Shared, share};
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, flag, focus_soon, live, on_change, text, when};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, live_text, on_change, text, when};
 use crate::jobs;
 use crate::question::{EVIDENCE, Origin, Question};
 use crate::sheet_view::{orphaned_undo, undo_line};
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Links, MarkPlace};
 use crate::{backup, speech, words as w};
+use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::job::{DEMO_ID, Edit, Job, Kept, LONGEST_TITLE, Mark, Refusal};
 use ledgerboard_core::say;
@@ -239,6 +240,9 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     let place = question.mark.get()?;
     let job = desk.job(&place.job)?;
     let then = &job.mark(&place.mark)?.kept;
+    if let Some(whole) = saved_whole(question, then) {
+        return Some(whole);
+    }
     let now = question.worked.with(|worked| worked.as_ref().ok().map(Kept::of))?;
     if now.agrees(then) {
         return question.changed.get().then(|| speech::phrase(&w::NOT_SAVED));
@@ -248,6 +252,12 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     let id = question.entry.id;
     let (was, is) = (jobs::word_of(id, then), jobs::word_of(id, &now));
     Some(voice.say(&say!(w::SAVED_NOW, answer(then), was, answer(&now), is)))
+}
+
+/// What is saved of an answer that is still looked for, or was stopped: a mark is worked to the end.
+fn saved_whole(question: Question, kept: &Kept) -> Option<String> {
+    let is_open = question.progress() != Progress::Whole && !question.changed.get();
+    is_open.then(|| question.voice().say(&say!(w::SAVED_WHOLE, jobs::shown(&kept.answer))))
 }
 
 /// Takes the focus back to the first button once the bar has been drawn anew.
@@ -295,8 +305,9 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             let said = text(move || speech::say(&saved_so(desk, &job, over)));
             let job = place.job.clone();
             let in_doubt = flag(move || matches!(desk.held(&job), Held::Not(_)));
+            let (at, home) = (place.clone(), place.job.clone());
             let undo = move || {
-                if desk.edit(&place.job, (*inverse).clone()).is_ok() {
+                if desk.edit(&home, (*inverse).clone()).is_ok() {
                     if !over {
                         question.mark.set(None);
                     }
@@ -309,13 +320,19 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
                 back_to_bar();
             };
             // The button that was tapped has gone: the focus goes to what it did.
+            let whole = live_text(move || {
+                let job = desk.job(&at.job);
+                let kept = job.as_ref().and_then(|job| job.mark(&at.mark)).map(|mark| &mark.kept);
+                kept.and_then(|kept| saved_whole(question, kept)).unwrap_or_default()
+            });
+            let whole = el("p").class("now").with(whole);
             let says = el("p")
                 .class("saved")
                 .class_when("fault", move || in_doubt.get())
                 .attr("tabindex", "-1")
                 .with(el("span").text_live(move || said.get()));
             says.clone().focus_in_place();
-            says.with(live(move || {
+            let says = says.with(live(move || {
                 if in_doubt.get() {
                     // The words that come of it take the focus.
                     let again = move || {
@@ -327,8 +344,8 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
                 }
                 let undo = button(&w::UNDO).tap(undo.clone());
                 Piece::all([undo, button(&w::DONE).tap(finish)])
-            }))
-            .into()
+            }));
+            Piece::all([says, whole])
         }
     }
 }

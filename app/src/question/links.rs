@@ -9,13 +9,13 @@ use crate::store::{Links, MarkPlace};
 use crate::{words as w, works};
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
-use ledgerboard_core::fields::{Row, bare, heard, row_at};
+use ledgerboard_core::fields::{Row, bare, heard, left_alone, row_at};
 use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::Amount;
+use ledgerboard_core::words::{Amount, Text};
 use leptos::prelude::*;
 
 /// A figure of the job that an input could take.
@@ -244,9 +244,30 @@ impl Question {
     /// Takes all of a room that this question asks for.
     pub(crate) fn take_room(self, mark: &str) {
         let all = self.sources.with_untracked(|sources| self.of_room(sources, mark));
-        for (path, source) in all {
-            self.tie(path, &source);
+        let Some(of) = all.first().map(|(_, source)| source.of) else { return };
+        for (path, source) in &all {
+            self.tie(path, source);
         }
+        let has = |key: &str| all.iter().any(|(_, source)| source.key == key);
+        let rows = self.entry.rows;
+        let left = self.draft.with_untracked(|draft| left_alone(rows, draft, of, &has));
+        let name = all.first().map(|(_, source)| source.title.clone()).unwrap_or_default();
+        self.left.set((!left.is_empty()).then_some((name, left)));
+    }
+
+    /// What the last tap that took all of a room, or of another number, left as it was.
+    pub(crate) fn left(self) -> Option<Text> {
+        self.left.with(|left| {
+            let (name, rows) = left.as_ref()?;
+            let mut all: Option<Text> = None;
+            for &row in rows {
+                all = Some(match all {
+                    Some(others) => say!(w::AND, others, row),
+                    None => say!(w::FIGURE, row),
+                });
+            }
+            Some(say!(w::LEFT_ALONE, &**name, all?))
+        })
     }
 
     /// How the link of an input stands; none where it has none.

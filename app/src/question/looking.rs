@@ -1,5 +1,5 @@
 //! Work that takes longer than a keystroke, gone on with between keys: in slices that are short,
-//! on the page's own thread, until it is done or something else is asked.
+//! on the page's own thread, until it is done, something else is asked, or a person stops it.
 
 use crate::signal::RwSignal;
 use ledgerboard_core::calculators::hold::Opened;
@@ -59,6 +59,22 @@ pub(super) fn worked(
         }
         looking.as_ref().map(|it| it.work.worked(hold))
     })
+}
+
+/// Stops it, or goes on with it. What is asked anew is never stopped from the start.
+pub(super) fn stop(stopped: bool, found: RwSignal<u64>) {
+    let number = LOOKING.with_borrow_mut(|looking| {
+        let asked = looking.as_mut()?;
+        asked.work.stop(stopped);
+        // The slice that waits is another's by now.
+        asked.number += 1;
+        Some(asked.number)
+    });
+    let Some(number) = number else { return };
+    if !stopped {
+        set_timeout(move || go_on(number, found), Duration::ZERO);
+    }
+    found.set(number);
 }
 
 fn go_on(number: u64, found: RwSignal<u64>) {

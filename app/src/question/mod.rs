@@ -2,6 +2,7 @@
 //! the screen reads. What is typed changes the draft here; nothing here draws, and nothing here
 //! knows a storage key.
 
+mod comparing;
 mod keeping;
 mod links;
 mod looking;
@@ -15,14 +16,16 @@ pub(crate) use page::question_page;
 use crate::desk::Desk;
 use crate::signal::{Memo, RwSignal};
 use crate::store::{Draft, Links, MarkPlace};
-use crate::{clock, elements, speech};
+use crate::{clock, elements, speech, words as w};
+use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::{self, row_at, without_evidence};
+use ledgerboard_core::fields::{self, Rename, row_at, without_evidence};
 use ledgerboard_core::measure::Units;
+use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Fault, Faults, Put};
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::Voice;
+use ledgerboard_core::words::{Phrase, Voice};
 use std::ops::Deref;
 
 /// The parts of a draft, to be put back.
@@ -64,6 +67,16 @@ pub(crate) struct Undo {
     mark: Option<MarkPlace>,
     /// What it took from other marks.
     links: Links,
+    /// What was done, where that is more than its place says by itself.
+    pub(crate) says: String,
+}
+
+/// A name that is being typed, and what takes all of it back.
+struct Renaming {
+    rename: Rename,
+    /// What was typed last.
+    now: String,
+    undo: Undo,
 }
 
 /// A hold on the state of one open calculator, small enough that every tap can have its own.
@@ -111,8 +124,26 @@ pub(crate) struct Open {
     pub(crate) cut: RwSignal<Option<(String, String)>>,
     /// The last change that a tap can take back.
     pub(crate) undo: RwSignal<Option<Undo>>,
+    /// What one tap took all of, and the fields that it has nothing for.
+    left: RwSignal<Option<(String, Vec<&'static Phrase>)>>,
+    /// The path of the field whose names are offered.
+    pub(crate) naming: RwSignal<String>,
+    /// The name that is being typed.
+    renaming: RwSignal<Option<Renaming>>,
     /// The answer, or what keeps it.
     pub(crate) worked: Memo<Result<Worked, Faults>>,
+    /// Told when more is found of an answer that is looked for.
+    found: RwSignal<u64>,
+    /// So many items that what is large waits until typing pauses.
+    pub(crate) is_long: Memo<bool>,
+    /// Other editions have not been looked at yet.
+    pub(crate) comparing: Memo<bool>,
+    /// Told when typing has paused in a long question.
+    rested: RwSignal<u64>,
+    /// There is an answer.
+    stands: Memo<bool>,
+    /// Where something is wrong.
+    pub(crate) faulty: Memo<Vec<String>>,
 }
 
 impl Question {
@@ -123,19 +154,47 @@ impl Question {
         let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
         let mark = RwSignal::new(mark);
         let found = RwSignal::new(0);
-        let worked = Memo::new(move |_| {
+        let version = Memo::new(move |before: Option<&u64>| {
+            draft.track();
+            units.track();
+            basis.track();
+            before.map_or(1, |before| before + 1)
+        });
+        let rested = RwSignal::new(0);
+        let asked = comparing::Asked { entry, draft, units, version, rested };
+        let worked = Memo::new(move |before: Option<&Result<Worked, Faults>>| {
             let hold = links::hold(desk, mark, links);
-            let worked = draft.with(|draft| {
-                let (units, hold) = (units.get(), hold.as_ref());
-                looking::worked(entry, draft, units, hold, found)
-                    .unwrap_or_else(|| entry.work_behind(draft, units, basis.get(), hold))
-            });
-            worked.map(|worked| worked.as_of(clock::now().day()))
+            let shown = before.and_then(|it| it.as_ref().ok()?.edition);
+            let hold = hold.as_ref();
+            let sought =
+                draft.with(|draft| looking::worked(entry, draft, units.get(), hold, found));
+            let worked = sought.unwrap_or_else(|| asked.worked(basis.get(), hold, shown));
+            let Some(today) = clock::now().day() else { return worked.map(|it| it.as_of(None)) };
+            let mut ahead = draft.with(|draft| fields::ahead(entry.rows, draft, today));
+            if ahead.is_empty() {
+                return worked.map(|it| it.as_of(Some(today)));
+            }
+            // Of two faults of one field the reader's goes first.
+            let mut faults = worked.err().unwrap_or_default();
+            faults.append(&mut ahead);
+            Err(faults)
         });
         let changed = Memo::new(move |_| {
             let saved = mark.with(|place| place.as_ref().and_then(|place| desk.saved_input(place)));
-            let now = draft.with(|draft| entry.canonical(draft, units.get()));
-            saved.is_some_and(|saved| now.as_ref() != Ok(&saved))
+            let Some(saved) = saved else { return false };
+            draft.with(|draft| entry.canonical(draft, units.get())) != Ok(saved)
+        });
+        let is_long = elements::flag(move || draft.with(comparing::is_long));
+        let comparing = elements::flag(move || {
+            let waits = entry.electrical && is_long.get() && rested.get() != version.get();
+            waits && worked.with(Result::is_ok)
+        });
+        let faulty = Memo::new(move |_| {
+            let paths = |faults: &Faults| faults.iter().map(|fault| fault.path.clone()).collect();
+            worked.with(|worked| match worked {
+                Ok(worked) => paths(&worked.left_out),
+                Err(faults) => paths(faults),
+            })
         });
         Self(Box::leak(Box::new(Open {
             desk,
@@ -152,13 +211,47 @@ impl Question {
             left_out,
             cut: RwSignal::new(None),
             undo: RwSignal::new(None),
+            left: RwSignal::new(None),
+            naming: RwSignal::new(String::new()),
+            renaming: RwSignal::new(None),
             worked,
+            found,
+            is_long,
+            comparing,
+            rested,
+            stands: elements::flag(move || worked.with(Result::is_ok)),
+            faulty,
         })))
     }
 
     /// The voice that figures are read out in.
     pub(crate) fn voice(self) -> Voice {
         speech::voice(self.units.get())
+    }
+
+    /// How far the answer has come.
+    pub(crate) fn progress(self) -> Progress {
+        let whole = |worked: &Result<Worked, Faults>| match worked {
+            Ok(worked) => worked.progress,
+            Err(_) => Progress::Whole,
+        };
+        self.worked.with(whole)
+    }
+
+    /// Stops looking for a better answer, or goes on.
+    pub(crate) fn stop(self, stopped: bool) {
+        looking::stop(stopped, self.found);
+    }
+
+    /// Reads the answer for what is large, which is drawn anew when typing pauses. While a fault
+    /// stands it never shows an old figure.
+    pub(crate) fn at_rest<T>(self, read: impl FnOnce(&Result<Worked, Faults>) -> T) -> T {
+        if !self.is_long.get() {
+            return self.worked.with(read);
+        }
+        self.rested.track();
+        self.stands.get();
+        self.worked.with_untracked(read)
     }
 
     /// The text of one leaf.
@@ -192,6 +285,7 @@ impl Question {
     /// Types one leaf.
     pub(crate) fn put(self, path: &str, value: Node) {
         self.undo.set(None);
+        self.left.set(None);
         let about = row_at(self.entry.rows, path).is_some_and(|row| row.identifies);
         let evidence = about.then(|| self.draft.with_untracked(|draft| self.evidence(draft)));
         if let Some(true) = evidence {
@@ -201,6 +295,44 @@ impl Question {
             self.draft.update(|draft| *draft = without_evidence(self.entry.rows, draft));
         }
         self.draft.update(|draft| draft.put(path, value));
+        self.origin.set(Origin::Own);
+    }
+
+    /// A name's field is come to: what is typed next is a change of what stands there now.
+    pub(crate) fn begin_name(self) {
+        self.renaming.set(None);
+    }
+
+    /// Types a name. What named it follows, in the same edit, and an undo in its row takes back all
+    /// that was typed since the field was come to.
+    pub(crate) fn put_name(self, path: &str, typed: String) {
+        let rows = self.entry.rows;
+        let here = self.draft.with_untracked(|draft| draft.at(path).and_then(Node::leaf));
+        let here = here.unwrap_or_default();
+        let goes_on = self.renaming.with_untracked(|it| {
+            it.as_ref().is_some_and(|it| it.rename.path() == path && it.now == here)
+        });
+        if !goes_on {
+            let rename = self.draft.with_untracked(|draft| Rename::of(rows, draft, path));
+            let says = speech::say(&say!(w::RENAMED, rename.count() as i64));
+            let undo = Undo { says, ..self.undo_to(path, rename.before()) };
+            self.renaming.set(Some(Renaming { rename, now: here, undo }));
+        }
+        let mut undo = None;
+        let mut puts = Vec::new();
+        self.renaming.update(|it| {
+            if let Some(it) = it {
+                puts = it.rename.to(&typed);
+                undo = Some(it.undo.clone()).filter(|_| it.rename.count() > 0);
+                it.now = typed;
+            }
+        });
+        let Some(undo) = undo else {
+            puts.into_iter().for_each(|(path, node)| self.put(&path, node));
+            return;
+        };
+        self.draft.update(|draft| puts.into_iter().for_each(|(path, node)| draft.put(&path, node)));
+        self.undo.set(Some(undo));
         self.origin.set(Origin::Own);
     }
 
@@ -238,9 +370,13 @@ impl Question {
     }
 
     fn offer_undo(self, place: &str, before: Vec<Put>) {
+        self.undo.set(Some(self.undo_to(place, before)));
+    }
+
+    fn undo_to(self, place: &str, before: Vec<Put>) -> Undo {
         let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
         let links = self.links.get_untracked();
-        self.undo.set(Some(Undo { place: place.to_owned(), before, origin, mark, links }));
+        Undo { place: place.to_owned(), before, origin, mark, links, says: String::new() }
     }
 
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
@@ -248,6 +384,7 @@ impl Question {
         let (sample, units) = (self.entry.sample(), self.units.get_untracked());
         let before = self.draft.with_untracked(parts);
         self.offer_undo(START, before);
+        self.left.set(None);
         self.draft.set(fields::plain(self.entry.rows, &sample, units));
         self.origin.set(Origin::Sample);
         self.mark.set(None);

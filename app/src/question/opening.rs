@@ -69,11 +69,14 @@ impl Opening {
         Self { entry, input, units, basis, origin, mark, links, left_out }
     }
 
-    /// A kept mark's question.
+    /// A kept mark's question. The invented job's evidence stays there: saved from here, it would
+    /// open a hold of a person's own.
     pub(crate) fn of_mark(entry: &'static Entry, job: &Job, mark: &Mark) -> Self {
+        let bare = job.invented.then(|| without_evidence(entry.rows, &mark.input));
+        let input = bare.as_ref().unwrap_or(&mark.input);
         Self {
             entry,
-            input: plain(entry.rows, &filled(entry, &mark.input, job.units), job.units),
+            input: plain(entry.rows, &filled(entry, input, job.units), job.units),
             units: job.units,
             basis: mark.basis,
             origin: Origin::Own,

@@ -48,6 +48,9 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         )
         .with(started_over(question))
         .with(rooms(question))
+        .with(el("div").attr("role", "status").with(live(move || {
+            question.left().map(|it| el("p").class("quiet").text(&speech::say(&it)))
+        })))
         .with(fields::rows(question, question.entry.rows, ""))
         .with(sheet_view::settings(question));
     let drawn = el("div").class("drawn").with(sheet_view::drawing(question));

@@ -1,12 +1,13 @@
 //! The answer: its figure, its limit, the verdict, the margin rule, what to do next, and the one
 //! caution that matters. The top of it stays in view while fields change.
 
-use super::{editions, standing};
+use super::{editions, parts, standing};
 use crate::drawing::{held, margin_rule, spare, verdict};
-use crate::elements::{El, Piece, el, flag, keep_up, live};
+use crate::elements::{El, Piece, el, flag, keep_up, live, when};
 use crate::question::{Origin, Question};
 use crate::signal::Memo;
 use crate::{speech, words as w};
+use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{is_missing, row_at};
 use ledgerboard_core::say;
@@ -76,11 +77,29 @@ pub(crate) fn answer(question: Question) -> Piece {
         .attr("aria-labelledby", "answer")
         .with(el("div").class("answer-top").with(name).with(told));
     let rest = below
+        .with(parts::foremost(question))
         .with(standing::standing(question))
-        .with(rest)
+        .with(el("div").class("looking").with(el("div").with(rest)).with(stop(question)))
         .with(caution)
         .with(editions::line(question));
     Piece::all([answer, rest])
+}
+
+/// Stops looking, and goes on: one button, which stays where it is while what is found is drawn anew.
+fn stop(question: Question) -> Piece {
+    let is_open = flag(move || question.progress() != Progress::Whole);
+    let is_stopped = flag(move || question.progress() == Progress::Stopped);
+    let says =
+        move || speech::phrase(if is_stopped.get() { &w::LOOK_ON } else { &w::STOP_LOOKING });
+    when(
+        move || is_open.get(),
+        move || {
+            el("button")
+                .attr("type", "button")
+                .text_live(says)
+                .tap(move || question.stop(!is_stopped.get_untracked()))
+        },
+    )
 }
 
 fn name(question: Question) -> String {
@@ -139,7 +158,7 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
 fn stands_still(question: Question, place: &El) {
     const HEIGHT: &str = "min-block-size";
     let Some(place) = place.node().dyn_ref::<HtmlElement>().cloned() else { return };
-    let waits = flag(move || question.worked.with(Result::is_err));
+    let waits = flag(move || question.comparing.get() || question.worked.with(Result::is_err));
     keep_up(move || {
         let style = place.style();
         let _ = if waits.get() {

@@ -20,20 +20,23 @@ pub(super) fn line(question: Question) -> Piece {
     live(move || {
         let voice = question.voice();
         let set = question.basis.get().electrical.is_some();
-        question.worked.with(|worked| worked.as_ref().ok().map(|worked| said(worked, set, voice)))
+        let comparing = question.comparing.get();
+        let said = |worked: &Worked| said(worked, set, comparing, voice);
+        question.worked.with(|worked| worked.as_ref().ok().map(said))
     })
 }
 
-fn said(worked: &Worked, set: bool, voice: Voice) -> Piece {
+fn said(worked: &Worked, set: bool, comparing: bool, voice: Voice) -> Piece {
     let disagree = (!worked.flips.is_empty()).then(|| {
         el("div")
             .class("flips")
             .with(el("p").say(&w::FLIPS))
             .with(el("ul").with_all(worked.flips.iter().map(|flip| other(flip, voice))))
     });
-    let under = worked
-        .edition
-        .map(|edition| el("p").class("edition quiet").text(&voice.say(&under(edition, set))));
+    let under = worked.edition.map(|edition| {
+        let says = if comparing { say!(w::COMPARING, edition.name()) } else { under(edition, set) };
+        el("p").class("edition quiet").text(&voice.say(&says))
+    });
     Piece::all([disagree, under])
 }
 

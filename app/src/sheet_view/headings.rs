@@ -4,7 +4,7 @@
 use super::{checks, parts, shown, working};
 use crate::elements::{El, Piece, el, live, live_text, when};
 use crate::question::Question;
-use crate::signal::Memo;
+use crate::signal::{Memo, RwSignal};
 use crate::wide::is_wide;
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Worked;
@@ -42,15 +42,25 @@ fn while_there(
     });
     when(
         move || is_there.get(),
-        move || titled(live_text(move || speech::phrase(phrase)), shown(question, show)),
+        move || {
+            let title = live_text(move || speech::phrase(phrase));
+            titled(question, title, move || shown(question, show))
+        },
     )
 }
 
-/// One heading with what is under it.
-pub(super) fn titled(title: Piece, body: Piece) -> El {
+/// One heading with what is under it. Of a long question that is built only while it is open.
+pub(super) fn titled(question: Question, title: Piece, body: impl Fn() -> Piece + 'static) -> El {
     let details = el("details").class("heading");
     let details = if is_wide() { details.attr("open", "") } else { details };
-    details.with(el("summary").with(el("h2").with(title))).with(el("div").class("body").with(body))
+    let open = RwSignal::new(is_wide());
+    let node = details.node().clone();
+    details
+        .with(el("summary").with(el("h2").with(title)))
+        .with(
+            el("div").class("body").with(when(move || open.get() || !question.is_long.get(), body)),
+        )
+        .on("toggle", move |_| open.set(node.has_attribute("open")))
 }
 
 /// A line with its figure at the end.
@@ -90,7 +100,8 @@ fn cautions(question: Question) -> Piece {
         let line = |it: &Caution| el("li").text(&voice.say(&it.text));
         el("ul").class("lines").with_all(all.iter().map(line))
     };
-    titled(live_text(move || speech::phrase(&w::CAUTIONS)), live(lines)).into()
+    let title = live_text(move || speech::phrase(&w::CAUTIONS));
+    titled(question, title, move || live(lines)).into()
 }
 
 fn sources(worked: &Worked, voice: Voice) -> El {

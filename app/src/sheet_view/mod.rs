@@ -12,7 +12,7 @@ mod working;
 pub(crate) use answer::answer;
 pub(crate) use editions::{edition_picker, settings, units_picker};
 pub(crate) use headings::headings;
-pub(crate) use parts::{orphaned_undo, undo_button, undo_line};
+pub(crate) use parts::{orphaned_undo, table, undo_beside, undo_button, undo_line, undo_said};
 
 use crate::elements::{El, Piece, el, live};
 use crate::question::Question;
@@ -31,7 +31,7 @@ pub(crate) fn drawing(question: Question) -> Piece {
 fn shown(question: Question, show: impl Fn(&Worked, Voice) -> El + 'static) -> Piece {
     live(move || {
         let voice = question.voice();
-        question.worked.with(|worked| match worked {
+        question.at_rest(|worked| match worked {
             Ok(worked) => Some(show(worked, voice)),
             Err(faults) => waits(faults),
         })

@@ -5,11 +5,12 @@ use super::headings::{row, titled};
 use super::waits;
 use crate::elements::{El, Piece, each, el, live, live_text, when};
 use crate::question::Question;
-use crate::signal::Memo;
+use crate::signal::{Memo, RwSignal};
 use crate::words as w;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Part, PartRow, SCREEN_ONLY};
-use ledgerboard_core::words::{Phrase, Voice};
+use ledgerboard_core::sheet::{FOREMOST, Part, PartRow, SCREEN_ONLY, Table, TableRow};
+use ledgerboard_core::words::{Phrase, Text, Voice};
+use leptos::prelude::*;
 
 /// Between a part's key and its order; no path of a field has it.
 const APART: &str = "+";
@@ -19,7 +20,11 @@ pub(super) fn parts(question: Question) -> Piece {
     // The headings of the last answer stay while a fault stands.
     let all = Memo::new(move |before: Option<&Vec<String>>| {
         question.worked.with(|worked| match worked {
-            Ok(worked) => keys(&worked.sheet.parts),
+            Ok(worked) => {
+                let mut keys = keys(&worked.sheet.parts);
+                keys.retain(|key| !key.starts_with(FOREMOST));
+                keys
+            }
             Err(_) => before.cloned().unwrap_or_default(),
         })
     });
@@ -52,6 +57,49 @@ fn find<'a>(parts: &'a [Part], key: &str) -> Option<&'a Part> {
     keys(parts).iter().position(|it| it == key).map(|at| &parts[at])
 }
 
+/// Lines of what belongs with the answer that are in view at once.
+const IN_VIEW: usize = 4;
+
+/// What belongs with the answer itself, under it: the first lines, and the others by a tap.
+pub(super) fn foremost(question: Question) -> Piece {
+    let open = RwSignal::new(false);
+    live(move || {
+        let voice = question.voice();
+        question.worked.with(|worked| {
+            let parts = &worked.as_ref().ok()?.sheet.parts;
+            let part = parts.iter().find(|part| part.key == FOREMOST)?;
+            Some(in_view(question, part, open, voice))
+        })
+    })
+}
+
+fn in_view(question: Question, part: &Part, open: RwSignal<bool>, voice: Voice) -> El {
+    let lines = |rows: &[PartRow]| {
+        let one = |row| line(question, row, FOREMOST, voice);
+        el("ul").class("rows").with_all(rows.iter().map(one))
+    };
+    // One line more is no longer than the words that would stand for it.
+    let first = if part.rows.len() > IN_VIEW + 1 { IN_VIEW } else { part.rows.len() };
+    let (first, rest) = part.rows.split_at(first);
+    let more = (!rest.is_empty()).then(|| {
+        let count = say!(w::MORE_LINES, rest.len() as i64, part.rows.len() as i64);
+        let details = el("details").class("more");
+        let details = if open.get_untracked() { details.attr("open", "") } else { details };
+        let node = details.node().clone();
+        details
+            .with(el("summary").text(&voice.say(&count)))
+            .with(lines(rest))
+            .on("toggle", move |_| open.set(node.has_attribute("open")))
+    });
+    let note = part.note.as_ref().map(|note| el("p").class("quiet").text(&voice.say(note)));
+    el("div")
+        .class("foremost")
+        .with(el("h3").text(&voice.say(&part.title)))
+        .with(note)
+        .with(lines(first))
+        .with(more)
+}
+
 fn one(question: Question, key: String) -> El {
     let is_on_screen_only = key.starts_with(SCREEN_ONLY);
     let name = key.clone();
@@ -63,27 +111,48 @@ fn one(question: Question, key: String) -> El {
         });
         found.or_else(|| before.cloned()).unwrap_or_default()
     });
-    let place = key.clone();
-    let undone =
-        move || question.undo.with(|undo| undo.as_ref().is_some_and(|undo| undo.place == place));
-    let body = live(move || {
-        let voice = question.voice();
-        question.worked.with(|worked| match worked {
-            Ok(worked) => {
-                find(&worked.sheet.parts, &key).map(|part| rows(question, part, &key, voice)).into()
-            }
-            Err(faults) => Piece::from(waits(faults)),
-        })
-    });
-    let undo = when(undone, move || undo_line(question, &w::USED));
-    let heading = titled(live_text(move || title.get()), Piece::all([undo, body]));
+    let key = StoredValue::new(key);
+    let body = move || {
+        let here = move || {
+            let place = question.undo.with(|undo| undo.as_ref().map(|undo| undo.place.clone()));
+            place.is_some_and(|place| key.with_value(|key| *key == place))
+        };
+        let undo = when(here, move || undo_line(question, &w::USED));
+        let rows = live(move || {
+            let voice = question.voice();
+            let rows = |part: &Part| key.with_value(|key| rows(question, part, key, voice));
+            question.at_rest(|worked| match worked {
+                Ok(worked) => key.with_value(|key| find(&worked.sheet.parts, key).map(rows)).into(),
+                Err(faults) => Piece::from(waits(faults)),
+            })
+        });
+        Piece::all([undo, rows])
+    };
+    let heading = titled(question, live_text(move || title.get()), body);
     if is_on_screen_only { heading.class("screen-only") } else { heading }
 }
 
 fn rows(question: Question, part: &Part, key: &str, voice: Voice) -> Piece {
     let note = part.note.as_ref().map(|note| el("p").class("quiet").text(&voice.say(note)));
+    if let Some(shown) = &part.table {
+        return Piece::all([note, Some(table(shown, voice))]);
+    }
     let rows = part.rows.iter().map(|row| line(question, row, key, voice));
     Piece::all([note, Some(el("ul").class("rows").with_all(rows))])
+}
+
+/// Rows and columns, each cell read with the heads of both.
+pub(crate) fn table(table: &Table, voice: Voice) -> El {
+    let head = |scope: &str, text: &Text| el("th").attr("scope", scope).text(&voice.say(text));
+    let heads = table.heads.iter().map(|it| head("col", it));
+    let row = |row: &TableRow| {
+        let cells = row.cells.iter().map(|cell| el("td").text(&voice.say(cell)));
+        el("tr").with(head("row", &row.name)).with_all(cells)
+    };
+    el("table")
+        .class("columns")
+        .with(el("thead").with(el("tr").with_all(heads)))
+        .with(el("tbody").with_all(table.rows.iter().map(row)))
 }
 
 fn line(question: Question, part: &PartRow, key: &str, voice: Voice) -> El {
@@ -114,4 +183,21 @@ pub(crate) fn undo_line(question: Question, done: &'static Phrase) -> El {
         .attr("role", "status")
         .with(el("span").say(done))
         .with(undo_button().tap(move || question.take_back()))
+}
+
+/// The same in the undo's own words.
+pub(crate) fn undo_said(question: Question, button: El) -> El {
+    let says = move || {
+        question.undo.with(|undo| undo.as_ref().map(|it| it.says.clone()).unwrap_or_default())
+    };
+    el("p")
+        .class("undo")
+        .attr("role", "status")
+        .with(el("span").text_live(says))
+        .with(button.tap(move || question.take_back()))
+}
+
+/// The same beside a field that is typed in, which keeps the focus.
+pub(crate) fn undo_beside(question: Question) -> El {
+    undo_said(question, el("button").attr("type", "button").say(&w::UNDO))
 }

@@ -27,7 +27,7 @@ pub(crate) use draft::{Draft, Links, MarkPlace};
 pub(crate) use listed::{Listed, newest_first};
 pub(crate) use meeting::other_tab;
 pub(crate) use news::{News, listen};
-pub(crate) use note::{opened, opening, stopped_at};
+pub(crate) use note::{left, opened, opening, stopped_at};
 pub(crate) use settings::Settings;
 pub(crate) use stay::stays;
 pub(crate) use writing::{once_held, remove, save, try_again, try_soon};

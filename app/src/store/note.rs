@@ -94,6 +94,15 @@ pub(crate) fn opening(what: &str) {
     }
 }
 
+/// The page is left by a person, who can't leave one that is stuck: what is being opened has not
+/// stopped it.
+pub(crate) fn left() {
+    let own = OWN.with_borrow(Clone::clone);
+    if super::may_write().is_ok() && !own.is_empty() {
+        local::remove(&own);
+    }
+}
+
 /// It stands on the page.
 pub(crate) fn opened(what: &str) {
     let own = OWN.with_borrow(Clone::clone);

@@ -119,11 +119,27 @@ impl Trade {
     }
 }
 
+/// How far work in steps has come.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Progress {
+    /// To its end.
+    #[default]
+    Whole,
+    /// It goes on.
+    Going,
+    /// It was stopped on the way, and can go on.
+    Stopped,
+}
+
 /// Work that may take longer than a keystroke, gone on with step by step. However it is cut into
 /// steps, it ends with what [`Calculator::solve`] says.
 pub trait Going<Answer> {
     /// Goes on for some milliseconds; true when it is done.
     fn step(&mut self) -> bool;
+    /// How far it has come.
+    fn progress(&self) -> Progress;
+    /// Whether it is stopped where it is: its answer then says so. The next step goes on.
+    fn stop(&mut self, stopped: bool);
     /// What it has so far.
     ///
     /// # Errors
@@ -185,6 +201,11 @@ pub trait Calculator {
     /// What can hurt somebody, the worst first: of an input, and before there is one that can be
     /// read all that may. Its sheet may say more, by its answer.
     fn cautions(_: Option<&Self::Input>) -> Vec<Caution> {
+        Vec::new()
+    }
+    /// What the answer is worked without, each at its field: parts of an input that nobody can count
+    /// yet. Its sheet says so in a check that asks, so that it never looks better for it.
+    fn left_out(_: &Self::Input) -> Faults {
         Vec::new()
     }
     /// What the work does to an old surface. It is then held until a hold that covers it is open.

@@ -227,7 +227,17 @@ fn more(more: &Part, voice: Voice) -> Node {
         .rows
         .iter()
         .map(|row| tree(&[("name", &voice.say(&row.name)), ("value", &voice.say(&row.value))]));
-    let mut out = vec![part("key", Node::text(more.key)), part("rows", Node::List(rows.collect()))];
+    let mut rows: Vec<Node> = rows.collect();
+    let said = |all: &[Text]| Node::List(all.iter().map(|it| Node::Text(voice.say(it))).collect());
+    let mut out = vec![part("key", Node::text(more.key))];
+    if let Some(table) = &more.table {
+        out.push(part("columns", said(&table.heads)));
+        for row in &table.rows {
+            let name = part("name", Node::Text(voice.say(&row.name)));
+            rows.push(Node::Tree(vec![name, part("cells", said(&row.cells))]));
+        }
+    }
+    out.push(part("rows", Node::List(rows)));
     out.push(part("title", Node::Text(voice.say(&more.title))));
     if let Some(note) = &more.note {
         out.push(part("note", Node::Text(voice.say(note))));

@@ -70,6 +70,13 @@ fn one(row: &Row, voice: Voice) -> Node {
     if row.aside {
         parts.push(entry("aside", Node::Flag(true)));
     }
+    if !row.names.is_empty() {
+        let names = row.names.iter().map(|path| Node::text(path));
+        parts.push(entry("names", Node::List(names.collect())));
+    }
+    if row.past {
+        parts.push(entry("past", Node::Flag(true)));
+    }
     if row.evidence {
         parts.push(entry("evidence", Node::Flag(true)));
     }

@@ -4,20 +4,24 @@
 //! Rows know how to read and what to say; they know no calculator. The kinds of row are
 //! [`Kind`]'s variants; a new one names two calculators that need it.
 
+mod ahead;
 mod describe;
 mod evidence;
 mod form;
+mod named;
 mod plain;
 mod reader;
 mod row;
 mod units;
 mod words;
 
+pub use ahead::ahead;
 pub use describe::describe;
 pub use evidence::without_evidence;
 pub use form::{Field, Form, write_all};
+pub use named::{Rename, each_name, hanging, known_as, names, narrowed, toggled};
 pub use reader::{Reader, heard, is_missing};
-pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row, row_at};
+pub use row::{Item, Kind, Pick, Preset, Row, Span, When, left_alone, row, row_at};
 pub use units::{bare, plain, restate};
 
 #[cfg(test)]

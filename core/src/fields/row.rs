@@ -32,6 +32,13 @@ pub struct Row {
     pub room: &'static str,
     /// The calculator that has that figure where it isn't a room's; else empty.
     pub of: &'static str,
+    /// Of a text: where what it may name stands, `boxes.label` for the labels of the list of boxes.
+    /// A person chooses from these, and may still type what isn't there.
+    pub names: &'static [&'static str],
+    /// Such a text may hold several names.
+    pub several: bool,
+    /// Of a day: it can't be yet to come.
+    pub past: bool,
 }
 
 /// A row with its words; the form gives it its key.
@@ -48,6 +55,9 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         evidence: false,
         room: "",
         of: "",
+        names: &[],
+        several: false,
+        past: false,
     }
 }
 
@@ -101,6 +111,23 @@ impl Row {
     /// What the evidence in the same form is about.
     pub const fn identifies(self) -> Self {
         Self { identifies: true, ..self }
+    }
+
+    /// A text that names what stands in lists of the same question.
+    pub const fn names(self, names: &'static [&'static str]) -> Self {
+        assert!(matches!(self.kind, Kind::Text(_)), "only a text names something");
+        Self { names, ..self }
+    }
+
+    /// A text that names several such, with commas or spaces between.
+    pub const fn names_several(self, names: &'static [&'static str]) -> Self {
+        Self { several: true, ..self.names(names) }
+    }
+
+    /// A day on which something was found out or done: none that is yet to come.
+    pub const fn past(self) -> Self {
+        assert!(matches!(self.kind, Kind::Day), "only a day can be past");
+        Self { past: true, ..self }
     }
 
     /// Kept out of addresses, with all that is under it.
@@ -283,6 +310,24 @@ pub enum When {
     Any(&'static str),
     /// When all of these hold.
     All(&'static [When]),
+}
+
+/// The rows of a form that are asked as things stand and would take a figure of such a source (a room's
+/// where `of` is empty), but it has none: they stay as they are. `has` says whether it has one of a key.
+pub fn left_alone(
+    rows: &'static [Row],
+    root: &Node,
+    of: &str,
+    has: &dyn Fn(&str) -> bool,
+) -> Vec<&'static Phrase> {
+    let mut all = Vec::new();
+    for row in rows {
+        let would = !row.room.is_empty() && row.of == of && row.when.holds(rows, root, root);
+        if would && !has(row.room) {
+            all.push(row.label);
+        }
+    }
+    all
 }
 
 impl When {

@@ -15,6 +15,7 @@ words! {
     AT_MOST = "At most {0}: {1}", es "Máximo {0}: {1}";
     SHARE = "“{0}” could mean {0} % or {1}. Write which, with its sign.", es "«{0}» puede ser {0} % o {1}. Escriba cuál, con su signo.";
     TWO_DAYS = "“{0}” is one day to some and another to others. Write it like {1}.", es "«{0}» es un día para unos y otro para otros. Escríbalo como {1}.";
+    AHEAD = "“{0}” is yet to come: today is {1}. Write the day on which it was done.", es "«{0}» todavía no llega: hoy es {1}. Escriba el día en que se hizo.";
     ONE_LINE = "One line is needed here, without breaks.", es "Aquí va una sola línea, sin saltos.";
     TOO_LONG = "{0} characters, and no more than {1} are kept. Shorten it.", es "{0} caracteres, y no se guardan más de {1}. Acórtelo.";
     NOT_ONE_OF = "“{0}” is none of the choices: {1}.", es "«{0}» no es ninguna de las opciones: {1}.";

@@ -16,6 +16,24 @@ use crate::words::{Phrase, Text};
 
 /// What is kept as the verdict of what was held.
 const HELD: &str = "held";
+/// What is kept as the verdict of what asks, and nobody local decides. To older versions it is a verdict
+/// that they don't know, which asks.
+const SETTLE: &str = "settle";
+
+/// Whether two verdicts that were kept are the same one, whoever is to be asked.
+pub(super) fn is_same(one: &str, other: &str) -> bool {
+    let plain = |key| if key == SETTLE { Verdict::Ask.key() } else { key };
+    plain(one) == plain(other)
+}
+
+/// The word for a verdict that was kept.
+pub(super) fn word_of(key: &str) -> &'static Phrase {
+    match key {
+        HELD => Standing::held(),
+        SETTLE => Verdict::settle(),
+        _ => Verdict::from_key(key).unwrap_or(Verdict::Ask).words(),
+    }
+}
 
 /// The answer as it was on the day, in exact text. It never changes by itself: not when a
 /// job's edition changes, not when a calculator is corrected.
@@ -25,7 +43,7 @@ pub struct Kept {
     pub figure: String,
     /// Its exact text, with its unit.
     pub answer: String,
-    /// [`Verdict::key`] of the whole, or `held`.
+    /// [`Verdict::key`] of the whole, `held` or `settle`.
     pub verdict: String,
     /// The edition that it was shown under, where one matters.
     pub edition: Option<Electrical>,
@@ -42,8 +60,12 @@ impl Kept {
         Self {
             figure: sheet.headline.key.to_owned(),
             answer: sheet.headline.amount.exact(),
-            verdict: if worked.standing.is_held() { HELD } else { sheet.verdict().key() }
-                .to_owned(),
+            verdict: match sheet.decisive() {
+                _ if worked.standing.is_held() => HELD,
+                Some(check) if check.verdict == Verdict::Ask && check.is_own => SETTLE,
+                _ => sheet.verdict().key(),
+            }
+            .to_owned(),
             edition: worked.edition,
             figures: sheet
                 .figures
@@ -70,14 +92,14 @@ impl Kept {
 
     /// The word for how it stood.
     pub fn word(&self) -> &'static Phrase {
-        if self.is_held() { Standing::held() } else { self.verdict().words() }
+        word_of(&self.verdict)
     }
 
     /// Whether a person would call the two the same answer: figure, text and verdict. Which
     /// checks stood beside it, and under which edition, does not matter.
     pub fn agrees(&self, other: &Self) -> bool {
-        (&self.figure, &self.answer, &self.verdict)
-            == (&other.figure, &other.answer, &other.verdict)
+        (&self.figure, &self.answer) == (&other.figure, &other.answer)
+            && is_same(&self.verdict, &other.verdict)
     }
 }
 
@@ -249,7 +271,7 @@ mod tests {
         let other = Mark { version: entry().version + 1, ..sample() };
         let refused = Mark { input: Node::EMPTY, ..sample() };
         for (mark, want, says) in [
-            (samples::mark(1), "NoCalculator", "This version has no calculator for this mark."),
+            (samples::mark(1), "NoCalculator", "This version has no calculator for this number."),
             (other, "OtherVersion", "The calculator has changed since this was kept."),
             (refused, "Refused", "What was put in no longer fits the calculator."),
         ] {
@@ -272,5 +294,11 @@ mod tests {
             assert!(!kept.agrees(&other));
         }
         assert_eq!(Kept::default().verdict(), Verdict::Ask, "a verdict that isn't known");
+        // Kept by a version that asked locally, what is to be settled has not moved.
+        let [asks, settles] =
+            ["ask", "settle"].map(|key| Kept { verdict: key.into(), ..kept.clone() });
+        assert!(asks.agrees(&settles) && !settles.agrees(&kept));
+        assert_eq!(settles.verdict(), Verdict::Ask);
+        assert_eq!(Voice::default().phrase(settles.word()), "settle it first");
     }
 }

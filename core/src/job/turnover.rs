@@ -3,7 +3,8 @@
 //! last sheet.
 
 use super::edit::Edit;
-use super::mark::{Kept, Mark};
+use super::jot::Jot;
+use super::mark::{Kept, Mark, is_same, word_of};
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
@@ -11,8 +12,8 @@ use super::turnover_words as w;
 use crate::calculators::Trade;
 use crate::catalog::{self, Entry, Worked};
 use crate::say;
-use crate::sheet::{Check, Drawing, Figure, Part, Source, Standing, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sense, Sheet, Source, Verdict};
+use crate::words::{Amount, Arg, Phrase, Text};
 
 /// Who is handed a sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,7 +68,7 @@ impl Who {
     }
 
     /// Whether a calculator's number is theirs, as it is worked today.
-    fn is_for(self, entry: &Entry, worked: Option<&Worked>) -> bool {
+    pub(super) fn is_for(self, entry: &Entry, worked: Option<&Worked>) -> bool {
         // A hole in a plate is the electrician's where the electrical code speaks to it.
         let is_electrical = |worked: &Worked| {
             worked.sheet.checks.iter().any(|check| check.source.key.starts_with("nec-"))
@@ -75,9 +76,18 @@ impl Who {
         match self {
             Self::Electrician => entry.trade == Trade::RoughIn || worked.is_some_and(is_electrical),
             Self::Mechanical => entry.trade == Trade::Air,
-            // A room has no rule to hold to but its height, which the ceiling's number tells.
-            Self::Inspector => entry.trade != Trade::Room,
-            Self::Owner => entry.tells_places,
+            // A room has no rule to hold to but its height, which the ceiling's number tells; what
+            // nothing is held against is no inspector's.
+            Self::Inspector => {
+                entry.trade != Trade::Room
+                    && worked.is_none_or(|worked| !worked.sheet.checks.is_empty())
+            }
+            // How far air blows is no place: its own sheet tells where it comes from.
+            Self::Owner => {
+                entry.tells_places
+                    && (entry.trade != Trade::Air
+                        || worked.is_some_and(|it| tells_places(&it.sheet)))
+            }
         }
     }
 }
@@ -236,6 +246,11 @@ pub fn said(job: &Job, mark: &str) -> Option<Said> {
     Some(Said { word, of: of.to_owned(), at: jot.at })
 }
 
+/// The edit that notes what a mark said on a sheet: answer, verdict, title.
+pub(super) fn note_of(who: Who, mark: &str, says: [&str; 3]) -> Edit {
+    Edit::Jot { key: given(who, mark), says: says.join("\t") }
+}
+
 /// What a number said on the last sheet: its answer, its verdict, its title.
 fn was(says: &str) -> Option<(&str, &str, &str)> {
     let (answer, rest) = says.split_once('\t')?;
@@ -244,10 +259,31 @@ fn was(says: &str) -> Option<(&str, &str, &str)> {
 }
 
 /// The parts of a worked answer that go along to a trade, by their keys.
-const GO_ALONG: [&str; 9] =
-    ["handed", "ask", "marks", "spots", "run", "boxes", "circuits", "schedule", "labels"];
+const GO_ALONG: [&str; 10] = [
+    "handed", "ask", FOREMOST, "spots", "run", "boxes", "places", "circuits", "schedule", "labels",
+];
+/// Those that go along to an inspector: what stands where, not what to ask a trade.
+const INSPECTED: [&str; 6] = [FOREMOST, "spots", "boxes", "places", "circuits", "schedule"];
 /// The parts that tell an owner where things will be, in plain words.
-const PLACES: [&str; 3] = ["marks", "spots", "places"];
+const PLACES: [&str; 4] = [FOREMOST, "spots", "places", "order"];
+
+fn shows_places(sheet: &Sheet) -> bool {
+    sheet.parts.iter().any(|part| part.key != FOREMOST && PLACES.contains(&part.key))
+}
+
+fn tells_places(sheet: &Sheet) -> bool {
+    sheet.parts.iter().any(|part| PLACES.contains(&part.key))
+}
+
+/// What was noted of marks on the last sheet that are no longer in the job.
+fn gone(job: &Job, who: Who) -> Vec<&Jot> {
+    let prefix = given(who, "");
+    let is_gone = |jot: &&Jot| {
+        let mark = jot.key.strip_prefix(&prefix).filter(|mark| !mark.is_empty());
+        !jot.says.is_empty() && mark.is_some_and(|mark| job.mark(mark).is_none())
+    };
+    job.jots.iter().filter(is_gone).collect()
+}
 
 /// Makes a sheet.
 pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
@@ -275,15 +311,14 @@ pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
             all.places.push(Place { name: spot.name.to_owned(), numbers });
         }
     }
-    let prefix = given(who, "");
-    for jot in job.jots.iter().filter(|jot| jot.key.len() > prefix.len() && !jot.says.is_empty()) {
-        let Some(mark) = jot.key.strip_prefix(&prefix) else { continue };
-        if job.mark(mark).is_none()
-            && let Some((_, _, title)) = was(&jot.says)
-        {
-            all.gone.push(title.to_owned());
-        }
+    // The same questions come with every register: asked once, they are read.
+    let mut asked: Vec<Part> = Vec::new();
+    for number in all.places.iter_mut().flat_map(|place| &mut place.numbers) {
+        number.parts.retain(|part| !asked.contains(part));
+        asked.extend(number.parts.iter().filter(|part| part.key == "ask").cloned());
     }
+    let titles = gone(job, who).into_iter().filter_map(|jot| was(&jot.says));
+    all.gone = titles.map(|(_, _, title)| title.to_owned()).collect();
     let mut sources: Vec<&'static Source> = Vec::new();
     for check in all.numbers().flat_map(|number| &number.checks) {
         if !sources.iter().any(|known| known.key == check.source.key) {
@@ -305,19 +340,20 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         Who::Electrician | Who::Mechanical => verdict != Verdict::Within,
     };
     let checks = sheet.checks.iter().filter(|it| is_shown(it.verdict));
-    let along: &[&str] = if who == Who::Owner { &PLACES } else { &GO_ALONG };
+    let along: &[&str] = match who {
+        Who::Owner => &PLACES,
+        Who::Inspector => &INSPECTED,
+        Who::Electrician | Who::Mechanical => &GO_ALONG,
+    };
     let parts = sheet.parts.iter().filter(|part| along.contains(&part.key));
     let now = Kept::of(worked);
     let there = job.jot(&given(who, &mark.id)).map(|jot| jot.says.as_str());
     let is_first = job.jotted(&given(who, "")).is_empty();
     let since = match there.and_then(was) {
-        Some((answer, verdict, _)) if (answer, verdict) == (&now.answer, &now.verdict) => {
+        Some((answer, verdict, _)) if answer == now.answer && is_same(verdict, &now.verdict) => {
             Since::Same
         }
-        Some((answer, verdict, _)) => {
-            let verdict = Verdict::from_key(verdict).map_or(Standing::held(), Verdict::words);
-            Since::Was(answer.to_owned(), verdict)
-        }
+        Some((answer, verdict, _)) => Since::Was(answer.to_owned(), word_of(verdict)),
         None if is_first => Since::Same,
         None => Since::New,
     };
@@ -332,10 +368,17 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         word,
         is_held,
         is_moved: mark.ties.iter().any(|tie| survey.standing(tie) != TieState::Fresh),
-        figures: if who == Who::Owner { Vec::new() } else { sheet.figures.clone() },
+        // An inspector reads what is held against a limit: its check has both.
+        figures: match who {
+            Who::Owner | Who::Inspector => Vec::new(),
+            Who::Electrician | Who::Mechanical => sheet.figures.clone(),
+        },
         checks: checks.cloned().collect(),
         parts: parts.cloned().collect(),
-        drawing: sheet.drawing.clone(),
+        // To an owner a drawing shows where in a room a thing is, or the room itself.
+        drawing: (who != Who::Owner || shows_places(sheet) || entry.trade == Trade::Framing)
+            .then(|| sheet.drawing.clone())
+            .flatten(),
         since,
         said: said(job, &mark.id),
     })
@@ -343,23 +386,27 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
 
 /// The edit that notes a sheet as handed over, so that the next one tells what changed.
 pub fn hand_over(job: &Job, sheet: &Turnover) -> Edit {
-    let note = |mark: &str, says: String| Edit::Jot { key: given(sheet.who, mark), says };
-    let mut edits = vec![note("", sheet.numbers().count().max(1).to_string())];
+    let says = sheet.numbers().count().max(1).to_string();
+    let mut edits = vec![Edit::Jot { key: given(sheet.who, ""), says }];
     for number in sheet.numbers() {
         let verdict = if number.is_held { "held" } else { number.verdict.key() };
         let answer = number.headline.amount.exact();
-        edits.push(note(&number.mark, [&answer, verdict, &number.title].join("\t")));
+        edits.push(note_of(sheet.who, &number.mark, [&answer, verdict, &number.title]));
     }
-    let prefix = given(sheet.who, "");
-    for jot in &job.jots {
-        if let Some(mark) = jot.key.strip_prefix(&prefix).filter(|mark| !mark.is_empty())
-            && job.mark(mark).is_none()
-            && !jot.says.is_empty()
-        {
-            edits.push(note(mark, String::new()));
-        }
-    }
+    let gone = gone(job, sheet.who).into_iter();
+    edits.extend(gone.map(|jot| Edit::Jot { key: jot.key.clone(), says: String::new() }));
     Edit::Several(edits)
+}
+
+/// A check with its value and its limit: `Box fill: 28.0 in³, at most 28.0 in³`.
+pub fn told(check: &Check) -> Text {
+    let value = Arg::Amount(check.value, check.value_rounding());
+    let limit = Arg::Amount(check.limit, check.limit_rounding());
+    let phrase = match check.sense {
+        Sense::AtMost => &w::AT_MOST,
+        Sense::AtLeast => &w::AT_LEAST,
+    };
+    Text { phrase, args: vec![Arg::Text(check.name.clone()), value, limit] }
 }
 
 /// How an answer of before is told: `was 15 ft 8 in, within`.
@@ -415,7 +462,19 @@ mod tests {
         assert!(cables.contains(&"box-fill".into()) && cables.contains(&"drilling".into()));
         assert!(air.contains(&"register-throw".into()) && !air.contains(&"box-fill".into()));
         let all = titles(Who::Inspector);
-        assert!(cables.iter().chain(&air).all(|title| all.contains(title)));
+        // Of a trade's numbers the inspector gets those that something is held against.
+        let survey = Survey::of(&job);
+        for mark in
+            job.marks.iter().filter(|it| cables.contains(&it.title) || air.contains(&it.title))
+        {
+            let Some(Ok(worked)) = survey.worked(&mark.id) else { panic!("{}", mark.title) };
+            assert_eq!(
+                all.contains(&mark.title),
+                !worked.sheet.checks.is_empty(),
+                "{}",
+                mark.title
+            );
+        }
         assert!(!all.contains(&"room".into()));
         assert!(titles(Who::Owner).contains(&"register-spots".into()));
     }

@@ -14,6 +14,9 @@ words! {
     AGREE = "Agree", es "De acuerdo";
     CHANGE = "Change it", es "Cambiar";
     ASK = "Ask me", es "Pregunta";
+    /// A check, its value and its limit.
+    AT_MOST = "{0}: {1}, at most {2}", es "{0}: {1}, máximo {2}";
+    AT_LEAST = "{0}: {1}, at least {2}", es "{0}: {1}, mínimo {2}";
     /// An answer of before, with its verdict.
     WAS = "was {0}, {1}", es "era {0}, {1}";
 }

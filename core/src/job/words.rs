@@ -21,11 +21,11 @@ words! {
     A_NOTE = "The note", es "La nota";
     A_JOT = "What you wrote", es "Lo que escribió";
     TOO_LONG = "{0} has {1} characters; at most {2} can be kept. Shorten it.", es "{0} tiene {1} caracteres; se pueden guardar {2} como máximo. Acórtelo.";
-    TAKEN = "This job already has a mark of that id. Save it as a new one.", es "Este trabajo ya tiene un número guardado con ese identificador. Guárdelo como nuevo.";
-    NO_SUCH_MARK = "That mark is no longer in this job. Go back to the job's list.", es "Ese número guardado ya no está en este trabajo. Vuelva a la lista del trabajo.";
+    TAKEN = "This job already has a number by that name. Save it as a new one.", es "Este trabajo ya tiene un número guardado con ese nombre. Guárdelo como nuevo.";
+    NO_SUCH_MARK = "That number is no longer in this job. Go back to the job's list.", es "Ese número guardado ya no está en este trabajo. Vuelva a la lista del trabajo.";
     CIRCLE = "This would make a number depend on itself: {0}. Cut one of these links first.", es "Así un número dependería de sí mismo: {0}. Corte primero uno de estos vínculos.";
-    SAME_JOB = "The mark is in that job already. Pick another job.", es "El número guardado ya está en ese trabajo. Elija otro trabajo.";
-    NO_ID = "This mark came without an id that can be used. Save it as a new one.", es "Este número guardado llegó sin un identificador que sirva. Guárdelo como nuevo.";
+    SAME_JOB = "That number is in that job already. Pick another job.", es "El número guardado ya está en ese trabajo. Elija otro trabajo.";
+    NO_ID = "This number came without a name that can be used. Save it as a new one.", es "Este número guardado llegó sin un nombre que sirva. Guárdelo como nuevo.";
 
     /// A person's own words.
     AS_TYPED = "{0}", es "{0}";
@@ -84,7 +84,7 @@ words! {
     BACKUP_JOB_NEWER = "Left out: it was written by a newer version. Update this one, then restore again.", es "No se tomó: lo escribió una versión más nueva. Actualice esta y recupere otra vez.";
     BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.", es "El trabajo «{0}» está dos veces en este archivo, y nadie puede decir cuál es el bueno. Elija otro respaldo.";
 
-    NO_CALCULATOR = "This version has no calculator for this mark. The answer of its day is shown.", es "Esta versión no tiene calculadora para este número guardado. Se muestra la respuesta de su día.";
+    NO_CALCULATOR = "This version has no calculator for this number. The answer of its day is shown.", es "Esta versión no tiene calculadora para este número guardado. Se muestra la respuesta de su día.";
     OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.", es "La calculadora cambió desde que se guardó esto. Se muestra la respuesta de su día.";
     NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.", es "Los datos que se pusieron ya no van con la calculadora. Se muestra la respuesta de su día.";
 
@@ -93,16 +93,44 @@ words! {
     DEMO_DEN = "Den", es "Estudio";
     DEMO_HALL = "Hall", es "Pasillo";
     DEMO_KITCHEN = "Kitchen", es "Cocina";
-    DEMO_ROOM = "Den", es "Estudio";
-    DEMO_ROOM_NOTE = "Invented. Measured once; other numbers take its walls and its ceiling.", es "Inventado. Medido una vez; otros números toman sus paredes y su techo.";
+    DEMO_ROOM_NOTE = "Invented. Measured once; the other numbers take its walls and its ceiling.", es "Inventado. Medido una vez; los otros números toman sus paredes y su techo.";
     DEMO_CEILING = "Den ceiling, sprayed texture", es "Techo del estudio, textura rociada";
-    DEMO_CEILING_NOTE = "Invented: held until a laboratory has looked at it. Its area comes from the den.", es "Inventado: detenido hasta que lo haya visto un laboratorio. Su área viene del estudio.";
+    DEMO_HALL_CEILING = "Hall ceiling, sprayed texture", es "Techo del pasillo, textura rociada";
+    DEMO_KITCHEN_CEILING = "Kitchen ceiling, sprayed texture", es "Techo de la cocina, textura rociada";
+    DEMO_CEILING_NOTE = "Invented: held until a laboratory has looked at it.", es "Inventado: detenido hasta que lo haya visto un laboratorio.";
+    DEMO_DOWN = "Taken down for the work", es "Quitado para el trabajo";
+    DEMO_STRIP = "Strip the hall ceiling", es "Raspar el techo del pasillo";
+    DEMO_RAISE = "Raise the den ceiling", es "Subir el techo del estudio";
+    DEMO_RAISE_NOTE = "Invented: an engineer has still to say what the joists and ties carry.", es "Inventado: un ingeniero todavía tiene que decir qué cargan las viguetas y los amarres.";
+    DEMO_JOISTS = "Joists over the den, as they are", es "Viguetas sobre el estudio, como están";
     DEMO_SWITCH = "Switch by the door", es "Apagador junto a la puerta";
     DEMO_SWITCH_NOTE = "Invented: room to spare, so the box that is in the wall can stay.", es "Inventado: sobra lugar, así que la caja que está en la pared se puede quedar.";
     DEMO_PAIR = "Two switches at the stairs", es "Dos apagadores en la escalera";
     DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.", es "Inventado: justo en su límite. Ya no cabe nada más.";
     DEMO_JUNCTION = "Splices over the counter", es "Empalmes sobre la cubierta de cocina";
     DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.", es "Inventado: dentro con NEC 2017, pasado con NEC 2020, que cuenta las tierras después de la cuarta. Pregunte en la oficina de construcción cuál edición vale.";
+    DEMO_OUTLETS = "Receptacles in the den", es "Contactos en el estudio";
+    DEMO_SET_OUT = "Box heights, den", es "Alturas de cajas, estudio";
+    DEMO_DRILL = "Hole in the den's top plates", es "Agujero en las soleras superiores del estudio";
+    DEMO_DRILL_NOTE = "Invented: a steel plate on each face.", es "Inventado: una placa de acero en cada cara.";
+    DEMO_HOLE = "Three cables through it", es "Tres cables por él";
+    DEMO_FEED = "14-3 between the stairs’ switches", es "14-3 entre los apagadores de la escalera";
+    DEMO_LIGHT = "Old cable to the den light", es "Cable viejo a la luz del estudio";
+    DEMO_PLAN = "Rough-in plan, den", es "Plano de cajas y cables, estudio";
+    DEMO_ALARMS = "Smoke alarms", es "Detectores de humo";
+    DEMO_AIR = "Air for the den", es "Aire para el estudio";
+    DEMO_SPOTS = "Where the den's register goes", es "Dónde va la rejilla del estudio";
+    DEMO_THROW = "Register set under the new ceiling", es "Rejilla puesta bajo el techo nuevo";
+    DEMO_REGISTER = "Register left where it is", es "Rejilla donde está hoy";
+    DEMO_DUCT = "Its branch, made longer", es "Su ramal, más largo";
+    DEMO_BACK = "The air's way back", es "El retorno del aire";
+    DEMO_BOARDS = "Boards for the den ceiling", es "Tablaroca para el techo del estudio";
+    DEMO_WEIGHT = "Those boards, carried in", es "Esas hojas, cargadas adentro";
+    DEMO_COMPOUND = "Compound and tape", es "Pasta y cinta";
+    DEMO_SKIM = "Skim coat, den ceiling", es "Capa delgada (skim), techo del estudio";
+    DEMO_DRYING = "Drying of the skim coat", es "Secado de la capa delgada";
+    DEMO_PAINT = "Paint, den ceiling", es "Pintura, techo del estudio";
+    DEMO_HALL_PAINT = "Paint, hall ceiling", es "Pintura, techo del pasillo";
 }
 
 /// From Monday on.

@@ -24,21 +24,23 @@ pub(super) struct Cutting {
 }
 
 impl Cutting {
-    pub(super) fn new(stock: i64, lengths: &[i64]) -> Self {
+    /// Of boards of one width: `lengths` has those alone, with their numbers.
+    pub(super) fn new(stock: i64, lengths: &[(usize, i64)]) -> Self {
         Self::of(stock, lengths).unwrap_or_else(|| {
-            let parts: Vec<i64> = lengths.iter().map(|it| it * PARTS / stock).collect();
+            let part = |it: &(usize, i64)| (it.0, it.1 * PARTS / stock);
+            let parts: Vec<(usize, i64)> = lengths.iter().map(part).collect();
             Self::of(PARTS, &parts).unwrap_or(Self { on: Vec::new() })
         })
     }
 
-    fn of(stock: i64, lengths: &[i64]) -> Option<Self> {
+    fn of(stock: i64, lengths: &[(usize, i64)]) -> Option<Self> {
         // Kept in order from the start; the longest that is left is looked at first.
         let mut all = vec![stock];
         let mut at = 1_usize;
         while let Some(next) = at.checked_sub(1) {
             let left = all[next];
             at = next;
-            for length in lengths {
+            for (_, length) in lengths {
                 let next = left - length;
                 if next >= 0
                     && let Err(place) = all.binary_search(&next)
@@ -54,9 +56,9 @@ impl Cutting {
         let mut on = Vec::new();
         for left in &all {
             let mut cuts = Vec::new();
-            for (number, length) in lengths.iter().enumerate() {
+            for (number, length) in lengths {
                 if let Ok(next) = all.binary_search(&(left - length)) {
-                    cuts.push((number, next));
+                    cuts.push((*number, next));
                 }
             }
             on.push(cuts);
@@ -102,17 +104,27 @@ impl Cutting {
 #[derive(Clone, Debug)]
 pub(super) struct Same<'a> {
     pub(super) ways: &'a Ways,
+    /// Which width their boards are.
+    pub(super) width: usize,
     /// Of a board's full width, and of those that come two from a board.
     pub(super) runs: [usize; 2],
 }
 
-/// The least that all runs weigh with no more than so many pieces over the fewest, twice over: a
-/// thin run counts half. Beside it, how often each length is in it.
-fn least(same: &[Same<'_>], weights: &[f64], over: usize, counts: &mut Vec<f64>) -> Option<f64> {
+/// The least that all runs weigh, of one width or of all, by how many pieces over the fewest they may
+/// have, from none to `over` or to all that can be; twice over: a thin run counts half. Beside it, how
+/// often each length is in the last.
+fn least(
+    same: &[Same<'_>],
+    width: Option<usize>,
+    weights: &[f64],
+    over: usize,
+    counts: &mut Vec<f64>,
+) -> Vec<Option<f64>> {
     // Each run is one step; steps are told apart by run and pieces over.
     let mut steps: Vec<(usize, bool)> = Vec::new();
     let all: Vec<_> = same.iter().map(|it| it.ways.least(weights)).collect();
-    for (number, it) in same.iter().enumerate() {
+    let here = |it: &Same<'_>| width.is_none_or(|width| it.width == width);
+    for (number, it) in same.iter().enumerate().filter(|(_, it)| here(it)) {
         steps.extend((0..it.runs[0]).map(|_| (number, false)));
         steps.extend((0..it.runs[1]).map(|_| (number, true)));
     }
@@ -146,7 +158,7 @@ fn least(same: &[Same<'_>], weights: &[f64], over: usize, counts: &mut Vec<f64>)
         }
         at -= how[at];
     }
-    now[over]
+    now
 }
 
 /// Looking for weights that prove that more than so many boards are needed.
@@ -157,32 +169,60 @@ pub(super) struct Prices {
     /// The share of boards that the best prove.
     pub(super) proves: f64,
     way: Vec<f64>,
+    /// Of each length, which width its boards are.
+    widths: Vec<usize>,
 }
 
 impl Prices {
-    pub(super) fn new(stock: i64, lengths: &[i64]) -> Self {
+    pub(super) fn new(stock: i64, lengths: &[i64], widths: &[usize]) -> Self {
+        let widths = widths.to_vec();
         let weights: Vec<f64> = lengths.iter().map(|it| *it as f64 / stock as f64).collect();
-        Self { best: weights.clone(), way: vec![0.0; weights.len()], weights, proves: 0.0 }
+        Self { best: weights.clone(), way: vec![0.0; weights.len()], weights, proves: 0.0, widths }
     }
 
-    /// One step up, toward so many boards.
-    pub(super) fn step(&mut self, same: &[Same<'_>], cutting: &Cutting, over: usize, goal: f64) {
-        let (most, board) = cutting.most(&self.weights);
-        if most <= 0.0 {
-            return;
-        }
-        for weight in &mut self.weights {
-            *weight /= most;
+    /// One step up, toward so many boards. `cuttings` has one of each width.
+    pub(super) fn step(&mut self, same: &[Same<'_>], cuttings: &[Cutting], over: usize, goal: f64) {
+        let mut boards = Vec::new();
+        for (width, cutting) in cuttings.iter().enumerate() {
+            let (most, board) = cutting.most(&self.weights);
+            // A width that no row has proves nothing and hides nothing.
+            if !self.widths.contains(&width) {
+                boards.push(board);
+                continue;
+            }
+            if most <= 0.0 {
+                return;
+            }
+            for (weight, own) in self.weights.iter_mut().zip(&self.widths) {
+                if *own == width {
+                    *weight /= most;
+                }
+            }
+            boards.push(board);
         }
         let mut rise = Vec::new();
-        let Some(twice) = least(same, &self.weights, over, &mut rise) else { return };
+        let all = least(same, None, &self.weights, over, &mut rise);
+        let Some(Some(twice)) = all.last().copied() else { return };
         let proves = twice / 2.0;
         if proves > self.proves {
             self.proves = proves;
             self.best.clone_from(&self.weights);
         }
-        for length in board {
-            rise[length] -= proves;
+        // What each width's boards prove of it.
+        let mut shares = vec![proves; boards.len()];
+        if let [first, rest @ ..] = &mut *shares {
+            for (at, share) in rest.iter_mut().enumerate() {
+                let own = |it: &(&f64, &f64, usize)| it.2 == at + 1;
+                let all = rise.iter().zip(&self.weights).zip(&self.widths);
+                let all = all.map(|((rise, weight), width)| (rise, weight, *width));
+                *share = all.filter(own).map(|(rise, weight, _)| rise * weight).sum();
+                *first -= *share;
+            }
+        }
+        for (board, share) in boards.iter().zip(&shares) {
+            for length in board {
+                rise[*length] -= share;
+            }
         }
         // The way of the last step is kept in part, so that steps don't swing.
         let (mut all, mut turn) = (0.0, 0.0);
@@ -205,17 +245,29 @@ impl Prices {
         }
     }
 
-    /// Boards that are needed at least, proven in whole numbers.
-    pub(super) fn bound(&self, same: &[Same<'_>], cutting: &Cutting, over: usize) -> usize {
+    /// Boards that are needed at least, proven in whole numbers: of each width by itself, and what may
+    /// be over goes where it is worth most.
+    pub(super) fn bound(&self, same: &[Same<'_>], cuttings: &[Cutting], over: usize) -> usize {
         // Sums stay far below 2^53.
         let whole: Vec<f64> = self.best.iter().map(|it| (it * WHOLE).floor()).collect();
-        let (most, _) = cutting.most(&whole);
-        match least(same, &whole, over, &mut Vec::new()) {
-            Some(twice) if most > 0.0 => {
-                let (twice, most) = (twice as i64, 2 * most as i64);
-                ((twice + most - 1) / most) as usize
-            }
-            _ => 0,
+        // By how many pieces are over in the widths so far.
+        let runs: usize = same.iter().map(|it| it.runs[0] + it.runs[1]).sum();
+        let mut all = vec![0_usize; over.min(runs * (LEVELS - 1)) + 1];
+        for (width, cutting) in cuttings.iter().enumerate() {
+            let (most, _) = cutting.most(&whole);
+            let of = |twice: &Option<f64>| match twice {
+                Some(twice) if most > 0.0 => {
+                    let (twice, most) = (*twice as i64, 2 * most as i64);
+                    ((twice + most - 1) / most) as usize
+                }
+                _ => 0,
+            };
+            let own: Vec<usize> =
+                least(same, Some(width), &whole, over, &mut Vec::new()).iter().map(of).collect();
+            let last = own.len() - 1;
+            let with = |at: usize| (0..=at).map(|here| own[here.min(last)] + all[at - here]).min();
+            all = (0..all.len()).map(|at| with(at).unwrap_or(0)).collect();
         }
+        all.last().copied().unwrap_or(0)
     }
 }

@@ -18,6 +18,8 @@ pub(super) struct Spot {
     /// Which ways it has.
     pub(super) ways: usize,
     pub(super) thin: bool,
+    /// Which width its boards are.
+    pub(super) width: usize,
     /// The runs that touch it.
     pub(super) beside: Vec<usize>,
 }
@@ -27,12 +29,16 @@ pub(super) struct Spot {
 pub(super) struct Ground {
     pub(super) stock: i64,
     pub(super) lengths: Vec<i64>,
+    /// Of each length, which width its boards are.
+    pub(super) widths: Vec<usize>,
     /// The lengths' numbers, longest first.
     pub(super) order: Vec<usize>,
     pub(super) ways: Vec<Ways>,
     pub(super) spots: Vec<Spot>,
     /// Sizes that boards are bought in.
     pub(super) sizes: Vec<i64>,
+    /// By width, what so much of it counts where it is bought.
+    pub(super) counts: Vec<i64>,
     /// What counts is what is bought, and not how many.
     pub(super) mixed: bool,
     /// By run and by framing, how little a joint is wanted there.
@@ -45,15 +51,16 @@ impl Ground {
         if rows.runs.is_empty() {
             return None;
         }
-        let (mut lengths, mut ways) = (Vec::new(), Vec::new());
-        let mut ends: Vec<(i64, i64)> = Vec::new();
+        let (mut known, mut ways) = (Vec::new(), Vec::new());
+        let mut ends: Vec<((i64, i64), usize)> = Vec::new();
         let mut spots = Vec::new();
         for run in &rows.runs {
-            let same = ends.iter().position(|it| *it == (run.from, run.to));
+            let own = ((run.from, run.to), run.width);
+            let same = ends.iter().position(|it| *it == own);
             let number = same.unwrap_or(ends.len());
             if number == ends.len() {
-                ends.push((run.from, run.to));
-                ways.push(Ways::new(rows, run.from, run.to, &mut lengths)?);
+                ends.push(own);
+                ways.push(Ways::new(rows, own.0, own.1, &mut known)?);
             }
             let mut beside = Vec::new();
             for (other, it) in rows.runs.iter().enumerate() {
@@ -61,15 +68,18 @@ impl Ground {
                     beside.push(other);
                 }
             }
-            spots.push(Spot { ways: number, thin: run.thin, beside });
+            spots.push(Spot { ways: number, thin: run.thin, width: run.width, beside });
         }
+        let (lengths, widths): (Vec<i64>, Vec<usize>) = known.into_iter().unzip();
         let mut order: Vec<usize> = Vec::new();
         for (number, length) in lengths.iter().enumerate() {
             let shorter = order.iter().position(|it| lengths[*it] < *length);
             order.insert(shorter.unwrap_or(order.len()), number);
         }
         let (sizes, shy) = (rows.sizes.clone(), rows.shy.clone());
-        Some(Self { stock: rows.stock, lengths, order, ways, spots, sizes, mixed, shy })
+        let counts = if rows.widths.is_empty() { vec![1] } else { rows.widths.clone() };
+        let stock = rows.stock;
+        Some(Self { stock, lengths, widths, order, ways, spots, sizes, counts, mixed, shy })
     }
 
     /// A layout, piece by piece.
@@ -264,12 +274,11 @@ impl Climb {
 
     fn pack(&mut self, ground: &Ground) -> i64 {
         let sizes: &[i64] = if ground.mixed { &ground.sizes } else { &[] };
-        let lengths = (&*ground.lengths, &*ground.order);
-        self.packing.pack(ground.stock, sizes, lengths, &self.needs)
+        self.packing.pack(ground, sizes, &self.needs)
     }
 
     fn bought(&self, ground: &Ground) -> i64 {
-        self.packing.bought(&ground.sizes, ground.stock)
+        self.packing.bought(ground)
     }
 
     fn worth(&self, ground: &Ground) -> i64 {

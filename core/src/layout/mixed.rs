@@ -1,8 +1,8 @@
 //! The least board bought, of several lengths together.
 //!
 //! Each board is as short as what is cut from it allows; layouts are changed as when boards are
-//! counted, and what counts is all boards end to end. No layout buys less than the least sum of
-//! lengths that holds all runs: what meets that is proven.
+//! counted, and what counts is all boards end to end, the wider ones for more. No layout buys less than
+//! the least sum of lengths that holds all runs of each width: what meets that is proven.
 
 use super::climb::{Best, Climb, Ground, Settle};
 use super::search::{SETTLE, needed, twice};
@@ -39,7 +39,7 @@ impl Mixed {
         let needed = needed(&ground);
         Some(Self {
             climb: Climb::new(&ground, needed, 0),
-            lowest: least(&rows.sizes, (twice(rows) + 1) / 2),
+            lowest: lowest(rows, &ground.counts),
             tries: if rows.runs.len() > MANY { TRIES / 8 } else { TRIES },
             rows: rows.clone(),
             ground,
@@ -51,7 +51,7 @@ impl Mixed {
         })
     }
 
-    /// No layout buys less, end to end.
+    /// No layout buys less: all boards end to end, each times what its width counts.
     pub fn lowest(&self) -> i64 {
         self.lowest
     }
@@ -103,6 +103,13 @@ impl Mixed {
     }
 }
 
+/// What has to be bought of each width at least, as it counts.
+pub(super) fn lowest(rows: &Rows, counts: &[i64]) -> i64 {
+    let one =
+        |(width, count): (usize, &i64)| count * least(&rows.sizes, (twice(rows, width) + 1) / 2);
+    counts.iter().enumerate().map(one).sum()
+}
+
 /// The least sum of sizes that is no less than `needed`; that itself where sizes have too little in
 /// common to try all sums.
 fn least(sizes: &[i64], needed: i64) -> i64 {
@@ -144,14 +151,14 @@ mod tests {
     /// lanes of 72 and 108.
     #[test]
     fn a_strip_comes_from_what_a_shorter_board_leaves() {
-        let run = |row, thin| Run { row, from: 0, to: 1800, thin };
+        let run = |row, thin| Run { row, from: 0, to: 1800, thin, width: 0 };
         let rows = Rows {
             runs: vec![run(0, false), run(1, false), run(2, false), run(3, true)],
             stops: (1..8).map(|at| at * 240).collect(),
             stock: 1920,
             least: 240,
             sizes: vec![1440, 1920],
-            shy: Vec::new(),
+            ..Rows::default()
         };
         let mut mixed = Mixed::new(&rows).unwrap();
         while !mixed.step(100) {}

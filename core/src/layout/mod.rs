@@ -3,7 +3,7 @@
 //!
 //! - Shape: a rectangle in rows across its framing, one stock length. Every end joint stands on
 //!   framing, no two rows that touch share one, no piece is shorter than the least.
-//! - An offcut is used in any row. A last row of half a board's width or less may come two from
+//! - An offcut is used in any row of boards as wide. A last row of half a board's width or less may come two from
 //!   one length, each keeping a factory edge. A cut takes nothing.
 //! - Lengths: whole units of any kind below 2^40.
 
@@ -28,6 +28,8 @@ pub struct Run {
     pub to: i64,
     /// Of half a board's width or less: two come from one length.
     pub thin: bool,
+    /// Which of [`Rows::widths`] its boards are.
+    pub width: usize,
 }
 
 /// What is to be laid out.
@@ -44,6 +46,9 @@ pub struct Rows {
     /// Lengths that boards are bought in, rising, no longer than the stock: what is cut short may
     /// come from a shorter one. None: the stock alone.
     pub sizes: Vec<i64>,
+    /// How wide boards are, in whole units that are as small as can be: what is bought of each counts by
+    /// that. None: all the same.
+    pub widths: Vec<i64>,
     /// By run and by framing, how little a joint is wanted there; of layouts as good, the one with
     /// least of it is taken. None: all the same.
     pub shy: Vec<Vec<i64>>,

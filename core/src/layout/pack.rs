@@ -1,8 +1,11 @@
-//! Pieces into boards, longest first, each where the least is left.
+//! Pieces into boards of their width, longest first, each where the least is left.
+
+use super::climb::Ground;
 
 /// What is cut from a board: across its width, then what is left in two lanes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 struct Used {
+    width: usize,
     whole: i64,
     lanes: [i64; 2],
 }
@@ -38,30 +41,26 @@ impl Packing {
     }
 
     /// How well boards are used: less is better, and what is left in one place is better than the
-    /// same spread over all. `order` has the numbers of the lengths, longest first. With `sizes`
-    /// each board is as short as its content allows, and a piece goes where that grows least.
-    pub(super) fn pack(
-        &mut self,
-        stock: i64,
-        sizes: &[i64],
-        (lengths, order): (&[i64], &[usize]),
-        needs: &Needs,
-    ) -> i64 {
+    /// same spread over all. With `sizes` each board is as short as its content allows, and a piece
+    /// goes where that grows least.
+    pub(super) fn pack(&mut self, ground: &Ground, sizes: &[i64], needs: &Needs) -> i64 {
+        let Ground { stock, lengths, order, counts, .. } = ground;
+        let stock = *stock;
         self.boards.clear();
         self.places.clear();
         self.open.clear();
         self.shortest = order.last().map_or(0, |last| lengths[*last]);
         for &number in order {
             for _ in 0..needs.whole[number] {
-                self.place((stock, sizes), lengths[number], number, 0..1);
+                self.place(ground, sizes, number, 0..1);
             }
             if !self.lanes_last {
-                self.thin((stock, sizes), lengths, number, needs);
+                self.thin(ground, sizes, number, needs);
             }
         }
         if self.lanes_last {
             for &number in order {
-                self.thin((stock, sizes), lengths, number, needs);
+                self.thin(ground, sizes, number, needs);
             }
         }
         let mut cost = 0;
@@ -69,7 +68,9 @@ impl Packing {
             let long = if sizes.is_empty() { stock } else { shortest(sizes, board.used(), stock) };
             let left = 2 * (long - board.whole) - board.lanes[0] - board.lanes[1];
             let part = left * BOARD / (2 * stock);
-            cost += long * BOARD / stock - part * part / BOARD;
+            let one = long * BOARD / stock - part * part / BOARD;
+            // Boards are counted alike; what is bought of the wider counts more.
+            cost += if sizes.is_empty() { one } else { one * counts[board.width] / counts[0] };
         }
         cost
     }
@@ -79,28 +80,36 @@ impl Packing {
         self.boards.len() as i64
     }
 
-    /// All of them end to end, each of the shortest size for what is cut from it.
-    pub(super) fn bought(&self, sizes: &[i64], stock: i64) -> i64 {
-        self.boards.iter().map(|board| shortest(sizes, board.used(), stock)).sum()
+    /// All of them end to end, each of the shortest size for what is cut from it, times what its width
+    /// counts.
+    pub(super) fn bought(&self, ground: &Ground) -> i64 {
+        let one = |board: &Used| {
+            shortest(&ground.sizes, board.used(), ground.stock) * ground.counts[board.width]
+        };
+        self.boards.iter().map(one).sum()
     }
 
-    fn thin(&mut self, stock: (i64, &[i64]), lengths: &[i64], number: usize, needs: &Needs) {
+    fn thin(&mut self, ground: &Ground, sizes: &[i64], number: usize, needs: &Needs) {
         for _ in 0..needs.thin[number] {
-            self.place(stock, lengths[number], number, 1..3);
+            self.place(ground, sizes, number, 1..3);
         }
     }
 
     fn place(
         &mut self,
-        (stock, sizes): (i64, &[i64]),
-        length: i64,
+        ground: &Ground,
+        sizes: &[i64],
         number: usize,
         slots: std::ops::Range<usize>,
     ) {
+        let (stock, length, width) = (ground.stock, ground.lengths[number], ground.widths[number]);
         // What it grows by, and what is then left.
         let mut best: Option<([i64; 2], usize, usize)> = None;
         for (at, board) in self.open.iter().enumerate() {
             let board = &self.boards[*board];
+            if board.width != width {
+                continue;
+            }
             for slot in slots.clone() {
                 let left = board.left(stock, slot) - length;
                 if left < 0 {
@@ -123,7 +132,7 @@ impl Packing {
         let (_, at, slot) = best.unwrap_or(([0; 2], self.open.len(), slots.start));
         if at == self.open.len() {
             self.open.push(self.boards.len());
-            self.boards.push(Used::default());
+            self.boards.push(Used { width, ..Used::default() });
         }
         let of = self.open[at];
         let board = &mut self.boards[of];

@@ -72,7 +72,7 @@ enum Stage {
 pub struct Search {
     rows: Rows,
     ground: Ground,
-    cutting: Cutting,
+    cuttings: Vec<Cutting>,
     stage: Stage,
     /// Pieces over the fewest that are looked at now; `None` at the start, for any number.
     over: Option<usize>,
@@ -100,13 +100,19 @@ impl Search {
     /// None where there is no run, or one can't be broken by the rules.
     pub fn new(rows: &Rows) -> Option<Self> {
         let ground = Ground::of(rows, false)?;
-        let cutting = Cutting::new(rows.stock, &ground.lengths);
+        let mut cuttings = Vec::new();
+        for width in 0..ground.counts.len() {
+            let of = ground.lengths.iter().copied().enumerate();
+            let own: Vec<_> = of.filter(|it| ground.widths[it.0] == width).collect();
+            cuttings.push(Cutting::new(rows.stock, &own));
+        }
+        let cuts: usize = cuttings.iter().map(Cutting::cuts).sum();
         let all: i64 = rows.runs.iter().map(|run| run.to - run.from).sum();
-        let prices = Prices::new(rows.stock, &ground.lengths);
+        let prices = Prices::new(rows.stock, &ground.lengths, &ground.widths);
         let mut search = Self {
-            step: 1 + (cutting.cuts() / CUTS_A_TRY) as u32,
+            step: 1 + (cuts / CUTS_A_TRY) as u32,
             left: if all <= FULL { TOTAL } else { TOTAL_LARGE },
-            cutting,
+            cuttings,
             rows: rows.clone(),
             needed: needed(&ground),
             ground,
@@ -227,8 +233,9 @@ impl Search {
 
     fn same(ground: &Ground) -> Vec<Same<'_>> {
         let mut all: Vec<Same<'_>> =
-            ground.ways.iter().map(|ways| Same { ways, runs: [0, 0] }).collect();
+            ground.ways.iter().map(|ways| Same { ways, width: 0, runs: [0, 0] }).collect();
         for spot in &ground.spots {
+            all[spot.ways].width = spot.width;
             all[spot.ways].runs[usize::from(spot.thin)] += 1;
         }
         all
@@ -239,13 +246,13 @@ impl Search {
         let over = self.over.unwrap_or(usize::MAX);
         let same = Self::same(&self.ground);
         let goal = prices.proves.ceil() + 0.2;
-        prices.step(&same, &self.cutting, over, goal);
+        prices.step(&same, &self.cuttings, over, goal);
         *step += 1;
         let done = *step == STEPS;
         if *step % LOOK != 0 {
             return;
         }
-        let bound = prices.bound(&same, &self.cutting, over).max(self.lowest);
+        let bound = prices.bound(&same, &self.cuttings, over).max(self.lowest);
         if self.over.is_none() {
             self.lowest = bound;
             if done {
@@ -276,7 +283,7 @@ impl Search {
         self.over = Some(over);
         self.bound = 0;
         self.best = None;
-        let prices = Prices::new(self.rows.stock, &self.ground.lengths);
+        let prices = Prices::new(self.rows.stock, &self.ground.lengths, &self.ground.widths);
         self.stage = Stage::Price { prices, step: 0 };
     }
 
@@ -358,15 +365,17 @@ impl Search {
     }
 }
 
-/// All runs end to end, twice over: what is thin comes two from one board.
-pub(super) fn twice(rows: &Rows) -> i64 {
-    rows.runs.iter().map(|run| (run.to - run.from) * if run.thin { 1 } else { 2 }).sum()
+/// All runs of one width end to end, twice over: what is thin comes two from one board.
+pub(super) fn twice(rows: &Rows, width: usize) -> i64 {
+    let own = rows.runs.iter().filter(|run| run.width == width);
+    own.map(|run| (run.to - run.from) * if run.thin { 1 } else { 2 }).sum()
 }
 
-/// Boards that hold as much as there is.
+/// Boards that hold as much as there is of each width.
 fn by_area(rows: &Rows) -> usize {
     let each = 2 * rows.stock;
-    ((twice(rows) + each - 1) / each) as usize
+    let one = |width| ((twice(rows, width) + each - 1) / each) as usize;
+    (0..rows.widths.len().max(1)).map(one).sum()
 }
 
 /// Pieces over the fewest that are needed at least: of two runs that touch, where all ways with

@@ -36,8 +36,13 @@ pub(super) struct Way {
 
 impl Ways {
     /// None where the run can't be broken by the rules. Lengths that are new are put at the end of
-    /// `lengths`.
-    pub(super) fn new(rows: &Rows, from: i64, to: i64, lengths: &mut Vec<i64>) -> Option<Self> {
+    /// `lengths`, each with its board's width: pieces of two widths are never of one length.
+    pub(super) fn new(
+        rows: &Rows,
+        (from, to): (i64, i64),
+        width: usize,
+        lengths: &mut Vec<(i64, usize)>,
+    ) -> Option<Self> {
         let least = rows.least.min(to - from);
         let mut stops = vec![Stop { at: from, bit: 0, on: Vec::new() }];
         for (number, &at) in rows.stops.iter().enumerate() {
@@ -53,6 +58,7 @@ impl Ways {
                 if length < least || length > rows.stock {
                     continue;
                 }
+                let length = (length, width);
                 let number = lengths.iter().position(|it| *it == length).unwrap_or(lengths.len());
                 if number == lengths.len() {
                     lengths.push(length);

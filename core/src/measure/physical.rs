@@ -153,6 +153,13 @@ impl Measure {
                 let over = i128::from(self.millionths) * i128::from(metric.over);
                 let offset = i128::from(metric.offset) * i128::from(metric.under);
                 let size = i128::from(ONE) * i128::from(metric.under);
+                // A small volume is told in liters.
+                if metric.sign == "m³" && over != 0 && over.abs() < size {
+                    let places = u32::from(over.abs() * 100 < size);
+                    let (figure, rounded) =
+                        decimal::show_something(over * 1000, size, 0, (places, places), rounding);
+                    return Shown { figure, unit: "L", rounded };
+                }
                 // A metric unit many times as large needs so many more decimals.
                 let finer = match metric.under / metric.over.max(1) {
                     0..4 => 0,

@@ -154,6 +154,24 @@ fn square_and_cubic_feet_are_as_published() {
     let cube = Volume::over(Area::square_feet(1), foot);
     assert_eq!(cube, Volume::hundredths(172_800));
     assert_eq!(cube.times(1000).show_as_room(Units::Metric, Rounding::Nearest).text(), "≈ 28.3 m³");
+    // By hand: a cubic foot is 28.316846592 L. A bag of scrapings is told in liters, a room is not.
+    let metric = |volume: Volume| volume.show_as_room(Units::Metric, Rounding::Nearest).text();
+    let liters = |text| Volume::read(text, Units::Metric).unwrap();
+    assert_eq!([cube, cube.times(2)].map(metric), ["≈ 28 L", "≈ 57 L"]);
+    assert_eq!(
+        ["4,25 L", "999 L", "1 m3"].map(|it| metric(liters(it))),
+        ["≈ 4.3 L", "999 L", "1 m³"]
+    );
+    assert_eq!(metric(Volume::ZERO), "0 m³");
+    // A cubic yard is 764.554857984 L.
+    let yards = |millionths| Measure::new(&unit::CUBIC_YARD, millionths);
+    let told = |it: Measure| it.show(Units::Metric, Rounding::Nearest).text();
+    assert_eq!(
+        [10_000, 1_000, 2_000_000].map(|it| told(yards(it))),
+        ["≈ 7.6 L", "≈ 0.8 L", "≈ 1.53 m³"]
+    );
+    let half = liters("14.158423296 L");
+    assert_eq!(half.show_as_room(Units::Customary, Rounding::Nearest).text(), "0.5 cu ft");
     assert_eq!(cube.times(8).show_as_room(Units::Customary, Rounding::Nearest).text(), "8 cu ft");
     assert_eq!(Volume::read("1344 cu ft", Units::Metric), Ok(cube.times(1344)));
 }

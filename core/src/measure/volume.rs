@@ -14,7 +14,8 @@ pub struct Volume(i64);
 const CUBIC_INCH: i64 = 1_638_706_400;
 const CUBIC_FOOT: i64 = 1728 * CUBIC_INCH;
 const CUBIC_CENTIMETRE: i64 = 100_000_000;
-const CUBIC_METRE: i64 = 1_000_000 * CUBIC_CENTIMETRE;
+const LITER: i64 = 1000 * CUBIC_CENTIMETRE;
+const CUBIC_METRE: i64 = 1000 * LITER;
 /// Cubic nanometres in the unit that a volume is held in.
 pub(crate) const CUBIC_NANOMETRES: i128 = 10_000_000_000_000;
 
@@ -61,8 +62,8 @@ impl Volume {
         Self(i64::try_from(part).unwrap_or(i64::MAX))
     }
 
-    /// Reads `20.3`, `20,3`, `20.3 in3`, `20.3 cu in`, `333 cm3`, `1344 cu ft`, `38 m3`. A bare number is cubic inches, or cubic
-    /// centimetres under [`Units::Metric`].
+    /// Reads `20.3`, `20,3`, `20.3 in3`, `20.3 cu in`, `333 cm3`, `1344 cu ft`, `38 m3`, `35 L`. A bare number is cubic inches, or
+    /// cubic centimetres under [`Units::Metric`].
     ///
     /// # Errors
     /// The [`Problem`]; [`Problem::TooLarge`] past [`Volume::MAX`].
@@ -90,6 +91,7 @@ impl Volume {
             "in3" | "in³" | "in^3" | "cuin" | "cu.in." | "cu.in" | "ci" => CUBIC_INCH,
             "cm3" | "cm³" | "cm^3" | "cc" | "ml" => CUBIC_CENTIMETRE,
             "ft3" | "ft³" | "ft^3" | "cuft" | "cu.ft." | "cu.ft" | "cf" => CUBIC_FOOT,
+            "l" | "liter" | "liters" | "litre" | "litres" => LITER,
             "m3" | "m³" | "m^3" => CUBIC_METRE,
             unit => return Err(scan.unknown(unit)),
         };
@@ -140,10 +142,15 @@ impl Volume {
         Shown { figure, unit, rounded }
     }
 
-    /// A room's volume as a person reads it: whole cubic feet, or cubic metres to the tenth.
+    /// A room's volume as a person reads it: whole cubic feet, or cubic metres to the tenth. What is
+    /// small, as a bag of scrapings is: a tenth of a cubic foot, or liters.
     pub fn show_as_room(self, units: Units, rounding: Rounding) -> Shown {
+        let is_less = |size: i64| self.0.saturating_abs() < size;
         let (unit, size, most) = match units {
+            Units::Customary if is_less(10 * CUBIC_FOOT) => ("cu ft", CUBIC_FOOT, 1),
             Units::Customary => ("cu ft", CUBIC_FOOT, 0),
+            Units::Metric if self.0 != 0 && is_less(10 * LITER) => ("L", LITER, 1),
+            Units::Metric if self.0 != 0 && is_less(CUBIC_METRE) => ("L", LITER, 0),
             Units::Metric => ("m³", CUBIC_METRE, 1),
         };
         let (figure, rounded) = decimal::show(self.0.into(), size.into(), 0, most, rounding);

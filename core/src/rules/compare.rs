@@ -55,6 +55,11 @@ pub fn ask(check: Check, why: &'static Phrase) -> Check {
     Check { verdict: Verdict::Ask, note: Some(why.into()), ..check }
 }
 
+/// The same check as something for who works to settle first, with what to do: no authority decides it.
+pub fn settle(check: Check, why: &'static Phrase) -> Check {
+    Check { is_own: true, ..ask(check, why) }
+}
+
 /// The same check under an edition whose text could not be verified.
 pub fn unverified(check: Check) -> Check {
     ask(check, &NOT_VERIFIED)
@@ -82,7 +87,17 @@ fn check(
     verdict: Verdict,
     source: &'static Source,
 ) -> Check {
-    Check { key: key.to_owned(), name, value, limit, sense, verdict, note: None, source }
+    Check {
+        key: key.to_owned(),
+        name,
+        value,
+        limit,
+        sense,
+        verdict,
+        note: None,
+        is_own: false,
+        source,
+    }
 }
 
 #[cfg(test)]

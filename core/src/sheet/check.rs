@@ -10,7 +10,7 @@ use crate::words::{Amount, Phrase, Text};
 pub enum Verdict {
     /// At the limit or on the right side of it.
     Within,
-    /// The rule leaves it to the local authority, or could not be verified.
+    /// The rule leaves it to the local authority or to who works, or could not be verified.
     Ask,
     /// Past the limit.
     Over,
@@ -21,6 +21,8 @@ words! {
     OVER = "over", es "pasado";
     SHORT = "short", es "corto";
     ASK = "ask locally", es "pregunte ahí";
+    /// No authority decides it: who works does.
+    SETTLE = "settle it first", es "resuélvalo antes";
     /// Not a verdict on a rule: old material comes first.
     HELD = "held", es "detenido";
 }
@@ -38,6 +40,11 @@ impl Verdict {
     /// Reads [`Verdict::key`].
     pub fn from_key(key: &str) -> Option<Self> {
         [Self::Within, Self::Ask, Self::Over].into_iter().find(|verdict| verdict.key() == key)
+    }
+
+    /// What only who works can settle.
+    pub fn settle() -> &'static Phrase {
+        &SETTLE
     }
 
     /// As a person reads it.
@@ -76,6 +83,8 @@ pub struct Check {
     pub verdict: Verdict,
     /// Why it asks, or what else to know.
     pub note: Option<Text>,
+    /// Where it asks, nobody local decides: it is for who works to settle.
+    pub is_own: bool,
     /// Where the limit is published.
     pub source: &'static Source,
 }
@@ -122,6 +131,7 @@ impl Check {
     pub fn word(&self) -> &'static Phrase {
         match (self.verdict, self.sense) {
             (Verdict::Over, Sense::AtLeast) => &SHORT,
+            (Verdict::Ask, _) if self.is_own => &SETTLE,
             (verdict, _) => verdict.words(),
         }
     }

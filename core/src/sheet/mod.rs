@@ -128,6 +128,10 @@ pub struct PartRow {
 /// that a paper is read.
 pub const SCREEN_ONLY: &str = "screen-only";
 
+/// The key of a part that belongs with the answer: it is what a person came for, and the page shows
+/// it under the headline.
+pub const FOREMOST: &str = "foremost";
+
 /// A heading of its own with rows under it: each item's share, what else fits, mends.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Part {
@@ -139,6 +143,26 @@ pub struct Part {
     pub note: Option<Text>,
     /// The rows, in the order that matters.
     pub rows: Vec<PartRow>,
+    /// In their place, what is read by row and column.
+    pub table: Option<Table>,
+}
+
+/// Rows and columns, few enough for a narrow phone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Table {
+    /// What heads each column, the one of the rows' names first.
+    pub heads: Vec<Text>,
+    /// The rows.
+    pub rows: Vec<TableRow>,
+}
+
+/// One row of a [`Table`].
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TableRow {
+    /// What heads it.
+    pub name: Text,
+    /// A cell for each column but the first.
+    pub cells: Vec<Text>,
 }
 
 /// Something to have on hand, exact: rounding to what a shop sells happens once, on a job's list.

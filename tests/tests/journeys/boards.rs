@@ -52,6 +52,49 @@ async fn a_large_room_is_answered_at_once_and_looked_at_further() {
     .await;
 }
 
+/// Whether what stands at a selector begins with some words.
+fn begins(selector: &str, words: &str) -> String {
+    format!("document.querySelector('{selector}')?.textContent.startsWith('{words}') === true")
+}
+
+/// A ceiling of 33 by 29 ft is looked at for seconds: stopped, it says what isn't proven, keeps that
+/// through a save, which is worked to the end, and goes on from there.
+#[tokio::test]
+async fn a_search_is_stopped_and_gone_on_with() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/boards").await;
+        page.reads(ANSWER, "4").await;
+        page.enter(field("long"), "33' 1").await;
+        page.enter(field("wide"), "28' 11").await;
+        page.tap(saying("Stop")).await;
+        page.sees(saying("Look further")).await;
+        page.until(&begins(".answer-rest .next", "Stopped: ")).await;
+        page.screenshot("boards-stopped").await;
+        page.tap(saying("Save to job")).await;
+        page.until(&begins(".bar-says .now", "Saved is what the whole search comes to: ")).await;
+        page.tap(saying("Done")).await;
+        page.tap(saying("Look further")).await;
+        page.sees(saying("Stop")).await;
+    })
+    .await;
+}
+
+/// Both widths in one ceiling of 15 by 13 ft: two rows of 54 in and one of 48, and no strip.
+#[tokio::test]
+async fn boards_of_both_widths_are_told_apart() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/boards").await;
+        page.enter(field("long"), "15'").await;
+        page.enter(field("wide"), "13'").await;
+        page.tap(saying("Both")).await;
+        page.tap(saying("Rows and their end joints")).await;
+        page.sees("table.columns th[scope='col']").await;
+        page.sees("table.columns th[scope='row']").await;
+        page.screenshot("boards-of-both-widths").await;
+    })
+    .await;
+}
+
 /// `cargo test -p ledgerboard-tests --features browser --test journeys -- --ignored --nocapture
 /// how_long` prints how long the page takes to lay each room of `board-counts.csv` to the end.
 #[tokio::test]

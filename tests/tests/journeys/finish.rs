@@ -34,7 +34,7 @@ async fn a_scraped_ceiling_is_skimmed_and_dries() {
         page.enter(field("humidity"), "70").await;
         page.reads(ANSWER, "≈ 37.8 h").await;
         page.choose(field("way"), "A fan blows out").await;
-        page.reads(".answer-verdict .verdict.ask", "ask locally").await;
+        page.reads(".answer-verdict .verdict.ask", "settle it first").await;
         page.choose(field("flue"), "There is one").await;
         page.reads(".answer-verdict .verdict.over", "over").await;
         page.screenshot("drying-beside-a-flue").await;

@@ -17,6 +17,7 @@ mod harness;
 mod harness_checks;
 mod holds;
 mod jobs;
+mod printed;
 mod raising;
 mod requests;
 mod rescue;

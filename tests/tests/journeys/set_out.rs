@@ -36,6 +36,31 @@ async fn boxes_are_set_out_over_two_floors() {
     .await;
 }
 
+/// What boxes are set by stands between the headline and the fields: four lines, the others a tap
+/// away, and none of them wider than the narrowest phone.
+#[tokio::test]
+async fn marks_stand_under_the_headline_and_fold_past_four() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/set-out").await;
+        page.until("document.querySelectorAll('.answer-rest .foremost li').length === 3").await;
+        let before = "document.querySelector('.foremost').compareDocumentPosition(\
+            document.querySelector('section.fields')) === Node.DOCUMENT_POSITION_FOLLOWING";
+        page.until(before).await;
+        for _ in 3..12 {
+            page.tap(saying("Add Over a counter")).await;
+        }
+        page.until("document.querySelectorAll('.foremost > .rows > li').length === 4").await;
+        page.sees(saying("8 more, 12 in all")).await;
+        page.screenshot("set-out-marks").await;
+        page.tap(saying("8 more, 12 in all")).await;
+        page.enter(field("floors.0.down"), "50").await;
+        page.until("document.querySelector('.foremost .more').open").await;
+        page.until("document.querySelectorAll('.foremost .more li').length === 8").await;
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+    })
+    .await;
+}
+
 /// By hand: an L of 16 by 12 ft less 6 by 5 with two doors has 25 ft 10 in and 24 ft 10 in of wall
 /// between them: three each. With one receptacle that is there, five are missing.
 #[tokio::test]

@@ -94,7 +94,7 @@ async fn a_ceiling_goes_from_its_hold_to_a_plan_and_to_a_comparison() {
         page.reads(STANDS, "open").await;
         save_over(page).await;
         open_mark(page, "Den, three ways").await;
-        page.reads(".answer-verdict .verdict.ask", "ask locally").await;
+        page.reads(".answer-verdict .verdict.ask", "settle it first").await;
         page.tap(saying("Side by side")).await;
         page.sees(saying("≈ 70 lb · 0 lb · 337.2 lb")).await;
         page.screenshot("three-ways-open").await;
@@ -130,13 +130,13 @@ async fn a_plan_stays_shut_on_the_page_and_on_paper() {
 async fn an_alarm_that_is_down_asks_on_the_page_and_in_the_job() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/taken-down").await;
-        page.reads(".answer-verdict .verdict.ask", "ask locally").await;
+        page.reads(".answer-verdict .verdict.ask", "settle it first").await;
         page.enter(field("items.0.place"), "Upper hall").await;
         page.tap(saying("Back in this order")).await;
         save_as(page, "Den, taken down").await;
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
-        page.reads(".mark .verdict", "ask locally").await;
+        page.reads(".mark .verdict", "settle it first").await;
         page.screenshot("alarms-out").await;
     })
     .await;

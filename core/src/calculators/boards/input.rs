@@ -38,17 +38,25 @@ choice! {
         W48 = "48", w::W48;
         /// For high walls.
         W54 = "54", w::W54;
+        /// The shop has both.
+        Both = "both", w::BOTH;
     }
 }
 
 impl Wide {
-    /// Across a board.
-    pub const fn width(self) -> Length {
+    /// Across a board, of all that may be bought.
+    pub const fn widths(self) -> &'static [Length] {
         match self {
-            Self::W48 => WIDTHS[0],
-            Self::W54 => WIDTHS[1],
+            Self::W48 => WIDTHS.split_at(1).0,
+            Self::W54 => WIDTHS.split_at(1).1,
+            Self::Both => &WIDTHS,
         }
     }
+}
+
+/// A board's width as a shop calls it.
+pub(super) fn named(wide: Length) -> &'static Phrase {
+    if wide == WIDTHS[0] { &w::W48 } else { &w::W54 }
 }
 
 choice! {

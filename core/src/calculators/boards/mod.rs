@@ -1,14 +1,17 @@
 //! Boards: how many, how each is cut, and where it hangs.
 
+mod bands;
 mod drawing;
 mod input;
+mod places;
 mod plans;
 mod sheet;
 mod surface;
 mod words;
 
+pub use bands::{Band, bands};
 pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
-pub use plans::{Answer, Looking, Piece, Plan, fewest};
+pub use plans::{Answer, Looking, Piece, Plan, Size, fewest};
 pub use surface::{Ground, Part, Run};
 
 use super::hold::Prices;
@@ -65,7 +68,8 @@ impl Calculator for Boards {
 
 /// Looks for layouts to the end.
 ///
-/// - Model: rows across the surface from its first edge, the last as wide as what is left; boards
+/// - Model: rows across the surface from its first edge, the last as wide as what is left; of two
+///   widths as [`bands`] chooses, each row cut from boards of its own; boards
 ///   end on framing, no two rows that touch share an end joint, no piece is shorter than the
 ///   least, any offcut may hang in any run; two strips of half a width or less come from one board.
 ///   A cut takes nothing.

@@ -1,11 +1,11 @@
 //! The search over all lengths that the shop has, step by step, and what it comes to.
 
 use super::input::{Input, Want};
-use super::surface::{Ground, Run};
+use super::surface::{COUNTS, Ground, Run};
 use super::words as w;
-use crate::calculators::Going;
+use crate::calculators::{Going, Progress};
 use crate::layout::{Cut, Layout, Mixed, Search};
-use crate::measure::{Length, Rounding, divide};
+use crate::measure::{Area, Length, Rounding, divide};
 use crate::sheet::{Fault, Faults};
 use crate::words::Phrase;
 
@@ -28,6 +28,7 @@ pub struct Looking {
     stocks: Vec<Stock>,
     /// All lengths together, where there are several.
     mixed: Option<Mixed>,
+    stopped: bool,
 }
 
 /// A piece as it hangs.
@@ -43,13 +44,22 @@ pub struct Piece {
     pub lane: usize,
 }
 
+/// A board as it is bought.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Size {
+    /// Along it.
+    pub long: Length,
+    /// Across it.
+    pub wide: Length,
+}
+
 /// A way of boarding it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Plan {
     /// The longest board in it.
     pub stock: Length,
-    /// By board, the shortest length that the shop has for what is cut from it.
-    pub boards: Vec<Length>,
+    /// By board, how wide it is and the shortest length that the shop has for what is cut from it.
+    pub boards: Vec<Size>,
     /// Joints where two ends meet.
     pub joints: usize,
     /// No layout of this stock with as few joints has fewer boards.
@@ -61,14 +71,14 @@ pub struct Plan {
 }
 
 impl Plan {
-    /// All boards end to end.
-    pub fn bought(&self) -> Length {
-        self.boards.iter().fold(Length::ZERO, |sum, long| sum.plus(*long))
+    /// All boards together.
+    pub fn bought(&self) -> Area {
+        self.boards.iter().fold(Area::ZERO, |sum, it| sum.plus(Area::of(it.wide, it.long)))
     }
 
-    /// How many of one length.
-    pub fn of(&self, long: Length) -> i64 {
-        self.boards.iter().filter(|it| **it == long).count() as i64
+    /// How many of one size.
+    pub fn of(&self, size: Size) -> i64 {
+        self.boards.iter().filter(|it| **it == size).count() as i64
     }
 
     /// How many boards.
@@ -86,10 +96,10 @@ pub struct Answer {
     pub plans: Vec<Plan>,
     /// By stock length: the plan with the fewest boards, and whether no layout takes fewer.
     pub by_length: Vec<(Plan, bool)>,
-    /// No layout buys less, all boards end to end.
-    pub least_bought: Length,
-    /// The search has ended.
-    pub done: bool,
+    /// No layout of these rows buys less.
+    pub least_bought: Area,
+    /// How far the search has come.
+    pub progress: Progress,
 }
 
 fn fault(path: &str, label: &'static Phrase, says: &'static Phrase) -> Faults {
@@ -122,7 +132,7 @@ impl Looking {
         match (stocks.is_empty(), gets_in) {
             (true, false) => Err(fault("longest", &w::LONGEST, &w::NONE_GETS_IN)),
             (true, true) => Err(fault("spacing", &w::SPACING, &w::NONE_REACHES)),
-            _ => Ok(Self { input: input.clone(), ground, stocks, mixed }),
+            _ => Ok(Self { input: input.clone(), ground, stocks, mixed, stopped: false }),
         }
     }
 
@@ -130,12 +140,17 @@ impl Looking {
         self.stocks.iter().all(|it| it.done) && self.mixed.as_ref().is_none_or(Mixed::is_done)
     }
 
-    /// No layout buys less, all boards end to end.
-    fn least_bought(&self) -> Length {
-        let least = self.mixed.as_ref().map(Mixed::lowest);
-        let one = |it: &Stock| it.long.times(it.search.lowest() as i64);
-        let one = || self.stocks.first().map_or(Length::ZERO, one);
-        least.map_or_else(one, Length::from_nanometres)
+    /// No layout of these rows buys less.
+    fn least_bought(&self) -> Area {
+        let widths = self.input.board.widths();
+        let narrowest = widths.first().copied().unwrap_or_default();
+        if let Some(mixed) = &self.mixed {
+            // Of both, by what each counts.
+            let one = if widths.len() > 1 { narrowest.part(COUNTS[0]) } else { narrowest };
+            return Area::of(one, Length::from_nanometres(mixed.lowest()));
+        }
+        let one = |it: &Stock| Area::of(narrowest, it.long.times(it.search.lowest() as i64));
+        self.stocks.first().map_or(Area::ZERO, one)
     }
 
     /// What was found of all lengths together: fewer boards no layout has of the longest, whatever
@@ -155,7 +170,7 @@ impl Looking {
 
     fn plan(&self, stock: Length, layout: &Layout, bound: usize, fewest_joints: bool) -> Plan {
         let mut pieces = Vec::new();
-        let mut boards = vec![[Length::ZERO; 3]; layout.boards];
+        let mut boards = vec![([Length::ZERO; 3], Length::ZERO); layout.boards];
         for cut in &layout.cuts {
             let Cut { row, board, lane, .. } = *cut;
             let along = [cut.from, cut.to].map(Length::from_nanometres);
@@ -165,14 +180,16 @@ impl Looking {
                 });
             if let Some(run) = run {
                 pieces.push(Piece { run: *run, along, board, lane });
+                boards[board].1 = run.board;
             }
-            let used = &mut boards[board][lane];
+            let used = &mut boards[board].0[lane];
             *used = used.plus(along[1].minus(along[0]));
         }
         let lengths = self.input.stock.lengths();
-        let shortest = |[whole, one, two]: [Length; 3]| {
+        let shortest = |([whole, one, two], wide): ([Length; 3], Length)| {
             let used = whole.plus(one.max(two));
-            lengths.iter().copied().find(|long| *long >= used).unwrap_or(stock)
+            let long = lengths.iter().copied().find(|long| *long >= used).unwrap_or(stock);
+            Size { long, wide }
         };
         Plan {
             stock,
@@ -207,9 +224,9 @@ pub fn fewest(input: &Input, long: Length) -> Result<(Plan, Ground), Faults> {
 }
 
 /// Which of two plans is wanted more: the less of what comes first.
-fn rank(want: Want, plan: &Plan) -> [i64; 4] {
-    let (boards, joints) = (plan.count(), plan.joints as i64);
-    let (bought, stock) = (plan.bought().nanometres(), plan.stock.nanometres());
+fn rank(want: Want, plan: &Plan) -> [i128; 4] {
+    let (boards, joints) = (plan.count().into(), plan.joints as i128);
+    let (bought, stock) = (plan.bought().square_nanometres(), plan.stock.nanometres().into());
     match want {
         Want::Boards => [boards, joints, bought, stock],
         Want::Near | Want::Joints => [joints, boards, bought, stock],
@@ -225,7 +242,20 @@ impl Going<Answer> for Looking {
         } else if let Some(mixed) = &mut self.mixed {
             mixed.step(TRIES);
         }
+        self.stopped = false;
         self.done()
+    }
+
+    fn progress(&self) -> Progress {
+        match self.stopped {
+            _ if self.done() => Progress::Whole,
+            true => Progress::Stopped,
+            false => Progress::Going,
+        }
+    }
+
+    fn stop(&mut self, stopped: bool) {
+        self.stopped = stopped;
     }
 
     fn answer(&self) -> Result<Answer, Faults> {
@@ -255,7 +285,8 @@ impl Going<Answer> for Looking {
             return Err(fault("spacing", &w::SPACING, says));
         }
         let (ground, least_bought) = (self.ground.clone(), self.least_bought());
-        Ok(Answer { ground, plans, by_length, least_bought, done: self.done() })
+        let progress = self.progress();
+        Ok(Answer { ground, plans, by_length, least_bought, progress })
     }
 }
 

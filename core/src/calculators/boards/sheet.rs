@@ -1,14 +1,15 @@
 //! The answer as it is shown.
 
 use super::drawing;
-use super::input::{Input, Surface, Want};
-use super::plans::{Answer, Plan};
+use super::input::{Input, Surface, Want, Wide, named};
+use super::places;
+use super::plans::{Answer, Plan, Size};
 use super::surface::is_upright;
 use super::words as w;
+use crate::calculators::Progress;
 use crate::measure::unit::{PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure, Rounding, divide};
-use crate::plan::put_in_order;
-use crate::rules::compare::{Limit, ask, at_most};
+use crate::rules::compare::{Limit, at_most, settle};
 use crate::rules::finish::board_weights::BOARDS;
 use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
 use crate::say;
@@ -29,25 +30,38 @@ pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     all
 }
 
-/// What one board of a length weighs.
-fn weighs(input: &Input, long: Length, steps: &mut Steps) -> Measure {
-    let area = Expr::area(Area::of(input.board.width(), long));
+/// What one board weighs.
+fn weighs(input: &Input, Size { long, wide }: Size, steps: &mut Steps) -> Measure {
+    let area = Expr::area(Area::of(wide, long));
     let weight = area.times(Expr::measure(input.panel.weighs()));
     let weight = steps.measure("sheet", &w::STEP_SHEET, Some(&BOARDS), &WEIGHT, weight);
     weight.unwrap_or(Measure::whole(&WEIGHT, 0))
 }
 
-fn longest(plan: &Plan) -> Length {
-    plan.boards.iter().copied().max().unwrap_or(plan.stock)
+/// The longest board, the widest of those.
+fn longest(plan: &Plan) -> Size {
+    plan.boards.iter().copied().max().unwrap_or(Size { long: plan.stock, wide: Length::ZERO })
+}
+
+/// What is bought, width by width.
+fn bought(input: &Input, plan: &Plan) -> Expr {
+    let mut all = Vec::new();
+    for wide in input.board.widths() {
+        let own = plan.boards.iter().filter(|it| it.wide == *wide);
+        let long = own.fold(Length::ZERO, |sum, it| sum.plus(it.long));
+        if long > Length::ZERO {
+            all.push(Expr::length(*wide).times(Expr::length(long)));
+        }
+    }
+    if let [one] = &*all { one.clone() } else { Expr::Sum(all) }
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let plan = answer.plan(input.want);
     let mut working = Steps::default();
     let area = answer.ground.area();
-    let bought = Area::of(input.board.width(), plan.bought());
-    let expr = Expr::length(input.board.width()).times(Expr::length(plan.bought()));
-    working.amount("bought", &w::STEP_BOUGHT, None, expr);
+    working.amount("bought", &w::STEP_BOUGHT, None, bought(input, plan));
+    let bought = plan.bought();
     let left = Expr::area(bought.minus(area)).over(Expr::area(bought));
     let left = working.measure("left", &w::STEP_LEFT, None, &PERCENT, left);
     let heaviest = weighs(input, longest(plan), &mut working);
@@ -55,7 +69,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut figures = Vec::new();
     let mut add = |key, name, amount| figures.push(Figure::plain(key, name, amount));
     add("joints", &w::JOINTS, (plan.joints as i64).into());
-    add("longest", &w::LONGEST_BOARD, longest(plan).into());
+    add("longest", &w::LONGEST_BOARD, longest(plan).long.into());
     add("heaviest", &w::HEAVIEST, heaviest.into());
     add("tapered", &w::SEAMS, answer.seams().into());
     add("ends", &w::ENDS, plan.ends(&answer.ground).into());
@@ -74,13 +88,13 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         add("left", &w::LEFT, left.into());
     }
     Sheet {
-        headline: Figure::new("boards", say!(w::BOARDS, mix(plan)), plan.count().into()),
+        headline: Figure::new("boards", say!(w::BOARDS, mix(input, plan)), plan.count().into()),
         lead: None,
         next: Some(proof(input, answer, plan)),
         figures,
         checks: checks(input, answer, plan),
         working: working.0,
-        parts: vec![ways(input, answer), by_length(answer), cuts(answer, plan)],
+        parts: parts(input, answer, plan),
         materials: materials(input, plan, screws),
         cautions: cautions(Some(input)),
         drawing: Some(drawing::drawing(input, answer, plan)),
@@ -95,17 +109,18 @@ fn to_a_tenth(area: Area) -> Amount {
     Amount::Area(Area::from_square_nanometres(tenths * tenth))
 }
 
-/// How many of each length: "4 of 12 ft, 2 of 8 ft", the longest first.
-fn mix(plan: &Plan) -> Text {
-    let mut lengths: Vec<Length> = Vec::new();
-    for long in &plan.boards {
-        if !lengths.contains(long) {
-            put_in_order(&mut lengths, *long);
+/// How many of each size: "4 of 12 ft, 2 of 8 ft", the longest first.
+fn mix(input: &Input, plan: &Plan) -> Text {
+    let mut sizes: Vec<Size> = Vec::new();
+    for size in &plan.boards {
+        if !sizes.contains(size) {
+            let place = sizes.iter().position(|it| it < size).unwrap_or(sizes.len());
+            sizes.insert(place, *size);
         }
     }
     let mut all: Option<Text> = None;
-    for long in lengths.into_iter().rev() {
-        let one = say!(w::OF_ONE, plan.of(long), long);
+    for size in sizes {
+        let one = say!(w::OF_ONE, plan.of(size), sized(input, size));
         all = Some(match all {
             Some(others) => say!(w::AND_MORE, others, one),
             None => one,
@@ -114,27 +129,45 @@ fn mix(plan: &Plan) -> Text {
     all.unwrap_or_else(|| (&w::NOTHING).into())
 }
 
+/// A board by its length; where both widths are bought, by that too.
+fn sized(input: &Input, Size { long, wide }: Size) -> Text {
+    if input.board == Wide::Both {
+        say!(w::M_SIZE, named(wide), long)
+    } else {
+        say!(w::PIECE_LONG, long)
+    }
+}
+
+/// What is proven of both widths is proven of the rows that were chosen.
+fn of_rows(input: &Input, says: Text) -> Text {
+    if input.board == Wide::Both { say!(w::OF_ROWS, says) } else { says }
+}
+
 fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
-    if !answer.done {
-        return say!(w::LOOKING, plan.count());
+    match answer.progress {
+        Progress::Whole => {}
+        Progress::Going => return say!(w::LOOKING, plan.count()),
+        Progress::Stopped => {
+            return say!(w::STOPPED, plan.count(), plan.stock, plan.bound as i64);
+        }
     }
     if let Some(places) = loose(input, answer) {
         return say!(w::OFF_STUDS, places);
     }
     if input.want == Want::Bought {
-        let least = Area::of(input.board.width(), answer.least_bought);
-        return if plan.bought() <= answer.least_bought {
-            say!(w::PROVEN_BOUGHT)
-        } else {
-            say!(w::NOT_PROVEN_BOUGHT, least)
-        };
+        let least = answer.least_bought;
+        let is_least = plan.bought() <= least;
+        let says =
+            if is_least { say!(w::PROVEN_BOUGHT) } else { say!(w::NOT_PROVEN_BOUGHT, least) };
+        return of_rows(input, says);
     }
     let proven = plan.bound as i64 == plan.count();
-    match (proven, plan.fewest_joints) {
+    let says = match (proven, plan.fewest_joints) {
         (true, true) => say!(w::PROVEN_BOTH, plan.stock),
         (true, false) => say!(w::PROVEN_BOARDS, plan.stock),
         _ => say!(w::NOT_PROVEN, plan.stock, plan.bound as i64),
-    }
+    };
+    of_rows(input, says)
 }
 
 /// Whether it is thin board over what is there, which doesn't hang on framing alone.
@@ -174,8 +207,16 @@ fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
     if plan.joints > 0 {
         // Studs run the boards' way: nothing lies behind ends that meet.
         let ends = at_most("backing", (&w::CHECK_BACKING).into(), plan.joints as i64, none);
-        all.push(ask(ends, &w::ASK_BACKING));
+        all.push(settle(ends, &w::ASK_BACKING));
     }
+    all
+}
+
+fn parts(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Part> {
+    let mut all =
+        vec![ways(input, answer), by_length(input, answer), places::rows(input, answer, plan)];
+    all.extend(places::cut_outs(answer, plan));
+    all.push(cuts(input, answer, plan));
     all
 }
 
@@ -184,16 +225,16 @@ fn ways(input: &Input, answer: &Answer) -> Part {
     for (pick, &want) in Want::PICKS.iter().zip(Want::ALL) {
         let plan = answer.plan(want);
         let weight = weighs(input, longest(plan), &mut Steps::default());
-        let value = say!(w::PLAN, plan.count(), longest(plan), plan.joints as i64, weight);
+        let value = say!(w::PLAN, plan.count(), longest(plan).long, plan.joints as i64, weight);
         let put = ("want".to_owned(), Node::text(pick.key));
         let puts = if want == input.want { Vec::new() } else { vec![put] };
         rows.push(PartRow { name: pick.label.into(), value, puts });
     }
     let note = Some((&w::OTHER_NOTE).into());
-    Part { key: "ways", title: (&w::OTHER_WAYS).into(), note, rows }
+    Part { key: "ways", title: (&w::OTHER_WAYS).into(), note, rows, table: None }
 }
 
-fn by_length(answer: &Answer) -> Part {
+fn by_length(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
     for (plan, fewest) in &answer.by_length {
         let (boards, joints) = (plan.count(), plan.joints as i64);
@@ -201,13 +242,13 @@ fn by_length(answer: &Answer) -> Part {
             if *fewest { say!(w::FEWEST, boards, joints) } else { say!(w::FOUND, boards, joints) };
         rows.push(PartRow { name: say!(w::OF_LENGTH, plan.stock), value, puts: Vec::new() });
     }
-    let note = Some((&w::LENGTHS_NOTE).into());
-    Part { key: "lengths", title: (&w::LENGTHS).into(), note, rows }
+    let note = Some(of_rows(input, (&w::LENGTHS_NOTE).into()));
+    Part { key: "lengths", title: (&w::LENGTHS).into(), note, rows, table: None }
 }
 
-fn cuts(answer: &Answer, plan: &Plan) -> Part {
+fn cuts(input: &Input, answer: &Answer, plan: &Plan) -> Part {
     let mut rows = Vec::new();
-    for (board, long) in plan.boards.iter().enumerate() {
+    for (board, size) in plan.boards.iter().enumerate() {
         for piece in plan.pieces.iter().filter(|piece| piece.board == board) {
             let [from, to] = piece.along;
             let [top, bottom] = answer.ground.across(&piece.run, piece.along);
@@ -221,27 +262,39 @@ fn cuts(answer: &Answer, plan: &Plan) -> Part {
                 }
                 _ => say!(w::CUT_ONE_STRIP, length, wide, from),
             };
-            rows.push(PartRow { name: say!(w::CUT, number, *long, row), value, puts: Vec::new() });
+            rows.push(PartRow {
+                name: say!(w::CUT, number, sized(input, *size), row),
+                value,
+                puts: Vec::new(),
+            });
         }
     }
-    Part { key: "cuts", title: (&w::CUTS).into(), note: Some((&w::CUTS_NOTE).into()), rows }
+    Part {
+        key: "cuts",
+        title: (&w::CUTS).into(),
+        note: Some((&w::CUTS_NOTE).into()),
+        rows,
+        table: None,
+    }
 }
 
 fn materials(input: &Input, plan: &Plan, screws: i64) -> Vec<Material> {
     let mut all = Vec::new();
-    for long in input.stock.lengths() {
-        let mut count = plan.of(long);
-        if long == longest(plan) {
-            count += input.spare;
-        }
-        if count > 0 {
-            let board = say!(w::M_BOARD, input.panel.label());
-            all.push(Material {
-                key: ["board", input.panel.key(), &input.board.width().exact(), &long.exact()]
-                    .join(" "),
-                name: say!(w::M_LONG, board, input.board.width(), long),
-                amount: count.into(),
-            });
+    for wide in input.board.widths() {
+        for long in input.stock.lengths() {
+            let size = Size { long, wide: *wide };
+            let mut count = plan.of(size);
+            if size == longest(plan) {
+                count += input.spare;
+            }
+            if count > 0 {
+                let board = say!(w::M_BOARD, input.panel.label());
+                all.push(Material {
+                    key: ["board", input.panel.key(), &wide.exact(), &long.exact()].join(" "),
+                    name: say!(w::M_LONG, board, *wide, long),
+                    amount: count.into(),
+                });
+            }
         }
     }
     all.push(Material {

@@ -1,6 +1,7 @@
 //! The surface as rows of runs: which boards lie end to end, from where to where, and how high the
 //! part of each row is.
 
+use super::bands::{Band, bands};
 use super::input::{Input, Run as Way, Surface};
 use super::words as w;
 use crate::calculators::room;
@@ -22,6 +23,8 @@ pub struct Run {
     pub along: [Length; 2],
     /// Across them.
     pub across: [Length; 2],
+    /// How wide its boards are.
+    pub board: Length,
 }
 
 /// What is boarded. Boards run along `x`; rows follow each other along `y`.
@@ -31,6 +34,8 @@ pub struct Ground {
     pub outline: Vec<[Length; 2]>,
     /// The runs, row by row.
     pub runs: Vec<Run>,
+    /// The rows, from the first edge on.
+    pub bands: Vec<Band>,
     /// The surface as rectangles.
     pub parts: Vec<Part>,
     /// Where framing stands, rising.
@@ -49,6 +54,9 @@ const CORNER: Length = Length::inches(12, 1);
 /// An edge off a stud's center by more than this has too little wood: of a 2x, 1-1/2 in thick, each
 /// board keeps 1/2 in, and its screws stay 3/8 in off its edge. Common practice, from memory.
 const OFF_CENTER: Length = Length::inches(1, 4);
+
+/// What boards of both widths count where they are bought: 48 and 54 in, by their common 6.
+pub(super) const COUNTS: [i64; 2] = [8, 9];
 
 /// More framing than this no board plan is looked for over.
 const MOST_STOPS: usize = 60;
@@ -85,18 +93,17 @@ impl Ground {
         }
         let (long, deep) = (right.minus(left), bottom.minus(top));
         let stops = stops(input, long)?;
-        let width = input.board.width();
         let mut runs = Vec::new();
         let mut from = Length::ZERO;
-        let mut row = 0;
-        while from < deep {
-            let to = from.plus(width).min(deep);
-            runs.extend(runs_of(&parts, &holes, row, [from, to]));
+        let bands = bands(deep, input.board.widths());
+        for (row, Band { high, board }) in bands.iter().enumerate() {
+            let to = from.plus(*high);
+            runs.extend(runs_of(&parts, &holes, (row, *board), [from, to]));
             from = to;
-            row += 1;
         }
         let perimeter = plan.perimeter();
-        let mut ground = Self { outline, runs, parts, stops, holes, perimeter, loose: Vec::new() };
+        let loose = Vec::new();
+        let mut ground = Self { outline, runs, bands, parts, stops, holes, perimeter, loose };
         if is_upright(input) {
             ground.loose = ground.off_studs(&studs(input, deep));
         }
@@ -232,10 +239,12 @@ impl Ground {
 
     /// The same for the search.
     pub(super) fn rows(&self, input: &Input, stock: Length, sizes: &[Length]) -> Rows {
+        let widths = input.board.widths();
         let run = |it: &Run| {
-            let thin = it.across[1].minus(it.across[0]).times(2) <= input.board.width();
+            let thin = it.across[1].minus(it.across[0]).times(2) <= it.board;
             let [from, to] = it.along.map(Length::nanometres);
-            layout::Run { row: it.row, from, to, thin }
+            let width = widths.iter().position(|width| *width == it.board).unwrap_or(0);
+            layout::Run { row: it.row, from, to, thin, width }
         };
         Rows {
             runs: self.runs.iter().map(run).collect(),
@@ -243,6 +252,7 @@ impl Ground {
             stock: stock.nanometres(),
             least: input.least.nanometres(),
             sizes: sizes.iter().map(|it| it.nanometres()).collect(),
+            widths: if widths.len() > 1 { COUNTS.to_vec() } else { Vec::new() },
             shy: self.shy(input.of),
         }
     }
@@ -350,7 +360,12 @@ fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
 
 /// The runs of one row: what hangs together along it. Boards hang over a hole or a notch that
 /// takes a part of the row only, and are cut out.
-fn runs_of(parts: &[Part], holes: &[Part], row: usize, band: [Length; 2]) -> Vec<Run> {
+fn runs_of(
+    parts: &[Part],
+    holes: &[Part],
+    (row, board): (usize, Length),
+    band: [Length; 2],
+) -> Vec<Run> {
     let mut all: Vec<Run> = Vec::new();
     let [top, bottom] = band;
     for [along, [from, to]] in parts {
@@ -358,7 +373,7 @@ fn runs_of(parts: &[Part], holes: &[Part], row: usize, band: [Length; 2]) -> Vec
         if across[0] >= across[1] {
             continue;
         }
-        let mut run = Run { row, along: *along, across };
+        let mut run = Run { row, along: *along, across, board };
         // It joins what it touches.
         while let Some(at) =
             all.iter().position(|it| it.along[0] < run.along[1] && run.along[0] < it.along[1])

@@ -1,6 +1,7 @@
 //! Rooms worked by hand and by solvers, and every plan counted again from its pieces.
 
 use super::*;
+use crate::calculators::Progress;
 use crate::calculators::room::Shape;
 use crate::measure::{Area, Length};
 use crate::rules::finish::board_weights::Panel;
@@ -29,7 +30,7 @@ fn ceiling(long: i64, wide: i64, spacing: i64, feet: &[i64]) -> Input {
 
 /// Counts a plan again from its pieces alone.
 fn check(input: &Input, answer: &Answer, plan: &Plan) {
-    let width = input.board.width();
+    let widths = input.board.widths();
     let mut joints: Vec<(usize, Length)> = Vec::new();
     let mut covered = Area::ZERO;
     for run in &answer.ground.runs {
@@ -46,7 +47,7 @@ fn check(input: &Input, answer: &Answer, plan: &Plan) {
         }
         assert_eq!(at, run.along[1], "a run is not covered");
         let high = run.across[1].minus(run.across[0]);
-        assert!(high <= width);
+        assert!(high <= run.board && widths.contains(&run.board));
         covered = covered.plus(Area::of(at.minus(run.along[0]), high));
     }
     assert!(covered >= answer.ground.area(), "less is covered than there is");
@@ -54,7 +55,9 @@ fn check(input: &Input, answer: &Answer, plan: &Plan) {
         assert!(!joints.contains(&(row + 1, *at)), "joints in line");
     }
     assert_eq!(plan.joints, joints.len());
-    for (board, long) in plan.boards.iter().enumerate() {
+    for (board, Size { long, wide }) in plan.boards.iter().enumerate() {
+        let own = plan.pieces.iter().filter(|it| it.board == board);
+        assert!(own.into_iter().all(|it| it.run.board == *wide), "cut from another width");
         let sum = |lane: usize| {
             let cut = plan.pieces.iter().filter(|it| it.board == board && it.lane == lane);
             cut.fold(Length::ZERO, |sum, it| sum.plus(it.along[1].minus(it.along[0])))
@@ -66,13 +69,25 @@ fn check(input: &Input, answer: &Answer, plan: &Plan) {
     }
     let lanes = plan.pieces.iter().filter(|it| it.lane > 0);
     for piece in lanes {
-        assert!(piece.run.across[1].minus(piece.run.across[0]).times(2) <= width);
+        assert!(piece.run.across[1].minus(piece.run.across[0]).times(2) <= piece.run.board);
     }
+    // Rows lie edge to edge, and their depths come to the whole.
+    let deep = answer.ground.outline.iter().map(|it| it[1]).max().unwrap();
+    let mut from = Length::ZERO;
+    for (row, band) in answer.ground.bands.iter().enumerate() {
+        let to = from.plus(band.high);
+        for run in answer.ground.runs.iter().filter(|run| run.row == row) {
+            assert!(run.across[0] >= from && run.across[1] <= to && run.board == band.board);
+        }
+        from = to;
+    }
+    assert_eq!(from, deep);
+    assert!(plan.bought() >= answer.least_bought, "less is bought than can be");
 }
 
 fn worked(input: &Input) -> Answer {
     let answer = solve(input).unwrap();
-    assert!(answer.done);
+    assert_eq!(answer.progress, Progress::Whole);
     for plan in &answer.plans {
         check(input, &answer, plan);
     }
@@ -145,10 +160,11 @@ fn plans_are_the_best_of_their_kind() {
 fn the_least_board_bought_may_be_of_several_lengths() {
     let answer = worked(&ceiling(180, 156, 24, &[12, 16]));
     let plan = answer.plan(Want::Bought);
-    assert_eq!(Area::of(inches(48), plan.bought()), Area::square_feet(224));
-    assert_eq!([plan.of(inches(192)), plan.of(inches(144))], [2, 2]);
+    let size = |long| Size { long: inches(long), wide: inches(48) };
+    assert_eq!(plan.bought(), Area::square_feet(224));
+    assert_eq!([plan.of(size(192)), plan.of(size(144))], [2, 2]);
     assert_eq!((plan.count(), plan.joints), (4, 2));
-    assert_eq!(answer.least_bought, inches(56 * 12));
+    assert_eq!(answer.least_bought, Area::square_feet(224));
     // What area settles is proven: 8 by 16 ft are four boards of 8.
     let answer = worked(&ceiling(96, 192, 24, &[8, 12]));
     assert_eq!(answer.plan(Want::Bought).bought(), answer.least_bought);
@@ -187,6 +203,178 @@ fn joints_keep_out_of_the_middle_and_off_corners() {
         let off = |edge: i64| at.minus(inches(edge)).max(inches(edge).minus(at));
         assert!(at == inches(168) || off(40).min(off(74)) >= inches(12), "{at:?}");
     }
+}
+
+fn both(long: i64, wide: i64, spacing: i64, feet: &[i64]) -> Input {
+    Input { board: Wide::Both, ..ceiling(long, wide, spacing, feet) }
+}
+
+/// How wide the rows are, in inches, and their boards.
+fn rows_of(answer: &Answer) -> Vec<[i64; 2]> {
+    let inch = |it: Length| it.nanometres() / inches(1).nanometres();
+    answer.ground.bands.iter().map(|it| [inch(it.high), inch(it.board)]).collect()
+}
+
+/// By hand: 15 by 13 ft over 24 in are 54 + 54 + 48 in, three boards of 16 ft with no end joint and no
+/// strip, where 48 in alone takes a fourth for the strip. 13 ft 2 in across is 54 + 54 + 50 of 54: a
+/// board for each, and no strip of 2 in. 13 ft square the same rows. Of 12 ft boards each row of
+/// 15 ft is two pieces, and what is left of one width hangs in no row of the other.
+#[test]
+fn two_widths_in_one_ceiling_leave_no_strip() {
+    let input = both(180, 156, 24, &[16]);
+    let answer = worked(&input);
+    assert_eq!(rows_of(&answer), [[54, 54], [54, 54], [48, 48]]);
+    let plan = answer.plan(Want::Boards);
+    assert_eq!((plan.count(), plan.joints, plan.bound, plan.fewest_joints), (3, 0, 3, true));
+    let size = |wide| Size { long: inches(192), wide: inches(wide) };
+    assert_eq!([plan.of(size(54)), plan.of(size(48))], [2, 1]);
+    assert_eq!(plan.bought(), Area::of(inches(156), inches(192)));
+    let sheet = Boards::sheet(&input, &answer, Basis::default());
+    let keys: Vec<&str> = sheet.materials.iter().map(|it| &*it.key).collect();
+    let one = |wide: &str| format!("board {} {wide} 16 ft", input.panel.key());
+    assert_eq!(keys, [one("4 ft"), one("4 ft 6 in"), "drywall-screw".to_owned()]);
+    let said = crate::words::Voice::default().say(&sheet.headline.name);
+    assert_eq!(said, "Boards: 2 of 54 in by 16 ft, 1 of 48 in by 16 ft");
+    let rows = |wide| rows_of(&worked(&both(156, wide, 16, &[12, 14])));
+    assert_eq!(rows(158), [[54, 54], [54, 54], [50, 54]]);
+    assert_eq!(rows(156), [[54, 54], [54, 54], [48, 48]]);
+    assert_eq!(rows(144), [[48, 48]; 3]);
+    // Where rows of one width do, it is that width's plan, proven as it is.
+    let plain = worked(&both(192, 144, 16, &[12]));
+    let plan = plain.plan(Want::Boards);
+    assert_eq!((plan.count(), plan.joints, plan.bound, plan.fewest_joints), (4, 3, 4, true));
+    let short = worked(&both(180, 156, 24, &[12]));
+    let plan = short.plan(Want::Boards);
+    // Two rows of 54 in are 30 ft of 12 ft boards, the third is 15 ft: three boards and two.
+    assert_eq!((plan.count(), plan.bound), (5, 5));
+}
+
+/// Every choice of rows of 54 and 48 in with a last one ripped from either, listed one row at a time:
+/// none takes less across, and of those that take as much none has a wider narrowest row.
+#[test]
+fn no_other_choice_of_rows_takes_less_board() {
+    fn all(left: i64, taken: i64, least: i64, best: &mut (i64, i64)) {
+        for board in [48, 54] {
+            if left > board {
+                all(left - board, taken + 2 * board, least.min(board), best);
+            } else {
+                let takes = taken + if 2 * left <= board { board } else { 2 * board };
+                *best = (*best).min((takes, -least.min(left)));
+            }
+        }
+    }
+    for deep in 1..=430 {
+        let mut best = (i64::MAX, 0);
+        all(deep, 0, i64::MAX, &mut best);
+        let rows = bands(inches(deep), Wide::Both.widths());
+        let inch = |it: Length| it.nanometres() / inches(1).nanometres();
+        let takes = |it: &Band| inch(it.board) * if it.is_thin() { 1 } else { 2 };
+        assert_eq!(rows.iter().map(|it| inch(it.high)).sum::<i64>(), deep);
+        let least = rows.iter().map(|it| inch(it.high)).min().unwrap();
+        assert_eq!((rows.iter().map(takes).sum(), -least), best, "{deep}");
+        for (width, single) in [(48, Wide::W48), (54, Wide::W54)] {
+            let rows = bands(inches(deep), single.widths());
+            assert_eq!(rows.len() as i64, (deep + width - 1) / width, "{deep} of {width}");
+        }
+    }
+}
+
+/// Stopped, a plan keeps the rules and says that it isn't proven; its bound is no more than what the
+/// whole search ends with. Gone on with, it ends with what solve says.
+#[test]
+fn a_search_that_is_stopped_says_so_and_can_go_on() {
+    use crate::calculators::Going;
+    use crate::words::Voice;
+    let input = ceiling(295, 209, 16, &[8, 10, 12]);
+    let mut looking = Looking::new(&input).unwrap();
+    for _ in 0..3 {
+        assert!(!looking.step());
+    }
+    assert_eq!(looking.progress(), Progress::Going);
+    looking.stop(true);
+    let stopped = looking.answer().unwrap();
+    assert_eq!((looking.progress(), stopped.progress), (Progress::Stopped, Progress::Stopped));
+    let whole = solve(&input).unwrap();
+    for part in &stopped.plans {
+        check(&input, &stopped, part);
+        assert!(part.bound as i64 <= part.count());
+    }
+    let said = |answer: &Answer| {
+        Voice::default().say(&Boards::sheet(&input, answer, Basis::default()).next.unwrap())
+    };
+    assert!(said(&stopped).starts_with("Stopped: "), "{}", said(&stopped));
+    assert!(said(&stopped).contains("not proven") && said(&whole).starts_with("Proven"));
+    while !looking.step() {}
+    // Stopped at its end it is whole all the same.
+    looking.stop(true);
+    assert_eq!(looking.answer().unwrap(), whole);
+}
+
+/// By hand: a window from 110 in, 36 wide, 32 to 80 up a wall of 97 less 1 in at the floor: from the
+/// ceiling 17 to 65 in down. It takes 31 in of the upper row and 17 of the lower.
+#[test]
+fn a_cut_out_is_told_from_its_own_boards_edges() {
+    use crate::words::Voice;
+    let window =
+        Opening { from: inches(110), wide: inches(36), sill: inches(32), high: inches(48) };
+    let input = Input {
+        of: Surface::Wall,
+        wall: Some(inches(168)),
+        openings: vec![window],
+        stock: only(&[14]),
+        ..Input::sample()
+    };
+    let sheet = Boards::sheet(&input, &worked(&input), Basis::default());
+    let part = sheet.parts.iter().find(|part| part.key == "cut-outs").unwrap();
+    let said = |text| Voice::default().say(text);
+    let cells: Vec<Vec<String>> = part
+        .table
+        .iter()
+        .flat_map(|table| &table.rows)
+        .map(|row| row.cells.iter().map(said).collect())
+        .collect();
+    assert_eq!(
+        cells,
+        [
+            ["9 ft 2 in to 12 ft 2 in", "17 in to 4 ft"],
+            ["9 ft 2 in to 12 ft 2 in", "0 in to 17 in"],
+        ]
+    );
+    // The same beside the drawing's line.
+    let drawn = sheet.drawing.unwrap();
+    let dimension = |ink: &crate::sheet::Ink| matches!(ink, crate::sheet::Ink::Dimension { from, to } if to.x.minus(from.x) == inches(110));
+    assert!(drawn.ink.iter().any(dimension));
+    // No opening, no table.
+    let sheet = Boards::sheet(&Input::sample(), &worked(&Input::sample()), Basis::default());
+    assert!(sheet.parts.iter().all(|part| part.key != "cut-outs"));
+}
+
+/// Every end joint stands in the table of rows, and on the drawing where there is room.
+#[test]
+fn end_joints_stand_from_the_wall() {
+    use crate::sheet::Ink;
+    use crate::words::Voice;
+    let input = ceiling(240, 96, 16, &[12]);
+    let answer = worked(&input);
+    let sheet = Boards::sheet(&input, &answer, Basis::default());
+    let part = sheet.parts.iter().find(|part| part.key == "rows").unwrap();
+    let rows = &part.table.as_ref().unwrap().rows;
+    let said: Vec<String> =
+        rows.iter().map(|row| Voice::default().say(row.cells.last().unwrap())).collect();
+    let mut joints = said.clone();
+    joints.sort_unstable();
+    assert_eq!(joints, ["12 ft", "8 ft"]);
+    let labels: Vec<String> = sheet
+        .drawing
+        .unwrap()
+        .ink
+        .iter()
+        .filter_map(|ink| match ink {
+            Ink::Label { text, .. } => Some(Voice::default().say(text)),
+            _ => None,
+        })
+        .collect();
+    assert!(said.iter().all(|at| labels.contains(at)), "{labels:?}");
 }
 
 /// A spare one is bought and not laid; the mix is told, the longest first.
@@ -418,8 +606,7 @@ impl Tally {
         self.rooms += 1;
         self.proven += usize::from(*fewest);
         for plan in answer.plans.iter().chain([plan]) {
-            let bought = Area::of(input.board.width(), plan.bought());
-            assert!(bought >= answer.ground.area() && plan.bound as i64 <= plan.count());
+            assert!(plan.bought() >= answer.ground.area() && plan.bound as i64 <= plan.count());
             self.most_over = self.most_over.max(plan.count() - plan.bound as i64);
         }
     }
@@ -438,11 +625,11 @@ fn ells_tees_and_us_are_laid_by_the_rules() {
         prop::sample::select(vec![Shape::Ell, Shape::Tee, Shape::U]),
         [120_i64..360, 120_i64..300, 20_i64..90, 20_i64..90],
         prop::sample::select(vec![12_i64, 16, 24]),
-        any::<[bool; 2]>(),
+        (any::<bool>(), prop::sample::select(Wide::ALL)),
     );
     let (mut runner, mut tally) = (runner(), Tally::default());
     for _ in 0..100 {
-        let (shape, [long, wide, part, deep], space, [square, w54]) =
+        let (shape, [long, wide, part, deep], space, (square, board)) =
             drawn.new_tree(&mut runner).unwrap().current();
         let some = |count: i64| Some(inches(count));
         tally.add(&Input {
@@ -454,7 +641,7 @@ fn ells_tees_and_us_are_laid_by_the_rules() {
             gap_long: some(part),
             gap_deep: some(deep),
             run: if square { Way::Square } else { Way::Along },
-            board: if w54 { Wide::W54 } else { Wide::W48 },
+            board,
             ..ceiling(long, wide, space, &[12])
         });
     }

@@ -46,6 +46,7 @@ words! {
     BOARD_WIDE = "Wide", es "Ancho";
     W48 = "48 in", es "48 in";
     W54 = "54 in", es "54 in";
+    BOTH = "Both", es "Los dos";
     STOCK = "Lengths the shop has", es "Largos que hay en la tienda";
     L8 = "8 ft", es "8 ft";
     L9 = "9 ft", es "9 ft";
@@ -106,12 +107,14 @@ words! {
     STEP_SHEET = "The longest board weighs", es "La hoja más larga pesa";
 
 
+    STOPPED = "Stopped: {0} or fewer, not proven; with {1} boards none has fewer than {2}.", es "Parado: {0} o menos, sin comprobar; con hojas de {1} ninguno tiene menos de {2}.";
     LOOKING = "{0} or fewer, still looking.", es "{0} o menos, sigue buscando.";
     PROVEN_BOTH = "Proven: with {0} boards no layout has fewer for so few end joints, nor fewer end joints for so few boards.", es "Comprobado: con hojas de {0} ningún acomodo tiene menos hojas con tan pocas juntas de punta, ni menos juntas de punta con tan pocas hojas.";
     PROVEN_BOARDS = "Proven: with {0} boards no layout has fewer for so few end joints.", es "Comprobado: con hojas de {0} ningún acomodo tiene menos hojas con tan pocas juntas de punta.";
     NOT_PROVEN = "The best that was found with {0} boards; none has fewer than {1}.", es "Lo mejor que se halló con hojas de {0}; ninguno tiene menos de {1}.";
     PROVEN_BOUGHT = "Proven: no layout of these lengths buys less.", es "Comprobado: ningún acomodo de estos largos compra menos.";
     NOT_PROVEN_BOUGHT = "The least that was found, of all lengths together; less than {0} can't do.", es "Lo menos que se halló, con todos los largos juntos; con menos de {0} no alcanza.";
+    OF_ROWS = "For these rows: {0}", es "Para estas hileras: {0}";
     OTHER_WAYS = "By what matters most", es "Según lo que importa más";
     OTHER_NOTE = "A tap draws that plan.", es "Un toque dibuja ese plano.";
     PLAN = "{0} {0?board|boards}, {1} the longest; {2} end {2?joint|joints}; {3} the heaviest", es "{0} {0?hoja|hojas}, la más larga {1}; {2} {2?junta|juntas} de punta; la más pesada {3}";
@@ -120,6 +123,20 @@ words! {
     OF_LENGTH = "Boards of {0}", es "Hojas de {0}";
     FEWEST = "{0}, proven fewest; {1} end {1?joint|joints}", es "{0}, comprobado que son las menos; {1} {1?junta|juntas} de punta";
     FOUND = "{0}, perhaps fewer; {1} end {1?joint|joints}", es "{0}, quizá menos; {1} {1?junta|juntas} de punta";
+    ROWS = "Rows and their end joints", es "Hileras y sus juntas de punta";
+    ROWS_NOTE = "Joints from the end where the boards start, to their middle.", es "Juntas desde la punta donde empiezan las hojas, a su centro.";
+    ROWS_BOTH = "Joints from the end where the boards start, to their middle. Proven: of all choices of rows of {0} and {1} these take the least board across; each is cut from boards of its own width.", es "Juntas desde la punta donde empiezan las hojas, a su centro. Comprobado: de todas las combinaciones de hileras de {0} y {1}, estas llevan menos tablaroca a lo ancho; cada una se corta de hojas de su ancho.";
+    HEAD_ROW = "Row", es "Hilera";
+    HEAD_HIGH = "Wide", es "Ancho";
+    HEAD_BOARD = "Of boards", es "De hojas";
+    HEAD_JOINTS = "Joints at", es "Juntas en";
+    HEAD_FROM = "From its left end", es "Desde su punta izquierda";
+    HEAD_DOWN = "From its upper edge", es "Desde su orilla de arriba";
+    CUT_OUTS = "Cut-outs, in their boards", es "Recortes, en sus hojas";
+    CUT_OUTS_NOTE = "In the piece as it is cut, its factory face to you.", es "En el pedazo ya cortado, la cara de fábrica hacia usted.";
+    OF_BOARD = "{0}, row {1}", es "{0}, hilera {1}";
+    FROM_TO = "{0} to {1}", es "{0} a {1}";
+    NO_JOINT = "none", es "ninguna";
     CUTS = "Cut list", es "Lista de cortes";
     CUTS_NOTE = "Board by board, as they are cut; hang them row by row. Of layouts as good, end joints keep out of the middle third and off the corners of openings. Measure before you cut: walls are not square.", es "Hoja por hoja, como se cortan; cuélguelas hilera por hilera. Entre acomodos igual de buenos, las juntas de punta quedan fuera del tercio de en medio y de las esquinas de los vanos. Mida antes de cortar: las paredes no están a escuadra.";
     CUT = "Board {0}, {1}: row {2}", es "Hoja {0}, {1}: hilera {2}";
@@ -128,6 +145,7 @@ words! {
     CUT_STRIP = "{0} long, {1} wide, from {2}; one of two strips, its factory edge to the seam", es "{0} de largo, {1} de ancho, desde {2}; una de dos tiras, su orilla de fábrica hacia la junta";
 
     M_BOARD = "Board, {0}", es "Tablaroca, {0}";
+    M_SIZE = "{0} by {1}", es "{0} por {1}";
     M_LONG = "{0}, {1} by {2}", es "{0}, {1} por {2}";
     M_SCREWS = "Drywall screws", es "Tornillos para tablaroca";
 
@@ -147,6 +165,7 @@ words! {
     TWIN = "{0} {0?board|boards} in {1} {1?row|rows}, row 1 at the top; numbers are the boards that pieces are cut from.", es "{0} {0?hoja|hojas} en {1} {1?hilera|hileras}, la hilera 1 arriba; los números son las hojas de donde se cortan los pedazos.";
     TWIN_SIZE = "{0} along the boards, {1} across them.", es "{0} a lo largo de las hojas, {1} a través.";
     PIECE_LONG = "{0}", es "{0}";
+    TWIN_WIDE = "Row {0}: {1} wide, of {2} boards.", es "Hilera {0}: {1} de ancho, de hojas de {2}.";
     TWIN_JOINT = "Row {0}: end joint at {1}.", es "Hilera {0}: junta de punta en {1}.";
     TWIN_HOLE = "Cut out from {0} to {1} along, from {2} to {3} down.", es "Recorte de {0} a {1} a lo largo, de {2} a {3} hacia abajo.";
     TWIN_WALL = "The wall from the room, ceiling at the top.", es "La pared vista desde el cuarto, el techo arriba.";

@@ -214,6 +214,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
             title: (&s::MENDS).into(),
             note: Some((&s::MENDS_NOTE).into()),
             rows: rows.collect(),
+            table: None,
         });
     }
     let alone = answer.sides.len() == 1;
@@ -228,12 +229,14 @@ fn parts(answer: &Answer) -> Vec<Part> {
             title: title(&s::SHARES, &s::SHARES_SIDE),
             note: side.assumed.clone(),
             rows: shares.collect(),
+            table: None,
         });
         parts.push(Part {
             key: "room",
             title: title(&s::ROOM, &s::ROOM_SIDE),
             note: Some((&s::ROOM_NOTE).into()),
             rows: room_rows(room),
+            table: None,
         });
     }
     let suits = answer.suits.iter().map(|suits| {
@@ -253,6 +256,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
         title: (&s::SUITS).into(),
         note: Some((&s::SUITS_NOTE).into()),
         rows: suits.collect(),
+        table: None,
     });
     parts
 }

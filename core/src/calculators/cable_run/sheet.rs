@@ -5,7 +5,7 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
 use crate::measure::Length;
-use crate::rules::compare::{Limit, ask, at_least, at_most, unverified};
+use crate::rules::compare::{Limit, ask, at_least, at_most, settle, unverified};
 use crate::rules::electrical::ampacity::behind;
 use crate::rules::electrical::cable_length::Ending;
 use crate::rules::electrical::free_conductor::FREE_CONDUCTOR;
@@ -76,7 +76,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         all.push(at_most("breaker", named(&w::OF_BREAKER), answer.breaker, largest));
     }
     let advised = |check: Check| match check.verdict {
-        Verdict::Over => ask(check, &w::ASK_DROP),
+        Verdict::Over => settle(check, &w::ASK_DROP),
         _ => check,
     };
     if let Some(drop) = &answer.drop {

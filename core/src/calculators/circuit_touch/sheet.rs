@@ -37,7 +37,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut add = |key, title: &'static Phrase, rows: Vec<PartRow>| {
         if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note: None, rows });
+            all.push(Part { key, title: title.into(), note: None, rows, table: None });
         }
     };
     let mut exempt = Vec::new();

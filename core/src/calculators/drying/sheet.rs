@@ -5,14 +5,14 @@ use super::words as w;
 use super::{Answer, Flue, Input, Way};
 use crate::measure::Measure;
 use crate::measure::unit::{FAHRENHEIT, HOUR, PERCENT};
-use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::rules::compare::{Limit, at_least, at_most, settle};
 use crate::rules::finish::drying::{
     AGAIN, CLOCKS, LEAST_SETTING, LEAST_WARM, SETTING, TABLE, TEMPERATURES, is_warm,
     is_worth_a_window,
 };
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
-use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Steps, Verdict};
+use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Steps, Table, TableRow, Verdict};
 use crate::words::{Arg, Phrase, Text};
 
 /// By its label's clock: humidity has no part in it.
@@ -49,7 +49,7 @@ fn clocks() -> Part {
         rows.push(PartRow { name: say!(w::CLOCK, label), value, puts: Vec::new() });
     }
     let note = Some((&w::CLOCKS_NOTE).into());
-    Part { key: "clocks", title: (&w::CLOCKS).into(), note, rows }
+    Part { key: "clocks", title: (&w::CLOCKS).into(), note, rows, table: None }
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -142,7 +142,7 @@ fn checks(input: &Input) -> Vec<Check> {
         let check =
             at_most("flue", (&w::CHECK_FLUE).into(), flues, Limit { value: 0, source: &FLUES });
         all.push(match input.flue {
-            Flue::NotSaid => ask(check, &w::ASK_FLUE),
+            Flue::NotSaid => settle(check, &w::ASK_FLUE),
             Flue::There => Check { note: Some((&w::STOP_FLUE).into()), ..check },
             Flue::None => check,
         });
@@ -163,22 +163,33 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     let mut add = |key, title: &'static Phrase, note: Option<Text>, rows: Vec<PartRow>| {
         if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note, rows });
+            all.push(Part { key, title: title.into(), note, rows, table: None });
         }
     };
     add("so-far", &w::SO_FAR, None, so_far);
-    let mut table = Vec::new();
-    let off = |percent| input.humidity.minus(percent).millionths().abs();
-    let rows = TABLE.map(|(percent, _)| Measure::whole(&PERCENT, percent));
-    let nearest = rows.into_iter().min_by_key(|percent| off(*percent));
-    for (percent, (_, hours)) in rows.into_iter().zip(TABLE) {
-        let args = hours.map(|hours| Arg::Bare(Measure::whole(&HOUR, hours).into())).to_vec();
-        let phrase = if nearest == Some(percent) { &w::NEAREST } else { &w::JUST };
-        let name = Text { phrase, args: vec![Arg::from(percent)] };
-        table.push(row(name, Text { phrase: &w::TABLE_ROW, args }));
-    }
-    let columns = TEMPERATURES.map(|at| Arg::from(Measure::whole(&FAHRENHEIT, at))).to_vec();
-    add("table", &w::TABLE, Some(Text { phrase: &w::TABLE_NOTE, args: columns }), table);
+    all.push(hours(input));
     all.push(clocks());
     all
+}
+
+/// The published table; the humidity that is nearest to the room's is told.
+fn hours(input: &Input) -> Part {
+    let off = |percent: &Measure| input.humidity.minus(*percent).millionths().abs();
+    let at = |unit, count| Measure::whole(unit, count);
+    let nearest = TABLE.map(|(percent, _)| at(&PERCENT, percent)).into_iter().min_by_key(off);
+    let mut heads = vec![(&w::HEAD_HUMIDITY).into()];
+    heads.extend(TEMPERATURES.map(|degrees| say!(w::JUST, at(&FAHRENHEIT, degrees))));
+    let mut rows = Vec::new();
+    for (percent, hours) in TABLE {
+        let bare = |hours| Arg::Bare(at(&HOUR, hours).into());
+        let cells = hours.map(|hours| say!(w::JUST, bare(hours))).to_vec();
+        rows.push(TableRow { name: say!(w::JUST, at(&PERCENT, percent)), cells });
+    }
+    Part {
+        key: "table",
+        title: (&w::TABLE).into(),
+        note: nearest.map(|percent| say!(w::TABLE_NOTE, percent)),
+        rows: Vec::new(),
+        table: Some(Table { heads, rows }),
+    }
 }

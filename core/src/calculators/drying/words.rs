@@ -84,9 +84,8 @@ words! {
     STOP_FLUE = "Stop: the fan can pull flue gas, with carbon monoxide, into the house.", es "Pare: el ventilador puede jalar gas de chimenea, con monóxido de carbono, hacia la casa.";
 
     TABLE = "The table, hours under tape", es "La tabla, horas bajo cinta";
-    TABLE_NOTE = "At {0}, {1}, {2}, {3}, {4}, {5} and {6}. From memory.", es "A {0}, {1}, {2}, {3}, {4}, {5} y {6}. De memoria.";
-    NEAREST = "{0}, the nearest", es "{0}, lo más cercano";
-    TABLE_ROW = "{0}, {1}, {2}, {3}, {4}, {5}, {6}", es "{0}, {1}, {2}, {3}, {4}, {5}, {6}";
+    TABLE_NOTE = "Nearest to the room: the row of {0}. From memory.", es "Lo más cercano al cuarto: el renglón de {0}. De memoria.";
+    HEAD_HUMIDITY = "Humidity", es "Humedad";
     JUST = "{0}", es "{0}";
     SO_FAR = "Spells so far", es "Ratos hasta ahora";
     CLOCKS = "Setting compound, by its clock", es "Pasta de fraguado rápido, por su reloj";

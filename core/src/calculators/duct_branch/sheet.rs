@@ -109,7 +109,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         if !rows.is_empty() {
             let row = |(name, value)| PartRow { name, value, puts: Vec::new() };
             let rows = rows.into_iter().map(row).collect();
-            all.push(Part { key, title: title.into(), note: None, rows });
+            all.push(Part { key, title: title.into(), note: None, rows, table: None });
         }
     };
     let mut back = Vec::new();

@@ -3,7 +3,7 @@
 use super::words as w;
 use super::{Answer, Floor, Input};
 use crate::calculators::strip::floor_material;
-use crate::rules::compare::{Limit, ask, at_least};
+use crate::rules::compare::{Limit, at_least, settle};
 use crate::rules::finish::sheeting::SHEETING;
 use crate::rules::hazards::HOUSE;
 use crate::say;
@@ -23,7 +23,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let slab = i64::from(input.floor == Floor::Slab);
     let check =
         at_least("slab", (&w::CHECK_SLAB).into(), slab, Limit { value: 1, source: &SHEETING });
-    let check = if slab == 1 { check } else { ask(check, &w::ASK_SLAB) };
+    let check = if slab == 1 { check } else { settle(check, &w::ASK_SLAB) };
     let cautions =
         Caution::all(&[(&w::SLIP, None), (&w::SLURRY, None), (&HOUSE, None), (&w::PAN_ARM, None)]);
     Sheet {
@@ -69,7 +69,8 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             title: (&w::SIDE_BY_SIDE).into(),
             note: Some((&w::ORDER).into()),
             rows,
+            table: None,
         },
-        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges },
+        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges, table: None },
     ]
 }

@@ -74,7 +74,7 @@ fn part(
     note: Option<&'static Phrase>,
     rows: Vec<PartRow>,
 ) -> Part {
-    Part { key, title: title.into(), note: note.map(Text::from), rows }
+    Part { key, title: title.into(), note: note.map(Text::from), rows, table: None }
 }
 
 fn row(name: &'static Phrase, value: Text) -> PartRow {

@@ -111,7 +111,8 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let name = say!(w::ISLAND_OF, island.kind.label(), at as i64 + 1);
         rows.push(row(name, say!(w::COUNT, *count)));
     }
-    let mut all = vec![Part { key: "spaces", title: (&w::SPACES).into(), note: None, rows }];
+    let mut all =
+        vec![Part { key: "spaces", title: (&w::SPACES).into(), note: None, rows, table: None }];
     if !input.islands.is_empty() {
         let mut rows = Vec::new();
         for edition in Electrical::VERIFIED {
@@ -119,7 +120,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             rows.push(row(edition.name().into(), say!(w::COUNT, count)));
         }
         let note = Some(ISLANDS.says.into());
-        all.push(Part { key: "editions", title: (&w::BY_EDITION).into(), note, rows });
+        all.push(Part { key: "editions", title: (&w::BY_EDITION).into(), note, rows, table: None });
     }
     all
 }

@@ -81,6 +81,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         title: title.into(),
         note: note.map(Text::from),
         rows,
+        table: None,
     };
     all.push(part("sums", &w::SUMS, None, sums));
     if let Some(bearing) = answer.bearing {

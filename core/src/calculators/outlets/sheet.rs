@@ -92,7 +92,13 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut add =
         |key, title: &'static Phrase, note: Option<&'static Phrase>, rows: Vec<PartRow>| {
             if !rows.is_empty() {
-                all.push(Part { key, title: title.into(), note: note.map(Text::from), rows });
+                all.push(Part {
+                    key,
+                    title: title.into(),
+                    note: note.map(Text::from),
+                    rows,
+                    table: None,
+                });
             }
         };
     let title = if input.have.is_empty() { &w::SPOTS } else { &w::EXTRA };

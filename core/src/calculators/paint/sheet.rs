@@ -50,7 +50,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     let mut parts = Vec::new();
     if !ranges.is_empty() {
         let title = (&w::RANGES).into();
-        parts.push(Part { key: "ranges", title, note: None, rows: ranges });
+        parts.push(Part { key: "ranges", title, note: None, rows: ranges, table: None });
     }
     Sheet {
         headline,

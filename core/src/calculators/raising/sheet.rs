@@ -255,6 +255,7 @@ fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
             title: (&s::SHEETS).into(),
             note: Some((&s::SHEETS_NOTE).into()),
             rows,
+            table: None,
         });
     }
     let blocks = match answer.made {
@@ -289,6 +290,7 @@ fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
         title: (&s::MOVES).into(),
         note: Some((&s::MOVES_NOTE).into()),
         rows,
+        table: None,
     });
     all
 }

@@ -133,7 +133,13 @@ fn order(input: &Input, answer: &Answer) -> Part {
         let value = say!(w::RANKED, rank as i64, answer.order.len() as i64, reason(spot));
         rows.push(read(name(input, at), value));
     }
-    Part { key: "order", title: (&w::ORDER).into(), note: Some((&w::ORDER_NOTE).into()), rows }
+    Part {
+        key: "order",
+        title: (&w::ORDER).into(),
+        note: Some((&w::ORDER_NOTE).into()),
+        rows,
+        table: None,
+    }
 }
 
 /// What the sub is given of a place.

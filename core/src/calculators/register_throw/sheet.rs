@@ -219,7 +219,13 @@ fn reach(answer: &Answer) -> Part {
         };
         rows.push(read(say!(w::TO, end), all));
     }
-    Part { key: "reach", title: (&w::REACH).into(), note: Some((&w::REACH_NOTE).into()), rows }
+    Part {
+        key: "reach",
+        title: (&w::REACH).into(),
+        note: Some((&w::REACH_NOTE).into()),
+        rows,
+        table: None,
+    }
 }
 
 fn behaves(input: &Input, answer: &Answer) -> Part {
@@ -241,5 +247,11 @@ fn behaves(input: &Input, answer: &Answer) -> Part {
     if let Some(carried) = answer.carried {
         rows.push(read((&w::CARRIED).into(), say!(w::ONE, carried)));
     }
-    Part { key: "behaves", title: (&w::BEHAVES).into(), note: Some((&w::SOUND_NOTE).into()), rows }
+    Part {
+        key: "behaves",
+        title: (&w::BEHAVES).into(),
+        note: Some((&w::SOUND_NOTE).into()),
+        rows,
+        table: None,
+    }
 }

@@ -154,6 +154,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             title: (&s::LEVEL_PART).into(),
             note: Some((&s::LEVEL_NOTE).into()),
             rows,
+            table: None,
         });
     }
     // The first stands under the answer.
@@ -164,6 +165,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             title: (&s::AGAIN_PART).into(),
             note: None,
             rows: rows.map(|(at, it)| read(say!(s::AGAIN, at as i64 + 1), it.clone())).collect(),
+            table: None,
         });
     }
     all

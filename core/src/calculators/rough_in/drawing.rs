@@ -62,13 +62,22 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Option<Drawing> {
         twin.push(say!(s::TWIN, name_of(input, *at), x, y));
     }
     let height = px(2 * LEFT).plus(wide);
+    // No word lies on a box.
     let mut taken: Vec<[Length; 4]> = Vec::new();
+    for at in &placed {
+        let Some(Point { x, y }) = place(*at).map(point) else { continue };
+        let off = px(5);
+        taken.push([x.minus(off), y.minus(off), x.plus(off), y.plus(off)]);
+    }
     for at in placed.iter().take(MOST_LABELS) {
         let Some(here) = place(*at).map(point) else { continue };
         let label = name_of(input, *at);
         // Half of it, and a pixel: letters of 13 px are 7.28 px wide.
         let half = label.chars().count() as i64 * 4 + 1;
-        for (x, y) in [(0, 14), (0, -14), (half + 6, 0), (-half - 6, 0)] {
+        let aside = half + 6;
+        let beside =
+            [(aside, 0), (-aside, 0), (aside, 14), (-aside, 14), (aside, -14), (-aside, -14)];
+        for (x, y) in [(0, 14), (0, -14)].into_iter().chain(beside) {
             let [x, y] = [here.x.plus(px(x)), here.y.plus(px(y))];
             let edges = [x.minus(px(half)), y.minus(px(8)), x.plus(px(half)), y.plus(px(8))];
             let inside = edges[0] >= Length::ZERO

@@ -1,6 +1,7 @@
 //! The graph: cables' ends found among the boxes, then each box's contents and each cable's length.
 
 use super::circuits::{Circuit, circuits};
+use super::counted::counted;
 use super::holes::{Bundle, bundles};
 use super::input::{Input, Mount, PlacedBox, Run, What};
 use super::labels::{Index, known_as};
@@ -85,13 +86,25 @@ pub struct Answer {
 /// - Lost: over the way and what is given at both ends.
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
+/// A box or a hole without a label and a cable without an end aren't counted: the answer is that of
+/// the plan without them.
+///
 /// # Errors
-/// A label that is missing or there twice, an end that names no box, a box on a wall above the
+/// A label that is there twice, an end that names no box, a box on a wall above the
 /// ceiling: at its field.
 ///
 /// # Source
 /// NEC 314.16, 334.30, 334.80, 240.4(D), as `rules::electrical` has them.
 pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
+    match counted(input) {
+        None => solve_all(input, edition),
+        Some(counted) => {
+            solve_all(&counted.input, edition).map_err(|faults| counted.placed(faults))
+        }
+    }
+}
+
+fn solve_all(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let mut faults = Vec::new();
     let names = |labels: &mut dyn Iterator<Item = &str>| Index::new(labels.map(known_as).collect());
     let boxes = names(&mut input.boxes.iter().map(|it| it.label.as_str()));
@@ -142,7 +155,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     })
 }
 
-fn fault(
+pub(super) fn fault(
     list: &str,
     at: usize,
     key: &str,
@@ -153,23 +166,16 @@ fn fault(
     Fault { path: [list, &at.to_string(), key].join("."), label, given: given.to_owned(), says }
 }
 
-/// Every label of a list is there, and once.
+/// Every label of a list is there once.
 fn alone<'a>(
     faults: &mut Faults,
     list: &str,
     index: &Index,
     label: &dyn Fn(usize) -> Option<&'a str>,
 ) {
-    for (at, typed) in (0..).map_while(|at| Some((at, label(at)?))) {
-        if typed.trim().is_empty() {
-            faults.push(fault(list, at, "label", &w::LABEL, typed, say!(w::NO_LABEL)));
-        }
-    }
     for at in index.twice() {
         let typed = label(at).unwrap_or_default();
-        if !typed.trim().is_empty() {
-            faults.push(fault(list, at, "label", &w::LABEL, typed, say!(w::TWICE, typed.trim())));
-        }
+        faults.push(fault(list, at, "label", &w::LABEL, typed, say!(w::TWICE, typed.trim())));
     }
 }
 

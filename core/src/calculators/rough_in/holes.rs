@@ -5,6 +5,7 @@ use super::graph::Laid;
 use super::input::Input;
 use super::labels::{Index, known_as, ordered};
 use crate::edition::Electrical;
+use crate::fields::each_name;
 use crate::measure::unit::{NUMBER, PERCENT, SQUARE_INCH};
 use crate::measure::{Length, Measure};
 use crate::rules::electrical::ampacity::{AMPACITY, Carries, carries};
@@ -55,11 +56,6 @@ pub struct Bundle {
     pub least: Vec<Least>,
 }
 
-/// Labels in a line: between commas, semicolons or spaces.
-fn labels(line: &str) -> impl Iterator<Item = String> {
-    line.split([',', ';', ' ']).map(known_as).filter(|label| !label.is_empty())
-}
-
 pub(super) fn bundles(
     input: &Input,
     told: &Index,
@@ -69,8 +65,8 @@ pub(super) fn bundles(
 ) -> Vec<Bundle> {
     let (mut names, mut through) = (Vec::new(), Vec::new());
     for (at, run) in input.cables.iter().enumerate() {
-        for label in labels(&run.holes) {
-            names.push(label);
+        for label in each_name(&run.holes) {
+            names.push(known_as(label));
             through.push(at);
         }
     }

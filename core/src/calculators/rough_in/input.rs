@@ -131,6 +131,8 @@ const fn current(label: &'static Phrase, hint: &'static Phrase, common: &'static
 }
 
 const POWER: When = When::IsNot("cable", SIGNALS);
+/// What a cable's ends name.
+const BOX_NAMES: &[&str] = &["boxes.label"];
 /// Letters of a label, and of a line.
 const LABEL: Kind = Kind::Text(8);
 const LINE: Kind = Kind::Text(40);
@@ -208,13 +210,13 @@ form! {
     /// What was found dead, and when power came back. Evidence: it travels nowhere.
     pub struct Proof {
         /// Tested dead on.
-        dead: Option<Day>, row(&w::DEAD_DAY, &w::PROVE_AGAIN, Kind::Day).evidence();
+        dead: Option<Day>, row(&w::DEAD_DAY, &w::PROVE_AGAIN, Kind::Day).past().evidence();
         /// At what time.
         dead_time: String, row(&w::TIME, &w::NOTHING, LABEL).evidence();
         /// By whom.
         dead_by: String, row(&w::BY, &w::NOTHING, Kind::Text(24)).evidence();
         /// Power restored on.
-        live: Option<Day>, row(&w::LIVE_DAY, &w::NOTHING, Kind::Day).evidence();
+        live: Option<Day>, row(&w::LIVE_DAY, &w::NOTHING, Kind::Day).past().evidence();
         /// At what time.
         live_time: String, row(&w::TIME, &w::NOTHING, LABEL).evidence();
         /// By whom.
@@ -226,13 +228,13 @@ form! {
     /// A cable from box to box.
     pub struct Run {
         /// The box it starts in.
-        from: String, row(&w::FROM, &w::NOTHING, LABEL).foremost(|_| true);
+        from: String, row(&w::FROM, &w::NOTHING, LABEL).names(BOX_NAMES).foremost(|_| true);
         /// The box it ends in; empty while it is coiled.
-        to: String, row(&w::TO, &w::TO_HINT, LABEL).foremost(|_| true);
+        to: String, row(&w::TO, &w::TO_HINT, LABEL).names(BOX_NAMES).foremost(|_| true);
         /// Its kind.
         cable: Cable, row(&w::CABLE, &w::NOTHING, Kind::Choice(Cable::PICKS));
         /// Its circuit.
-        circuit: String, row(&w::CIRCUIT, &w::NOTHING, LABEL).when(POWER).foremost(|_| true);
+        circuit: String, row(&w::CIRCUIT, &w::NOTHING, LABEL).names(&["cables.circuit"]).when(POWER).foremost(|_| true);
         /// What it feeds, in the crew's words.
         feeds: String, row(&w::FEEDS, &w::NOTHING, LINE);
         /// Its circuit's breaker.
@@ -244,7 +246,7 @@ form! {
         /// Box to box, measured.
         length: Option<Length>, row(&w::LENGTH, &w::LENGTH_HINT, length(6000, &w::WHY_LENGTH, &[], true));
         /// Labels of the holes that it goes through.
-        holes: String, row(&w::HOLES, &w::HOLES_HINT, LINE);
+        holes: String, row(&w::HOLES, &w::HOLES_HINT, LINE).names_several(&["holes.label", "cables.holes"]);
         /// Where its end is coiled.
         coiled: String, row(&w::COILED, &w::NOTHING, LINE);
         /// How far it has got.

@@ -1,5 +1,6 @@
 //! Labels, found by their letters, and things put in order.
 
+pub(super) use crate::fields::known_as;
 use std::cmp::Ordering;
 
 /// The places `0..count` in order; equals stay as they stand. The one sort of the plan: a list of
@@ -30,11 +31,6 @@ pub(super) fn ordered(count: usize, order: &dyn Fn(usize, usize) -> Ordering) ->
         wide *= 2;
     }
     all
-}
-
-/// How a label is known: without spaces round it, small letters as capitals.
-pub(super) fn known_as(typed: &str) -> String {
-    typed.trim().to_ascii_uppercase()
 }
 
 /// Labels in order, each with its place in its list.

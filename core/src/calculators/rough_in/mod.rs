@@ -2,6 +2,7 @@
 //! each hole and circuit carries, what to buy and what to write on each end.
 
 mod circuits;
+mod counted;
 mod drawing;
 mod graph;
 mod holes;
@@ -60,8 +61,16 @@ impl Calculator for RoughIn {
         ])
     }
 
+    fn left_out(input: &Input) -> Faults {
+        counted::left_out(input)
+    }
+
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
-        sheet::sheet(input, answer)
+        let without = counted::uncounted(input);
+        match counted::counted(input) {
+            None => sheet::sheet(input, answer, without),
+            Some(counted) => sheet::sheet(&counted.input, answer, without),
+        }
     }
 }
 

@@ -17,7 +17,13 @@ pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut part = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| {
         let rows: Vec<PartRow> = rows;
         if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note: note.map(Into::into), rows });
+            all.push(Part {
+                key,
+                title: title.into(),
+                note: note.map(Into::into),
+                rows,
+                table: None,
+            });
         }
     };
     part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
@@ -35,10 +41,10 @@ fn row(name: Text, value: Text) -> PartRow {
     PartRow { name, value, puts: Vec::new() }
 }
 
-/// What a person typed, or a dash.
-fn typed(text: &str) -> Arg {
+/// What a person typed, or what is said where nothing was.
+fn typed(text: &str, none: &'static Phrase) -> Arg {
     match text.trim() {
-        "" => (&s::NONE).into(),
+        "" => none.into(),
         text => text.into(),
     }
 }
@@ -94,9 +100,10 @@ fn boxes(input: &Input, answer: &Answer) -> Vec<PartRow> {
             None if of.what == What::Panel => say!(s::PANEL_ROW, cables),
             None => say!(s::NO_VOLUME, state.fill, cables),
         };
-        let told = [of.enclosure.metal().map(|metal| metal.name.into()), told_place(of)];
-        let value =
-            told.into_iter().flatten().rev().fold(value, |all, one: Text| say!(s::AND, one, all));
+        let value = match of.enclosure.metal() {
+            Some(metal) => say!(s::AND, metal.name, value),
+            None => value,
+        };
         rows.push(row(name, value));
     }
     rows
@@ -117,12 +124,12 @@ fn schedule(input: &Input, answer: &Answer) -> Vec<PartRow> {
     for (run, laid) in input.cables.iter().zip(&answer.cables) {
         let cut = laid.cut.map_or((&s::NO_LENGTH).into(), Arg::from);
         let args = vec![
-            typed(circuit(run)),
-            laid.circuit.map_or((&s::NONE).into(), |at| answer.circuits[at].breaker.into()),
+            typed(circuit(run), &s::NO_CIRCUIT),
+            laid.circuit.map_or((&s::NO_BREAKER).into(), |at| answer.circuits[at].breaker.into()),
             run.cable.label().into(),
             cut,
             run.state.label().into(),
-            typed(&run.feeds),
+            typed(&run.feeds, &s::NO_FEEDS),
         ];
         rows.push(row(ends(input, run, laid), Text { phrase: &s::CELLS, args }));
     }
@@ -153,8 +160,8 @@ fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
                 here.clone(),
                 arrow.into(),
                 there,
-                typed(circuit(run)),
-                typed(&run.feeds),
+                typed(circuit(run), &s::NONE),
+                typed(&run.feeds, &s::NONE),
                 run.cable.label().into(),
             ];
             let mut phrase = &s::LABEL;

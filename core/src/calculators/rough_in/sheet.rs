@@ -27,8 +27,10 @@ use crate::say;
 use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
-pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let (checks, over) = checks(input, answer);
+/// Of a plan without the boxes, cables and holes that aren't counted.
+pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet {
+    let less = less(without);
+    let (checks, over) = checks(input, answer, (without.iter().sum(), less.clone()));
     let count = say!(
         s::OVER,
         answer.boxes.len() as i64,
@@ -43,7 +45,9 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure::new("over", count, over.into()),
         lead: None,
-        next: next.filter(|_| answer.edition.is_verified()),
+        next: next
+            .filter(|_| answer.edition.is_verified())
+            .or(less.map(|less| say!(s::NEXT_UNCOUNTED, less))),
         figures: figures(input, answer, tightest),
         checks,
         working: working(input, answer, tightest),
@@ -52,6 +56,22 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: super::RoughIn::cautions(None),
         drawing: drawing(input, answer),
     }
+}
+
+/// What isn't counted, kind by kind; none where all is.
+fn less([boxes, cables, holes]: [i64; 3]) -> Option<Text> {
+    let kinds = [(&s::LESS_BOXES, boxes), (&s::LESS_CABLES, cables), (&s::LESS_HOLES, holes)];
+    let mut told: Option<Text> = None;
+    for (phrase, count) in kinds {
+        if count > 0 {
+            let one = Text { phrase, args: vec![count.into()] };
+            told = Some(match told {
+                Some(before) => say!(s::THESE, before, one),
+                None => one,
+            });
+        }
+    }
+    told
 }
 
 /// A box's label; of all panels the first one's.
@@ -131,7 +151,7 @@ impl Checks {
 }
 
 /// In order, and how many boxes, circuits and holes are over.
-fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
+fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Check>, i64) {
     let mut checks = Checks { all: Vec::new() };
     let mut over = 0;
     let mut count = |of: &[&[Check]]| {
@@ -156,6 +176,10 @@ fn checks(input: &Input, answer: &Answer) -> (Vec<Check>, i64) {
         count(&[&checks.all[first..], &room.all[tight..]]);
     }
     checks.all.append(&mut room.all);
+    if let (count, Some(less)) = less {
+        let (name, why) = ((&s::CHECK_UNCOUNTED).into(), say!(s::ASK_UNCOUNTED, less));
+        checks.none("uncounted".to_owned(), name, count, &PLAN, why);
+    }
     let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
     let why = || (&s::ASK_LENGTHS).into();
     checks.none("lengths".to_owned(), say!(s::CHECK_LENGTHS), unknown, &PLAN, why());

@@ -28,7 +28,7 @@ words! {
     CHECK_ASSUMED = "Circuit {0}, breaker as assumed, on its thinnest wire", es "Circuito {0}, breaker supuesto, en su alambre más delgado";
     CHECK_CARRIES = "Circuit {0}, its thinnest wire carries", es "Circuito {0}, lo que lleva su alambre más delgado";
     CHECK_LOAD = "Circuit {0}, load", es "Circuito {0}, carga";
-    CHECK_DROP = "Circuit {0}, voltage lost at {1}", es "Circuito {0}, voltaje perdido en {1}";
+    CHECK_DROP = "Circuit {0}, voltage lost at {1}: advice", es "Circuito {0}, voltaje perdido en {1}: consejo";
     CHECK_LOOP = "Circuit {0}, loops", es "Circuito {0}, lazos";
     CHECK_FED = "Circuit {0}, cables that no panel feeds", es "Circuito {0}, cables que ningún panel alimenta";
     CHECK_DIFFER = "Circuit {0}, breakers besides the largest", es "Circuito {0}, breakers además del mayor";
@@ -38,6 +38,13 @@ words! {
     CHECK_LENGTHS = "Cables without a length", es "Cables sin largo";
     CHECK_HOLES = "Power cables that leave a box together, no hole named", es "Cables de corriente que salen juntos de una caja, sin agujero nombrado";
     CHECK_NAMED = "Power cables without a circuit", es "Cables de corriente sin circuito";
+    CHECK_UNCOUNTED = "Not counted yet", es "Todavía sin contar";
+    ASK_UNCOUNTED = "{0}: all here is without.", es "{0}: aquí todo va sin eso.";
+    NEXT_UNCOUNTED = "Not counted yet: {0}.", es "Todavía sin contar: {0}.";
+    LESS_BOXES = "{0} {0?box|boxes} without a label", es "{0} {0?caja|cajas} sin etiqueta";
+    LESS_CABLES = "{0} {0?cable|cables} without an end", es "{0} {0?cable|cables} sin punta";
+    LESS_HOLES = "{0} {0?hole|holes} without a label", es "{0} {0?agujero|agujeros} sin etiqueta";
+    THESE = "{0}, {1}", es "{0}, {1}";
     ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";
     ASK_VOLUME = "Read its stamp and put it in.", es "Lea su estampado y anótelo.";
     ASK_REACHED = "No cable reaches it.", es "No le llega ningún cable.";
@@ -49,7 +56,7 @@ words! {
     ASK_LENGTHS = "Type their way, or both boxes' places and heights. No length here counts them.", es "Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";
     ASK_NAMED = "Their breaker isn't checked.", es "No se revisa su breaker.";
     ASK_HOLES = "No hole named: bundling is not looked at.", es "Sin agujero nombrado: no se revisa el agrupamiento.";
-    ASK_DROP = "Advice, no limit: a thicker wire, or a shorter way.", es "Consejo, no límite: un alambre más grueso, o un camino más corto.";
+    ASK_DROP = "Past the 3 % that is advised: no limit, unless a local code makes it one. A thicker wire, or a shorter way, loses less.", es "Más del 3 % que se aconseja: no es límite, salvo que un código local lo haga. Un alambre más grueso, o un camino más corto, pierde menos.";
     ASK_TAKEN = "It fits tight: about half free is common, so sheaths don't burn.", es "Queda apretado: lo común es la mitad libre, para que no se quemen los forros.";
     ASK_SIZE = "Some cable's size isn't known here: lay them in.", es "Aquí no se conoce el tamaño de algún cable: métalos para ver.";
     TOO_SMALL = "They don't go in. Another hole, or a larger one.", es "No caben. Otro agujero, o uno más grande.";
@@ -73,6 +80,9 @@ words! {
     TO_COIL_AT = "{0} → coiled at {1}", es "{0} → enrollado en {1}";
     CELLS = "{0} | {1} | {2} | {3} | {4} | {5}", es "{0} | {1} | {2} | {3} | {4} | {5}";
     NO_LENGTH = "no length", es "sin largo";
+    NO_CIRCUIT = "no circuit", es "sin circuito";
+    NO_BREAKER = "no breaker", es "sin breaker";
+    NO_FEEDS = "feeds: not said", es "alimenta: no se dijo";
     NONE = "–", es "–";
     LABELS = "Labels to write", es "Etiquetas por escribir";
     LABELS_NOTE = "On each end: box, where from or to, circuit, feeds, cable.", es "En cada punta: caja, de dónde o a dónde, circuito, alimenta, cable.";

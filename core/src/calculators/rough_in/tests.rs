@@ -3,11 +3,14 @@
 use super::labels::{Index, known_as, ordered};
 use super::rolls::rolls;
 use super::*;
-use crate::fields::{Form, Reader, without_evidence};
+use crate::fields::{
+    Form, Reader, Rename, ahead, hanging, names, narrowed, toggled, without_evidence,
+};
 use crate::measure::{Day, Length, Measure, Units, Volume, unit};
 use crate::rules::electrical::cable_sizes::Sheathed;
-use crate::sheet::{SCREEN_ONLY, Sheet, Value, Verdict};
-use crate::words::{Amount, Voice};
+use crate::sheet::{Ink, SCREEN_ONLY, Sheet, Value, Verdict};
+use crate::wire::Node;
+use crate::words::{Amount, Text, Voice};
 use proptest::prelude::*;
 
 const E2023: Electrical = Electrical::E2023;
@@ -95,7 +98,7 @@ fn tollgate_row() -> Input {
 
 fn shown(input: &Input) -> (Answer, Sheet) {
     let answer = solve(input, E2023).unwrap();
-    let sheet = sheet::sheet(input, &answer);
+    let sheet = RoughIn::sheet(input, &answer, Basis::default());
     (answer, sheet)
 }
 
@@ -184,14 +187,17 @@ fn the_lists_tell_places_breakers_and_losses() {
         let row = part.rows.iter().find(|row| voice.say(&row.name) == name);
         voice.say(&row.unwrap_or_else(|| panic!("{name}")).value)
     };
+    assert_eq!(said("boxes", "K1 Receptacle"), "15.75 of 22.5 in³, 2 cables: within");
     assert_eq!(
-        said("boxes", "K1 Receptacle"),
-        "3 ft 8 in off the floor | 4 ft from the left, 0 in from the back | \
-         15.75 of 22.5 in³, 2 cables: within"
+        said("places", "K1 Receptacle"),
+        "3 ft 8 in off the floor | 4 ft from the left, 0 in from the back"
     );
-    assert!(said("boxes", "K6 Light").starts_with("Overhead | 8 ft from the left, 6 ft "));
+    assert!(said("places", "K6 Light").starts_with("Overhead | 8 ft from the left, 6 ft "));
     assert!(said("schedule", "PANEL → K1").starts_with("1 | 20 A | 12-2 | "));
-    assert!(said("schedule", "D2 → coiled at hall").starts_with("– | – | Thermostat | "));
+    assert!(
+        said("schedule", "D2 → coiled at hall")
+            .starts_with("no circuit | no breaker | Thermostat | ")
+    );
     let circuit = said("circuits", "Circuit 2, 20 A");
     assert!(circuit.contains("feeds 18 A, loses "), "{circuit}");
 }
@@ -377,15 +383,157 @@ fn what_names_nothing_is_refused_at_its_field_with_what_there_is() {
     assert_eq!(said[0].0, "boxes.2.label");
     assert!(said.iter().any(|(path, _)| path == "cables.1.to"), "K2 is gone: {said:?}");
     let said = faults(&|input| input.boxes[4].label = String::new());
-    assert_eq!(said[0].0, "boxes.4.label");
+    let paths: Vec<&str> = said.iter().map(|(path, _)| path.as_str()).collect();
+    assert_eq!(paths, ["cables.3.to", "cables.4.from"], "what named K4 names nothing now");
     // On the ceiling is on the wall still; above it no cable is cut.
     let said =
         faults(&|input| (input.high, input.boxes[1].high) = (Length::inches(60, 1), inches(61)));
     assert_eq!(said.len(), 1);
     assert_eq!(said[0].0, "boxes.1.high");
     assert!(said[0].1.starts_with("The ceiling is at 5 ft."), "{said:?}");
-    let said = faults(&|input| input.holes = vec![Hole::blank()]);
-    assert_eq!(said[0].0, "holes.0.label");
+}
+
+/// A box, a cable and a hole that were just added take nothing away: the rest is as before, says
+/// what it is without, and isn't within. A fault behind them is told where its row stands.
+#[test]
+fn a_row_just_added_leaves_the_rest_standing() {
+    let full = tollgate_row();
+    let (answer, plain) = shown(&full);
+    let mut input = full.clone();
+    input.boxes.insert(0, PlacedBox::blank());
+    input.cables.insert(2, Run { cable: Cable::Nm12x2, ..Run::blank() });
+    input.cables.insert(0, Run::blank());
+    input.holes.push(Hole { label: " ".to_owned(), ..Hole::blank() });
+    let (same, sheet) = shown(&input);
+    assert_eq!(same, answer);
+    assert_eq!((&sheet.figures, &sheet.parts), (&plain.figures, &plain.parts));
+    let told = check(&sheet, "uncounted");
+    assert_eq!((told.value, told.verdict), (Amount::Count(4), Verdict::Ask));
+    let said = |text: &Text| Voice::default().say(text);
+    assert_eq!(
+        said(told.note.as_ref().unwrap()),
+        "1 box without a label, 2 cables without an end, 1 hole without a label: all here is without."
+    );
+    let left_out = RoughIn::left_out(&input);
+    let left_out: Vec<&str> = left_out.iter().map(|fault| fault.path.as_str()).collect();
+    assert_eq!(left_out, ["boxes.0.label", "cables.0.from", "cables.3.from", "holes.0.label"]);
+    assert!(RoughIn::left_out(&full).is_empty());
+    assert!(!plain.checks.iter().any(|it| it.key == "uncounted"));
+    // Nothing else is over or asks: then it stands under the answer.
+    let mut alone = Input::sample();
+    alone.cables.push(Run::blank());
+    let (_, sheet) = shown(&alone);
+    assert_eq!(said(sheet.next.as_ref().unwrap()), "Not counted yet: 1 cable without an end.");
+    input.cables[4].to = "K77".to_owned();
+    let faults = solve(&input, E2023).unwrap_err();
+    assert_eq!((faults.len(), faults[0].path.as_str()), (1, "cables.4.to"));
+}
+
+fn of(root: &Node, path: &str) -> Rename {
+    Rename::of(Input::ROWS, root, path)
+}
+
+fn put_all(root: &mut Node, puts: Vec<crate::sheet::Put>) {
+    puts.into_iter().for_each(|(path, node)| root.put(&path, node));
+}
+
+/// However a name is typed, letter by letter and past another box's name, the ends that named it
+/// follow, those of the other box stay, and all of it can be taken back.
+#[test]
+fn a_renamed_box_takes_the_ends_along_that_named_it() {
+    let before = Input::sample().write_parts();
+    let mut root = before.clone();
+    let rename = of(&root, "boxes.1.label");
+    assert_eq!(rename.count(), 2, "K1 ends one cable and starts another");
+    for typed in ["K", "", "K2", "K2b"] {
+        put_all(&mut root, rename.to(typed));
+    }
+    let leaf = |root: &Node, path: &str| root.at(path).and_then(Node::leaf).unwrap();
+    for (path, text) in [
+        ("boxes.1.label", "K2b"),
+        ("cables.0.to", "K2b"),
+        ("cables.1.from", "K2b"),
+        ("cables.1.to", "K2"),
+        ("cables.2.to", ""),
+    ] {
+        assert_eq!(leaf(&root, path), text, "{path}");
+    }
+    put_all(&mut root, rename.to(" "));
+    assert_eq!(leaf(&root, "cables.0.to"), "K1", "a name is never emptied out of an end");
+    put_all(&mut root, rename.before());
+    assert_eq!(root, before);
+    // Of two boxes of one name nobody can say which is meant; a circuit is no cable's own.
+    root.put("boxes.2.label", Node::text(" k1"));
+    assert_eq!(of(&root, "boxes.1.label").count(), 0);
+    assert_eq!(of(&root, "cables.0.circuit").count(), 0);
+}
+
+#[test]
+fn a_renamed_hole_is_renamed_in_a_line_of_several() {
+    let mut input = tollgate_row();
+    input.holes.push(Hole { label: "P2".to_owned(), ..Hole::blank() });
+    input.cables[0].holes = "p2;P20, P1".to_owned();
+    let mut root = input.write_parts();
+    let rename = of(&root, "holes.0.label");
+    assert_eq!(rename.count(), 3);
+    put_all(&mut root, rename.to("Q"));
+    let line = |at: &str| root.at(&["cables.", at, ".holes"].concat()).and_then(Node::leaf);
+    assert_eq!(line("0").as_deref(), Some("Q;P20, P1"));
+    assert_eq!(line("6").as_deref(), Some("P1 Q"));
+}
+
+#[test]
+fn ends_are_offered_the_boxes_there_are_and_a_few_of_many() {
+    let mut input = Input::sample();
+    let row = |key: &str| Run::ROWS.iter().find(|row| row.key == key).unwrap();
+    let offered = |input: &Input, key: &str| {
+        names(Input::ROWS, &input.write_parts(), row(key), &["cables.0.", key].concat())
+    };
+    assert_eq!(offered(&input, "from"), ["PANEL", "K1", "K2"]);
+    assert_eq!(offered(&input, "circuit"), ["1"], "its own is no choice");
+    input.cables[1].holes = "P1, p2 P1".to_owned();
+    assert_eq!(offered(&input, "holes"), ["P1", "p2"]);
+    assert_eq!(offered(&input, "feeds"), [""; 0]);
+    input.boxes =
+        (1..=300).map(|at| placed(&format!("B{at}"), What::Other, [0, 0], None, 0)).collect();
+    let all = offered(&input, "to");
+    assert_eq!(all.len(), 300);
+    let (first, more) = narrowed(all.clone(), "b30", 12);
+    assert_eq!((first, more), (vec!["B30".to_owned(), "B300".to_owned()], 0));
+    let (some, more) = narrowed(all.clone(), "29", 12);
+    assert_eq!((some.len(), more, some[0].as_str()), (12, 1, "B29"));
+    assert_eq!(narrowed(all, "", 12).1, 288);
+    assert_eq!(narrowed(vec!["A".to_owned()], "B", 12).0, ["A"], "a few are all offered");
+    assert_eq!(toggled("P1; P2", "p1"), "P2");
+    assert_eq!(toggled("P1", "P2"), "P1, P2");
+}
+
+#[test]
+fn a_box_that_goes_leaves_its_cables_hanging_by_their_numbers() {
+    let root = Input::sample().write_parts();
+    let hanging = |at| {
+        let all = hanging(Input::ROWS, &root, "boxes", at);
+        all.into_iter().map(|(_, number)| number).collect::<Vec<_>>()
+    };
+    assert_eq!((hanging(0), hanging(1), hanging(2)), (vec![1, 3], vec![1, 2], vec![2]));
+}
+
+#[test]
+fn nothing_was_tested_dead_on_a_day_to_come() {
+    let mut input = Input::sample();
+    let day = |text| Some(Day::read(text).unwrap());
+    input.cables[1].proof.dead = day("2026-11-25");
+    let faults =
+        |input: &Input, today| ahead(Input::ROWS, &input.write_parts(), day(today).unwrap());
+    assert!(faults(&input, "2026-11-25").is_empty());
+    let told = faults(&input, "2026-11-24");
+    assert_eq!((told.len(), told[0].path.as_str()), (1, "cables.1.proof.dead"));
+    assert_eq!(
+        Voice::default().say(&told[0].says),
+        "“2026-11-25” is yet to come: today is 2026-11-24. Write the day on which it was done."
+    );
+    input.cables[2].proof.live = day("2027-01-01");
+    assert_eq!(faults(&input, "2026-11-25")[0].path, "cables.2.proof.live");
 }
 
 #[test]
@@ -541,4 +689,49 @@ proptest! {
         let step = Length::inches(12 * sold[sold.len() - 1], 1).nanometres();
         prop_assert!(bought % step == 0 || sold[0] % sold[sold.len() - 1] != 0);
     }
+}
+
+/// Six boxes side by side, three inches apart: some words find no clear place and are left out, and
+/// those that are there lie on no box and on no other word.
+#[test]
+fn no_word_of_the_drawing_lies_on_a_box() {
+    let mut input = crowd(6);
+    input.cables.clear();
+    let (_, sheet) = shown(&input);
+    let drawing = sheet.drawing.unwrap();
+    let (mut squares, mut words) = (Vec::new(), Vec::new());
+    for ink in &drawing.ink {
+        match ink {
+            Ink::Path { points, closed: true, .. } => squares.push((points[0], points[2])),
+            Ink::Label { at, text, .. } => words.push((*at, Voice::default().say(text))),
+            _ => {}
+        }
+    }
+    assert_eq!(squares.len(), 6);
+    assert!((2..=6).contains(&words.len()), "{words:?}");
+    let px = |count: i64| drawing.width.times(count).part(288);
+    for (at, word) in &words {
+        let half = px(word.chars().count() as i64 * 4);
+        for (low, high) in &squares {
+            let clear = at.x.plus(half) <= low.x
+                || high.x <= at.x.minus(half)
+                || at.y.plus(px(7)) <= low.y
+                || high.y <= at.y.minus(px(7));
+            assert!(clear, "{word} on a box");
+        }
+    }
+}
+
+fn crowd(count: i64) -> Input {
+    let boxes = (0..count).map(|at| PlacedBox {
+        label: format!("R{at}"),
+        x: Some(Length::inches(at * 3, 1)),
+        y: Some(Length::ZERO),
+        high: Some(Length::inches(16, 1)),
+        ..PlacedBox::blank()
+    });
+    let far = PlacedBox { label: "FAR".to_owned(), ..boxes.clone().next().unwrap() };
+    let boxes = boxes.take(count as usize - 1);
+    let far = PlacedBox { x: Some(Length::inches(120, 1)), ..far };
+    Input { boxes: boxes.chain([far]).collect(), ..Input::blank() }
 }

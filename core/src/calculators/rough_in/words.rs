@@ -99,7 +99,8 @@ words! {
     R250 = "250 ft", es "250 ft";
 
     TOO_HIGH = "The ceiling is at {0}. Is one of the two a slip, or is the box overhead?", es "El techo está a {0}. ¿Está mal uno de los dos, o la caja va en el techo?";
-    NO_LABEL = "Give it a label of its own.", es "Póngale una etiqueta propia.";
+    UNLABELED = "Not counted yet: give it a label of its own.", es "Todavía no se cuenta: póngale una etiqueta propia.";
+    NO_END = "Not counted yet: say which box it starts in.", es "Todavía no se cuenta: diga en qué caja empieza.";
     TWICE = "“{0}” is there already. Each has its own.", es "«{0}» ya está. Cada una tiene la suya.";
     NO_FROM = "Say which box it starts in: {0}.", es "Diga en qué caja empieza: {0}.";
     NO_SUCH = "No box is called “{0}”. There are {1}.", es "Ninguna caja se llama «{0}». Hay {1}.";

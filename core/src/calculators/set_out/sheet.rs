@@ -9,7 +9,7 @@ use crate::rules::electrical::box_heights::{FOR_PLATE, LASER, LEVEL, OFF_SEAM, S
 use crate::rules::electrical::box_setback::most;
 use crate::rules::residential::reach::{HIGHEST, LOWEST, PARTS, TO_PART};
 use crate::say;
-use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Step, Verdict};
+use crate::sheet::{Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -206,11 +206,12 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     vec![
         Part {
-            key: "marks",
+            key: FOREMOST,
             title: (&w::MARKS).into(),
             note: Some((&w::MARKS_NOTE).into()),
             rows: marks,
+            table: None,
         },
-        Part { key: "floors", title: (&w::SPOTS).into(), note: None, rows: spots },
+        Part { key: "floors", title: (&w::SPOTS).into(), note: None, rows: spots, table: None },
     ]
 }

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::fields::Form;
-use crate::sheet::Verdict;
+use crate::sheet::{FOREMOST, Verdict};
 use proptest::prelude::*;
 
 fn sixteenths(count: i64) -> Length {
@@ -156,7 +156,7 @@ fn one_floor_is_every_boxs_floor() {
     assert_eq!(verdict(&Input::sample(), "level"), None);
     let answer = solve(&Input::sample()).unwrap();
     let marks = &SetOut::sheet(&Input::sample(), &answer, Basis::default()).parts[0];
-    assert_eq!((marks.key, marks.rows.len()), ("marks", 3), "each box has its mark");
+    assert_eq!((marks.key, marks.rows.len()), (FOREMOST, 3), "each box has its mark");
     let mut input = two_floors(Datum::Own);
     input.floors.remove(0);
     let answer = solve(&input).unwrap();

@@ -85,7 +85,7 @@ words! {
     SPOTS = "Floors", es "Pisos";
     SPOT = "{0} down today, {1} finished", es "{0} abajo hoy, {1} terminado";
 
-    CHECK_LEVEL = "Finished floors apart", es "Pisos terminados, diferencia";
+    CHECK_LEVEL = "Highest finished floor over the lowest", es "Piso terminado más alto sobre el más bajo";
     SAY_HIGH = "Write it on the wall: heights are over the highest floor.", es "Escríbalo en la pared: las alturas son sobre el piso más alto.";
     SAY_OWN = "Write it on the wall: heights are over each box's own floor.", es "Escríbalo en la pared: las alturas son sobre el piso de cada caja.";
     CHECK_SEAM = "{0}: off the board's seam", es "{0}: lejos de la junta de hojas";

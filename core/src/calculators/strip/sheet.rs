@@ -4,7 +4,7 @@ use super::amounts::{Drivers, drivers};
 use super::plastic::wall_material;
 use super::words as w;
 use super::{Amounts, Answer, Input, Laid, Painted, Plastic, floor_material};
-use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most};
+use crate::rules::compare::{Limit, at_least, at_most, is_at_most, settle};
 use crate::rules::finish::texture::{AT_ONCE, BENCH, HEAT, HIGH, PAINTED, SOAK};
 use crate::rules::hazards::HOUSE;
 use crate::say;
@@ -19,7 +19,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         Painted::Yes => PAINTED.says,
     };
     Sheet {
-        headline: Figure::plain("wet", &w::WET, answer.ends[1].wet.into()),
+        headline: Figure::new("wet", wet(answer), answer.ends[1].wet.into()),
         lead: None,
         next: Some(next.into()),
         figures: figures(answer),
@@ -30,6 +30,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: cautions(input),
         drawing: None,
     }
+}
+
+/// What the answer is called: with its range, where it has one.
+fn wet(answer: &Answer) -> Text {
+    let [low, _, high] = [0, 1, 2].map(|end| answer.ends[end].wet);
+    if low == high { (&w::WET).into() } else { say!(w::WET_RANGE, low, high) }
 }
 
 fn materials(input: &Input, answer: &Answer) -> Vec<Material> {
@@ -73,11 +79,11 @@ fn checks(input: &Input) -> Vec<Check> {
     let water = at_least("takes-water", (&w::CHECK_WATER).into(), takes, needed);
     let water = match input.painted {
         Painted::No => water,
-        Painted::NotSaid => ask(water, &w::ASK_WATER),
-        Painted::Yes => ask(water, PAINTED.says),
+        Painted::NotSaid => settle(water, &w::ASK_WATER),
+        Painted::Yes => settle(water, PAINTED.says),
     };
     let high = at_most("high", (&w::CHECK_HIGH).into(), input.height, BENCH);
-    let high = if is_at_most(input.height, BENCH) { high } else { ask(high, HIGH.says) };
+    let high = if is_at_most(input.height, BENCH) { high } else { settle(high, HIGH.says) };
     vec![water, high]
 }
 
@@ -112,7 +118,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut add = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| {
         let note = note.map(Text::from);
-        all.push(Part { key, title: title.into(), note, rows });
+        all.push(Part { key, title: title.into(), note, rows, table: None });
     };
     let rows = ranges.into_iter().map(|(name, of)| row(name, ends(of))).collect();
     add("ranges", &w::RANGES, Some(&w::RANGES_NOTE), rows);

@@ -48,6 +48,7 @@ words! {
     SPRAYED = "Water to spray", es "Agua por rociar";
     FILLS = "Sprayer fills", es "Llenadas del rociador";
     WET = "Wet debris", es "Escombro mojado";
+    WET_RANGE = "Wet debris, {0} to {1}", es "Escombro mojado, {0} a {1}";
     HEAPED = "Heaped", es "Amontonado";
     BAGS = "Bags", es "Bolsas";
     HOURS = "One worker's hours", es "Horas de un trabajador";

@@ -2,7 +2,7 @@
 
 use super::words as w;
 use super::{Answer, Input, Taken, What};
-use crate::rules::compare::{ask, at_most};
+use crate::rules::compare::{at_most, settle};
 use crate::rules::electrical::fan_boxes::FAN_BOXES;
 use crate::rules::residential::smoke_alarms::{ALARMS_OUT, CO_ALARMS, NONE_OUT, SMOKE_ALARMS};
 use crate::say;
@@ -26,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let listed = Figure::plain("listed", &w::ON_LIST, count(input.items.len()).into());
     let check = at_most("alarms", (&w::CHECK).into(), answer.alarms, NONE_OUT);
     let is_out = check.verdict == Verdict::Over;
-    let check = if is_out { ask(check, &w::NEXT_ALARM) } else { check };
+    let check = if is_out { settle(check, &w::NEXT_ALARM) } else { check };
     let next = match answer.order.first() {
         _ if is_out => say!(w::NEXT_ALARM),
         Some(at) => say!(w::NEXT_DOWN, named(&input.items[*at])),
@@ -77,7 +77,13 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         [("order", &w::ORDER, Some(&w::ORDER_NOTE), down), ("back", &w::DONE, None, back)]
     {
         if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note: note.map(Text::from), rows });
+            all.push(Part {
+                key,
+                title: title.into(),
+                note: note.map(Text::from),
+                rows,
+                table: None,
+            });
         }
     }
     all

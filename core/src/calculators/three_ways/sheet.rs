@@ -3,7 +3,7 @@
 use super::words as w;
 use super::{Answer, Input, Way, Worked};
 use crate::measure::Length;
-use crate::rules::compare::{Limit, ask, at_least, at_most};
+use crate::rules::compare::{Limit, ask, at_least, at_most, settle};
 use crate::rules::electrical::box_setback::{Surface, most};
 use crate::rules::framing::ceiling_joists::SCOPE;
 use crate::rules::hazards::local::UNSAID;
@@ -113,22 +113,22 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             let limit = most(Surface::Noncombustible);
             let check = at_most(behind, say!(w::CHECK_BOX, way.label()), worked.behind, limit);
             let is_over = check.verdict == Verdict::Over;
-            all.push(if is_over { ask(check, &w::ASK_BOX) } else { check });
+            all.push(if is_over { settle(check, &w::ASK_BOX) } else { check });
         }
     }
     // What opened the texture says nothing of the board under it.
     let board = Limit { value: 1, source: &UNSAID };
     let board = at_least("board-hold", (&w::CHECK_BOARD).into(), 0, board);
-    all.push(ask(board, &w::ASK_BOARD));
+    all.push(settle(board, &w::ASK_BOARD));
     let limit = Limit { value: input.attic.dead(), source: &SCOPE };
     let check = at_most("joists", (&w::CHECK_JOISTS).into(), answer.carried, limit);
     // What isn't said may be heavier than what is left.
     let unsaid = [input.joists, input.insulation].contains(&None);
     all.push(match (check.verdict, unsaid) {
-        (Verdict::Over, _) => ask(check, &w::ASK_JOISTS),
+        (Verdict::Over, _) => settle(check, &w::ASK_JOISTS),
         (_, true) => {
             let note = Some(say!(w::ASK_LEFT, check.margin()));
-            Check { verdict: Verdict::Ask, note, ..check }
+            Check { verdict: Verdict::Ask, note, is_own: true, ..check }
         }
         _ => check,
     });
@@ -159,9 +159,10 @@ fn parts(answer: &Answer, rows: Vec<PartRow>) -> Vec<Part> {
             title: (&w::SIDE_BY_SIDE).into(),
             note: Some((&w::ORDER).into()),
             rows,
+            table: None,
         },
         holds(),
-        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges },
+        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges, table: None },
     ]
 }
 
@@ -186,5 +187,6 @@ pub(super) fn holds() -> Part {
         title: (&w::HOLDS).into(),
         note: Some((&w::HOLDS_NOTE).into()),
         rows: holds.collect(),
+        table: None,
     }
 }

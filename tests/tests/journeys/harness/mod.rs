@@ -25,7 +25,7 @@ mod touch;
 pub(crate) use bench::Bench;
 pub(crate) use device::{Device, Scheme};
 pub(crate) use journey::{Journey, evidence_folder, journey};
-pub(crate) use page::Page;
+pub(crate) use page::{Page, Paper};
 pub(crate) use refused::refused;
 pub(crate) use server::Server;
 pub(crate) use spot::{field, saying};

@@ -13,12 +13,22 @@ use std::time::{Duration, Instant};
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
 use thirtyfour::cdp::Cdp;
+use thirtyfour::common::print::{PrintPage, PrintParameters};
 use thirtyfour::{WebDriver, WindowHandle};
 
 use super::console::Console;
 use super::device::{Device, Scheme, set_text_percent};
 use super::journey::evidence_folder;
 use super::{Told, Trouble};
+
+/// What it is printed on.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Paper {
+    /// 8.5 by 11 in.
+    Letter,
+    /// 210 by 297 mm.
+    A4,
+}
 
 /// How long a word waits, unless the page is told otherwise.
 const PATIENCE: Duration = Duration::from_secs(10);
@@ -171,6 +181,24 @@ impl Page {
             fs::write(&path, picture)
                 .map_err(|error| format!("{} can't be written: {error}", path.display()))?;
             Ok(path)
+        })
+    }
+
+    /// Prints to a file as the browser does, and reads the text of its pages. The style sheet sets
+    /// the margins.
+    #[track_caller]
+    pub(crate) fn printed(&self, paper: Paper) -> impl Future<Output = Vec<String>> {
+        self.step(format!("print on {paper:?}"), async move {
+            self.session.to_front(&self.window).await?;
+            let (width, height) = match paper {
+                Paper::Letter => (21.59, 27.94),
+                Paper::A4 => (21.0, 29.7),
+            };
+            let page = PrintPage { width, height };
+            let parameters = PrintParameters { page, ..PrintParameters::default() };
+            let bytes = self.session.driver.print_page(parameters).await?;
+            let text = pdf_extract::extract_text_from_mem_by_pages(&bytes);
+            Ok(text.map_err(|error| format!("what was printed can't be read: {error}"))?)
         })
     }
 
