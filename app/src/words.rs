@@ -124,7 +124,7 @@ words! {
     // What stands before each part of the work.
     READY = "Ready?", es "¿Listo?";
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
-    READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} pasados o detenidos, {1} por preguntar, {2} sin revisar";
+    READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} exceden o están detenidos, {1} por preguntar, {2} sin revisar";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
     LOOKING_AT_NUMBERS = "Looking at what each number says today …", es "Viendo qué dice hoy cada número …";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
@@ -199,6 +199,13 @@ words! {
     MATERIALS = "What to have on hand", es "Qué tener a la mano";
     CAUTIONS = "Cautions", es "Precauciones";
     SOURCES = "Sources", es "Fuentes";
+    OWN_PACE = "Your own pace", es "Su propio ritmo";
+    OWN_PACE_HOW = "When it's done, put in what it took. From two jobs on, your own pace stands here beside what is reckoned.", es "Cuando termine, anote lo que llevó. Desde dos trabajos, su propio ritmo está aquí junto a lo calculado.";
+    OWN_PACE_SAVE = "Save it to a job first; when it's done, put in what it took.", es "Guárdelo primero en un trabajo; cuando termine, anote lo que llevó.";
+    OWN_PACE_OF = "{0}: {1} at your own pace, {2} to {3} by {4} jobs", es "{0}: {1} a su propio ritmo, {2} a {3} según {4} trabajos";
+    TOOK = "{0}, took", es "{0}, llevó";
+    TOOK_OF = "{0} reckoned, noted {1}", es "{0} calculado, anotado {1}";
+    NOT_TOOK = "A quantity like {0}", es "Una cantidad como {0}";
     FIGURES = "Other figures", es "Otros números";
     USE = "Use", es "Usar";
     USE_ROW = "Use: {0}", es "Usar: {0}";

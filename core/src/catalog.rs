@@ -42,6 +42,8 @@ pub struct Entry {
     pub is_room: bool,
     /// Whether it tells where something will be that an owner sees.
     pub tells_places: bool,
+    /// The keys of figures that a person's own work may take more or less of.
+    pub paced: &'static [&'static str],
     /// Its fields.
     pub rows: &'static [Row],
     /// What can hurt somebody, before an input can be read.
@@ -124,6 +126,7 @@ const fn entry<C: Calculator + 'static>() -> Entry {
         is_hold: C::OPENS.is_some(),
         is_room: C::IS_ROOM,
         tells_places: C::TELLS_PLACES,
+        paced: C::PACED,
         rows: C::Input::ROWS,
         cautions: || C::cautions(None),
         sample: || written(C::Input::ROWS, &C::sample().write_parts()),

@@ -1,6 +1,7 @@
-//! A long question at each key under one edition alone; under the others when typing pauses, one
+//! A long question at each key under one edition alone, once the key is painted; under the others when typing pauses, one
 //! after another, and only then compared. What an older input's work says is dropped.
 
+use crate::elements::keep_up;
 use crate::signal::{Memo, RwSignal};
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::{Compared, Entry, Worked};
@@ -8,7 +9,7 @@ use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Faults;
 use ledgerboard_core::wire::Node;
-use leptos::prelude::set_timeout;
+use leptos::prelude::{request_animation_frame, set_timeout};
 use std::cell::RefCell;
 use std::time::Duration;
 
@@ -47,6 +48,50 @@ pub(super) fn is_long(draft: &Node) -> bool {
     items > LONG
 }
 
+/// Which input is worked: the one that stands there, in a long question once it is painted. What is
+/// saved or shared is always what stands there.
+#[derive(Clone, Copy)]
+pub(super) struct Seen {
+    version: Memo<u64>,
+    is_long: Memo<bool>,
+    painted: RwSignal<u64>,
+}
+
+/// Follows the inputs for as long as the present owner lives.
+pub(super) fn seen(version: Memo<u64>, is_long: Memo<bool>) -> Seen {
+    let seen = Seen { version, is_long, painted: RwSignal::new(version.get_untracked()) };
+    keep_up(move || {
+        version.track();
+        if is_long.get() {
+            let settle = move || seen.settle();
+            request_animation_frame(move || set_timeout(settle, Duration::ZERO));
+        }
+    });
+    seen
+}
+
+impl Seen {
+    /// Asks to be told of the next input to be worked.
+    pub(super) fn follow(self) {
+        if self.is_long.get() {
+            self.painted.track();
+        } else {
+            self.version.track();
+        }
+    }
+
+    /// Has what stands there worked.
+    fn settle(self) {
+        if self.painted.is_disposed() {
+            return;
+        }
+        let now = self.version.get_untracked();
+        if self.painted.get_untracked() != now {
+            self.painted.set(now);
+        }
+    }
+}
+
 impl Asked {
     /// What one edition says at once, and all when typing has paused. `shown` is the edition that
     /// stood there last.
@@ -57,10 +102,10 @@ impl Asked {
         shown: Option<Electrical>,
     ) -> Result<Worked, Faults> {
         let Self { entry, draft, units, version, rested } = self;
-        let (units, now) = (units.get(), version.get());
+        let (units, now) = (units.get_untracked(), version.get_untracked());
         // Where no edition says otherwise, there is nothing to come back for.
         let is_rested = entry.electrical && rested.get() == now;
-        draft.with(|input| {
+        draft.with_untracked(|input| {
             let begun = BEGUN.take().filter(|(of, _)| is_rested && *of == now);
             if let Some((_, compared)) = begun {
                 return compared.worked(entry, input, units, basis, hold);

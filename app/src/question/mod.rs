@@ -161,16 +161,20 @@ impl Question {
             before.map_or(1, |before| before + 1)
         });
         let rested = RwSignal::new(0);
+        let is_long = elements::flag(move || draft.with(comparing::is_long));
+        let seen = comparing::seen(version, is_long);
         let asked = comparing::Asked { entry, draft, units, version, rested };
         let worked = Memo::new(move |before: Option<&Result<Worked, Faults>>| {
+            seen.follow();
             let hold = links::hold(desk, mark, links);
             let shown = before.and_then(|it| it.as_ref().ok()?.edition);
             let hold = hold.as_ref();
+            let (now, basis) = (units.get_untracked(), basis.get_untracked());
             let sought =
-                draft.with(|draft| looking::worked(entry, draft, units.get(), hold, found));
-            let worked = sought.unwrap_or_else(|| asked.worked(basis.get(), hold, shown));
+                draft.with_untracked(|draft| looking::worked(entry, draft, now, hold, found));
+            let worked = sought.unwrap_or_else(|| asked.worked(basis, hold, shown));
             let Some(today) = clock::now().day() else { return worked.map(|it| it.as_of(None)) };
-            let mut ahead = draft.with(|draft| fields::ahead(entry.rows, draft, today));
+            let mut ahead = draft.with_untracked(|draft| fields::ahead(entry.rows, draft, today));
             if ahead.is_empty() {
                 return worked.map(|it| it.as_of(Some(today)));
             }
@@ -182,9 +186,10 @@ impl Question {
         let changed = Memo::new(move |_| {
             let saved = mark.with(|place| place.as_ref().and_then(|place| desk.saved_input(place)));
             let Some(saved) = saved else { return false };
-            draft.with(|draft| entry.canonical(draft, units.get())) != Ok(saved)
+            seen.follow();
+            let units = units.get_untracked();
+            draft.with_untracked(|draft| entry.canonical(draft, units)) != Ok(saved)
         });
-        let is_long = elements::flag(move || draft.with(comparing::is_long));
         let comparing = elements::flag(move || {
             let waits = entry.electrical && is_long.get() && rested.get() != version.get();
             waits && worked.with(Result::is_ok)

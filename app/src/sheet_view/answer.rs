@@ -1,7 +1,7 @@
 //! The answer: its figure, its limit, the verdict, the margin rule, what to do next, and the one
 //! caution that matters. The top of it stays in view while fields change.
 
-use super::{editions, parts, standing};
+use super::{editions, pace, parts, standing};
 use crate::drawing::{held, margin_rule, spare, verdict};
 use crate::elements::{El, Piece, el, flag, keep_up, live, when};
 use crate::question::{Origin, Question};
@@ -80,6 +80,7 @@ pub(crate) fn answer(question: Question) -> Piece {
         .with(parts::foremost(question))
         .with(standing::standing(question))
         .with(el("div").class("looking").with(el("div").with(rest)).with(stop(question)))
+        .with(pace::line(question))
         .with(caution)
         .with(editions::line(question));
     Piece::all([answer, rest])

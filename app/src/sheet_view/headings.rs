@@ -1,7 +1,7 @@
 //! All that stands behind an answer, each under a heading that opens and closes. Headings stay
 //! as they were left while what is under them changes; on a wide page they start open.
 
-use super::{checks, parts, shown, working};
+use super::{checks, pace, parts, shown, working};
 use crate::elements::{El, Piece, el, live, live_text, when};
 use crate::question::Question;
 use crate::signal::{Memo, RwSignal};
@@ -22,6 +22,7 @@ pub(crate) fn headings(question: Question) -> Piece {
         parts::parts(question),
         here(&w::WORKING, |it| !it.sheet.working.is_empty(), working::working),
         here(&w::FIGURES, |it| !it.sheet.figures.is_empty(), figures),
+        pace::pace(question),
         here(&w::MATERIALS, |it| !it.sheet.materials.is_empty(), materials),
         cautions(question),
         here(&w::SOURCES, |it| !it.sheet.sources().is_empty(), sources),

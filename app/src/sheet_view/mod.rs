@@ -5,6 +5,7 @@ mod answer;
 mod checks;
 mod editions;
 mod headings;
+mod pace;
 mod parts;
 mod standing;
 mod working;

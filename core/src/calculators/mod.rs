@@ -177,6 +177,9 @@ pub trait Calculator {
     const IS_ROOM: bool = false;
     /// Whether it tells where something will be that an owner sees: a ceiling, a box, a register.
     const TELLS_PLACES: bool = false;
+    /// The keys of figures that a person's own work may take more or less of than is reckoned: hours,
+    /// compound, bags.
+    const PACED: &'static [&'static str] = &[];
     /// What an answer opens: for the hold alone. No method, so that the page ships it once.
     const OPENS: Option<fn(Self::Answer) -> Option<Opened>> = None;
     /// Begins what may take longer than a keystroke; its errors are those of

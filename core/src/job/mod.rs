@@ -20,6 +20,7 @@ mod known;
 mod mark;
 mod meet;
 mod merge;
+pub mod pace;
 pub mod ready;
 mod ready_words;
 pub mod record;

@@ -108,7 +108,7 @@ words! {
     DEMO_PAIR = "Two switches at the stairs", es "Dos apagadores en la escalera";
     DEMO_PAIR_NOTE = "Invented: exactly on its limit. Nothing more can go in.", es "Inventado: justo en su límite. Ya no cabe nada más.";
     DEMO_JUNCTION = "Splices over the counter", es "Empalmes sobre la cubierta de cocina";
-    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.", es "Inventado: dentro con NEC 2017, pasado con NEC 2020, que cuenta las tierras después de la cuarta. Pregunte en la oficina de construcción cuál edición vale.";
+    DEMO_JUNCTION_NOTE = "Invented: within under NEC 2017, over under NEC 2020, which counts the grounds past the fourth. Ask the building department which edition holds.", es "Inventado: dentro con NEC 2017, excede con NEC 2020, que cuenta las tierras después de la cuarta. Pregunte en la oficina de construcción cuál edición vale.";
     DEMO_OUTLETS = "Receptacles in the den", es "Contactos en el estudio";
     DEMO_SET_OUT = "Box heights, den", es "Alturas de cajas, estudio";
     DEMO_DRILL = "Hole in the den's top plates", es "Agujero en las soleras superiores del estudio";

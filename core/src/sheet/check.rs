@@ -18,7 +18,7 @@ pub enum Verdict {
 
 words! {
     WITHIN = "within", es "dentro";
-    OVER = "over", es "pasado";
+    OVER = "over", es "excede";
     SHORT = "short", es "corto";
     ASK = "ask locally", es "pregunte ahí";
     /// No authority decides it: who works does.

@@ -224,6 +224,11 @@ impl Sheet {
         self.checks.iter().map(|check| check.verdict).max().unwrap_or(Verdict::Within)
     }
 
+    /// A figure by its key, the answer first.
+    pub fn figure(&self, key: &str) -> Option<&Figure> {
+        std::iter::once(&self.headline).chain(&self.figures).find(|figure| figure.key == key)
+    }
+
     /// The check that the answer belongs to.
     pub fn lead(&self) -> Option<&Check> {
         self.lead.and_then(|at| self.checks.get(at))

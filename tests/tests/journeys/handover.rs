@@ -151,3 +151,35 @@ async fn another_phones_camera_opens_the_same_question() {
     })
     .await;
 }
+
+/// By hand: the same walls, reckoned alike and painted with 3 gal in one job and 2 in the other, take
+/// 2-1/2 at that pace.
+#[tokio::test]
+async fn what_finished_work_took_becomes_an_own_pace_from_two_jobs_on() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        for (name, took) in [("Plum Street 4", "3 gal"), ("Mill Bank 9", "2 gal")] {
+            page.goto("#/jobs").await;
+            page.enter("#job-name", name).await;
+            page.tap(saying("Make this job")).await;
+            page.sees(saying(name)).await;
+            saved(page, "paint", "Walls").await;
+            page.misses(saying("at your own pace")).await;
+            page.tap(saying("Your own pace")).await;
+            page.enter("#took-finish", "three").await;
+            page.until("document.querySelector('#took-finish').ariaInvalid === 'true'").await;
+            page.enter("#took-finish", took).await;
+            page.until("document.querySelector('#took-finish-note').innerText.includes('noted')")
+                .await;
+        }
+        let told = "document.querySelector('.answer-rest').innerText.includes(\
+            '2.5 gal at your own pace, 2 gal to 3 gal by 2 jobs')";
+        page.until(told).await;
+        page.axe().await;
+        page.screenshot("own-pace").await;
+        page.reload().await;
+        page.until(told).await;
+        page.tap(saying("Your own pace")).await;
+        page.until("document.querySelector('#took-finish').value === '2 gal'").await;
+    })
+    .await;
+}

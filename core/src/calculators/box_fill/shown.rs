@@ -111,6 +111,6 @@ words! {
     TWIN_BOX = "The box is {0} wide and {1} deep, on its back with the front up.", es "La caja mide {0} de ancho y {1} de fondo, sobre su espalda con el frente arriba.";
     TWIN_BOX_MARKED = "The depth was not given: the box is drawn {0} wide, and as deep as its volume asks if it is {1} tall.", es "No se dio el fondo: la caja se dibuja de {0} de ancho, y tan honda como pide su volumen si mide {1} de alto.";
     TWIN_LAYER = "{0}: {1}.", es "{0}: {1}.";
-    TWIN_OVER = "{0} stands above the front: over.", es "{0} quedan arriba del frente: pasado.";
+    TWIN_OVER = "{0} stands above the front: over.", es "{0} quedan arriba del frente: excede.";
     TWIN_SPARE = "{0} is left at the front.", es "{0} quedan libres al frente.";
 }

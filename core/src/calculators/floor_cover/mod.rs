@@ -129,6 +129,7 @@ impl Calculator for FloorCover {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const PACED: &'static [&'static str] = &["laying", "cleaning"];
     type Input = Input;
     type Answer = Answer;
 

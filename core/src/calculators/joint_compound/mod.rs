@@ -57,6 +57,7 @@ impl Calculator for JointCompound {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const PACED: &'static [&'static str] = &["wet"];
     type Input = Input;
     type Answer = Answer;
 

@@ -126,6 +126,7 @@ impl Calculator for Paint {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const PACED: &'static [&'static str] = &["primer", "finish"];
     type Input = Input;
     type Answer = Answer;
 

@@ -4,7 +4,7 @@ use crate::words;
 
 words! {
     // On top, and the figures.
-    OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Pasados, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
+    OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Exceden, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
     NEXT_OVER = "{0} is over by {1}: a bigger box, or a cable less.", es "{0} se pasa por {1}: una caja más grande, o un cable menos.";
     COUNT_BOXES = "Boxes", es "Cajas";
     COUNT_CABLES = "Cables", es "Cables";
@@ -72,7 +72,7 @@ words! {
     NO_VOLUME = "{0} taken, {1} {1?cable|cables}: volume not said", es "{0} ocupado, {1} {1?cable|cables}: no se dijo el volumen";
     PANEL_ROW = "{0} {0?cable|cables}", es "{0} {0?cable|cables}";
     WITHIN = "within", es "dentro";
-    IS_OVER = "over", es "pasado";
+    IS_OVER = "over", es "excede";
     SCHEDULE = "Cable schedule", es "Lista de cables";
     SCHEDULE_NOTE = "circuit | breaker | cable | cut to | done | feeds", es "circuito | breaker | cable | cortar a | hecho | alimenta";
     TO = "{0} → {1}", es "{0} → {1}";

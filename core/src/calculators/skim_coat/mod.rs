@@ -134,6 +134,7 @@ impl Calculator for SkimCoat {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const PACED: &'static [&'static str] = &["hours", "gallons"];
     type Input = Input;
     type Answer = Answer;
 

@@ -51,6 +51,7 @@ impl Calculator for Strip {
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;
+    const PACED: &'static [&'static str] = &["hours", "bags"];
     type Input = Input;
     type Answer = Answer;
 
