@@ -47,6 +47,8 @@ words! {
     NEEDS = "needs: {0}", es "falta: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at", es "{0} {0?dato|datos} por revisar";
     LEFT_OUT = "Left out, because it can’t be read: {0}.", es "No se tomó, porque no se puede leer: {0}.";
+    STILL_LOOKING = "Still looking", es "Todavía busca";
+    STOPPED_LOOKING = "Stopped", es "Parado";
     STOP_LOOKING = "Stop", es "Parar";
     LOOK_ON = "Look further", es "Seguir buscando";
     SAVED_WHOLE = "Saved is what the whole search comes to: {0}.", es "Se guarda lo que da la búsqueda completa: {0}.";
@@ -222,11 +224,11 @@ words! {
     CODE_SAYS = "Its camera opens this question. It needs no signal where Ledgerboard has been opened once.", es "Su cámara abre esta pregunta. No necesita señal si Ledgerboard ya se abrió ahí una vez.";
     CODE_TOO_LONG = "This is too much for one code. Share it, or back the job up as a file.", es "Esto es demasiado para un código. Compártalo, o guarde el trabajo como archivo.";
     SAVING = "Saving in {0} …", es "Guardando en {0} …";
-    SAVED_ONCE = "Saved once, in {0}", es "Guardado una vez, en {0}";
-    SAVED_TWICE = "Saved twice, in {0}", es "Guardado dos veces, en {0}";
-    SAVED_OVER = "Saved over the old number, in {0}. Kept once", es "Se reemplazó el número anterior, en {0}. Guardado una vez";
-    SAVED_OVER_TWICE = "Saved over the old number, in {0}. Kept twice", es "Se reemplazó el número anterior, en {0}. Guardado dos veces";
-    SAVED_ONLY_ONCE = "Saved once, in {0}: there is no other copy on this phone. Back it up.", es "Guardado una vez, en {0}: no hay otra copia en este teléfono. Respáldelo.";
+    SAVED_ONCE = "Saved, one copy, in {0}", es "Guardado, una copia, en {0}";
+    SAVED_TWICE = "Saved, with a second copy, in {0}", es "Guardado, con otra copia, en {0}";
+    SAVED_OVER = "Saved over the old number, in {0}. One copy", es "Se reemplazó el número anterior, en {0}. Una copia";
+    SAVED_OVER_TWICE = "Saved over the old number, in {0}. With a second copy", es "Se reemplazó el número anterior, en {0}. Con otra copia";
+    SAVED_ONLY_ONCE = "Saved, one copy, in {0}: there is no other copy on this phone. Back it up.", es "Guardado, una copia, en {0}: no hay otra copia en este teléfono. Respáldelo.";
     SAVE_AGAIN = "Save again", es "Guardar otra vez";
     BACK_UP = "Back up", es "Respaldar";
     OTHER_TAB_TITLE = "{0}, from the other tab", es "{0}, de la otra pestaña";
@@ -349,8 +351,8 @@ words! {
     STOPPED = "The page has stopped; nothing more is saved.", es "La página se detuvo; ya no se guarda nada más.";
     NEVER_LOADED = "What is on the phone could not be read, so nothing is written over it.", es "No se pudo leer lo que hay en el teléfono, así que no se escribe nada encima.";
     JOB_SAVING = "Being saved …", es "Guardando …";
-    JOB_ONCE = "Saved once on this phone.", es "Guardado una vez en este teléfono.";
-    JOB_TWICE = "Saved twice on this phone.", es "Guardado dos veces en este teléfono.";
+    JOB_ONCE = "Saved on this phone, one copy.", es "Guardado en este teléfono, una copia.";
+    JOB_TWICE = "Saved on this phone, with a second copy.", es "Guardado en este teléfono, con otra copia.";
     JOB_AWAY = "Saved in the browser's larger store alone, in two slots: its quick copy made room for other jobs. Opened, it comes back.", es "Guardado solo en el almacén grande del navegador, en dos lugares: su copia rápida dejó lugar a otros trabajos. Al abrirlo, vuelve.";
     OPENING = "Opening …", es "Abriendo …";
     PUT_AWAY = "Put this job away", es "Guardar este trabajo como terminado";
@@ -363,7 +365,7 @@ words! {
     FOUND_SOME = "{0} of {1} numbers found: type more of it", es "{0} de {1} números encontrados: escriba más";
     FIND_OR_OPEN = "Jobs, and any saved number", es "Trabajos, y cualquier número guardado";
     FOUND_COUNT = "{0} {0?number|numbers} found", es "{0} {0?número encontrado|números encontrados}";
-    JOB_ONLY_ONCE = "Saved once on this phone: there is no other copy. Back it up.", es "Guardado una vez en este teléfono: no hay otra copia. Respáldelo.";
+    JOB_ONLY_ONCE = "Saved on this phone, one copy: there is no other. Back it up.", es "Guardado en este teléfono, una copia: no hay otra copia. Respáldelo.";
     MAY_CLEAR = "This browser may clear saved numbers when the phone runs out of room, and a private window forgets all when it is closed. Put this page on the home screen, and back up what must not be lost.", es "Este navegador puede borrar números guardados cuando al teléfono se le acaba el espacio, y una ventana privada olvida todo al cerrarse. Ponga esta página en la pantalla de inicio y respalde lo que no se debe perder.";
     SET_ASIDE = "Set aside", es "Apartado";
     COPY_ASIDE = "One copy of this job could not be read. The job itself is whole: it came from another copy. Nothing to do; the bad copy is kept here.", es "No se pudo leer una copia de este trabajo. El trabajo está completo: se tomó de otra copia. No hay que hacer nada; la copia mala se guarda aquí.";

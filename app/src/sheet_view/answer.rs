@@ -20,6 +20,9 @@ use web_sys::HtmlElement;
 /// The answer of a question.
 pub(crate) fn answer(question: Question) -> Piece {
     let tag = move || match question.origin.get() {
+        // Beside the figure that may yet change, also where no more than that is in view.
+        _ if question.progress() == Progress::Going => Some(&w::STILL_LOOKING),
+        _ if question.progress() == Progress::Stopped => Some(&w::STOPPED_LOOKING),
         // A hold opens blank: there is no sample of it.
         Origin::Sample if question.entry.is_hold => None,
         Origin::Sample => Some(&w::SAMPLE),

@@ -206,7 +206,7 @@ async fn a_new_number_goes_to_the_job_of_the_one_that_is_open() {
         page.tap(saying("12 Alder St")).await;
         page.tap(saying("Kitchen switch")).await;
         page.tap(saying("Save as new")).await;
-        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved twice, in 12 Alder St')").await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved, with a second copy, in 12 Alder St')").await;
         page.tap(saying("Undo")).await;
         page.sees(saying("Taken back: nothing is saved. What you typed stands here.")).await;
     })

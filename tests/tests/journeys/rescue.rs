@@ -125,7 +125,7 @@ async fn its_backup_is_restored_on_another_phone() {
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Den “switch” {3}").await;
-        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved twice')").await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved, with a second copy')").await;
         // The older copy is torn, and an invented job is nobody's.
         page.evaluate::<()>(
             "void (() => { const name = Object.keys(localStorage).find((it) => it.startsWith('ledgerboard.job.')); \

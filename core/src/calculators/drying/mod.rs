@@ -107,19 +107,22 @@ impl Calculator for Drying {
 
     fn cautions(input: Option<&Input>) -> Vec<Caution> {
         let frozen = |it: &Input| it.outdoors && is_at_most(it.out_temperature, FREEZING);
-        let mut first = Vec::new();
-        if input.is_none_or(frozen) {
-            first = Caution::all(&[(&w::FREEZING, Some(FREEZING.source))]);
-        }
-        first.append(&mut Caution::all(&[
+        let freezing: (&_, Option<&_>) = (&w::FREEZING, Some(FREEZING.source));
+        let mut all = Caution::all(&[
             (&w::HEATER, None),
             (&w::DETECTOR, None),
             (&w::SLOW, None),
             (&w::RATED, None),
             (TABLE_SOURCE.says, Some(&TABLE_SOURCE)),
             (SETTING.says, Some(&SETTING)),
-        ]));
-        first
+        ]);
+        match input {
+            Some(input) if frozen(input) => all.insert(0, Caution::all(&[freezing]).remove(0)),
+            Some(_) => {}
+            // Nobody has said yet how it is outdoors.
+            None => all.append(&mut Caution::all(&[freezing])),
+        }
+        all
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

@@ -102,7 +102,7 @@ words! {
     NEXT_SAME = "The window makes no odds here: leave it shut, and take a dehumidifier or heat.", es "La ventana aquí da igual: déjela cerrada, y use deshumidificador o calor.";
     NEXT_KEEP = "Keep the window shut: outdoor air brings as much water or more.", es "Deje cerrada la ventana: el aire de afuera trae la misma agua o más.";
 
-    FREEZING = "It freezes outdoors: keep that draft off wet compound, and the room warm while it is open.", es "Afuera está helando: que esa corriente no le dé a la pasta mojada, y mantenga el cuarto caliente mientras está abierta.";
+    FREEZING = "When it freezes outdoors: keep that draft off wet compound, and the room warm while a window is open.", es "Si afuera hiela: que esa corriente no le dé a la pasta mojada, y mantenga el cuarto caliente mientras la ventana está abierta.";
     HEATER = "No fuel heater without a vent: it adds water, and carbon monoxide that kills. No grill, no generator inside.", es "Ningún calentador de combustible sin salida de gases: mete agua, y monóxido de carbono que mata. Nada de asador ni generador adentro.";
     DETECTOR = "A carbon monoxide alarm that works, on any job with heat, in a house where people sleep.", es "Una alarma de monóxido de carbono que funcione, en todo trabajo con calor, en una casa donde duerme gente.";
     SLOW = "Warm it slowly and evenly: a hot blast cracks joints and dries the skin only.", es "Caliente despacio y parejo: un chorro caliente agrieta las juntas y seca solo la cáscara.";

@@ -34,7 +34,7 @@ async fn is_whole_and_lists(page: &Page, bad: &[String]) {
     page.reload().await;
     open_job(page).await;
     page.reads(".mark-title", "Den switch").await;
-    page.reads(".held", "Saved twice on this phone.").await;
+    page.reads(".held", "Saved on this phone, with a second copy.").await;
     // Again: what is set aside is set aside once.
     page.reload().await;
     page.goto("#/jobs").await;
@@ -141,7 +141,7 @@ async fn one_store_cleared() {
         page.reload().await;
         open_job(page).await;
         page.reads(".mark-title", "Den switch").await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
 
         page.evaluate::<()>(
             "new Promise((done, failed) => { const gone = indexedDB.deleteDatabase('ledgerboard'); \
@@ -151,7 +151,7 @@ async fn one_store_cleared() {
         page.reload().await;
         open_job(page).await;
         page.reads(".mark-title", "Den switch").await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
         let name = format!("ledgerboard.job.{}.a", job_id(page).await);
         assert!(in_mirror(page, &name).await.expect("it is mirrored").contains("Den switch"));
     })
@@ -167,7 +167,7 @@ async fn an_older_copy_takes_the_place_of_a_later_one() {
         save(page, "Den switch").await;
         page.tap(saying("Done")).await;
         page.tap(saying("Save as new")).await;
-        is_saved(page, "Saved twice").await;
+        is_saved(page, "Saved, with a second copy").await;
         let id = job_id(page).await;
         let name = format!("ledgerboard.job.{id}");
         let last = in_local(page, &name).await.expect("a working copy");
@@ -252,7 +252,7 @@ async fn every_copy_of_a_job_bad() {
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
         name_it(page, "Another").await;
-        is_saved(page, "Saved twice").await;
+        is_saved(page, "Saved, with a second copy").await;
         page.reload().await;
         page.goto("#/jobs").await;
         assert_eq!(page.all_texts(".aside li p").await.len(), 3, "listed as long as they are there");
@@ -272,7 +272,7 @@ async fn every_copy_of_a_job_bad() {
         page.until("document.querySelectorAll('.doors a').length === 2").await;
         assert_eq!(page.all_texts(".aside li p").await.len(), 3, "what was set aside stays");
         page.goto(&format!("#/job/{id}")).await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
     })
     .await;
 }
@@ -303,7 +303,7 @@ async fn a_newer_schema_is_left_alone_and_asks_to_update() {
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
         name_it(page, "Another").await;
-        is_saved(page, "Saved twice").await;
+        is_saved(page, "Saved, with a second copy").await;
         page.reload().await;
         page.sees("h1").await;
         assert_eq!(in_local(page, &name).await, Some(newer));

@@ -10,7 +10,7 @@ async fn killed_a_third_of_a_second_after_a_save() {
     journey(Server::start("/"), Device::Phone, async |journey| {
         journey.page.goto("#/box-fill").await;
         journey.page.tap(saying("Save to job")).await;
-        is_saved(&journey.page, "Saved twice").await;
+        is_saved(&journey.page, "Saved, with a second copy").await;
         tokio::time::sleep(Duration::from_millis(300)).await;
         journey.browser.kill().await;
         journey.page = journey.browser.open().await;
@@ -18,7 +18,7 @@ async fn killed_a_third_of_a_second_after_a_save() {
         page.goto("#/").await;
         open_job(page).await;
         page.reads(".mark .value", "14.0 in³").await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
     })
     .await;
 }
@@ -46,7 +46,7 @@ async fn killed_with_the_write_in_flight() {
             let written =
                 format!("Object.values({{...localStorage}}).some((it) => it.includes('{spot}'))");
             journey.page.until(&written).await;
-            journey.page.reads(".held", "Saved twice on this phone.").await;
+            journey.page.reads(".held", "Saved on this phone, with a second copy.").await;
             open_details(&journey.page).await;
             let noted = format!("Round {round}: {}", "words ".repeat(30));
             journey.page.enter("#mark-note", &noted).await;
@@ -103,7 +103,7 @@ async fn the_clock_set_back() {
         page.tap(".mark summary").await;
         page.enter("#mark-title", "second").await;
         page.reads(".mark-title", "second").await;
-        page.until("(await 0, document.querySelector('.held').textContent === 'Saved twice on this phone.')").await;
+        page.until("(await 0, document.querySelector('.held').textContent === 'Saved on this phone, with a second copy.')").await;
         journey.browser.kill().await;
         journey.page = journey.browser.open().await;
         journey.page.goto("#/").await;

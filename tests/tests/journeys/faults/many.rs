@@ -90,7 +90,7 @@ async fn forty_jobs_of_two_hundred_numbers() {
         page.tap(format!("[href='{away}']").as_str()).await;
         page.until("document.querySelectorAll('.mark-title').length === 200").await;
         page.sees(".ready").await;
-        page.sees(saying("Saved twice on this phone.")).await;
+        page.sees(saying("Saved on this phone, with a second copy.")).await;
         page.screenshot("two-hundred-numbers").await;
         // Done with: below the others, and all of it there.
         page.tap(saying("Put this job away")).await;
@@ -112,7 +112,7 @@ async fn forty_jobs_of_two_hundred_numbers() {
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
         name_it(page, "One more").await;
-        is_saved(page, "Saved twice").await;
+        is_saved(page, "Saved, with a second copy").await;
         let held: usize = page
             .evaluate("Object.entries(localStorage).reduce((sum, [name, text]) => sum + name.length + text.length, 0)")
             .await;

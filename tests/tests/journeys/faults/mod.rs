@@ -33,7 +33,7 @@ async fn save(page: &Page, title: &str) {
     page.goto("#/box-fill").await;
     page.tap(saying("Save to job")).await;
     name_it(page, title).await;
-    is_saved(page, "Saved twice").await;
+    is_saved(page, "Saved, with a second copy").await;
 }
 
 /// Names the number that was just saved, and waits until that is written somewhere.

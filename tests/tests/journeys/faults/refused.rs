@@ -51,12 +51,12 @@ async fn local_storage_blocked_and_the_database_not() {
         page.goto("#/box-fill").await;
         page.sees(saying("This browser keeps your jobs, once, but not what you are typing nor your settings: part of its storage is turned off. Save each number before you close the page.")).await;
         page.tap(saying("Save to job")).await;
-        is_saved(page, "Saved once, in").await;
+        is_saved(page, "Saved, one copy, in").await;
         page.screenshot("local-storage-blocked").await;
         page.reload().await;
         open_job(page).await;
         page.reads(".mark .value", "14.0 in³").await;
-        page.reads(".held", "Saved once on this phone.").await;
+        page.reads(".held", "Saved on this phone, one copy.").await;
     })
     .await;
 }
@@ -68,7 +68,7 @@ async fn the_database_blocked_and_local_storage_not() {
         let script = page.before_all(NO_DATABASE).await;
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
-        is_saved(page, "Saved once, in").await;
+        is_saved(page, "Saved, one copy, in").await;
         assert!(page.text(".saved > span").await.contains("there is no other copy"));
         page.reload().await;
         open_job(page).await;
@@ -77,7 +77,7 @@ async fn the_database_blocked_and_local_storage_not() {
         page.no_longer(script).await;
         page.reload().await;
         open_job(page).await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
     })
     .await;
 }
@@ -90,7 +90,7 @@ async fn a_database_that_never_answers() {
         page.before_all("IDBFactory.prototype.open = () => ({});").await;
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
-        is_saved(page, "Saved once, in").await;
+        is_saved(page, "Saved, one copy, in").await;
         page.reload().await;
         open_job(page).await;
         page.reads(".mark .value", "14.0 in³").await;
@@ -135,7 +135,7 @@ async fn storage_full() {
         page.evaluate::<()>("void Object.keys(localStorage).filter((name) => name.startsWith('other.')).forEach((name) => localStorage.removeItem(name))").await;
         page.evaluate::<()>(&format!("void {NO_ROOM}(false)")).await;
         page.set_patience(std::time::Duration::from_secs(15));
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
         page.misses(".trouble p").await;
         asks_before_it_goes(page, false).await;
         page.reload().await;
@@ -159,7 +159,7 @@ async fn what_is_full_is_told_only_where_it_is() {
         page.evaluate::<()>(&format!("void {NO_ROOM}(false)")).await;
         page.evaluate::<()>("void dispatchEvent(new Event('visibilitychange'))").await;
         page.set_patience(std::time::Duration::from_secs(5));
-        is_saved(page, "Saved once, in").await;
+        is_saved(page, "Saved, one copy, in").await;
         page.sees(saying("Done")).await;
     })
     .await;

@@ -48,7 +48,7 @@ async fn a_record_that_stops_the_page_stops_it_once() {
         page.misses(saying("Set aside")).await;
         open_job(page).await;
         page.reads(".mark-title", "Poison").await;
-        page.reads(".held", "Saved twice on this phone.").await;
+        page.reads(".held", "Saved on this phone, with a second copy.").await;
     })
     .await;
 }

@@ -14,7 +14,7 @@ async fn rename(page: &Page, title: &str) {
         "[...document.querySelectorAll('.mark-title')].some((it) => it.textContent === '{title}')"
     ))
     .await;
-    page.reads(".held", "Saved twice on this phone.").await;
+    page.reads(".held", "Saved on this phone, with a second copy.").await;
 }
 
 async fn titles(page: &Page) -> Vec<String> {
@@ -33,9 +33,9 @@ async fn two_tabs_edit_one_job() {
         other.sees("h1").await;
         journey.page.tap(saying("Done")).await;
         journey.page.tap(saying("Save as new")).await;
-        is_saved(&journey.page, "Saved twice").await;
+        is_saved(&journey.page, "Saved, with a second copy").await;
         other.tap(saying("Save to job")).await;
-        is_saved(&other, "Saved twice").await;
+        is_saved(&other, "Saved, with a second copy").await;
         open_job(&other).await;
         other.until("document.querySelectorAll('.mark-title').length === 3").await;
         // The first tab hears of it by itself.
@@ -77,7 +77,7 @@ async fn two_tabs_edit_one_mark_with_local_storage_blocked() {
         journey.page.before_all(no_local).await;
         journey.page.goto("#/box-fill").await;
         journey.page.tap(saying("Save to job")).await;
-        is_saved(&journey.page, "Saved once").await;
+        is_saved(&journey.page, "Saved, one copy").await;
         let other = journey.browser.new_tab().await;
         other.before_all(no_local).await;
         other.goto("#/").await;
@@ -87,7 +87,7 @@ async fn two_tabs_edit_one_mark_with_local_storage_blocked() {
             page.tap(".mark summary").await;
             page.enter("#mark-title", title).await;
             page.until(&format!("[...document.querySelectorAll('.mark-title')].some((it) => it.textContent === '{title}')")).await;
-            page.reads(".held", "Saved once on this phone.").await;
+            page.reads(".held", "Saved on this phone, one copy.").await;
         }
         other.until("document.querySelectorAll('.mark-title').length === 2").await;
         assert_eq!(titles(&other).await, ["by one, from the other tab", "by the other"]);
@@ -109,7 +109,7 @@ async fn two_tabs_edit_two_parts_of_one_mark() {
         open_job(&journey.page).await;
         rename(&journey.page, "by one").await;
         other.enter("#mark-spot", "Den").await;
-        other.reads(".held", "Saved twice on this phone.").await;
+        other.reads(".held", "Saved on this phone, with a second copy.").await;
         other.reads(".mark-title", "by one").await;
         let id = job_id(&other).await;
         let mut found = String::new();
@@ -201,7 +201,7 @@ async fn a_number_removed_in_one_tab_is_told_in_the_other() {
             .sees(saying("This number was removed in another tab. Save keeps it as a new one."))
             .await;
         other.tap(saying("Save to job")).await;
-        is_saved(&other, "Saved twice").await;
+        is_saved(&other, "Saved, with a second copy").await;
         journey.page.until("document.querySelectorAll('a.mark-line').length === 1").await;
     })
     .await;
