@@ -175,7 +175,7 @@ fn name_input(question: Question, row: &'static Row, place: &Place) -> El {
         .attr("autocomplete", "off")
         .value_live(move || text.get())
         .on("focus", move |_| {
-            question.begin_name();
+            question.begin_name(&here);
             if names_something {
                 question.naming.set(here.clone());
             }

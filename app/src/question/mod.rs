@@ -303,9 +303,15 @@ impl Question {
         self.origin.set(Origin::Own);
     }
 
-    /// A name's field is come to: what is typed next is a change of what stands there now.
-    pub(crate) fn begin_name(self) {
-        self.renaming.set(None);
+    /// A name's field is come to: what is typed next is a change of what stands there now, or goes on
+    /// with one that came to no good name.
+    pub(crate) fn begin_name(self, path: &str) {
+        let goes_on = self.renaming.with_untracked(|it| {
+            it.as_ref().is_some_and(|it| it.rename.path() == path && it.rename.is_open(&it.now))
+        });
+        if !goes_on {
+            self.renaming.set(None);
+        }
     }
 
     /// Types a name. What named it follows, in the same edit, and an undo in its row takes back all
@@ -328,7 +334,8 @@ impl Question {
         self.renaming.update(|it| {
             if let Some(it) = it {
                 puts = it.rename.to(&typed);
-                undo = Some(it.undo.clone()).filter(|_| it.rename.count() > 0);
+                let is_followed = it.rename.count() > 0 && !it.rename.is_open(&typed);
+                undo = Some(it.undo.clone()).filter(|_| is_followed);
                 it.now = typed;
             }
         });

@@ -112,13 +112,34 @@ pub struct Rename {
     path: String,
     before: String,
     uses: Vec<Use>,
+    /// Names that the other items have: what is called alike is followed by nothing.
+    others: Vec<String>,
+}
+
+/// How the other items of a list are called.
+fn others(root: &Node, path: &str) -> Vec<String> {
+    let parts: Vec<&str> = path.splitn(3, '.').collect();
+    let [list, at, key] = parts[..] else { return Vec::new() };
+    let items = root.items(list).iter().enumerate();
+    items
+        .filter(|(other, _)| other.to_string() != at)
+        .map(|(_, it)| known_as(&leaf(it, key)))
+        .collect()
 }
 
 impl Rename {
     /// Of the text at a path, as things stand.
     pub fn of(rows: &'static [Row], root: &Node, path: &str) -> Self {
         let before = root.at(path).and_then(Node::leaf).unwrap_or_default();
-        Self { path: path.to_owned(), before, uses: uses(rows, root, path) }
+        let (uses, others) = (uses(rows, root, path), others(root, path));
+        Self { path: path.to_owned(), before, uses, others }
+    }
+
+    /// Whether it can't stay so: there is no name, or another item has it. What named the item waits
+    /// under the old name until there is a good one.
+    pub fn is_open(&self, typed: &str) -> bool {
+        let known = known_as(typed);
+        known.is_empty() || self.others.contains(&known)
     }
 
     /// Where the name stands.
@@ -131,12 +152,13 @@ impl Rename {
         self.uses.len()
     }
 
-    /// All texts with the new name; those that follow keep the old one while there is none.
+    /// All texts with the new name; those that follow keep the old one while there is none, or
+    /// another item has it.
     pub fn to(&self, typed: &str) -> Vec<Put> {
         let mut puts = vec![(self.path.clone(), Node::text(typed))];
         for each in &self.uses {
             let text = match typed.trim() {
-                "" => each.text.clone(),
+                _ if self.is_open(typed) => each.text.clone(),
                 name if each.several => replaced(&each.text, &self.before, name),
                 name => name.to_owned(),
             };

@@ -468,6 +468,20 @@ fn a_renamed_box_takes_the_ends_along_that_named_it() {
     assert_eq!(of(&root, "cables.0.circuit").count(), 0);
 }
 
+/// A name that another box has moves no cable there: the ends wait under the old one for a good name.
+#[test]
+fn a_name_that_another_box_has_is_followed_by_nothing() {
+    let mut root = Input::sample().write_parts();
+    let rename = of(&root, "boxes.1.label");
+    assert!(rename.is_open(" k2") && rename.is_open("") && !rename.is_open("K1"));
+    put_all(&mut root, rename.to("k2"));
+    let end = |root: &Node, path: &str| root.at(path).and_then(Node::leaf).unwrap();
+    assert_eq!((&*end(&root, "cables.0.to"), &*end(&root, "cables.1.from")), ("K1", "K1"));
+    put_all(&mut root, rename.to("K33"));
+    assert_eq!((&*end(&root, "cables.0.to"), &*end(&root, "cables.1.from")), ("K33", "K33"));
+    assert_eq!(end(&root, "cables.1.to"), "K2");
+}
+
 #[test]
 fn a_renamed_hole_is_renamed_in_a_line_of_several() {
     let mut input = tollgate_row();
