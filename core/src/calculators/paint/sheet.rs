@@ -38,6 +38,15 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
             };
             usuals.push(Figure::new(low, say!(w::AT_LEAST, gallons_name), far.into()));
             usuals.push(Figure::new(high, say!(w::AT_MOST, gallons_name), near.into()));
+            // A can that is used to its last drop leaves none where the roller takes more.
+            let whole = (near.millionths() - 1).div_euclid(1_000_000) + 1;
+            if whole > cans + i64::from(quarts > 0) {
+                let key = if low == "finish-low" { "finish-cans-high" } else { "primer-cans-high" };
+                usuals.insert(
+                    0,
+                    Figure::new(key, say!(w::AT_MOST, names[3].1), Amount::Count(whole)),
+                );
+            }
             let value = say!(w::RANGE, far, near);
             ranges.push(PartRow { name: name.into(), value, puts: Vec::new() });
         }

@@ -78,6 +78,18 @@ fn cans_meet_exact_fits() {
     }
 }
 
+/// By hand: 200 sq ft twice at 400 is a gallon to the last drop; at 350, where such paint may end, it is
+/// 1.14 gal, a second can. 160 sq ft are 0.8 and 0.91 gal: one can does.
+#[test]
+fn a_can_without_a_drop_to_spare_says_how_many_it_may_take() {
+    let most = |area| {
+        let input = feet(area, 0, 400, 2);
+        let sheet = Paint::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        sheet.figure("finish-cans-high").map(|it| it.amount)
+    };
+    assert_eq!((most(200), most(160)), (Some(Amount::Count(2)), None));
+}
+
 #[test]
 fn what_leaves_nothing_to_paint_is_refused_at_its_field() {
     let path = |input: &Input| solve(input).unwrap_err()[0].path.clone();

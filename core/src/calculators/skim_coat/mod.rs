@@ -38,13 +38,13 @@ form! {
     /// A surface to skim.
     pub struct Input {
         /// Along one side.
-        long: Length, side(&w::LONG);
+        long: Length, side(&w::LONG).of_room("longest");
         /// Square to it.
-        wide: Length, side(&w::WIDE);
+        wide: Length, side(&w::WIDE).of_room("widest");
         /// Of another shape.
         area: Option<Area>, row(&w::AREA, &w::AREA_HINT, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(10_000), why: &w::WHY_ROOM, common: &[], optional: true,
-        }));
+        })).of_room("ceiling-area");
         /// How even it is.
         ground: Ground, row(&w::GROUND, &w::GROUND_HINT, Kind::Choice(Ground::PICKS));
         /// A coat, wet.
