@@ -9,9 +9,10 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Listed, Loaded, MarkPlace, News, Settings, Trouble};
 use crate::{speech, words as w};
 use ledgerboard_core::catalog::Entry;
-use ledgerboard_core::job::backup::{Step, carry_out};
+use ledgerboard_core::job::backup::{self, Step, carry_out};
 use ledgerboard_core::job::{
-    DEMO_ID, Edit, Job, LONGEST_TITLE, Mark, Refusal, Stamp, apply, demo, hand_over, meet_marks,
+    DEMO_ID, Edit, Job, LONGEST_TITLE, Mark, Moment, Refusal, Stamp, apply, demo, hand_over,
+    meet_marks,
 };
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
@@ -55,6 +56,23 @@ pub(crate) struct OnPage {
     pub(crate) mark: Option<MarkPlace>,
 }
 
+/// The last restore, for as long as the page is open.
+#[derive(Clone, Debug)]
+pub(crate) struct Restored {
+    /// The way back from it.
+    pub(crate) back: backup::Restored,
+    pub(crate) at: Moment,
+    /// Where it counted as a backup: of when, and when the one before it was made.
+    pub(crate) backed_up: Option<(i64, Option<i64>)>,
+}
+
+/// What a saved number is looked for by, and how far down the list of jobs was left.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Sought {
+    pub(crate) typed: String,
+    pub(crate) place: f64,
+}
+
 /// What all of the page shares.
 pub(crate) struct Shared {
     pub(crate) route: RwSignal<Route>,
@@ -80,6 +98,10 @@ pub(crate) struct Shared {
     pub(crate) worked: RwSignal<u32>,
     /// The question from which a new job is being made.
     pub(crate) comes_from: RwSignal<Option<OnPage>>,
+    /// What was restored last.
+    pub(crate) restored: RwSignal<Option<Restored>>,
+    /// Kept from one look at the jobs to the next.
+    pub(crate) sought: RwSignal<Sought>,
 }
 
 /// An edit that was made.
@@ -132,6 +154,8 @@ impl Desk {
             on_page: RwSignal::new(None),
             worked: RwSignal::new(0),
             comes_from: RwSignal::new(None),
+            restored: RwSignal::new(None),
+            sought: RwSignal::new(Sought::default()),
         })));
         store::listen(move |news| desk.hear(news));
         store::read_mirror();

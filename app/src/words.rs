@@ -117,6 +117,8 @@ words! {
     SOURCE_LOST = "The number that it came from is no longer in this job.", es "El número de donde vino ya no está en este trabajo.";
     TAKE_VALUE = "Take it", es "Tomarlo";
     KEEP_VALUE = "Keep mine", es "Dejar el mío";
+    TAKE_VALUES = "Take all", es "Tomar todos";
+    KEEP_VALUES = "Keep all of mine", es "Dejar todos los míos";
     SETTLED = "Changed here.", es "Se cambió aquí.";
     USED_BY = "Used by {0}", es "Lo usa: {0}";
     TAKES = "{0}: from {1}", es "{0}: de {1}";
@@ -127,6 +129,9 @@ words! {
     READY = "Ready?", es "¿Listo?";
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
     READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} exceden o están detenidos, {1} por preguntar, {2} sin revisar";
+    READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} pasados o detenidos, {1} por preguntar, {2} sin revisar";
+    READY_OWNER = "{0}, {1} from the owner", es "{0}, {1} del dueño";
+    OWNERS_ANSWERS = "The owner’s answers", es "Las respuestas del dueño";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
     LOOKING_AT_NUMBERS = "Looking at what each number says today …", es "Viendo qué dice hoy cada número …";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
@@ -178,6 +183,7 @@ words! {
     BUY_MORE = "{0} more than you had on {1}.", es "{0} más de lo que tenía el {1}.";
     BUY_NEEDS = "{0} needed", es "hacen falta {0}";
     BUY_NEEDS_SPARE = "{0} needed, with {1} spare {2}", es "hacen falta {0}, con {1} de más {2}";
+    BUY_FROM = "Where from, package, price", es "De dónde, paquete, precio";
     BUY_PACK = "One package holds", es "Un paquete trae";
     BUY_PRICE = "Price of one", es "Precio de uno";
     BUY_SPARE = "Spare of this, percent", es "De más de esto, por ciento";
@@ -325,6 +331,10 @@ words! {
     REPLACES = "{0}: {1} → {2}", es "{0}: {1} → {2}";
     LEFT_OUT_LATER = "{0}: file {1} · here {2}", es "{0}: archivo {1} · aquí {2}";
     LEFT_OUT_GONE = "{0}: file {1} · removed here", es "{0}: archivo {1} · aquí se quitó";
+    DIFFERS = "{0}: file {2} · here {1}", es "{0}: archivo {2} · aquí {1}";
+    AND_MORE = "and {0} more", es "y {0} más";
+    RESTORED_ON = "Restored {0}.", es "Recuperado {0}.";
+    RESTORE_STAYS_WITH = "Changed since in {0}, so all of it stays: {1}.", es "Cambió desde entonces en {0}, así que todo se queda: {1}.";
     RESTORED = "Restored.", es "Recuperado.";
     RESTORED_BUT_DAMAGED = "Restored, but for what can’t be read.", es "Recuperado, menos lo que no se puede leer.";
     RESTORE_STAYS = "{0} was changed since, so it stays.", es "{0} cambió desde entonces, así que se queda.";

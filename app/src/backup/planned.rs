@@ -5,9 +5,9 @@ use crate::jobs::shown;
 use crate::{speech, words as w};
 use ledgerboard_core::edition::Electrical;
 use ledgerboard_core::job::backup::{Beside, Change, Damaged, Plan, Planned};
-use ledgerboard_core::job::{Fate, Mark, Merged, Terms, TermsFate};
+use ledgerboard_core::job::{Differs, Fate, Mark, Merged, Terms, TermsFate};
 use ledgerboard_core::say;
-use ledgerboard_core::words::{Phrase, Text};
+use ledgerboard_core::words::{Phrase, Text, Voice};
 
 /// Every job of the file, and what would become of it.
 pub(super) fn planned(plan: &Plan) -> Piece {
@@ -32,10 +32,11 @@ fn quiet(text: &Text) -> El {
 }
 
 fn job(planned: &Planned) -> El {
-    let says = match &planned.change {
+    let mut says = match &planned.change {
         Change::New => vec![quiet(&say!(w::RESTORES_NEW, count(planned.job.marks.len())))],
         Change::Merged(merged) => merges(planned, merged),
     };
+    says.extend(planned.away.map(|phrase| quiet(&phrase.into())));
     line(&speech::say(&planned.job.heading()), says)
 }
 
@@ -60,9 +61,16 @@ fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
             continue;
         }
         says.push(counted(phrase, marks));
-        if fate == Fate::Replaced {
-            says.extend(planned.replaced.iter().map(|it| own(&beside(it, true))));
-        } else if !is_here {
+        let with_both = match fate {
+            Fate::Replaced => &*planned.replaced,
+            Fate::Both => &*planned.both,
+            _ => &[],
+        };
+        for both in with_both {
+            says.push(own(&beside(both, fate)));
+            says.extend(differing(both, voice));
+        }
+        if with_both.is_empty() && !is_here {
             let titled = merged.marks.iter().filter(|mark| mark.fate == fate);
             let titles: Vec<&str> = titled.take(MOST_TITLES).map(|mark| &*mark.title).collect();
             says.push(el("p").own_text(&titles.join(", ")));
@@ -70,10 +78,13 @@ fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
     }
     if !out.is_empty() {
         says.push(counted(&w::FATE_STAYS_GONE, out.len()));
-        says.extend(out.iter().map(|it| own(&beside(it, false))));
+        for both in out {
+            says.push(own(&beside(both, Fate::StaysGone)));
+            says.extend(differing(both, voice));
+        }
     }
-    if merged.jots > 0 {
-        says.push(counted(&w::FATE_JOTS, merged.jots));
+    if planned.jots > 0 {
+        says.push(counted(&w::FATE_JOTS, planned.jots));
     }
     match &merged.terms {
         TermsFate::Here => {}
@@ -83,20 +94,39 @@ fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
     if let Some(way) = &merged.circle {
         says.push(quiet(&say!(w::RESTORES_CIRCLE, way.join(" ← "))));
     }
-    if says.is_empty() {
+    if says.is_empty() && planned.away.is_none() {
         says.push(quiet(&say!(w::RESTORES_NOTHING)));
     }
     says
 }
 
-/// A number with its values: as it would become, or as it stays.
-fn beside(both: &Beside, becomes: bool) -> Text {
+/// What differs that is named; the rest is counted.
+const MOST_DIFFERING: usize = 5;
+
+/// What differs between a number here and in the file, by the names of its fields.
+fn differing(both: &Beside, voice: Voice) -> Option<El> {
+    let all = both.differences(voice.units);
+    if all.is_empty() {
+        return None;
+    }
+    let line = |it: &Differs| {
+        let says = say!(w::DIFFERS, it.name.clone(), it.here.clone(), it.there.clone());
+        el("li").own_text(&voice.say(&says))
+    };
+    let more = all.len().saturating_sub(MOST_DIFFERING);
+    let more = (more > 0).then(|| el("li").text(&speech::say(&say!(w::AND_MORE, count(more)))));
+    let lines = all.iter().take(MOST_DIFFERING).map(line);
+    Some(el("ul").class("differs quiet").with_all(lines).with(more))
+}
+
+/// A number with its values: as it would become, or as either side has it.
+fn beside(both: &Beside, fate: Fate) -> Text {
     let value = |mark: &Mark| shown(&mark.kept.answer);
     let (title, file) = (both.file.title.trim(), value(&both.file));
     match &both.here {
-        // Only what was written about it is another.
-        Some(here) if becomes && value(here) == file => say!(w::FIGURE, title),
-        Some(here) if becomes => say!(w::REPLACES, title, value(here), file),
+        // The answer is the same; what differs is told below it.
+        Some(here) if fate != Fate::StaysGone && value(here) == file => say!(w::FIGURE, title),
+        Some(here) if fate == Fate::Replaced => say!(w::REPLACES, title, value(here), file),
         Some(here) => say!(w::LEFT_OUT_LATER, title, file, value(here)),
         None => say!(w::LEFT_OUT_GONE, title, file),
     }

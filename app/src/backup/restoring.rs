@@ -2,22 +2,23 @@
 
 use super::planned::planned;
 use super::show;
-use crate::desk::Desk;
-use crate::elements::{El, Piece, el, text};
+use crate::desk::{Desk, Restored};
+use crate::elements::{El, Piece, el, live, text, when};
 use crate::keep::then;
 use crate::sheet_view::undo_button;
+use crate::signal::Memo;
 use crate::store::Held;
-use crate::{speech, words as w};
-use ledgerboard_core::job::backup::{self, BackupProblem, Plan, Step};
+use crate::{clock, speech, words as w};
+use ledgerboard_core::job::backup::{self, BackupProblem, Plan, Stays, Step};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Phrase, Text};
-use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::{Event, HtmlInputElement, HtmlTextAreaElement};
 
 /// The file's field, and what it leads to.
 pub(super) fn restore(desk: Desk) -> El {
     let place = el("div").attr("role", "status");
+    rest(desk, &place);
     let here = place.clone();
     let field = el("input")
         .attr("type", "file")
@@ -107,8 +108,9 @@ fn look(desk: Desk, place: &El, plan: Plan) {
     };
     let here = place.clone();
     let go = changes.then(|| button(&w::RESTORE_GO).class("main").tap(go));
-    let leave = button(&w::RESTORE_LEAVE).tap(move || show(&here, Piece::NONE));
-    let leave = (changes || !copies.is_empty()).then_some(leave);
+    let leave = button(&w::RESTORE_LEAVE).tap(move || rest(desk, &here));
+    let is_undoable = desk.restored.with_untracked(Option::is_some);
+    let leave = (changes || !copies.is_empty() || is_undoable).then_some(leave);
     let copies = bring_back(desk, place.clone(), copies);
     let buttons = el("div").class("buttons").with(go).with(copies).with(leave);
     show(place, Piece::all([told, buttons.into()]));
@@ -131,6 +133,13 @@ fn bring_back(desk: Desk, place: El, copies: Vec<Step>) -> Option<El> {
     })
 }
 
+/// What stands here while no file is looked at: the last restore, for as long as it can be undone.
+fn rest(desk: Desk, place: &El) {
+    let at = desk.restored.with_untracked(|last| last.as_ref().map(|last| last.at));
+    let line = at.map(|at| done(desk, place, say!(w::RESTORED_ON, at.text())));
+    show(place, line);
+}
+
 /// Carries it out and gives the line that says so, with the way back.
 fn carry_out(
     desk: Desk,
@@ -139,7 +148,6 @@ fn carry_out(
     says: &'static Phrase,
     backed_up: Option<i64>,
 ) -> Option<El> {
-    let ids: Vec<String> = steps.iter().map(|step| step.job().to_owned()).collect();
     let undo = match desk.carry_out(steps) {
         Ok(made) => made,
         Err(refusal) => {
@@ -151,39 +159,79 @@ fn carry_out(
     if backed_up.is_some() {
         desk.set(|settings| settings.backed_up = backed_up);
     }
-    let (here, mut undo) = (place.clone(), Some(undo));
-    let back = move || {
-        if backed_up.is_some() {
-            desk.set(|settings| settings.backed_up = before);
-        }
-        take_back(desk, &here, undo.take().unwrap_or_default());
-    };
+    let back = desk.jobs.with_untracked(|jobs| backup::Restored::new(undo, jobs));
+    let at = clock::now();
+    desk.restored.set(Some(Restored { back, at, backed_up: backed_up.map(|at| (at, before)) }));
+    Some(done(desk, place, says.into()))
+}
+
+/// The last restore: whether it is held, what of it was changed since, and the tap that undoes the
+/// rest.
+fn done(desk: Desk, place: &El, says: Text) -> El {
+    let last = desk.restored;
+    let ids: Vec<String> = last.with_untracked(|last| {
+        last.iter().flat_map(|last| last.back.jobs()).map(str::to_owned).collect()
+    });
     // It is restored once a store has all of it.
     let so = text(move || {
         let held = ids.iter().map(|id| desk.held(id));
-        let worst = held.fold(Text::from(says), |worst, held| match held {
+        let worst = held.fold(says.clone(), |worst, held| match held {
             Held::Not(trouble) => trouble.says(),
             Held::Soon => say!(w::JOB_SAVING),
             _ => worst,
         });
         speech::say(&worst)
     });
-    let line = el("p").class("undo").with(el("span").text_live(move || so.get()));
-    Some(line.with(undo_button().tap(back)))
+    let back = Memo::new(move |_| {
+        let back = |last: &Restored| desk.jobs.with(|jobs| last.back.back(jobs));
+        let back = last.with(|last| last.as_ref().map(back)).unwrap_or_default();
+        (!back.steps.is_empty(), back.stays.iter().map(stays).collect::<Vec<String>>())
+    });
+    let here = place.clone();
+    let undo = when(
+        move || back.with(|(any, _)| *any),
+        move || {
+            let here = here.clone();
+            undo_button().tap(move || take_back(desk, &here))
+        },
+    );
+    let kept = live(move || {
+        let says = back.with(|(_, stays)| stays.clone());
+        Piece::all(says.iter().map(|says| el("p").class("now").own_text(says)))
+    });
+    let line = el("p").class("undo").with(el("span").text_live(move || so.get())).with(undo);
+    el("div").with(line).with(kept)
 }
 
-/// Jobs that were changed since they were added stay, and are named.
-fn take_back(desk: Desk, place: &El, undo: Vec<Step>) {
-    let added = undo.iter().filter(|step| matches!(step, Step::Remove(_)));
-    let added: Vec<String> = added.map(|step| step.job().to_owned()).collect();
-    match desk.carry_out(undo) {
+/// A job that stays as it is, with what of it was changed since.
+fn stays(it: &Stays) -> String {
+    let mut changed: Option<Text> = None;
+    for one in &it.changed {
+        changed = Some(match changed {
+            Some(others) => say!(w::AND, others, one.clone()),
+            None => one.clone(),
+        });
+    }
+    speech::say(&match changed {
+        Some(changed) => say!(w::RESTORE_STAYS_WITH, it.job.clone(), changed),
+        None => say!(w::RESTORE_STAYS, it.job.clone()),
+    })
+}
+
+/// Undoes the last restore. Jobs that were changed since stay, and are named.
+fn take_back(desk: Desk, place: &El) {
+    let Some(last) = desk.restored.get_untracked() else { return };
+    let back = desk.jobs.with_untracked(|jobs| last.back.back(jobs));
+    match desk.carry_out(back.steps) {
         Err(refusal) => refused(place, &refusal.says()),
         Ok(_) => {
-            let left = added.iter().filter_map(|id| untrack(|| desk.job(id)));
-            let left = left.map(|job| {
-                let says = say!(w::RESTORE_STAYS, job.heading());
-                el("p").class("quiet").text(&speech::say(&says))
+            desk.restored.set(None);
+            // Unless a backup was made since.
+            desk.set(|settings| match last.backed_up {
+                Some((at, before)) if settings.backed_up == Some(at) => settings.backed_up = before,
+                _ => {}
             });
+            let left = back.stays.iter().map(|it| el("p").class("quiet").own_text(&stays(it)));
             let taken = heading("p").say(&w::TAKEN_BACK);
             show(place, Piece::all(std::iter::once(taken).chain(left)));
         }

@@ -27,9 +27,11 @@ mod lines;
 mod plan;
 mod problem;
 mod scan;
+mod undo;
 
 pub use plan::{Beside, Change, Plan, Planned, Step, carry_out, plan};
 pub use problem::BackupProblem;
+pub use undo::{Back, Restored, Stays};
 
 use self::lines::Item;
 use super::mark::Mark;

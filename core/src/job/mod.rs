@@ -12,6 +12,7 @@ pub mod buying;
 mod clock;
 mod crc;
 mod demo;
+mod differs;
 mod edit;
 mod finding;
 mod fold;
@@ -38,6 +39,7 @@ mod works;
 
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
+pub use differs::{Differs, differences};
 pub use edit::{Edit, apply, hand_over};
 pub use finding::{Found, find};
 pub use jot::Jot;

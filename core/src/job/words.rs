@@ -36,6 +36,19 @@ words! {
     NEWER = "This job was written by a newer version. Update this one to open it; until then it is left as it is.", es "Este trabajo lo escribió una versión más nueva. Actualice esta para abrirlo; hasta entonces se deja como está.";
     SHAPE = "This job can't be read. Save it as a file and keep that. Details: {0}", es "No se puede leer este trabajo. Guárdelo como archivo y consérvelo. Detalles: {0}";
 
+    /// A field under what it stands in: `Cables 2, Count`.
+    PART_OF = "{0}, {1}", es "{0}, {1}";
+    NUMBERED = "{0} {1}", es "{0} {1}";
+    EMPTY = "empty", es "vacío";
+    YES = "yes", es "sí";
+    NO = "no", es "no";
+
+    AWAY_TOO = "Put away, as in the file.", es "Terminado, como en el archivo.";
+    AWAY_THERE = "Put away in the file, not here.", es "Terminado en el archivo, aquí no.";
+    AWAY_NO_MORE = "No longer put away, as in the file.", es "Ya no está terminado, como en el archivo.";
+    ITS_TERMS = "name, place, edition or units", es "nombre, lugar, edición o unidades";
+    ITS_JOTS = "ticks, prices or answers", es "marcas, precios o respuestas";
+
     /// Packages: how many, what they are called, what one holds.
     PACKS = "{0} × {1} of {2}", es "{0} × {1} de {2}";
     PACKS_OF = "{0} × {1}", es "{0} × {1}";

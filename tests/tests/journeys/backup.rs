@@ -4,11 +4,16 @@
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 
+use ledgerboard_core::catalog::find;
+use ledgerboard_core::edition::Basis;
+use ledgerboard_core::fields::row_at;
 use ledgerboard_core::job::backup::{self, Written};
-use ledgerboard_core::job::{Job, Stamp};
+use ledgerboard_core::job::{Edit, Job, Mark, PUT_AWAY, Stamp, apply};
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::wire::Node;
 use tempfile::TempDir;
 
-use crate::harness::{Device, Journey, Page, Server, journey, saying};
+use crate::harness::{Device, Journey, Page, Server, field, journey, saying};
 
 fn folder() -> TempDir {
     tempfile::tempdir().expect("a temporary folder")
@@ -130,6 +135,8 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         page.goto("#/jobs").await;
         page.choose_file("#restore", &changed).await;
         page.sees(saying("1 number changed here and in the file: both are kept.")).await;
+        let differs = "The title: file Den switch, north · here Den switch, south";
+        page.sees(saying(differs)).await;
         page.tap(saying("Restore")).await;
         page.sees(saying("Restored.")).await;
         page.until("JSON.stringify({...localStorage}).includes('(other version)')").await;
@@ -400,6 +407,96 @@ async fn a_backup_comes_and_goes_as_text() {
         page.tap(saying("Restore")).await;
         page.sees(saying("Restored.")).await;
         page.until("document.querySelectorAll('main .doors a').length === 2").await;
+    })
+    .await;
+}
+
+/// Who looks at a file sees which inputs differ; who restores it may go on, come back and undo it,
+/// and nothing that was typed meanwhile goes with that.
+#[tokio::test]
+async fn a_restore_says_which_inputs_differ_and_is_undone_after_leaving_the_page() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        let folder = folder();
+        let at = |step: u64| Stamp {
+            at: 1_791_295_200 + i64::try_from(step).unwrap(),
+            zone: 0,
+            device: "tablet".into(),
+            random: step,
+        };
+        let mark = |calculator: &str, title: &str, puts: &[(&str, &str)], step: u64| {
+            let entry = find(calculator).unwrap();
+            let mut input = entry.sample();
+            for (path, value) in puts {
+                input.put(path, Node::text(value));
+            }
+            let (units, basis) = (Units::Customary, Basis::default());
+            let mark = Mark::new(entry, &input, units, basis, None, &at(step)).unwrap();
+            Mark { id: at(1).id(), title: title.to_owned(), ..mark }
+        };
+        let written =
+            Written { by: "Ledgerboard".into(), made: at(9).moment(), device: "tablet".into() };
+        let mut job = Job::new("Plum Street 4", "", &at(0)).unwrap();
+        let before = mark("cable-securing", "Den feed", &[("run", "30 ft")], 1);
+        apply(&mut job, Edit::Keep(before), &at(1)).unwrap();
+        let first = file(&folder, "first.json", &backup::write([&job], &written));
+        let longer = mark("cable-securing", "Den feed", &[("run", "60 ft")], 2);
+        apply(&mut job, Edit::Change(longer), &at(2)).unwrap();
+        let put_away = Edit::Jot { key: PUT_AWAY.into(), says: "yes".into() };
+        apply(&mut job, put_away, &at(3)).unwrap();
+        let second = file(&folder, "second.json", &backup::write([&job], &written));
+
+        page.goto("#/jobs").await;
+        page.choose_file("#restore", &second).await;
+        page.sees(saying("Put away, as in the file.")).await;
+        page.tap(saying("Leave it")).await;
+        page.choose_file("#restore", &first).await;
+        page.sees(saying("A new job with 1 number.")).await;
+        page.misses(saying("Put away, as in the file.")).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.choose_file("#restore", &second).await;
+        page.sees(saying("1 number replaced by a newer one.")).await;
+        page.sees(".differs").await;
+        let label = row_at(find("cable-securing").unwrap().rows, "run").unwrap().label.en;
+        let differs = page.all_texts(".differs li").await;
+        assert_eq!(differs, [format!("{label}: file 60 ft · here 30 ft")]);
+        page.sees(saying("Put away, as in the file.")).await;
+        page.screenshot("what-differs").await;
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+        page.axe().await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+
+        // On to other work, and back.
+        save_a_box(page, "Hall switch").await;
+        page.tap(saying("All calculators")).await;
+        page.tap(saying("All jobs")).await;
+        page.until("/^Restored .+\\d\\.$/.test(document.querySelector('.undo span')?.innerText)")
+            .await;
+        page.tap(saying("Undo")).await;
+        page.sees(saying("Taken back.")).await;
+        page.tap(saying("Plum Street 4")).await;
+        page.tap(saying("Den feed")).await;
+        page.reads(".answer .figure", "8").await;
+
+        // What was typed since stays, and what it is is said; there is nothing left to undo.
+        page.tap(saying("All calculators")).await;
+        page.tap(saying("All jobs")).await;
+        page.misses(saying("Undo")).await;
+        page.choose_file("#restore", &second).await;
+        page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.tap(saying("Put away: 1")).await;
+        page.tap(saying("Plum Street 4")).await;
+        page.tap(saying("Den feed")).await;
+        page.enter(field("run"), "45 ft").await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("All calculators")).await;
+        page.tap(saying("All jobs")).await;
+        page.sees(saying("Changed since in Plum Street 4, so all of it stays: Den feed.")).await;
+        page.misses(saying("Undo")).await;
+        page.screenshot("changed-since-a-restore").await;
+        assert_eq!(page.overflow().await, Vec::<String>::new());
     })
     .await;
 }

@@ -1,12 +1,16 @@
 //! What restoring a backup would change, and doing it so that it can be undone.
 
+use super::super::differs::{Differs, differences};
 use super::super::edit::{Edit, apply};
 use super::super::mark::Mark;
 use super::super::merge::{Fate, Merged, beside, from_backup, merge};
 use super::super::refusal::Refusal;
-use super::super::site::Job;
+use super::super::site::{Job, PUT_AWAY};
 use super::super::stamp::{Moment, Stamp};
+use super::super::words as w;
 use super::{Backup, Damaged};
+use crate::measure::Units;
+use crate::words::Phrase;
 
 /// What would become of one job of the backup.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,6 +21,12 @@ pub struct Planned {
     pub change: Change,
     /// Numbers that the file's would take the place of.
     pub replaced: Vec<Beside>,
+    /// Numbers changed here and in the file.
+    pub both: Vec<Beside>,
+    /// What is to be said of the job's being put away, there or here.
+    pub away: Option<&'static Phrase>,
+    /// How many other words under a name would be other ones: ticks, prices, what an owner said.
+    pub jots: usize,
     /// Numbers of the file that stay out: removed or worked anew here since.
     pub left_out: Vec<Beside>,
 }
@@ -28,6 +38,14 @@ pub struct Beside {
     pub file: Mark,
     /// As it is here, if it is.
     pub here: Option<Mark>,
+}
+
+impl Beside {
+    /// What differs between the two, field by field, to be said in these units; nothing where it
+    /// isn't here.
+    pub fn differences(&self, units: Units) -> Vec<Differs> {
+        self.here.as_ref().map_or_else(Vec::new, |here| differences(here, &self.file, units))
+    }
 }
 
 /// What would be done with a job of the backup.
@@ -57,17 +75,20 @@ pub struct Plan {
 pub fn plan(backup: Backup, jobs: &[Job]) -> Plan {
     let planned = |theirs: Job| {
         let Some(ours) = jobs.iter().find(|ours| ours.id == theirs.id) else {
-            let (replaced, left_out) = (Vec::new(), Vec::new());
-            return Planned { job: theirs, change: Change::New, replaced, left_out };
+            let (replaced, both, left_out) = (Vec::new(), Vec::new(), Vec::new());
+            let away = theirs.is_put_away().then_some(&w::AWAY_TOO);
+            let change = Change::New;
+            return Planned { job: theirs, change, replaced, both, away, jots: 0, left_out };
         };
         let merged = merge(ours, &theirs);
-        let (mut replaced, mut left_out) = (Vec::new(), Vec::new());
+        let (mut replaced, mut both_kept, mut left_out) = (Vec::new(), Vec::new(), Vec::new());
         for told in &merged.marks {
             let Some(file) = theirs.mark(&told.id) else { continue };
             let here = ours.mark(&told.id);
             let both = || Beside { file: file.clone(), here: here.cloned() };
             match told.fate {
                 Fate::Replaced => replaced.push(both()),
+                Fate::Both => both_kept.push(both()),
                 Fate::StaysGone => left_out.push(both()),
                 Fate::Here if here.is_some_and(|here| !says_the_same(here, file)) => {
                     left_out.push(both());
@@ -80,11 +101,31 @@ pub fn plan(backup: Backup, jobs: &[Job]) -> Plan {
             let known = [from_backup(&it.file).id, beside(&it.file).id];
             known.iter().all(|id| ours.mark(id).is_none())
         });
-        Planned { change: Change::Merged(Box::new(merged)), job: theirs, replaced, left_out }
+        let (away, is_other) = away(ours, &theirs);
+        let jots = merged.jots.saturating_sub(usize::from(is_other));
+        let (change, both) = (Change::Merged(Box::new(merged)), both_kept);
+        Planned { change, job: theirs, replaced, both, away, jots, left_out }
     };
     let Backup { written, jobs: theirs, damaged, cut_after } = backup;
     let jobs = theirs.into_iter().map(planned).collect();
     Plan { jobs, damaged, cut_after, made: written.made }
+}
+
+/// What merging makes of a job's being put away, where either side says that it is, and whether that
+/// is something else than here.
+fn away(ours: &Job, theirs: &Job) -> (Option<&'static Phrase>, bool) {
+    let (here, there) = (ours.jotted(PUT_AWAY), theirs.jotted(PUT_AWAY));
+    let after = match (ours.jot(PUT_AWAY), theirs.jot(PUT_AWAY)) {
+        (Some(ours), Some(theirs)) => ours.joined(theirs).says,
+        _ => [here, there].concat(),
+    };
+    let says = match (here.is_empty(), there.is_empty(), after.is_empty()) {
+        (_, false, false) => Some(&w::AWAY_TOO),
+        (_, false, true) => Some(&w::AWAY_THERE),
+        (false, true, true) => Some(&w::AWAY_NO_MORE),
+        (_, true, _) => None,
+    };
+    (says, after != here)
 }
 
 /// Whether two marks have the same answer from the same input, whatever they are called.

@@ -120,6 +120,158 @@ fn what_restoring_would_change_is_told_first_and_can_be_undone() {
     assert_eq!(here[..2], before[..2]);
 }
 
+/// Two jobs here, a file that changes one and adds another, and what undoes it.
+fn with_a_way_back() -> (Vec<Job>, Vec<Job>, Restored) {
+    let mut here = jobs(&[3, 1]);
+    let mut there = here.clone();
+    there.extend(jobs(&[0, 0, 2]).pop());
+    for edit in [
+        Edit::Keep(mark(7)),
+        Edit::Change(Mark { title: "Changed there".into(), ..mark(0) }),
+        Edit::Jot { key: "got staple".into(), says: "3".into() },
+    ] {
+        apply(&mut there[0], edit, &stamp(1)).unwrap();
+    }
+    let before = here.clone();
+    let undo = restored(&backup(&there), &mut here);
+    let restored = Restored::new(undo, &here);
+    (before, here, restored)
+}
+
+fn stays(back: &Back) -> Vec<String> {
+    let voice = Voice::default();
+    let one = |it: &Stays| {
+        let changed = it.changed.iter().map(|text| voice.say(text)).collect::<Vec<_>>();
+        [voice.say(&it.job), changed.join(", ")].join(": ")
+    };
+    back.stays.iter().map(one).collect()
+}
+
+#[test]
+fn a_restore_is_undone_later_with_all_that_came_since_kept() {
+    let (before, mut here, restored) = with_a_way_back();
+    assert_eq!(restored.jobs().count(), 2);
+    // Another number, one that the file said nothing new about, and another job.
+    let other = Mark { title: "Mine".into(), ..mark(1) };
+    let since = [Edit::Keep(mark(9)), Edit::Change(other.clone())];
+    for (edit, step) in since.into_iter().zip([2, 4]) {
+        apply(&mut here[0], edit, &stamp(step)).unwrap();
+    }
+    apply(&mut here[1], Edit::Keep(mark(11)), &stamp(6)).unwrap();
+    let back = restored.back(&here);
+    assert_eq!(stays(&back), [""; 0]);
+    carry_out(&mut here, back.steps, &stamp(9)).unwrap();
+    assert_eq!(here.len(), 2);
+    let [mine, kept] = [1, 9].map(|step| here[0].mark(&mark(step).id).cloned());
+    assert_eq!((mine.unwrap().title, kept.is_some()), (other.title, true));
+    assert_eq!(here[0].mark(&mark(0).id), before[0].mark(&mark(0).id), "as before the restore");
+    assert_eq!((here[0].mark(&mark(7).id), here[0].jotted("got staple")), (None, ""));
+    assert_eq!(here[1].marks.len(), 2);
+}
+
+#[test]
+fn what_was_changed_since_a_restore_keeps_its_job_as_it_is_and_is_named() {
+    let (_, whole, restored) = with_a_way_back();
+    let titled = |step, title: &str| Edit::Change(Mark { title: title.into(), ..mark(step) });
+    let jot = Edit::Jot { key: "got staple".into(), says: "5".into() };
+    let second = "Plumb 2: ";
+    for (at, edit, want) in [
+        (0, titled(0, "Typed since"), "Plumb 0: Typed since"),
+        (0, Edit::Remove(mark(7).id), "Plumb 0: Shelf over the bench"),
+        (0, jot, "Plumb 0: ticks, prices or answers"),
+        (2, Edit::Keep(mark(8)), second),
+        (2, Edit::Describe { name: "Plumb 2".into(), place: "Rear".into() }, second),
+    ] {
+        let mut here = whole.clone();
+        apply(&mut here[at], edit, &stamp(3)).unwrap();
+        let touched = here[at].clone();
+        let back = restored.back(&here);
+        assert_eq!((stays(&back), back.steps.len()), (vec![want.to_owned()], 1));
+        carry_out(&mut here, back.steps, &stamp(9)).unwrap();
+        let left = here.iter().find(|job| job.id == touched.id);
+        assert_eq!(left, Some(&touched), "{want}");
+    }
+    // What was removed since is gone already.
+    let mut here = whole.clone();
+    here.remove(2);
+    let back = restored.back(&here);
+    assert_eq!((back.steps.len(), back.stays.len()), (1, 0));
+    assert_eq!(restored.back(&[]), Back::default());
+}
+
+#[test]
+fn copies_that_were_brought_back_are_taken_back_later_unless_they_were_changed() {
+    let there = jobs(&[2]);
+    let mut here = there.clone();
+    apply(&mut here[0], Edit::Remove(mark(1).id), &stamp(2)).unwrap();
+    let before = here[0].marks.clone();
+    let plan = plan(read(&backup(&there)).unwrap(), &here);
+    let undo = carry_out(&mut here, plan.copies(), &stamp(3)).unwrap();
+    let restored = Restored::new(undo, &here);
+    let copy = here[0].marks.iter().find(|it| it.title.ends_with("(from the backup)"));
+    let copy = copy.unwrap().clone();
+    let mut other = here.clone();
+    apply(&mut other[0], Edit::Remove(copy.id), &stamp(4)).unwrap();
+    assert_eq!(stays(&restored.back(&other)), [format!("Plumb 0: {}", copy.title)]);
+    let back = restored.back(&here);
+    carry_out(&mut here, back.steps, &stamp(9)).unwrap();
+    assert_eq!(here[0].marks, before);
+}
+
+#[test]
+fn a_plan_names_what_differs_where_both_have_the_number() {
+    let entry = crate::catalog::find("cable-securing").unwrap();
+    let run = |text: &str| {
+        let mut input = entry.sample();
+        input.put("run", Node::text(text));
+        let mark = Mark::new(entry, &input, <_>::default(), <_>::default(), None, &stamp(1));
+        Mark { title: "Den feed".into(), ..mark.unwrap() }
+    };
+    let mut here = jobs(&[0]);
+    apply(&mut here[0], Edit::Keep(run("30 ft")), &stamp(1)).unwrap();
+    let mut there = here.clone();
+    apply(&mut there[0], Edit::Change(run("60 ft")), &stamp(3)).unwrap();
+    let told = |here: &[Job], of: fn(&Planned) -> &Vec<Beside>| {
+        let plan = plan(read(&backup(&there)).unwrap(), here);
+        let [both] = &of(&plan.jobs[0])[..] else { panic!("one number") };
+        let voice = Voice::default();
+        let texts = |it: &super::super::Differs| [&it.here, &it.there].map(|it| voice.say(it));
+        both.differences(voice.units).iter().map(texts).collect::<Vec<_>>()
+    };
+    let pair = |here: &str| [[here.to_owned(), "60 ft".to_owned()]];
+    assert_eq!(told(&here, |it| &it.replaced), pair("30 ft"));
+    apply(&mut here[0], Edit::Change(run("45 ft")), &stamp(4)).unwrap();
+    assert_eq!(told(&here, |it| &it.both), pair("45 ft"));
+}
+
+#[test]
+fn a_job_that_is_put_away_in_the_file_says_so() {
+    let put = |says: &str| Edit::Jot { key: super::super::PUT_AWAY.into(), says: says.into() };
+    let away = |here: &[Job], there: &[Job]| {
+        let plan = plan(read(&backup(there)).unwrap(), here);
+        assert_eq!(plan.jobs[0].jots, 0, "told by itself, it isn't counted too");
+        plan.jobs[0].away.map(|phrase| phrase.en).unwrap_or_default()
+    };
+    let plain = jobs(&[1]);
+    let mut put_away = plain.clone();
+    apply(&mut put_away[0], put("yes"), &stamp(1)).unwrap();
+    let mut taken_out = put_away.clone();
+    apply(&mut taken_out[0], put(""), &stamp(2)).unwrap();
+    let too = "Put away, as in the file.";
+    for (here, there, want) in [
+        (&[][..], &put_away, too),
+        (&[][..], &plain, ""),
+        (&plain[..], &put_away, too),
+        (&put_away[..], &put_away, too),
+        (&taken_out[..], &put_away, "Put away in the file, not here."),
+        (&put_away[..], &taken_out, "No longer put away, as in the file."),
+        (&put_away[..], &plain, ""),
+        (&plain[..], &plain, ""),
+    ] {
+        assert_eq!(away(here, there), want);
+    }
+}
+
 #[test]
 fn steps_that_no_longer_fit_change_nothing() {
     let all = jobs(&[1, 1]);

@@ -1,0 +1,216 @@
+//! What differs between two copies of one mark: each input by its field's name, with what stands in
+//! either.
+
+use super::mark::Mark;
+use super::words as w;
+use crate::catalog;
+use crate::fields::{Kind, Row, heard};
+use crate::measure::{Rounding, Units};
+use crate::say;
+use crate::wire::Node;
+use crate::words::Text;
+
+/// One thing that says something else in the other copy.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Differs {
+    /// The field's name, with what it stands under: `Cables 2, Count`.
+    pub name: Text,
+    /// What stands here.
+    pub here: Text,
+    /// What stands in the other.
+    pub there: Text,
+}
+
+/// What differs between the mark that is here and the other copy of it: inputs in the order of their
+/// form, then what a person wrote about it. A list of another length is told by its count. Inputs
+/// that this version can't read by their names are left out. `units` are those that the texts will be
+/// said in.
+pub fn differences(here: &Mark, there: &Mark, units: Units) -> Vec<Differs> {
+    let mut all = Vec::new();
+    let is_read = |mark: &Mark, version| mark.version == version;
+    let entry = catalog::find(&here.calculator).filter(|entry| {
+        there.calculator == entry.id && [here, there].iter().all(|it| is_read(it, entry.version))
+    });
+    if let Some(entry) = entry {
+        level(entry.rows, [&here.input, &there.input], None, units, &mut all);
+    }
+    for (name, here, there) in [
+        (&w::A_TITLE, &here.title, &there.title),
+        (&w::A_SPOT, &here.spot, &there.spot),
+        (&w::A_NOTE, &here.note, &there.note),
+    ] {
+        if here != there {
+            all.push(Differs { name: name.into(), here: typed(here), there: typed(there) });
+        }
+    }
+    all
+}
+
+/// The rows of one level, under what they stand in.
+fn level(
+    rows: &'static [Row],
+    sides: [&Node; 2],
+    within: Option<&Text>,
+    units: Units,
+    all: &mut Vec<Differs>,
+) {
+    let nothing = Node::EMPTY;
+    for row in rows {
+        let [here, there] = sides.map(|side| side.get(row.key).unwrap_or(&nothing));
+        let name = match within {
+            Some(within) => say!(w::PART_OF, within.clone(), row.label),
+            None => row.label.into(),
+        };
+        match row.kind {
+            Kind::Group(rows) => level(rows, [here, there], Some(&name), units, all),
+            Kind::List(item) => {
+                let (ours, theirs) = (here.items(""), there.items(""));
+                if ours.len() != theirs.len() {
+                    let [here, there] =
+                        [ours, theirs].map(|items| say!(w::AMOUNT, items.len() as i64));
+                    all.push(Differs { name, here, there });
+                    continue;
+                }
+                for ((ours, theirs), at) in ours.iter().zip(theirs).zip(1_i64..) {
+                    let name = say!(w::NUMBERED, item.name, at);
+                    level(item.rows, [ours, theirs], Some(&name), units, all);
+                }
+            }
+            _ => {
+                let [ours, theirs] = [here, there].map(|it| it.leaf().unwrap_or_default());
+                if ours != theirs {
+                    let [here, there] = [&ours, &theirs].map(|leaf| said(row, leaf, units));
+                    all.push(Differs { name, here, there });
+                }
+            }
+        }
+    }
+}
+
+/// A leaf as a person reads it, and so that two that differ read otherwise.
+fn said(row: &'static Row, leaf: &str, units: Units) -> Text {
+    match row.kind {
+        Kind::Choice(picks) => {
+            let pick = picks.iter().find(|pick| pick.key == leaf);
+            pick.map_or_else(|| typed(leaf), |pick| pick.label.into())
+        }
+        Kind::Flag => (if leaf == "yes" { &w::YES } else { &w::NO }).into(),
+        // A kept input has its units written out. Rounded, two amounts that differ may read the same.
+        _ => match heard(row, leaf, Units::Customary) {
+            Ok(Some(amount)) if !amount.show(units, Rounding::Nearest).rounded => {
+                say!(w::AMOUNT, amount)
+            }
+            _ => typed(leaf),
+        },
+    }
+}
+
+fn typed(words: &str) -> Text {
+    match words.trim() {
+        "" => (&w::EMPTY).into(),
+        words => say!(w::AS_TYPED, words),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{mark, stamp};
+    use super::*;
+    use crate::catalog::ALL;
+    use crate::edition::Basis;
+    use crate::fields::row_at;
+    use crate::words::Voice;
+
+    fn of(calculator: &str, puts: &[(&str, Node)]) -> Mark {
+        let entry = catalog::find(calculator).unwrap();
+        let mut input = entry.sample();
+        for (path, value) in puts {
+            input.put(path, value.clone());
+        }
+        Mark::new(entry, &input, Units::Customary, Basis::default(), None, &stamp(1)).unwrap()
+    }
+
+    fn told(here: &Mark, there: &Mark) -> Vec<String> {
+        let voice = Voice::default();
+        let one =
+            |it: &Differs| [&it.name, &it.here, &it.there].map(|text| voice.say(text)).join(" | ");
+        differences(here, there, voice.units).iter().map(one).collect()
+    }
+
+    #[test]
+    fn a_field_is_told_by_its_name_with_both_values() {
+        let run = |text: &str| of("cable-securing", &[("run", Node::text(text))]);
+        let label = row_at(catalog::find("cable-securing").unwrap().rows, "run").unwrap().label;
+        assert_eq!(told(&run("30 ft"), &run("60 ft")), [[label.en, " | 30 ft | 60 ft"].concat()],);
+        assert_eq!(told(&run("30 ft"), &run("360 in")), [""; 0], "the same length");
+        // 19.2 in and 19-3/16 in both round to 19-3/16.
+        let close = told(&run("19.2 in"), &run("19-3/16 in"));
+        let (name, values) = close[0].split_once(" | ").unwrap();
+        assert_eq!((close.len(), name), (1, label.en));
+        let (here, there) = values.split_once(" | ").unwrap();
+        assert_ne!(here, there);
+    }
+
+    #[test]
+    fn a_list_is_told_by_its_count_where_that_differs_and_else_item_by_item() {
+        let sample = of("box-fill", &[]);
+        let cables = sample.input.items("cables").to_vec();
+        let more = [&*cables, &cables[..1]].concat();
+        let more = of("box-fill", &[("cables", Node::List(more))]);
+        let count = cables.len();
+        let says = told(&sample, &more);
+        assert_eq!(says.len(), 1);
+        assert!(says[0].ends_with(&format!(" | {count} | {}", count + 1)), "{says:?}");
+        let other = of("box-fill", &[("cables.0.count", Node::text("3"))]);
+        let says = told(&sample, &other);
+        assert_eq!(says.len(), 1, "{says:?}");
+        assert!(says[0].contains(" 1, ") && says[0].ends_with(" | 3"), "{says:?}");
+    }
+
+    #[test]
+    fn what_a_person_wrote_is_told_and_nothing_stands_for_nothing() {
+        let here = mark(1);
+        let there = Mark { note: " ".into(), title: "Shelf".into(), ..here.clone() };
+        let says = told(&here, &there);
+        assert_eq!(says[0], "The title | Shelf over the bench | Shelf");
+        assert!(says[1].starts_with("The note | ") && says[1].ends_with(" | empty"), "{says:?}");
+        assert_eq!(told(&here, &here), [""; 0]);
+    }
+
+    #[test]
+    fn a_choice_and_a_tick_are_told_as_they_are_read() {
+        let mut found = (false, false);
+        for entry in ALL {
+            for row in entry.rows {
+                let (here, there, want) = match row.kind {
+                    Kind::Choice(picks) if picks.len() > 1 => {
+                        found.0 = true;
+                        (picks[0].key, picks[1].key, [picks[0].label.en, picks[1].label.en])
+                    }
+                    Kind::Flag => {
+                        found.1 = true;
+                        ("yes", "no", ["yes", "no"])
+                    }
+                    _ => continue,
+                };
+                let with = |leaf: &str| {
+                    let mut input = Node::EMPTY;
+                    input.put(row.key, Node::text(leaf));
+                    let (calculator, version) = (entry.id.to_owned(), entry.version);
+                    Mark { calculator, version, input, ..mark(1) }
+                };
+                let says = told(&with(here), &with(there));
+                assert_eq!(says, [[row.label.en, want[0], want[1]].join(" | ")], "{}", entry.id);
+            }
+        }
+        assert_eq!(found, (true, true));
+    }
+
+    #[test]
+    fn what_another_version_has_put_in_is_not_guessed_at() {
+        let here = of("cable-securing", &[]);
+        let mut there = of("cable-securing", &[("run", Node::text("60 ft"))]);
+        there.version += 1;
+        assert_eq!(told(&here, &there), [""; 0]);
+    }
+}
