@@ -44,8 +44,8 @@ pub(crate) fn shell() -> Piece {
     open_for_print();
     on_change(
         move || desk.route.track(),
-        || {
-            request_animation_frame(arrive);
+        move || {
+            request_animation_frame(move || arrive(desk));
         },
     );
     let back = live(move || match desk.route.get() {
@@ -96,13 +96,19 @@ fn coming(id: &str) -> El {
         .with(door(route::JOBS, &speech::phrase(&w::ALL_JOBS)))
 }
 
-/// From the second page on: a reader hears where it is, and a thumb starts at the top.
-fn arrive() {
-    window().scroll_to_with_x_and_y(0.0, 0.0);
+/// From the second page on: a reader hears where it is, and a thumb starts at the top; in what was
+/// found, where it was left.
+fn arrive(desk: Desk) {
     let heading = document().query_selector("h1").ok().flatten();
     if let Some(heading) = heading.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
         let _ = heading.focus();
     }
+    let is_at_jobs = desk.route.with_untracked(|route| *route == Route::Jobs);
+    let left_at = desk.sought.with_untracked(|sought| match sought.typed.trim() {
+        "" => 0.0,
+        _ => sought.place,
+    });
+    window().scroll_to_with_x_and_y(0.0, if is_at_jobs { left_at } else { 0.0 });
 }
 
 /// What keeps things from being saved, until it no longer does.

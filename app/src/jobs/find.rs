@@ -4,7 +4,7 @@ use super::details::{below, text_field};
 use super::mark_line::{shown, word_of};
 use crate::desk::Desk;
 use crate::drawing::{held, verdict};
-use crate::elements::{El, Piece, el, live};
+use crate::elements::{El, Piece, el, focus_soon, live};
 use crate::later::later;
 use crate::signal::RwSignal;
 use crate::{route, speech, words as w};
@@ -16,10 +16,15 @@ use leptos::prelude::*;
 /// The most that are listed: who needs more types another letter.
 const MOST: usize = 20;
 
-/// The field, and under it what it finds.
+/// The field, and under it what it finds. Who opens one and comes back finds both as they were left.
 pub(super) fn find(desk: Desk) -> El {
-    let typed = RwSignal::new(String::new());
-    let asked = RwSignal::new(String::new());
+    let sought = desk.sought.with_untracked(|sought| sought.typed.clone());
+    let typed = RwSignal::new(sought.clone());
+    let asked = RwSignal::new(sought);
+    let keep = move || {
+        let typed = typed.get_untracked();
+        desk.sought.update(|sought| sought.typed = typed);
+    };
     let soon = later(move |_| {
         if let Some(typed) = typed.try_get_untracked() {
             asked.set(typed);
@@ -30,23 +35,31 @@ pub(super) fn find(desk: Desk) -> El {
         .value_live(move || typed.get())
         .on("input", move |event| {
             typed.set(event_target_value(&event));
+            keep();
             soon();
         });
     let results = live(move || {
-        let asked = asked.get();
-        if asked.trim().is_empty() {
+        let words = asked.get();
+        if words.trim().is_empty() {
             return Piece::NONE;
         }
         desk.jobs.with(|jobs| {
             let voice = speech::voice(desk.settings.with(|settings| settings.units));
-            let (found, count) = job::find(jobs, &asked, MOST, voice);
+            let (found, count) = job::find(jobs, &words, MOST, voice);
             let lines = el("ul").with_all(found.iter().map(line));
             let says = match count > found.len() {
                 true => say!(w::FOUND_SOME, found.len() as i64, count as i64),
                 false => say!(w::FOUND_COUNT, count as i64),
             };
             let status = el("p").class("quiet").attr("role", "status").text(&speech::say(&says));
-            Piece::all([status, lines])
+            let close = el("button").attr("type", "button").class("quiet").say(&w::CLOSE);
+            let close = close.tap(move || {
+                typed.set(String::new());
+                asked.set(String::new());
+                keep();
+                focus_soon("#find");
+            });
+            Piece::all([el("div").class("row").with(status).with(close), lines])
         })
     });
     el("div").class("find").with(below("find", &w::FIND_NUMBER, field)).with(results)

@@ -153,7 +153,13 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
         .with(el("h2").id("new-job").say(&w::NEW_JOB))
         .with(back)
         .with(form);
+    // Where what is tapped leads away from, and back to.
+    let left = move || {
+        let place = window().scroll_y().unwrap_or_default();
+        desk.sought.update(|sought| sought.place = place);
+    };
     el("main")
+        .tap(left)
         .with(el("h1").attr("tabindex", "-1").say(&w::JOBS))
         .with(when(move || desk.list.with(|all| !all.is_empty()), move || find(desk)))
         .with(job_lines(desk, usize::MAX))

@@ -106,6 +106,26 @@ async fn forty_jobs_of_two_hundred_numbers() {
         page.enter("#find", "number 17 house 32").await;
         page.until("document.querySelectorAll('.find .mark-line').length === 14").await;
         page.screenshot("a-number-is-found").await;
+        // Who opens one and comes back finds the words and the place as they were left.
+        page.evaluate::<()>("void document.querySelector('.find li:nth-child(9)').scrollIntoView({ block: 'center', behavior: 'instant' })").await;
+        let place: f64 = page.evaluate("scrollY").await;
+        assert!(place > 300.0, "scrolled to {place}");
+        page.tap(".find li:nth-child(9) .mark-line").await;
+        page.sees(".answer .figure").await;
+        page.back().await;
+        page.until("document.querySelectorAll('.find .mark-line').length === 14").await;
+        page.until(&format!("Math.abs(scrollY - {place}) < 100")).await;
+        // From the calculator by way of the first page, too.
+        page.tap(".find li:nth-child(9) .mark-line").await;
+        page.sees(".answer .figure").await;
+        page.tap(saying("All calculators")).await;
+        page.tap(saying("All jobs")).await;
+        page.until("document.querySelector('#find').value === 'number 17 house 32'").await;
+        page.until("document.querySelectorAll('.find .mark-line').length === 14").await;
+        page.tap(".find button").await;
+        page.has_focus("#find").await;
+        page.misses(".find .mark-line").await;
+        page.enter("#find", "number 17 house 32").await;
         page.tap(".find li:first-child .mark-line").await;
         page.sees(".answer .figure").await;
         // What is done with it now is saved twice, beside all the others.
