@@ -2,6 +2,7 @@
 
 use super::details::details;
 use super::marks::Lines;
+use super::owner::owner_says;
 use super::ties::links;
 use super::today::Today;
 use crate::desk::Desk;
@@ -12,6 +13,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::catalog::{self, Worked};
+use ledgerboard_core::job::turnover::said;
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
@@ -77,6 +79,7 @@ pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piec
         part(line),
         note.into(),
         is_own.then(day).into(),
+        part(owner),
         part(changed),
         is_own.then(|| actions(lines.desk, &lines.job, mark, lines.gone, lines.opened)).into(),
     ])
@@ -137,6 +140,18 @@ fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         worked.sheet.drawing.as_ref().map(|drawing| sketch(drawing, &mark.id, voice))
     });
     Piece::all([Piece::from(line), plan.into()])
+}
+
+/// What the owner said of it, where that leaves something to settle.
+fn owner(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
+    let said = said(&lines.job, &mark.id);
+    let now = worked(today).map(|worked| worked.sheet.headline.amount.exact());
+    let now = now.unwrap_or_else(|| mark.kept.answer.clone());
+    let says = said.filter(|said| said.is_open(&now)).map(|said| {
+        let voice = speech::voice(lines.job.units);
+        el("p").class("now").text(&voice.say(&owner_says(&said, &now)))
+    });
+    says.into()
 }
 
 /// Where today's answer isn't the kept one, and what the mark takes from others.

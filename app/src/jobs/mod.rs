@@ -8,6 +8,7 @@ mod find;
 mod list;
 mod mark_line;
 mod marks;
+mod owner;
 mod page;
 mod ready;
 mod switch;

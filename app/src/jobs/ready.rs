@@ -2,13 +2,14 @@
 //! at. It says what is so, and never that anything has passed.
 
 use super::no_such_job;
+use super::owner::word;
 use crate::clock;
 use crate::desk::Desk;
 use crate::drawing::{held, spare, verdict};
 use crate::elements::{El, Piece, el};
 use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
-use ledgerboard_core::job::ready::{Found, Looked, Phase, Ready, Snag, looked_at, ready};
+use ledgerboard_core::job::ready::{Answer, Found, Looked, Phase, Ready, Snag, looked_at, ready};
 use ledgerboard_core::job::{Edit, Job, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Check;
@@ -31,7 +32,11 @@ pub(super) fn ready_lines(job: &Job, survey: &Survey<'_>) -> Piece {
 fn counts(ready: &Ready) -> Text {
     let count = |of: usize| of as i64;
     let (over, ask) = (count(ready.overs()), count(ready.asks()));
-    say!(w::READY_COUNTS, over, ask, count(ready.open()))
+    let counts = say!(w::READY_COUNTS, over, ask, count(ready.open()));
+    match ready.owner.len() {
+        0 => counts,
+        said => say!(w::READY_OWNER, counts, count(said)),
+    }
 }
 
 /// The page of it.
@@ -73,11 +78,25 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
         (0, _) => say!(w::READY_NO_MARKS),
         (_, within) => say!(w::READY_WITHIN, within as i64),
     };
+    let owner = (!ready.owner.is_empty()).then(|| {
+        let answers = ready.owner.iter().map(|it| answer(job, it, voice));
+        let answers = el("ul").with_all(answers.collect::<Vec<_>>());
+        Piece::all([el("h3").say(&w::OWNERS_ANSWERS), answers])
+    });
     Piece::all([
-        lines(&ready.over),
-        lines(&ready.ask),
-        el("p").class("quiet").text(&speech::say(&rest)),
+        lines(&ready.over).into(),
+        lines(&ready.ask).into(),
+        el("p").class("quiet").text(&speech::say(&rest)).into(),
+        Piece::from(owner),
     ])
+}
+
+/// A number, and what the owner said of it.
+fn answer(job: &Job, answer: &Answer, voice: Voice) -> El {
+    let title = el("a").attr("href", &route::mark(&job.id, &answer.mark)).own_text(&answer.title);
+    let line = el("p").class("row").with(el("span").with(title).text(" ").own_text(&answer.spot));
+    let says = word(&answer.said, &answer.now, answer.said.at.date().into());
+    el("li").class("found").with(line).with(el("p").class("now").text(&voice.say(&says)))
 }
 
 fn one(job: &Job, found: &Found, voice: Voice) -> El {

@@ -1,6 +1,7 @@
 //! A sheet to hand over: on the screen to be looked through, on paper as it is handed.
 
 use super::no_such_job;
+use super::owner::word;
 use crate::clock;
 use crate::desk::Desk;
 use crate::drawing::{drawn, held, verdict};
@@ -10,7 +11,7 @@ use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::turnover::{
-    Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
+    Handed, Place, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
 };
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
@@ -341,13 +342,9 @@ fn owner(desk: Desk, id: StoredValue<String>, number: &Handed, voice: Voice, is_
     });
     let now = number.headline.amount.exact();
     let note = live(move || {
-        let Said { word, of, at } = said.get()?;
-        let text = if of == now {
-            say!(w::OWNER_SAID, word.name(), at.text())
-        } else {
-            say!(w::OWNER_SAID_OF, word.name(), super::shown(&of), at.text())
-        };
-        Some(el("p").class(if of == now { "quiet" } else { "now" }).text(&voice.say(&text)))
+        let said = said.get()?;
+        let text = word(&said, &now, said.at.text().into());
+        Some(el("p").class(if said.of == now { "quiet" } else { "now" }).text(&voice.say(&text)))
     });
     el("div")
         .class("owner")

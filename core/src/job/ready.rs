@@ -2,11 +2,12 @@
 //! the trade looks for then. It says what is over, what is to ask and what nobody has looked at; it
 //! never says that anything has passed.
 
-use super::mark::Stale;
+use super::mark::{Mark, Stale};
 use super::ready_words as w;
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
+use super::turnover::{Said, said};
 use crate::calculators::Trade;
 use crate::catalog::{self, Entry};
 use crate::rules::electrical::{box_setback, cable_securing, free_conductor, nail_protection};
@@ -156,6 +157,21 @@ pub struct Found {
     pub checks: Vec<Check>,
 }
 
+/// What the owner said of a mark, where that leaves something to settle. It is no check.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Answer {
+    /// The mark's id.
+    pub mark: String,
+    /// Its title.
+    pub title: String,
+    /// Its room or spot.
+    pub spot: String,
+    /// What was said.
+    pub said: Said,
+    /// What the number says now, in exact text.
+    pub now: String,
+}
+
 /// Whether somebody has looked at a point, and when.
 #[derive(Clone, Copy, Debug)]
 pub struct Looked {
@@ -174,6 +190,8 @@ pub struct Ready {
     pub over: Vec<Found>,
     /// What is to be asked.
     pub ask: Vec<Found>,
+    /// What the owner's word leaves to settle.
+    pub owner: Vec<Answer>,
     /// How many checks are within.
     pub within: usize,
     /// How many marks count here.
@@ -227,13 +245,15 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         .iter()
         .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
-    let mut ready = Ready { phase, over: vec![], ask: vec![], within: 0, marks: 0, points };
+    let (over, ask, owner) = (vec![], vec![], vec![]);
+    let mut ready = Ready { phase, over, ask, owner, within: 0, marks: 0, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
         if entry.map(Phase::of) != Some(phase) {
             continue;
         }
         ready.marks += 1;
+        ready.owner.extend(owners_answer(mark, job, survey));
         let moved = mark.ties.iter().any(|tie| survey.standing(tie) != TieState::Fresh);
         let mut found = Found {
             mark: mark.id.clone(),
@@ -266,10 +286,22 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
     ready
 }
 
+/// What the owner said of a mark, where that leaves something to settle.
+fn owners_answer(mark: &Mark, job: &Job, survey: &Survey<'_>) -> Option<Answer> {
+    let said = said(job, &mark.id)?;
+    let now = match survey.worked(&mark.id) {
+        Some(Ok(worked)) => worked.sheet.headline.amount.exact(),
+        _ => mark.kept.answer.clone(),
+    };
+    let (id, title, spot) = (mark.id.clone(), mark.title.clone(), mark.spot.clone());
+    said.is_open(&now).then_some(Answer { mark: id, title, spot, said, now })
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::samples::stamp;
-    use super::super::{Edit, Mark, apply};
+    use super::super::turnover::{Word, say_of};
+    use super::super::{Edit, apply};
     use super::*;
     use crate::measure::Units;
 
@@ -304,6 +336,44 @@ mod tests {
         let held = all.iter().flat_map(|it| &it.over);
         let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         assert_eq!(counted, told + held.count());
+    }
+
+    #[test]
+    fn the_owners_word_is_to_settle_in_its_phase_and_counts_as_no_check() {
+        let mut job = job();
+        let counts = |all: &[Ready; 4]| all.each_ref().map(|it| (it.overs(), it.asks(), it.within));
+        let before = ready(&job, &Survey::of(&job));
+        assert!(before.iter().all(|it| it.owner.is_empty()));
+        let id = |title: &str| job.marks.iter().find(|it| it.title == title).unwrap().id.clone();
+        let (spots, boxes, paint) = (id("register-spots"), id("switch-boxes"), id("paint"));
+        let answer = |id: &str| job.mark(id).unwrap().kept.answer.clone();
+        let says = [
+            say_of(&spots, Some(Word::Change), &answer(&spots)),
+            say_of(&boxes, Some(Word::Agree), &answer(&boxes)),
+            say_of(&paint, Some(Word::Agree), "of another answer"),
+        ];
+        for (edit, step) in says.into_iter().zip(70..) {
+            apply(&mut job, edit, &stamp(step)).unwrap();
+        }
+        let after = ready(&job, &Survey::of(&job));
+        assert_eq!(counts(&after), counts(&before), "an owner's word is no check");
+        let told =
+            after.each_ref().map(|it| it.owner.iter().map(|it| &*it.mark).collect::<Vec<_>>());
+        let phase = |title: &str| {
+            let of = Phase::of(catalog::find(title).unwrap());
+            Phase::ALL.iter().position(|it| *it == of).unwrap()
+        };
+        for (at, told) in told.iter().enumerate() {
+            let mut want = Vec::new();
+            want.extend((at == phase("register-spots")).then_some(&*spots));
+            want.extend((at == phase("paint")).then_some(&*paint));
+            assert_eq!(*told, want, "{:?}", Phase::ALL[at]);
+        }
+        let spot = &after[phase("register-spots")].owner[0];
+        assert_eq!((spot.said.word, &spot.now), (Word::Change, &spot.said.of));
+        apply(&mut job, say_of(&spots, None, ""), &stamp(75)).unwrap();
+        let then = ready(&job, &Survey::of(&job));
+        assert!(then[phase("register-spots")].owner.is_empty(), "taken back");
     }
 
     #[test]

@@ -137,6 +137,14 @@ pub struct Said {
     pub at: Moment,
 }
 
+impl Said {
+    /// Whether it leaves something to settle: a change, a question, or that it was said of another
+    /// answer than this one, in exact text.
+    pub fn is_open(&self, answer: &str) -> bool {
+        self.word != Word::Agree || self.of != answer
+    }
+}
+
 /// How a number stands to the last sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Since {

@@ -38,6 +38,10 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         open_job(page).await;
         page.tap(saying("What to buy")).await;
         page.reads(".buy:first-child .value", "8").await;
+        // Needed is what is bought: said once. Of primer it isn't.
+        page.reads(".buy:first-child summary", "Where from, package, price").await;
+        let needed = page.all_texts(".buy summary").await;
+        assert!(needed[1..].iter().all(|it| it.contains(" needed")), "{needed:?}");
         page.tap("[id='got staple']").await;
         page.sees(".buy-line.got").await;
         page.tap(".buy:first-child summary").await;
@@ -110,6 +114,66 @@ async fn an_owner_agrees_to_an_answer_and_is_asked_again_when_it_changes() {
         assert!(changed == "Den ceiling: not as it was. Look again.", "{changed}");
         page.axe().await;
         page.screenshot("owner").await;
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn what_an_owner_wants_changed_is_told_where_the_number_stands_and_before_its_work() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        saved(page, "raising", "Den ceiling").await;
+        saved(page, "set-out", "Box heights").await;
+        open_job(page).await;
+        page.tap(saying("Owner")).await;
+        let of = |mark: &str, word: &str| {
+            format!(
+                "[...document.querySelectorAll('.in-short li')]\
+                 .find((it) => it.textContent.includes('{mark}'))\
+                 .querySelectorAll('input')[{}].click()",
+                ["Agree", "Change it", "Ask me"].iter().position(|it| *it == word).unwrap()
+            )
+        };
+        page.sees(saying("Change it")).await;
+        page.evaluate::<()>(&format!("void {}", of("Den ceiling", "Change it"))).await;
+        page.until("/^Change it, /.test(document.querySelector('.owner p')?.innerText)").await;
+
+        open_job(page).await;
+        let told = "[...document.querySelectorAll('.mark .now')].map((it) => it.innerText)\
+                    .join('|').match(/^Owner: Change it, \\d{4}-\\d\\d-\\d\\d$/) !== null";
+        page.until(told).await;
+        let counts = page.all_texts(".ready li").await;
+        let told = counts.iter().filter(|it| it.ends_with(", 1 from the owner")).count();
+        assert_eq!(told, 1, "{counts:?}");
+        page.screenshot("an-owner-wants-it-changed").await;
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+        page.tap(saying("Ready?")).await;
+        page.sees(saying("The owner’s answers")).await;
+        page.until("/^Change it, /.test(document.querySelector('.found .now')?.innerText)").await;
+        assert_eq!(page.all_texts("h3").await.iter().filter(|it| it.contains("owner")).count(), 1);
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+        page.axe().await;
+
+        // Changed as it was wanted, the owner is to be asked again.
+        open_job(page).await;
+        page.tap(saying("Den ceiling")).await;
+        page.enter(field("plates"), "2").await;
+        page.tap(saying("Save over")).await;
+        open_job(page).await;
+        page.until(
+            "[...document.querySelectorAll('.mark .now')].some((it) => \
+             it.innerText.startsWith('Owner: “Change it” was said of ') && \
+             it.innerText.endsWith('ask again.'))",
+        )
+        .await;
+        page.tap(saying("Owner")).await;
+        page.sees(".owner .now").await;
+        page.evaluate::<()>(&format!("void {}", of("Den ceiling", "Agree"))).await;
+        page.misses(".owner .now").await;
+        open_job(page).await;
+        page.sees(".ready").await;
+        page.misses(".mark .now").await;
+        let counts = page.all_texts(".ready li").await;
+        assert!(counts.iter().all(|it| !it.contains("from the owner")), "{counts:?}");
     })
     .await;
 }
