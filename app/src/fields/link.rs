@@ -19,14 +19,18 @@ pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Opti
     let like = row.takes()?;
     let place = place.clone();
     let path = place.path.clone();
-    let linked = Memo::new(move |_| question.linked(&path));
+    let linked = Memo::new(move |_| {
+        let linked = question.linked(&path)?;
+        Some((linked, question.is_told_together(&path)))
+    });
     let path = place.path.clone();
     let cut =
         Memo::new(move |_| question.cut.get().filter(|(at, _)| *at == path).map(|(_, name)| name));
     let open = RwSignal::new(false);
     Some(el("div").class("link").with(live(move || {
         match (linked.get(), cut.get()) {
-            (Some(linked), _) => tied(question, &place, &linked),
+            (Some((_, true)), _) => Piece::NONE,
+            (Some((linked, false)), _) => tied(question, &place, &linked),
             (None, cut) => Piece::all([
                 cut.map(|name| {
                     let says = el("p").class("note").attr("role", "status");
@@ -39,14 +43,30 @@ pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Opti
     })))
 }
 
+/// What several inputs come from, once for all of them.
+pub(crate) fn told_together(question: Question) -> Piece {
+    let all = Memo::new(move |_| question.told_together());
+    live(move || {
+        Piece::all(all.get().into_iter().map(|(linked, labels)| {
+            let says = speech::say(&say!(w::TAKES, labels, &*linked.title));
+            let from = source(&linked, &says);
+            let behind = (linked.standing == TieState::Behind)
+                .then(|| el("p").class("now").say(&w::SOURCE_BEHIND));
+            el("div").class("link").attr("data-source", &linked.mark).with(from).with(behind)
+        }))
+    })
+}
+
+/// The way to where a value comes from.
+fn source(linked: &Linked, says: &str) -> El {
+    let to = route::mark(&linked.job, &linked.mark);
+    el("p").class("from").with(el("a").attr("href", &to).own_text(says))
+}
+
 /// Where the value comes from and, where that has moved, then and now.
 fn tied(question: Question, place: &Place, linked: &Linked) -> Piece {
     let voice = question.voice();
-    let from = el("p").class("from").with(
-        el("a")
-            .attr("href", &route::mark(&linked.job, &linked.mark))
-            .own_text(&voice.say(&say!(w::TAKEN_FROM, &*linked.name))),
-    );
+    let from = source(linked, &voice.say(&say!(w::TAKEN_FROM, &*linked.name)));
     let path = place.path.clone();
     let back = path.clone();
     let keep = button(&w::KEEP_VALUE).tap(move || {

@@ -11,6 +11,8 @@ mod names;
 mod quantity;
 mod ruler;
 
+pub(crate) use link::told_together;
+
 use crate::elements::{self, El, Piece, el, keep_up, when};
 use crate::question::Question;
 use crate::sheet_view::undo_beside;

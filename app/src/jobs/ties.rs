@@ -6,7 +6,7 @@ use super::today::Today;
 use crate::clock;
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, live};
-use crate::question::Linked;
+use crate::question::{Linked, together};
 use crate::signal::RwSignal;
 use crate::{speech, words as w, works};
 use ledgerboard_core::catalog;
@@ -17,7 +17,8 @@ use ledgerboard_core::say;
 use ledgerboard_core::words::{Arg, Text};
 use leptos::prelude::*;
 
-/// The links of one mark, both ways.
+/// The links of one mark, both ways. Several to one number that stand alike are told, taken and kept
+/// as one.
 pub(super) fn links(
     desk: Desk,
     job: &Job,
@@ -25,8 +26,18 @@ pub(super) fn links(
     mark: &Mark,
     gone: RwSignal<Option<Gone>>,
 ) -> Piece {
-    let takes = mark.ties.iter().zip(&today.links);
-    let takes = takes.map(|(tie, link)| one(desk, job, link, mark, tie, gone));
+    let mut groups: Vec<Vec<Pair<'_>>> = Vec::new();
+    for pair in mark.ties.iter().zip(&today.links) {
+        let is_alike = |group: &&mut Vec<Pair<'_>>| {
+            let (tie, link) = group[0];
+            tie.mark == pair.0.mark && is_same_kind(&link.standing, &pair.1.standing)
+        };
+        match groups.iter_mut().find(is_alike) {
+            Some(group) => group.push(pair),
+            None => groups.push(vec![pair]),
+        }
+    }
+    let takes = groups.iter().map(|group| alike(desk, job, mark, group, gone));
     let used = (!today.users.is_empty()).then(|| {
         let users = today.users.clone();
         el("p").class("quiet").own_text(&speech::say(&say!(w::USED_BY, users)))
@@ -39,29 +50,47 @@ pub(super) fn links(
     Piece::all([Piece::all(takes), used.into(), settled])
 }
 
-fn one(
+/// A link, and how it stands.
+type Pair<'a> = (&'a Tie, &'a Linked);
+
+fn is_same_kind(one: &TieState, other: &TieState) -> bool {
+    std::mem::discriminant(one) == std::mem::discriminant(other)
+}
+
+/// Links of one number that stand alike; at least one.
+fn alike(
     desk: Desk,
     job: &Job,
-    link: &Linked,
     mark: &Mark,
-    tie: &Tie,
+    group: &[Pair<'_>],
     gone: RwSignal<Option<Gone>>,
 ) -> Piece {
     let voice = speech::voice(job.units);
-    let label = catalog::find(&mark.calculator).and_then(|entry| row_at(entry.rows, &tie.path));
-    let from = match label {
-        Some(row) => say!(w::TAKES, row.label, &*link.name),
-        None => say!(w::TAKEN_FROM, &*link.name),
+    let entry = catalog::find(&mark.calculator);
+    let label = |tie: &Tie| entry.and_then(|it| row_at(it.rows, &tie.path)).map(|row| row.label);
+    let (_, first) = group[0];
+    let is_one = group.len() == 1;
+    let of = if is_one { &*first.name } else { &*first.title };
+    let labels = together(group.iter().filter_map(|(tie, _)| label(tie)));
+    let from = match labels {
+        Some(labels) => say!(w::TAKES, labels, of),
+        None => say!(w::TAKEN_FROM, of),
     };
     let from = el("p").class("quiet").own_text(&voice.say(&from));
-    let says: Text = match link.standing {
+    let now = |says: &Text| el("p").class("now").text(&voice.say(says));
+    let says = match first.standing {
         TieState::Fresh => return from.into(),
-        TieState::Behind => say!(w::SOURCE_BEHIND),
-        TieState::Lost => say!(w::SOURCE_LOST),
-        TieState::Moved(now) => {
-            let now = Arg::Amount(now, Rounding::Nearest);
-            say!(w::SOURCE_MOVED, shown(&tie.seen), now)
-        }
+        TieState::Behind => now(&say!(w::SOURCE_BEHIND)).into(),
+        TieState::Lost => now(&say!(w::SOURCE_LOST)).into(),
+        TieState::Moved(_) => Piece::all(group.iter().map(|(tie, link)| {
+            let TieState::Moved(amount) = link.standing else { return Piece::NONE };
+            let amount = Arg::Amount(amount, Rounding::Nearest);
+            let says = say!(w::SOURCE_MOVED, shown(&tie.seen), amount);
+            match label(tie).filter(|_| !is_one) {
+                Some(label) => now(&say!(w::PAIR, label, says)).into(),
+                None => now(&says).into(),
+            }
+        })),
     };
     let fault = RwSignal::new(String::new());
     let settle = move |job: &str, before: Mark, after: Mark| {
@@ -69,16 +98,18 @@ fn one(
             gone.set(Some(Gone::Settled(before, made.inverse)));
         }
     };
-    let (id, here, path) = (job.id.clone(), mark.clone(), tie.path.clone());
+    let paths: Vec<String> = group.iter().map(|(tie, _)| tie.path.clone()).collect();
+    let (id, here, those) = (job.id.clone(), mark.clone(), paths.clone());
     let keep = move || {
         let mut kept = here.clone();
-        kept.ties.retain(|tie| tie.path != path);
+        kept.ties.retain(|tie| !those.contains(&tie.path));
         settle(&id, here.clone(), kept);
     };
-    let (id, here, path) = (job.id.clone(), mark.clone(), tie.path.clone());
+    let (id, here) = (job.id.clone(), mark.clone());
     let take = move || {
         let Some(job) = untrack(|| desk.job(&id)) else { return };
-        match works::survey(&job).take(&here, &path, clock::now()) {
+        let paths: Vec<&str> = paths.iter().map(String::as_str).collect();
+        match works::survey(&job).take_all(&here, &paths, clock::now()) {
             Ok(taken) => settle(&id, here.clone(), taken),
             Err(NotTaken::Refused(faults)) => {
                 fault.set(faults.first().map(|it| speech::say(&it.says)).unwrap_or_default());
@@ -87,16 +118,15 @@ fn one(
         }
     };
     let button = |phrase| el("button").attr("type", "button").say(phrase);
-    let take = matches!(link.standing, TieState::Moved(_))
-        .then(|| button(&w::TAKE_VALUE).class("main").tap(take));
-    let keep = (link.standing != TieState::Behind).then(|| button(&w::KEEP_VALUE).tap(keep));
+    let [takes, keeps] = match is_one {
+        true => [&w::TAKE_VALUE, &w::KEEP_VALUE],
+        false => [&w::TAKE_VALUES, &w::KEEP_VALUES],
+    };
+    let take =
+        matches!(first.standing, TieState::Moved(_)).then(|| button(takes).class("main").tap(take));
+    let keep = (first.standing != TieState::Behind).then(|| button(keeps).tap(keep));
     let can = !job.invented;
     let buttons: Option<El> = can.then(|| el("p").class("buttons").with(take).with(keep));
     let fault = el("p").class("fault").attr("aria-live", "polite").text_live(move || fault.get());
-    Piece::all([
-        from.into(),
-        el("p").class("now").text(&voice.say(&says)).into(),
-        Piece::from(buttons),
-        fault.into(),
-    ])
+    Piece::all([from.into(), says, Piece::from(buttons), fault.into()])
 }

@@ -15,7 +15,7 @@ use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::{Amount, Text};
+use ledgerboard_core::words::{Amount, Phrase, Text};
 use leptos::prelude::*;
 
 /// A figure of the job that an input could take.
@@ -42,11 +42,26 @@ impl Source {
     }
 }
 
+/// A number of the job of which one tap takes several figures.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Whole {
+    /// Its mark, by id.
+    pub(crate) mark: String,
+    /// Room and title.
+    pub(crate) name: String,
+    /// Whether it is a room.
+    pub(crate) is_room: bool,
+    /// The inputs that take them, each with its figure.
+    figures: Vec<(&'static str, Source)>,
+}
+
 /// How the link of one input stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Linked {
-    /// Where the value comes from.
+    /// Where the value comes from: room, title and figure.
     pub(crate) name: String,
+    /// The same without the figure.
+    pub(crate) title: String,
     /// What was taken, and whether it still holds.
     pub(crate) seen: String,
     /// How it stands.
@@ -55,6 +70,13 @@ pub(crate) struct Linked {
     pub(crate) mark: String,
     /// The job of that mark.
     pub(crate) job: String,
+}
+
+impl Linked {
+    /// Whether its source says what was taken.
+    fn is_still_so(&self) -> bool {
+        matches!(self.standing, TieState::Fresh | TieState::Behind)
+    }
 }
 
 /// An amount as a person would type it in these units: exactly, whichever way is shorter.
@@ -76,12 +98,26 @@ pub(crate) fn source_name(mark: &Mark, figure: Option<&Figure>) -> String {
     }
 }
 
+/// Names of fields in one line; none of none.
+pub(crate) fn together(labels: impl IntoIterator<Item = &'static Phrase>) -> Option<Text> {
+    labels.into_iter().fold(None, |all: Option<Text>, label| {
+        Some(match all {
+            Some(others) => say!(w::AND, others, label),
+            None => say!(w::FIGURE, label),
+        })
+    })
+}
+
 /// How a link of a job stands, with the name of what it leads to.
 pub(crate) fn linked(job: &Job, survey: &Survey<'_>, tie: &Tie) -> Linked {
     let figure = survey.figure(&tie.mark, &tie.key);
-    let name = job.mark(&tie.mark).map(|mark| source_name(mark, figure));
+    let name = |figure| match job.mark(&tie.mark) {
+        Some(mark) => source_name(mark, figure),
+        None => speech::phrase(&w::SOURCE_GONE),
+    };
     Linked {
-        name: name.unwrap_or_else(|| speech::phrase(&w::SOURCE_GONE)),
+        name: name(figure),
+        title: name(None),
         seen: tie.seen.clone(),
         standing: survey.standing(tie),
         mark: tie.mark.clone(),
@@ -212,21 +248,82 @@ impl Question {
         })
     }
 
-    /// The job's rooms, and others, that this question could take more than one figure of, by mark
-    /// and name, and whether it is a room.
-    pub(crate) fn rooms(self) -> Vec<(String, String, bool)> {
-        let mut all: Vec<(String, String, bool)> = Vec::new();
+    /// The job's rooms, and others, that this question could take more than one figure of.
+    pub(crate) fn wholes(self) -> Vec<Whole> {
+        let mut all: Vec<Whole> = Vec::new();
         self.sources.with(|sources| {
             for source in sources {
-                if all.iter().all(|(mark, ..)| *mark != source.mark)
-                    && self.of_room(sources, &source.mark).len() > 1
-                {
-                    let is_room = source.of.is_empty();
-                    all.push((source.mark.clone(), source.title.clone(), is_room));
+                if all.iter().any(|it| it.mark == source.mark) {
+                    continue;
+                }
+                let figures = self.of_room(sources, &source.mark);
+                if figures.len() > 1 {
+                    let (mark, name) = (source.mark.clone(), source.title.clone());
+                    all.push(Whole { mark, name, is_room: source.of.is_empty(), figures });
                 }
             }
         });
         all
+    }
+
+    /// Whether an input that is asked still says something else than its figure of that whole, or
+    /// wasn't taken from it.
+    pub(crate) fn leaves_some_of(self, whole: &Whole) -> bool {
+        let is_taken = |path: &str, source: &Source| {
+            self.links.with(|links| {
+                links.ties.iter().any(|tie| {
+                    let is_it =
+                        (&*tie.path, &tie.mark, &tie.key) == (path, &source.mark, &source.key);
+                    is_it && tie.seen == source.amount.exact()
+                })
+            })
+        };
+        whole.figures.iter().any(|(path, source)| self.is_asked(path) && !is_taken(path, source))
+    }
+
+    /// Whether an input is asked as things stand: one in a list or a group wherever that stands.
+    fn is_asked(self, path: &str) -> bool {
+        let rows = self.entry.rows;
+        let row = rows.iter().find(|row| row.key == path);
+        self.draft.with(|draft| row.is_none_or(|row| row.when.holds(rows, draft, draft)))
+    }
+
+    /// The numbers that several inputs come from and still agree with: one link of each, and the
+    /// names of those inputs. They are told once, and not at each field.
+    pub(crate) fn told_together(self) -> Vec<(Linked, Text)> {
+        let mut all: Vec<(Linked, Vec<&'static Phrase>)> = Vec::new();
+        self.linked.with(|linked| {
+            for (path, link) in linked {
+                if !link.is_still_so() || !self.is_asked(path) {
+                    continue;
+                }
+                let label = row_at(self.entry.rows, path).map(|row| row.label);
+                match all.iter_mut().find(|(it, _)| it.mark == link.mark) {
+                    Some((it, labels)) => {
+                        labels.extend(label);
+                        if link.standing == TieState::Behind {
+                            it.standing = TieState::Behind;
+                        }
+                    }
+                    None => all.push((link.clone(), label.into_iter().collect())),
+                }
+            }
+        });
+        let several = all.into_iter().filter(|(_, labels)| labels.len() > 1);
+        several.filter_map(|(link, labels)| Some((link, together(labels)?))).collect()
+    }
+
+    /// Whether the link of an input is one of those.
+    pub(crate) fn is_told_together(self, path: &str) -> bool {
+        self.linked.with(|linked| {
+            let own = linked.iter().find(|(at, link)| at == path && link.is_still_so());
+            own.is_some_and(|(_, own)| {
+                let same = |at: &str, link: &Linked| {
+                    link.mark == own.mark && link.is_still_so() && self.is_asked(at)
+                };
+                linked.iter().filter(|(at, link)| same(at, link)).count() > 1
+            })
+        })
     }
 
     /// The fields that are a room's own figures, or another's, each with that figure.
@@ -259,14 +356,7 @@ impl Question {
     pub(crate) fn left(self) -> Option<Text> {
         self.left.with(|left| {
             let (name, rows) = left.as_ref()?;
-            let mut all: Option<Text> = None;
-            for &row in rows {
-                all = Some(match all {
-                    Some(others) => say!(w::AND, others, row),
-                    None => say!(w::FIGURE, row),
-                });
-            }
-            Some(say!(w::LEFT_ALONE, &**name, all?))
+            Some(say!(w::LEFT_ALONE, &**name, together(rows.iter().copied())?))
         })
     }
 

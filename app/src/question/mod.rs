@@ -9,7 +9,7 @@ mod looking;
 mod opening;
 mod page;
 
-pub(crate) use links::{Linked, Source, as_typed, linked, source_name};
+pub(crate) use links::{Linked, Source, as_typed, linked, source_name, together};
 pub(crate) use opening::{Opening, open};
 pub(crate) use page::question_page;
 

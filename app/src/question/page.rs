@@ -1,10 +1,12 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
 //! order on a phone, to the eye and to a reader alike.
 
+use super::links::Whole;
 use super::{Opening, Origin, Question, START, keeping, links, source_name};
 use crate::desk::{Desk, OnPage};
-use crate::elements::{El, Piece, el, keep_up, live, on_change, text, when};
+use crate::elements::{El, Piece, el, focus_soon, keep_up, live, on_change, text, when};
 use crate::sheet_view::undo_line;
+use crate::signal::Memo;
 use crate::wide::follow_width;
 use crate::{fields, keep, route, sheet_view, speech, words as w};
 use ledgerboard_core::words::Text;
@@ -93,17 +95,27 @@ fn stands_for(desk: Desk, question: Question) -> Option<El> {
     )
 }
 
-/// One tap takes all that is asked of a room of the job, or of another number.
+/// One tap takes all that is asked of a room of the job, or of another number, for as long as some
+/// of it isn't taken. What several inputs come from is said once.
 fn rooms(question: Question) -> Piece {
-    live(move || {
-        let one = |(mark, name, is_room): (String, String, bool)| {
+    let wholes = Memo::new(move |_| question.wholes());
+    let left = Memo::new(move |_| {
+        let is_left = |it: &&Whole| question.leaves_some_of(it);
+        wholes.with(|all| all.iter().filter(is_left).cloned().collect::<Vec<_>>())
+    });
+    let takes = live(move || {
+        let one = |Whole { mark, name, is_room, .. }: Whole| {
             let phrase = if is_room { &w::TAKE_ROOM } else { &w::TAKE_WHOLE };
             let says = speech::say(&Text { phrase, args: vec![name.into()] });
             let take = el("button").attr("type", "button").class("quiet").own_text(&says);
-            take.tap(move || question.take_room(&mark))
+            take.tap(move || {
+                question.take_room(&mark);
+                focus_soon(&["[data-source='", &mark, "'] a"].concat());
+            })
         };
-        Piece::all(question.rooms().into_iter().map(one))
-    })
+        Piece::all(left.get().into_iter().map(one))
+    });
+    Piece::all([takes, fields::told_together(question)])
 }
 
 /// Puts the sample back.

@@ -174,21 +174,26 @@ impl<'a> Survey<'a> {
     /// # Errors
     /// Why it stays as it is.
     pub fn take(&self, mark: &Mark, path: &str, at: Moment) -> Result<Mark, NotTaken> {
-        let tie = mark.tie(path).ok_or(NotTaken::Nothing)?;
-        let figure = self.figure(&tie.mark, &tie.key).ok_or(NotTaken::Nothing)?;
+        self.take_all(mark, &[path], at)
+    }
+
+    /// The same of several links at once: what fits together need not fit one by one.
+    ///
+    /// # Errors
+    /// Why it stays as it is; then all of it does.
+    pub fn take_all(&self, mark: &Mark, paths: &[&str], at: Moment) -> Result<Mark, NotTaken> {
         let entry = catalog::find(&mark.calculator)
             .filter(|entry| entry.version == mark.version)
             .ok_or(NotTaken::Stale(Stale::NoCalculator))?;
-        let exact = figure.amount.exact();
-        let mut input = mark.input.clone();
-        input.put(path, Node::text(&exact));
-        let input = entry.canonical(&input, Units::Customary).map_err(NotTaken::Refused)?;
-        let mut taken = Mark { input, at, ..mark.clone() };
-        for tie in &mut taken.ties {
-            if tie.path == path {
-                tie.seen.clone_from(&exact);
-            }
+        let mut taken = Mark { at, ..mark.clone() };
+        for path in paths {
+            let tie = taken.ties.iter_mut().find(|tie| tie.path == *path);
+            let tie = tie.ok_or(NotTaken::Nothing)?;
+            let figure = self.figure(&tie.mark, &tie.key).ok_or(NotTaken::Nothing)?;
+            tie.seen = figure.amount.exact();
+            taken.input.put(path, Node::text(&tie.seen));
         }
+        taken.input = entry.canonical(&taken.input, Units::Customary).map_err(NotTaken::Refused)?;
         let hold = opened(self.job, &taken);
         let worked = taken.work_behind(self.job.basis, hold.as_ref()).map_err(NotTaken::Stale)?;
         taken.kept = Kept::of(&worked);

@@ -240,6 +240,28 @@ fn a_circle_that_came_by_another_way_is_never_fresh_and_never_hangs() {
 }
 
 #[test]
+fn several_links_are_taken_at_once_or_none_of_them() {
+    let mut job = job(&[1600, 1600]);
+    for path in ["run", "spacing"] {
+        let mark = tied(&job, &id(1), path, &id(0), "gap").unwrap();
+        apply(&mut job, Edit::Change(mark), &stamp(9)).unwrap();
+    }
+    let source = retyped(job.mark(&id(0)).unwrap(), 1200);
+    apply(&mut job, Edit::Change(source), &stamp(9)).unwrap();
+    let survey = Survey::of(&job);
+    let mark = job.mark(&id(1)).unwrap();
+    assert!(mark.ties.iter().all(|tie| matches!(survey.standing(tie), TieState::Moved(_))));
+    let at = stamp(3).moment();
+    let all = survey.take_all(mark, &["run", "spacing"], at).unwrap();
+    let one = survey.take(mark, "run", at).unwrap();
+    assert_ne!(all, one);
+    assert_eq!(survey.take(&one, "spacing", at).unwrap(), all, "as one after the other");
+    assert_eq!(survey.take_all(mark, &["run", "gap"], at), Err(NotTaken::Nothing));
+    apply(&mut job, Edit::Change(all), &stamp(9)).unwrap();
+    assert!(Survey::of(&job).is_fresh(&id(1)));
+}
+
+#[test]
 fn typing_over_cuts_the_link_and_undo_ties_it_again() {
     let mut job = job(&[1600, 1600]);
     let mark = tied(&job, &id(1), "run", &id(0), "gap").unwrap();

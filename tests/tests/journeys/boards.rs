@@ -28,10 +28,50 @@ async fn a_ceiling_is_boarded_and_its_joints_are_taped() {
 
         page.goto("#/joint-compound").await;
         page.tap(saying("Take all of Den")).await;
-        for of in ["Tapered joints, end to end", "End joints, end to end", "Screws"] {
-            page.sees(saying(&["From Den: ", of].concat())).await;
+        // Said once, for all that came from it; what is all taken isn't offered again.
+        let told = page.all_texts(".fields .from").await;
+        assert_eq!(told.len(), 1, "{told:?}");
+        for of in ["Tapered joints", "End joints", "Screws"] {
+            assert!(told[0].contains(of) && told[0].ends_with(": from Den"), "{told:?}");
         }
+        page.misses(saying("Take all of Den")).await;
+        page.has_focus(".fields .from a").await;
         page.screenshot("compound-from-boards").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Compound").await;
+        page.tap(saying("Done")).await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.sees(saying("Used by Compound")).await;
+        let told = page.all_texts(".mark .quiet").await;
+        assert_eq!(told.iter().filter(|it| it.ends_with(": from Den")).count(), 1, "{told:?}");
+
+        // Other boards: each of them moved, and one tap takes them all.
+        page.tap(saying("Den")).await;
+        page.enter(field("long"), "24'").await;
+        page.until("!document.querySelector('.answer .figure')?.innerText.startsWith('4')").await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.sees(saying("Take all")).await;
+        let moved = page.all_texts(".mark .now").await;
+        let moved = moved.iter().filter(|it| it.contains(": It said ")).count();
+        assert!(moved > 1, "each is told by its field's name");
+        page.screenshot("boards-moved").await;
+        page.tap(saying("Take all")).await;
+        page.misses(saying("Take all")).await;
+        page.tap(saying("Undo")).await;
+        page.tap(saying("Take all")).await;
+        page.misses(saying("Take all")).await;
+        page.tap(saying("Compound")).await;
+        page.sees(".fields .from").await;
+        page.misses(saying("Take all of Den")).await;
+        // What is typed over is no longer from there; the others still are, and it is offered again.
+        page.enter(field("tapered"), "10 ft").await;
+        page.sees(saying("Take all of Den")).await;
+        let told = page.text(".fields .from").await;
+        assert!(told.contains("End joints") && !told.contains("Tapered joints"), "{told}");
     })
     .await;
 }
