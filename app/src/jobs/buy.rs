@@ -194,9 +194,11 @@ fn one(page: Page, key: String) -> Piece {
     ])
 }
 
-/// How much is needed, before it is rounded to what a shop sells.
+/// How much is needed, before it is rounded to what a shop sells; where it is what is bought, what
+/// else is under it.
 fn need(line: &Line) -> Text {
     match line.spare.millionths() {
+        _ if line.is_as_needed() => (&w::BUY_FROM).into(),
         0 => say!(w::BUY_NEEDS, line.needs),
         _ => say!(w::BUY_NEEDS_SPARE, line.needs, line.spare, line.in_all),
     }
@@ -204,7 +206,11 @@ fn need(line: &Line) -> Text {
 
 fn folded(page: Page, key: String, material: String, need: impl Fn() -> String + 'static) -> El {
     let open = RwSignal::new(false);
-    let details = el("details").with(el("summary").text_live(need));
+    // On paper there is nothing to open.
+    let of = key.clone();
+    let bare = flag(move || page.line(&of, Line::is_as_needed).unwrap_or_default());
+    let summary = el("summary").class_when("screen-only", move || bare.get()).text_live(need);
+    let details = el("details").with(summary);
     let node = details.node().clone();
     let inside = move || {
         let shares = {
@@ -324,7 +330,11 @@ fn field(
             soon();
         });
     let says = move || if fault.get() { speech::phrase(wrong) } else { String::new() };
-    below(id, label, input).with(el("p").class("fault").attr("aria-live", "polite").text_live(says))
+    let fault = el("p").class("fault").attr("aria-live", "polite").text_live(says);
+    // What nobody has said is nothing to read on paper.
+    below(id, label, input)
+        .class_when("screen-only", move || text.with(|text| text.trim().is_empty()))
+        .with(fault)
 }
 
 /// The ways out: a text to send, a table, paper.

@@ -120,6 +120,11 @@ impl Line {
         (got > 0 && more > 0).then(|| self.buys.of_same(more))
     }
 
+    /// Whether what is needed is what is bought: nothing rounded, no spare, no package.
+    pub fn is_as_needed(&self) -> bool {
+        self.pack.is_none() && self.spare.millionths() == 0 && self.buys == self.needs
+    }
+
     /// How much to ask for: `3 pails of 4.5 gal`.
     pub fn says(&self) -> Text {
         match &self.pack {

@@ -1,7 +1,8 @@
 //! What is handed over on paper says what was worked out: the printed pages are read back and
 //! compared with what the core tells that reader, figure by figure.
 
-use crate::harness::{Device, Journey, Paper, Server, journey};
+use crate::harness::{Device, Journey, Paper, Server, journey, saying};
+use ledgerboard_core::job::buying::buying;
 use ledgerboard_core::job::turnover::{Since, Turnover, Who, told, turnover};
 use ledgerboard_core::job::{Survey, demo};
 use ledgerboard_core::sheet::Verdict;
@@ -97,6 +98,46 @@ async fn each_sheet_prints_what_was_worked_out_and_its_first_page_stands_alone()
                 }
             }
         }
+    })
+    .await;
+}
+
+/// What is needed is printed only where it isn't what is bought, and nothing that nobody filled in.
+#[tokio::test]
+async fn the_list_to_buy_prints_each_thing_once_on_one_page() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        let voice = Voice::default();
+        let job = demo(voice);
+        let all = buying(&job, &Survey::of(&job));
+        let (same, other): (Vec<_>, Vec<_>) = all.lines.iter().partition(|it| it.is_as_needed());
+        assert!(!same.is_empty() && !other.is_empty());
+        page.goto("#/job/demo/buy").await;
+        page.sees(".buy").await;
+        let pages = page.printed(Paper::Letter).await;
+        let text = squeezed(&pages.concat());
+        println!("to buy: {} pages", pages.len());
+        for line in &all.lines {
+            let says = [voice.say(&line.name), voice.say(&line.says())].concat();
+            assert!(text.contains(&squeezed(&says)), "{says}\n{text}");
+        }
+        assert_eq!(text.matches("needed").count(), other.len(), "{text}");
+        assert!(!text.contains("wherefrom"), "{text}");
+        assert_eq!(pages.len(), 1, "{text}");
+
+        // A person's own list says how much is to spare once somebody has said so.
+        page.goto("#/cable-securing").await;
+        page.tap(saying("Save to job")).await;
+        page.tap(saying("Done")).await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.tap(saying("What to buy")).await;
+        page.sees(saying("Spare for all, percent")).await;
+        let bare = page.printed(Paper::Letter).await.concat();
+        assert!(!squeezed(&bare).contains("spareforall"), "{bare}");
+        page.enter("[id='spare-of-all']", "10").await;
+        page.until("JSON.stringify({...localStorage}).includes('spare ')").await;
+        let said = page.printed(Paper::Letter).await.concat();
+        assert!(squeezed(&said).contains("spareforall"), "{said}");
     })
     .await;
 }

@@ -98,6 +98,18 @@ fn a_spare_a_package_and_a_price_are_a_persons_own() {
 }
 
 #[test]
+fn what_is_needed_is_told_only_where_it_is_not_what_is_bought() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);
+    assert!(line(&job, "staple").is_as_needed(), "8 staples are 8 staples");
+    assert!(!line(&job, "primer").is_as_needed(), "a can is more than what is needed of it");
+    say(&mut job, About::Spare, "staple", "50");
+    assert!(!line(&job, "staple").is_as_needed());
+    say(&mut job, About::Spare, "staple", "0");
+    say(&mut job, About::Pack, "staple", "4");
+    assert!(!line(&job, "staple").is_as_needed(), "two packages");
+}
+
+#[test]
 fn what_was_ticked_asks_for_more_when_the_job_does() {
     let mut job = job(vec![mark("cable-securing", RUN, 1)]);
     let first = line(&job, "staple");
