@@ -85,23 +85,53 @@ fn heading(phrase: &'static Phrase) -> El {
 }
 
 fn inside(page: Page) -> Piece {
-    let keys = move || {
-        page.all.with(|all| all.iter().flat_map(|all| &all.lines).map(keyed).collect::<Vec<_>>())
+    // What nothing is counted of stands apart, and is bought by nobody.
+    let keys = move |counted: bool| {
+        page.all.with(|all| {
+            let lines = all.iter().flat_map(|all| &all.lines);
+            lines.filter(|line| (line.buys.raw() > 0) == counted).map(keyed).collect::<Vec<_>>()
+        })
     };
     // A trade's name stands over its first line.
     let first = move |key: &str| {
         page.all.with(|all| {
-            let lines = &all.as_ref()?.lines;
+            let lines = all.as_ref()?.lines.iter().filter(|line| line.buys.raw() > 0);
+            let lines: Vec<&Line> = lines.collect();
             let at = lines.iter().position(|line| keyed(line) == key)?;
             let trade = lines[at].trade;
             (at == 0 || lines[at - 1].trade != trade).then(|| trade.name())
         })
     };
-    let lines = each(keys, move |key, _| {
-        let name = key.to_owned();
-        let trade = live(move || first(&name).map(|trade| el("h2").say(trade)));
-        el("li").class("buy").with(trade).with(one(page, key.to_owned()))
-    });
+    let lines = each(
+        move || keys(true),
+        move |key, _| {
+            let name = key.to_owned();
+            let trade = live(move || first(&name).map(|trade| el("h2").say(trade)));
+            el("li").class("buy").with(trade).with(one(page, key.to_owned()))
+        },
+    );
+    let left = flag(move || !keys(false).is_empty());
+    let left = when(
+        move || left.get(),
+        move || {
+            let names = move || {
+                let names = page.all.with(|all| {
+                    let lines = all.iter().flat_map(|all| &all.lines);
+                    let lines = lines.filter(|line| line.buys.raw() <= 0);
+                    lines.map(|line| page.voice().say(&line.name)).collect::<Vec<_>>()
+                });
+                speech::say(&say!(w::NOT_COUNTED, names.join(", ")))
+            };
+            let lines = each(
+                move || keys(false),
+                move |key, _| el("li").class("buy").with(one(page, key.to_owned())),
+            );
+            el("details")
+                .class("folded")
+                .with(el("summary").text_live(names))
+                .with(el("ul").class("buys").with(lines))
+        },
+    );
     let spare = page.is_own.then(|| {
         let words = (&w::SPARE_OF_ALL, &w::NOT_A_PERCENT);
         field(page, About::Spare, "", "spare-of-all", words, percent)
@@ -126,6 +156,7 @@ fn inside(page: Page) -> Piece {
         held,
         spare.into(),
         el("ul").class("buys").with(lines).into(),
+        left,
         total(page),
         hand(page).into(),
         el("p").class("quiet").say(&w::BUY_HOW).into(),

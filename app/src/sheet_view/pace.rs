@@ -71,15 +71,15 @@ pub(super) fn pace(question: Question) -> Piece {
 fn took(question: Question, place: &MarkPlace, figure: Figure) -> El {
     let desk = question.desk;
     let voice = question.voice();
-    let there = untrack(|| desk.job(&place.job));
-    let there = there.and_then(|job| pace::noted(&job, &place.mark, figure.key));
+    let (job, mark, key) = (place.job.clone(), place.mark.clone(), figure.key);
+    let noted = move || {
+        let job = desk.job(&job)?;
+        pace::noted(&job, &mark, key)
+    };
     let id = ["took-", figure.key].concat();
     let label = voice.say(&say!(w::TOOK, figure.name.clone()));
-    let hint = there.map_or_else(
-        || say!(w::FIGURE, figure.amount),
-        |it| say!(w::TOOK_OF, it.reckoned, it.at.text()),
-    );
-    let (hint, wrong) = (voice.say(&hint), voice.say(&say!(w::NOT_TOOK, figure.amount)));
+    let like = figure.amount;
+    let there = untrack(&noted);
     let text =
         RwSignal::new(there.map(|it| as_typed(it.took, Units::Customary)).unwrap_or_default());
     let fault = RwSignal::new(false);
@@ -110,7 +110,14 @@ fn took(question: Question, place: &MarkPlace, figure: Figure) -> El {
             text.set(event_target_value(&event));
             soon();
         });
-    let says = move || if fault.get() { wrong.clone() } else { hint.clone() };
+    let says = move || {
+        let says = match noted() {
+            _ if fault.get() => say!(w::NOT_TOOK, like),
+            Some(it) => say!(w::TOOK_OF, it.reckoned, it.at.text()),
+            None => say!(w::FIGURE, like),
+        };
+        voice.say(&says)
+    };
     el("div")
         .class("field stacked")
         .class_when("faulty", move || fault.get())

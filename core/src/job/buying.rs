@@ -238,7 +238,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 let sum = all.cost.map_or(0, |sum| sum.millionths());
                 all.cost = Some(cost.of_same(sum.saturating_add(cost.millionths())));
             }
-            None => all.unpriced += 1,
+            None => all.unpriced += usize::from(line.buys.raw() > 0),
         }
     }
     all

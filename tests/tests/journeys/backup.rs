@@ -332,7 +332,7 @@ async fn what_stays_out_of_a_restore_is_listed_and_comes_back_as_copies() {
         page.tap(saying("Den switch")).await;
         page.tap(saying("Add 14-3")).await;
         page.tap(saying("Save over")).await;
-        page.until("document.querySelector('.saved')?.textContent.includes('. Kept twice')").await;
+        page.until("document.querySelector('.saved')?.textContent.includes('. With a second copy')").await;
         let now: String = page.evaluate("document.querySelector('.answer .figure').innerText").await;
         page.goto("#/jobs").await;
         page.tap(saying("12 Alder St")).await;

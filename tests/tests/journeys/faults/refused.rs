@@ -186,7 +186,7 @@ async fn more_jobs_than_local_storage_holds() {
         page.goto("#/box-fill").await;
         page.tap(saying("Save to job")).await;
         name_it(page, "Hall switch").await;
-        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved ')").await;
+        page.until("document.querySelector('.saved')?.textContent.startsWith('Saved, ')").await;
         let working: Vec<bool> = page
             .evaluate("Object.keys(localStorage).filter((it) => it.startsWith('ledgerboard.job.')).map((it) => localStorage[it].includes('Hall switch'))")
             .await;

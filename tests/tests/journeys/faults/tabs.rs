@@ -139,8 +139,10 @@ async fn two_tabs_save_over_one_mark() {
         for (page, more) in [(&journey.page, "Add 14-3"), (&other, "Add 12-2")] {
             page.tap(saying(more)).await;
             page.tap(saying("Save over")).await;
-            page.until("document.querySelector('.saved')?.textContent.includes('. Kept twice')")
-                .await;
+            page.until(
+                "document.querySelector('.saved')?.textContent.includes('. With a second copy')",
+            )
+            .await;
         }
         open_job(&other).await;
         other.until("document.querySelectorAll('.mark-title').length === 2").await;
