@@ -30,6 +30,12 @@ words! {
     ANSWER = "Answer", es "Respuesta";
     SAMPLE = "Sample", es "Ejemplo";
     SAMPLE_OF = "Sample, {0}", es "Ejemplo, {0}";
+    SOME_SAMPLE = "{0} from the sample", es "{0} del ejemplo";
+    OF_SAMPLE = "from the sample", es "del ejemplo";
+    STILL_SAMPLE = "{0} {0?field|fields} from the sample", es "{0} {0?dato|datos} del ejemplo";
+    ALL_OWN = "All mine", es "Todos míos";
+    NONE_OF_SAMPLE = "Nothing left from the sample.", es "Ya no queda nada del ejemplo.";
+    SAVED_SAMPLE = "Saved with {0} {0?field|fields} still from the sample.", es "Guardado con {0} {0?dato|datos} todavía del ejemplo.";
     AS_LEFT = "As you left it", es "Como lo dejó";
     FROM_LINK = "From a link", es "De un enlace";
     START_OVER = "Start over", es "Empezar de nuevo";
@@ -222,6 +228,7 @@ words! {
     // Keeping.
     KEEPING = "Keep this number", es "Guardar este número";
     SAVE = "Save to job", es "Guardar";
+    SAVE_KEYS = "Ctrl+S, or Cmd+S", es "Ctrl+S, o Cmd+S";
     SAVE_OVER = "Save over", es "Reemplazar";
     SAVE_NEW = "Save as new", es "Guardar nuevo";
     SHARE = "Share", es "Compartir";

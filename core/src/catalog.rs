@@ -14,7 +14,7 @@ pub use link::{Link, LinkProblem};
 use crate::calculators::hold::{Opened, ahead, instead};
 use crate::calculators::{self, Calculator, Going, Progress, Trade};
 use crate::edition::{Basis, Electrical};
-use crate::fields::{Form, Reader, Row, restate};
+use crate::fields::{Form, Reader, Row, of_sample, restate};
 use crate::measure::{Day, Units};
 use crate::rules::hazards::Disturbs;
 use crate::sheet::{Caution, Faults, Sheet, Standing, Verdict};
@@ -48,7 +48,8 @@ pub struct Entry {
     pub rows: &'static [Row],
     /// What can hurt somebody, before an input can be read.
     pub cautions: fn() -> Vec<Caution>,
-    sample: fn() -> Node,
+    /// Or the blank question.
+    sample: fn(is_blank: bool) -> Node,
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
     solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
     begin: fn(&Node, Units) -> Option<Box<dyn Looking>>,
@@ -129,7 +130,10 @@ const fn entry<C: Calculator + 'static>() -> Entry {
         paced: C::PACED,
         rows: C::Input::ROWS,
         cautions: || C::cautions(None),
-        sample: || written(C::Input::ROWS, &C::sample().write_parts()),
+        sample: |is_blank| {
+            let input = if is_blank { C::Input::blank() } else { C::sample() };
+            written(C::Input::ROWS, &input.write_parts())
+        },
         canonical: |node, units| {
             let (input, _) = Reader::form::<C::Input>(node, units)?;
             Ok(written(C::Input::ROWS, &input.write_parts()))
@@ -304,7 +308,12 @@ pub struct Flip {
 impl Entry {
     /// What the screen opens with, complete.
     pub fn sample(&self) -> Node {
-        (self.sample)()
+        (self.sample)(false)
+    }
+
+    /// The inputs, by path, that a draft still has from the sample: see [`of_sample`].
+    pub fn of_sample(&self, draft: &Node, units: Units) -> Vec<String> {
+        of_sample(self.rows, (draft, units), &self.sample(), &(self.sample)(true))
     }
 
     /// The input as it was worked and is kept: every field, every unit written out, and what

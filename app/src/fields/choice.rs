@@ -1,6 +1,6 @@
 //! One of a few: side by side where they are short and few, else the phone's own picker.
 
-use super::{Place, input, labelled, note};
+use super::{Place, input, labelled, note, titled};
 use crate::elements::{El, el, live};
 use crate::question::Question;
 use crate::{speech, words as w};
@@ -39,7 +39,7 @@ fn chosen(
 fn segments(question: Question, picks: &'static [Pick], place: &Place) -> El {
     let chosen = chosen(question, picks, place);
     let all = picks.iter().enumerate().map(|(at, pick)| {
-        let path = place.path.clone();
+        let (path, tapped) = (place.path.clone(), place.path.clone());
         // The first carries the field's own id, so that a fault leads to it.
         let id = if at == 0 { path.clone() } else { [&path, "=", pick.key].concat() };
         let radio = el("input")
@@ -49,6 +49,8 @@ fn segments(question: Question, picks: &'static [Pick], place: &Place) -> El {
             .attr("value", pick.key)
             .attr("data-path", &path)
             .prop_live("checked", move || chosen(pick.key))
+            // What stood there already is chosen too.
+            .on("click", move |_| question.is_own(&tapped))
             .on("change", move |_| question.put(&path, Node::text(pick.key)));
         el("label").class("segment").with(radio).with(el("span").say(pick.label))
     });
@@ -57,7 +59,7 @@ fn segments(question: Question, picks: &'static [Pick], place: &Place) -> El {
         .attr("role", "radiogroup")
         .attr("aria-labelledby", &place.name())
         .attr("aria-describedby", &place.note())
-        .with(el("span").class("label").id(&place.name()).text(&place.label))
+        .with(titled(question, place, el("span")))
         .with(el("span").class("segments").with_all(all))
         .with(note(question, place))
 }

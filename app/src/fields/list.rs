@@ -203,6 +203,8 @@ fn line(
             notes.push(super::renamed(question, &place));
         }
     }
+    let shown = in_view.into_iter().flatten().map(|row| join(&path, row.key));
+    notes.push(super::still_sample(question, &path, shown.collect()));
     let rest =
         item.rows.iter().filter(|row| !in_view.into_iter().flatten().any(|it| it.key == row.key));
     let list = list.to_owned();
@@ -219,7 +221,7 @@ fn line(
                     .with_untracked(|draft| hanging(question.entry.rows, draft, &list, at));
                 left.remove(at);
                 removed(at);
-                question.put_all(&list, &[(list.clone(), Node::List(left))]);
+                question.put_without(&list, at, left);
                 question.undo.update(|undo| {
                     if let Some(undo) = undo {
                         undo.says = gone(&hanging);

@@ -119,15 +119,32 @@ fn labelled(question: Question, place: &Place, extra: &str, control: El) -> El {
     el("div")
         .class(&["field ", extra].concat())
         .class_when("faulty", move || !fault.read().is_empty())
-        .with(
-            el("label")
-                .class("label")
-                .id(&place.name())
-                .attr("for", &place.path)
-                .text(&place.label),
-        )
+        .with(titled(question, place, el("label").attr("for", &place.path)))
         .with(control)
         .with(note(question, place))
+}
+
+/// What a field is called, and whether what stands in it is the sample's.
+fn titled(question: Question, place: &Place, name: El) -> El {
+    let name = name.class("label").id(&place.name()).text(&place.label);
+    let path = vec![place.path.clone()];
+    el("span").class("titled").with(name).with(still_sample(question, &place.path, path))
+}
+
+/// Says that what stands at one of these paths is the sample's. Its room stays when it goes: nothing
+/// moves under a thumb.
+fn still_sample(question: Question, at: &str, paths: Vec<String>) -> Piece {
+    let id = sample_note(at);
+    let is = move || question.from_sample.with(|all| all.iter().any(|path| paths.contains(path)));
+    let is = elements::flag(is);
+    let was = Memo::new(move |before: Option<&bool>| before == Some(&true) || is.get());
+    let says = move || if is.get() { speech::phrase(&w::OF_SAMPLE) } else { String::new() };
+    when(move || was.get(), move || el("span").class("of-sample").id(&id).text_live(says))
+}
+
+/// The id of what says that a field is the sample's.
+fn sample_note(path: &str) -> String {
+    [path, ".sample"].concat()
 }
 
 /// The hint, or the fault in its place, said as soon as it stands.
@@ -151,7 +168,7 @@ fn input(question: Question, place: &Place, tag: &str) -> El {
     el(tag)
         .id(&place.path)
         .attr("data-path", &place.path)
-        .attr("aria-describedby", &place.note())
+        .attr("aria-describedby", &[&place.note(), " ", &sample_note(&place.path)].concat())
         .flag_live("aria-invalid", move || !fault.read().is_empty())
 }
 

@@ -18,6 +18,8 @@ use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::{Phrase, Text};
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
 
 /// What the bar last did.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -72,12 +74,13 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
                 let new = button(&w::SAVE_NEW).tap(move || tap(None));
                 // What was changed may be another number as well as a better one.
                 let new = if question.changed.get() { new.class("main") } else { new };
-                let over = button(&w::SAVE_OVER).class("main");
+                let over = with_keys(button(&w::SAVE_OVER).class("main"));
                 Piece::all([over.tap(move || tap(Some(place.clone()))), new])
             }
-            None => button(&w::SAVE).class("main").tap(move || tap(None)).into(),
+            None => with_keys(button(&w::SAVE).class("main")).tap(move || tap(None)).into(),
         }
     });
+    follow_keys();
     let then_now = text(move || then_now(desk, question).unwrap_or_default());
     let hand_on = move || {
         share(question, move |shared| {
@@ -119,6 +122,31 @@ fn button(phrase: &'static Phrase) -> El {
     el("button").attr("type", "button").say(phrase)
 }
 
+/// The button that Ctrl+S stands for.
+fn with_keys(button: El) -> El {
+    button
+        .attr("aria-keyshortcuts", "Control+S Meta+S")
+        .attr("title", &speech::phrase(&w::SAVE_KEYS))
+}
+
+/// Ctrl+S, or Cmd+S, does what its button does; the browser doesn't save the page while a question
+/// is open. What is typed is told when its field is left, so the button takes the focus first.
+fn follow_keys() {
+    let hears = window_event_listener(leptos::ev::keydown, |event| {
+        let plain = !event.alt_key() && !event.shift_key();
+        if plain && event.ctrl_key() != event.meta_key() && event.key().eq_ignore_ascii_case("s") {
+            event.prevent_default();
+            const BUTTON: &str = "body:not(:has(dialog[open])) .bar-buttons [aria-keyshortcuts]";
+            let button = document().query_selector(BUTTON).ok().flatten();
+            if let Some(button) = button.and_then(|it| it.dyn_into::<HtmlElement>().ok()) {
+                let _ = button.focus();
+                button.click();
+            }
+        }
+    });
+    on_cleanup(move || hears.remove());
+}
+
 /// Saves the question as a mark: over the one at `over`, else as a new one.
 fn save(
     desk: Desk,
@@ -151,7 +179,13 @@ fn save(
             mark
         }
     };
-    let (job, made, mark) = match over {
+    // What nobody measured is noted with it.
+    let sampled = question.sampled();
+    let is_sample = question.origin.get_untracked() != Origin::Sample
+        && question.entry.canonical(&draft, units).is_ok_and(|it| it == question.entry.sample());
+    let note =
+        |job: &str, mark: &str| untrack(|| desk.job(job))?.note_sample(mark, &sampled, is_sample);
+    let (job, inverse, mark) = match over {
         Some(place) => {
             let old =
                 untrack(|| desk.job(&place.job)).and_then(|job| job.mark(&place.mark).cloned());
@@ -168,20 +202,27 @@ fn save(
             };
             let mark = linked(&place.job, mark);
             let (made, mark) = desk.change(&place.job, &old, mark).map_err(refused)?;
-            (place.job, made, mark)
+            let mut inverse = made.inverse;
+            if let Some(note) = note(&place.job, &mark.id) {
+                let noted = desk.edit(&place.job, note).map_err(refused)?;
+                inverse = Edit::Several(vec![noted.inverse, inverse]);
+            }
+            (place.job, inverse, mark)
         }
         None => {
             let mark = Mark { title: title(question, &draft), ..fresh };
             let mark = linked(&goes_to, mark);
-            let made = desk.edit(&goes_to, Edit::Keep(mark.clone())).map_err(refused)?;
-            (goes_to, made, mark)
+            let mut edits = vec![Edit::Keep(mark.clone())];
+            edits.extend(note(&goes_to, &mark.id));
+            let made = desk.edit(&goes_to, Edit::Several(edits)).map_err(refused)?;
+            (goes_to, made.inverse, mark)
         }
     };
     seen.set_value(Some(mark.clone()));
     question.links.set(Links::of(&job, mark.ties, mark.behind));
     let place = MarkPlace { job, mark: mark.id };
     question.mark.set(Some(place.clone()));
-    Ok(Done::Saved { place, over: is_over, inverse: Box::new(made.inverse) })
+    Ok(Done::Saved { place, over: is_over, inverse: Box::new(inverse) })
 }
 
 /// The job of the number that is open, if it is one of the person's own.
@@ -323,7 +364,10 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             let whole = live_text(move || {
                 let job = desk.job(&at.job);
                 let kept = job.as_ref().and_then(|job| job.mark(&at.mark)).map(|mark| &mark.kept);
-                kept.and_then(|kept| saved_whole(question, kept)).unwrap_or_default()
+                let whole = kept.and_then(|kept| saved_whole(question, kept));
+                let some = question.from_sample.with(Vec::len) as i64;
+                let sampled = (some > 0).then(|| speech::say(&say!(w::SAVED_SAMPLE, some)));
+                [whole, sampled].into_iter().flatten().collect::<Vec<_>>().join(" ")
             });
             let whole = el("p").class("now").with(whole);
             let says = el("p")

@@ -33,6 +33,7 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         question.basis.track();
         question.mark.track();
         question.links.track();
+        question.sampled.track();
     };
     on_change(read, soon);
 }

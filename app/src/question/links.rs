@@ -1,6 +1,6 @@
 //! What a question takes from other marks of its job: taken by a tap, cut by typing over.
 
-use super::{Origin, Question};
+use super::Question;
 use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::signal::RwSignal;
@@ -387,7 +387,7 @@ impl Question {
         self.undo.set(None);
         self.cut.set(None);
         self.draft.update(|draft| draft.put(path, Node::Text(text)));
-        self.origin.set(Origin::Own);
+        self.is_own(path);
         self.links.update(|links| {
             if links.job != job {
                 *links = Links::of(job, Vec::new(), None);

@@ -20,7 +20,7 @@ use crate::{clock, elements, speech, words as w};
 use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
-use ledgerboard_core::fields::{self, Rename, row_at, without_evidence};
+use ledgerboard_core::fields::{self, Rename, is_asked, row_at, without_evidence, without_item};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Fault, Faults, Put};
@@ -40,6 +40,9 @@ fn parts(draft: &Node) -> Vec<Put> {
 pub(crate) const EVIDENCE: &str = "!";
 /// The place of an undo of starting over.
 pub(crate) const START: &str = "*";
+
+/// The place of an undo of having taken what the sample put there for one's own.
+pub(crate) const OWN: &str = "=";
 
 /// Where a question comes from, until something in it is changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,6 +70,8 @@ pub(crate) struct Undo {
     mark: Option<MarkPlace>,
     /// What it took from other marks.
     links: Links,
+    /// What was still the sample's.
+    sampled: Vec<String>,
     /// What was done, where that is more than its place says by itself.
     pub(crate) says: String,
 }
@@ -112,6 +117,10 @@ pub(crate) struct Open {
     pub(crate) mark: RwSignal<Option<MarkPlace>>,
     /// What it takes from other marks.
     pub(crate) links: RwSignal<Links>,
+    /// The inputs, by path, that nobody has typed or chosen since the sample stood there.
+    sampled: RwSignal<Vec<String>>,
+    /// Those of them that are asked as things stand.
+    pub(crate) from_sample: Memo<Vec<String>>,
     /// What goes in is no longer what the mark was saved with.
     pub(crate) changed: Memo<bool>,
     /// The quantities of its job that its inputs could take.
@@ -149,10 +158,21 @@ pub(crate) struct Open {
 impl Question {
     /// Opens a question in the present owner.
     pub(crate) fn new(desk: Desk, opening: Opening) -> Self {
-        let Opening { entry, input, units, basis, origin, mark, links, left_out } = opening;
+        let Opening { entry, input, units, basis, origin, mark, links, sampled, left_out } =
+            opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
         let mark = RwSignal::new(mark);
+        let sampled = RwSignal::new(sampled);
+        let from_sample = Memo::new(move |_| {
+            sampled.with(|paths| match paths.is_empty() {
+                true => Vec::new(),
+                false => draft.with(|draft| {
+                    let asked = |path: &&String| is_asked(entry.rows, draft, path);
+                    paths.iter().filter(asked).cloned().collect()
+                }),
+            })
+        });
         let found = RwSignal::new(0);
         let version = Memo::new(move |before: Option<&u64>| {
             draft.track();
@@ -210,6 +230,8 @@ impl Question {
             origin: RwSignal::new(origin),
             mark,
             links,
+            sampled,
+            from_sample,
             changed,
             sources: Memo::new(move |_| links::sources(desk, mark)),
             linked: Memo::new(move |_| links::all_linked(desk, links)),
@@ -300,7 +322,34 @@ impl Question {
             self.draft.update(|draft| *draft = without_evidence(self.entry.rows, draft));
         }
         self.draft.update(|draft| draft.put(path, value));
+        self.is_own(path);
+    }
+
+    /// An input was typed or chosen, if it is for the same value again.
+    pub(crate) fn is_own(self, path: &str) {
         self.origin.set(Origin::Own);
+        if self.sampled.with_untracked(|paths| paths.iter().any(|it| it == path)) {
+            self.sampled.update(|paths| paths.retain(|it| it != path));
+        }
+    }
+
+    /// The inputs that are still the sample's, those too that aren't asked as things stand.
+    pub(crate) fn sampled(self) -> Vec<String> {
+        self.sampled.get_untracked()
+    }
+
+    /// All that the sample put there is a person's own.
+    pub(crate) fn all_own(self) {
+        self.offer_undo(OWN, Vec::new());
+        self.sampled.set(Vec::new());
+        self.origin.set(Origin::Own);
+    }
+
+    /// Removes an item of a list.
+    pub(crate) fn put_without(self, list: &str, gone: usize, left: Vec<Node>) {
+        let sampled = self.sampled.with_untracked(|paths| without_item(paths, list, gone));
+        self.put_all(list, &[(list.to_owned(), Node::List(left))]);
+        self.sampled.set(sampled);
     }
 
     /// A name's field is come to: what is typed next is a change of what stands there now, or goes on
@@ -379,6 +428,7 @@ impl Question {
         });
         self.offer_undo(place, before);
         self.origin.set(Origin::Own);
+        puts.iter().for_each(|(path, _)| self.is_own(path));
     }
 
     fn offer_undo(self, place: &str, before: Vec<Put>) {
@@ -387,8 +437,8 @@ impl Question {
 
     fn undo_to(self, place: &str, before: Vec<Put>) -> Undo {
         let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
-        let links = self.links.get_untracked();
-        Undo { place: place.to_owned(), before, origin, mark, links, says: String::new() }
+        let (links, sampled) = (self.links.get_untracked(), self.sampled.get_untracked());
+        Undo { place: place.to_owned(), before, origin, mark, links, sampled, says: String::new() }
     }
 
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
@@ -398,6 +448,7 @@ impl Question {
         self.offer_undo(START, before);
         self.left.set(None);
         self.draft.set(fields::plain(self.entry.rows, &sample, units));
+        self.sampled.set(self.entry.of_sample(&sample, Units::Customary));
         self.origin.set(Origin::Sample);
         self.mark.set(None);
         self.links.set(Links::default());
@@ -414,6 +465,7 @@ impl Question {
             self.origin.set(undo.origin);
             self.mark.set(undo.mark);
             self.links.set(undo.links);
+            self.sampled.set(undo.sampled);
             self.undo.set(None);
         }
     }
@@ -444,6 +496,7 @@ impl Question {
             basis: self.basis.get_untracked(),
             mark: self.mark.get_untracked(),
             links: self.links.get_untracked(),
+            sampled: Some(self.sampled.get_untracked()),
         }
     }
 }

@@ -25,6 +25,8 @@ pub(crate) struct Opening {
     pub(crate) mark: Option<MarkPlace>,
     /// What it takes from other marks.
     pub(crate) links: Links,
+    /// The inputs, by path, that nobody has typed or chosen since the sample stood there.
+    pub(crate) sampled: Vec<String>,
     /// It came by an address with evidence, which is not taken from one.
     pub(crate) left_out: bool,
 }
@@ -37,18 +39,25 @@ pub(crate) fn open(
     job: Option<&Job>,
     settings: &Settings,
 ) -> Opening {
-    if let Some(Draft { input, units, basis, mark, links }) = draft {
+    if let Some(Draft { input, units, basis, mark, links, sampled }) = draft {
         let from = if mark.is_some() { Origin::Own } else { Origin::Left };
-        let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        return Opening { entry, input, units, basis, origin, mark, links, left_out: false };
+        // An older version didn't note it: what says the same as the sample is taken for it.
+        let sampled = sampled.unwrap_or_else(|| match &mark {
+            Some(_) => Vec::new(),
+            None => entry.of_sample(&input, units),
+        });
+        let origin = origin(entry, &input, units, &sampled, from);
+        let left_out = false;
+        return Opening { entry, input, units, basis, origin, mark, links, sampled, left_out };
     }
     let (units, basis) =
         job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
     let input = plain(entry.rows, &entry.sample(), units);
     let links = Links::default();
+    let sampled = entry.of_sample(&input, units);
     let origin = Origin::Sample;
-    Opening { entry, input, units, basis, origin, mark: None, links, left_out: false }
+    Opening { entry, input, units, basis, origin, mark: None, links, sampled, left_out: false }
 }
 
 impl Opening {
@@ -62,16 +71,21 @@ impl Opening {
         });
         let from = if same.is_some() { Origin::Own } else { Origin::Link };
         let input = same.as_ref().map_or(input, |draft| draft.input.clone());
-        let origin = origin(entry, &input, units, from);
         let input = filled(entry, &input, units);
-        // An address carries values and never links: those are of one job on one phone.
-        let (mark, links) = same.map_or_else(Default::default, |draft| (draft.mark, draft.links));
-        Self { entry, input, units, basis, origin, mark, links, left_out }
+        // An address carries values and never links: those are of one job on one phone. Nor does it
+        // tell who typed them: what says the same as the sample is taken for it.
+        let (mark, links, sampled) =
+            same.map_or_else(Default::default, |draft| (draft.mark, draft.links, draft.sampled));
+        let sampled = sampled.unwrap_or_else(|| entry.of_sample(&input, units));
+        let origin = origin(entry, &input, units, &sampled, from);
+        Self { entry, input, units, basis, origin, mark, links, sampled, left_out }
     }
 
     /// A kept mark's question. The invented job's evidence stays there: saved from here, it would
     /// open a hold of a person's own.
     pub(crate) fn of_mark(entry: &'static Entry, job: &Job, mark: &Mark) -> Self {
+        // One that was saved as the sample word for word, before that was noted, is still that.
+        let is_sample = !job.invented && !job.is_said_own(&mark.id) && mark.input == entry.sample();
         let bare = job.invented.then(|| without_evidence(entry.rows, &mark.input));
         let input = bare.as_ref().unwrap_or(&mark.input);
         Self {
@@ -82,14 +96,26 @@ impl Opening {
             origin: Origin::Own,
             mark: Some(MarkPlace { job: job.id.clone(), mark: mark.id.clone() }),
             links: Links::of(&job.id, mark.ties.clone(), mark.behind.clone()),
+            sampled: match is_sample {
+                true => entry.of_sample(&mark.input, Units::Customary),
+                false => job.still_sample(&mark.id),
+            },
             left_out: false,
         }
     }
 }
 
-/// Where a question comes from: the sample is the sample, whichever way it came.
-fn origin(entry: &'static Entry, input: &Node, units: Units, from: Origin) -> Origin {
-    let is_sample = entry.canonical(input, units).is_ok_and(|all| all == entry.sample());
+/// Where a question comes from: the sample is the sample, whichever way it came, until some of it is
+/// a person's own.
+fn origin(
+    entry: &'static Entry,
+    input: &Node,
+    units: Units,
+    sampled: &[String],
+    from: Origin,
+) -> Origin {
+    let is_sample = entry.canonical(input, units).is_ok_and(|all| all == entry.sample())
+        && sampled.len() == entry.of_sample(input, units).len();
     if is_sample { Origin::Sample } else { from }
 }
 

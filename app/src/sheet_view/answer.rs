@@ -1,10 +1,10 @@
 //! The answer: its figure, its limit, the verdict, the margin rule, what to do next, and the one
 //! caution that matters. The top of it stays in view while fields change.
 
-use super::{editions, pace, parts, standing};
+use super::{editions, pace, parts, standing, undo_line};
 use crate::drawing::{held, margin_rule, spare, verdict};
 use crate::elements::{El, Piece, el, flag, keep_up, live, when};
-use crate::question::{Origin, Question};
+use crate::question::{OWN, Origin, Question};
 use crate::signal::Memo;
 use crate::{speech, words as w};
 use ledgerboard_core::calculators::Progress;
@@ -30,7 +30,14 @@ pub(crate) fn answer(question: Question) -> Piece {
         Origin::Link => Some(&w::FROM_LINK),
         Origin::Own => None,
     };
-    let tag = live(move || tag().map(|tag| el("span").class("sample").say(tag)));
+    let some = move || Some(question.from_sample.with(Vec::len)).filter(|some| *some > 0);
+    let tag = live(move || {
+        let says = match tag() {
+            Some(tag) => say!(w::FIGURE, tag),
+            None => say!(w::SOME_SAMPLE, some()? as i64),
+        };
+        Some(el("span").class("sample").text(&speech::say(&says)))
+    });
     // What can hurt somebody stays said while a field is half typed, or empty from the start.
     let caution = Memo::new(move |before: Option<&String>| {
         let voice = question.voice();
@@ -80,6 +87,7 @@ pub(crate) fn answer(question: Question) -> Piece {
         .attr("aria-labelledby", "answer")
         .with(el("div").class("answer-top").with(name).with(told));
     let rest = below
+        .with(still_sample(question))
         .with(parts::foremost(question))
         .with(standing::standing(question))
         .with(el("div").class("looking").with(el("div").with(rest)).with(stop(question)))
@@ -87,6 +95,34 @@ pub(crate) fn answer(question: Question) -> Piece {
         .with(caution)
         .with(editions::line(question));
     Piece::all([answer, rest])
+}
+
+/// How many inputs are still the sample's, with the way to the first; a tap says that they are a
+/// person's own. Its room stays when none is left: nothing moves under a thumb.
+fn still_sample(question: Question) -> Piece {
+    let count = Memo::new(move |_| question.from_sample.with(Vec::len));
+    let was = Memo::new(move |before: Option<&bool>| before == Some(&true) || count.get() > 0);
+    let is_taken =
+        flag(move || question.undo.with(|it| it.as_ref().is_some_and(|it| it.place == OWN)));
+    live(move || {
+        let button = || el("button").attr("type", "button").class("quiet");
+        let go = move || {
+            if let Some(path) = question.from_sample.with_untracked(|all| all.first().cloned()) {
+                go_to(&path);
+            }
+        };
+        match count.get() {
+            0 if is_taken.get() => Some(undo_line(question, &w::NONE_OF_SAMPLE)),
+            0 if was.get() => Some(el("p").class("still-sample").say(&w::NONE_OF_SAMPLE)),
+            0 => None,
+            some => Some(
+                el("p")
+                    .class("still-sample")
+                    .with(button().text(&speech::say(&say!(w::STILL_SAMPLE, some as i64))).tap(go))
+                    .with(button().say(&w::ALL_OWN).tap(move || question.all_own())),
+            ),
+        }
+    })
 }
 
 /// Stops looking, and goes on: one button, which stays where it is while what is found is drawn anew.
@@ -215,7 +251,14 @@ fn go_to(path: &str) {
     let mut path = path;
     loop {
         if let Some(element) = document().get_element_by_id(path) {
-            element.scroll_into_view();
+            while let Ok(Some(folded)) = element.closest("details:not([open])") {
+                if folded.set_attribute("open", "").is_err() {
+                    break;
+                }
+            }
+            // With its label, which says whose it is.
+            let field = element.closest(".field").ok().flatten();
+            field.as_ref().unwrap_or(&element).scroll_into_view();
             if let Some(element) = element.dyn_ref::<HtmlElement>() {
                 let _ = element.focus();
             }

@@ -25,6 +25,9 @@ pub(crate) struct Draft {
     pub(crate) mark: Option<MarkPlace>,
     /// What it takes from other marks.
     pub(crate) links: Links,
+    /// The inputs, by path, that nobody has typed or chosen since the sample stood there; none where
+    /// an older version wrote it.
+    pub(crate) sampled: Option<Vec<String>>,
 }
 
 /// What a question takes from the marks of a job.
@@ -75,6 +78,9 @@ impl Draft {
             },
             mark: mark.map(|(job, mark)| MarkPlace { job, mark }),
             links: node.get("links").map(Links::read).unwrap_or_default(),
+            sampled: node
+                .get("sampled")
+                .map(|_| node.items("sampled").iter().filter_map(Node::leaf).collect()),
         })
     }
 
@@ -90,6 +96,9 @@ impl Draft {
         }
         if !self.links.job.is_empty() {
             node.put("links", self.links.write());
+        }
+        if let Some(paths) = &self.sampled {
+            node.put("sampled", Node::List(paths.iter().map(|path| Node::text(path)).collect()));
         }
         node.put("input", self.input.clone());
         node
@@ -107,17 +116,19 @@ mod tests {
         input.put("none", Node::List(Vec::new()));
         let tie =
             Tie { path: "half".into(), mark: "c".into(), key: "gap".into(), seen: "9 ft".into() };
-        for (units, electrical, mark, links) in [
-            (Units::Customary, None, None, Links::default()),
+        for (units, electrical, mark, links, sampled) in [
+            (Units::Customary, None, None, Links::default(), None),
+            (Units::Customary, None, None, Links::default(), Some(Vec::new())),
             (
                 Units::Metric,
                 Some(Electrical::E2026),
                 Some(MarkPlace { job: "a".into(), mark: "b".into() }),
                 Links::of("a", vec![tie], Some("d".into())),
+                Some(vec!["half".into(), "none.0.count".into()]),
             ),
         ] {
             let basis = Basis { electrical };
-            let draft = Draft { input: input.clone(), units, basis, mark, links };
+            let draft = Draft { input: input.clone(), units, basis, mark, links, sampled };
             assert_eq!(Draft::read(&draft.write()), Some(draft));
         }
         assert_eq!(Draft::read(&Node::EMPTY), None);

@@ -12,6 +12,7 @@ mod named;
 mod plain;
 mod reader;
 mod row;
+mod sampled;
 mod units;
 mod words;
 
@@ -22,6 +23,7 @@ pub use form::{Field, Form, write_all};
 pub use named::{Rename, each_name, hanging, known_as, names, narrowed, toggled};
 pub use reader::{Reader, heard, is_missing};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, left_alone, row, row_at};
+pub use sampled::{is_asked, of_sample, without_item};
 pub use units::{bare, plain, restate};
 
 #[cfg(test)]

@@ -270,3 +270,48 @@ fn a_share_where_a_percent_belongs_is_refused_with_both() {
         assert_eq!(heard(&SHARE, &again, Units::Customary), Ok(Some(amount)));
     }
 }
+
+/// What a sample fills and a blank doesn't is known by its path, however it is written; a name is no
+/// measure, and what isn't asked is told from what is.
+#[test]
+fn what_a_draft_still_has_from_a_sample_is_told_by_path() {
+    let part = |count, inches| Part { count, long: Some(Length::inches(inches, 1)) };
+    let sample = Made {
+        colour: Colour::Blue,
+        room: Volume::hundredths(2030),
+        floor: Some(Area::square_feet(160)),
+        parts: vec![part(1, 4), part(2, 5)],
+        lab: "Lab 7".to_owned(),
+        ..Made::blank()
+    };
+    let (sample, blank) = (sample.write_parts(), Made::blank().write_parts());
+    let told = |draft: &Node, units| of_sample(Made::ROWS, (draft, units), &sample, &blank);
+    let all = ["colour", "room", "floor", "parts.0.long", "parts.1.count", "parts.1.long"];
+    assert_eq!(told(&sample, Units::Customary), all);
+    assert_eq!(told(&plain(Made::ROWS, &sample, Units::Metric), Units::Metric), all);
+    let mut draft = sample.clone();
+    draft.put("room", Node::text("18"));
+    draft.put("floor", Node::text("half ty"));
+    draft.put("parts.1.long", Node::text("5\""));
+    assert_eq!(
+        told(&draft, Units::Customary),
+        ["colour", "parts.0.long", "parts.1.count", "parts.1.long"]
+    );
+    assert_eq!(told(&blank, Units::Customary), Vec::<String>::new());
+    assert!(is_asked(Made::ROWS, &draft, "room") && is_asked(Made::ROWS, &draft, "parts.1.long"));
+    draft.put("colour", Node::text("red"));
+    for path in ["room", "parts.2.long", "parts.x.long", "nothing", ""] {
+        assert!(!is_asked(Made::ROWS, &draft, path), "{path}");
+    }
+}
+
+#[test]
+fn an_item_that_goes_takes_its_paths_along() {
+    let paths = ["floor", "parts.0.long", "parts.1.count", "parts.2.long", "parts_more.1.long"];
+    let paths = paths.map(str::to_owned);
+    assert_eq!(
+        without_item(&paths, "parts", 1),
+        ["floor", "parts.0.long", "parts.1.long", "parts_more.1.long"]
+    );
+    assert_eq!(without_item(&paths, "floor", 0), paths);
+}

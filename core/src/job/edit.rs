@@ -179,7 +179,9 @@ pub fn hand_over(
     let Some(moved) = from.mark(mark).cloned() else {
         return Err(Refusal::NoSuchMark(mark.to_owned()));
     };
-    let undo_to = apply(to, Edit::Keep(moved), stamp)?;
+    let mut edits = vec![Edit::Keep(moved)];
+    edits.extend(to.note_sample(mark, &from.still_sample(mark), from.is_said_own(mark)));
+    let undo_to = apply(to, Edit::Several(edits), stamp)?;
     // It was found above, so that nothing is left that could refuse this.
     let undo_from = apply(from, Edit::Remove(mark.to_owned()), stamp)?;
     Ok((undo_from, undo_to))

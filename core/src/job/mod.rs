@@ -26,6 +26,7 @@ pub mod ready;
 mod ready_words;
 pub mod record;
 mod refusal;
+mod sampled;
 mod site;
 mod slots;
 mod stamp;

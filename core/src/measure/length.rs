@@ -42,8 +42,9 @@ impl Length {
         Self(self.0.div_euclid(by.max(1)))
     }
 
-    /// Reads trade text: `9' 4 1/2"`, `9-4-1/2` (feet, inches), `9ft 4.5in`, `112 1/2`, `2.86 m`,
-    /// `2860mm`. A bare number is inches, or millimetres under [`Units::Metric`].
+    /// Reads trade text: `9' 4 1/2"`, `9-4-1/2` and `9 4 1/2` (feet, inches), `9ft 4.5in`,
+    /// `112 1/2`, `2.86 m`, `2860mm`. A bare number is inches, or millimetres under
+    /// [`Units::Metric`], where `9 4` is refused.
     ///
     /// # Errors
     /// The [`Problem`]; [`Problem::TooLarge`] past [`Length::MAX`].
@@ -57,6 +58,7 @@ impl Length {
         let total = match scan.unit() {
             "" if scan.take_dash() => feet_then_inches(first, &mut scan)?,
             "" if units == Units::Metric => first.times(MILLIMETRE)?,
+            "" if is_feet_before(first, scan.rest()) => feet_then_inches(first, &mut scan)?,
             "" => first.times(INCH)?,
             unit if is_feet(unit) => {
                 let feet = first.times(FOOT)?;
@@ -189,7 +191,18 @@ fn inches(scan: &mut Scanner<'_>) -> Reading<i64> {
     }
 }
 
-/// `9-4-1/2` and `9-4`: feet, a dash, inches.
+/// Whether a bare number is feet because inches stand behind it with no more than a space between,
+/// which is the quickest to type on a phone: `15 6`, `9 4 1/2`. What is one number by itself, such as
+/// `48 3/4`, has been taken whole by now; inches have to be fewer than a foot, and feet no more than
+/// a house has, so that `1 250` and `2026 11` stay refused.
+fn is_feet_before(first: Number, rest: &str) -> bool {
+    let after = rest.trim_start_matches(|next: char| next.is_ascii_digit());
+    let inches = rest.strip_suffix(after).map(str::parse::<u8>);
+    let feet = first.is_whole() && (1..100).contains(&first.decimal.whole);
+    feet && inches.is_some_and(|inches| inches.is_ok_and(|inches| inches < 12))
+}
+
+/// `9-4-1/2` and `9-4`: feet, a dash, inches. `9 4` is the same.
 fn feet_then_inches(feet: Number, scan: &mut Scanner<'_>) -> Reading<i64> {
     if !feet.is_whole() {
         return Err(Problem::NotANumber);

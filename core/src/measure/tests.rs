@@ -29,6 +29,16 @@ fn lengths_are_read_as_people_write_them() {
         ("½ in",              32),
         ("9'",                108 * 64),
         ("9-4",               112 * 64),
+        ("9 4",               112 * 64),
+        ("9 4 1/2",           (112 * 64) + 32),
+        ("9 4-1/2",           (112 * 64) + 32),
+        ("9 4½",              (112 * 64) + 32),
+        ("9 4.5 in",          (112 * 64) + 32),
+        ("15 6",              186 * 64),
+        ("15  06\"",          186 * 64),
+        ("1 0",               12 * 64),
+        ("99 11",             1_199 * 64),
+        ("48 3/4",            (48 * 64) + 48),
         ("3 yd",              108 * 64),
         ("0",                 0),
         ("-1/4 in",           -16),
@@ -64,6 +74,14 @@ fn what_is_not_a_length_says_why() {
         ("9 in3", Problem::UnknownUnit),
         ("4 in 3", Problem::NotANumber),
         ("1/2-4", Problem::NotANumber),
+        ("15 12", Problem::NotANumber),
+        ("0 6", Problem::NotANumber),
+        ("100 6", Problem::NotANumber),
+        ("1 250", Problem::NotANumber),
+        ("1.5 6", Problem::NotANumber),
+        ("1/2 6", Problem::NotANumber),
+        ("15 6 7", Problem::NotANumber),
+        ("15 6 ft", Problem::UnknownUnit),
         ("4..5", Problem::NotANumber),
         ("99999999999999999999", Problem::TooLarge),
         ("63361 in", Problem::TooLarge),
@@ -284,6 +302,25 @@ proptest! {
         let _ = Length::read(&text, Units::Customary);
         let _ = Volume::read(&text, Units::Customary);
         let _ = Area::read(&text, Units::Customary);
+    }
+
+    /// A space between two numbers is read as feet and inches alone, and never in millimetres; what is
+    /// one number, or has a mark of feet, says what it said.
+    #[test]
+    fn a_space_is_feet_and_inches_or_nothing(feet in 0..200_i64, inches in 0..30_i64, eighths in 0..8_i64) {
+        let both = format!("{feet} {inches}");
+        let read = |text: &str, units| Length::read(text, units).map(Length::nanometres);
+        let means = (1..100).contains(&feet) && inches < 12;
+        let all = 12 * feet + inches;
+        let want = if means { Ok(all * IN) } else { Err(Problem::NotANumber) };
+        prop_assert_eq!(read(&both, Units::Customary), want);
+        prop_assert_eq!(read(&both, Units::Metric), Err(Problem::NotANumber));
+        prop_assert_eq!(read(&format!("{feet}' {inches}"), Units::Customary), Ok(all * IN));
+        let eighth = |whole: i64| Ok(whole * IN + eighths * IN / 8);
+        prop_assert_eq!(read(&format!("{feet} {eighths}/8"), Units::Customary), eighth(feet));
+        if means {
+            prop_assert_eq!(read(&format!("{both} {eighths}/8"), Units::Customary), eighth(all));
+        }
     }
 
     #[test]

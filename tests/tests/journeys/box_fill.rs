@@ -112,6 +112,44 @@ async fn a_box_is_worked_by_keyboard_at_a_desk() {
     .await;
 }
 
+/// From a field to the button is dozens of Tabs; the keys that save everywhere do it at once, and the
+/// browser keeps its own save for pages where there is nothing to save.
+#[tokio::test]
+async fn the_keys_that_save_do_what_the_button_does() {
+    journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
+        let watch = "(window.kept = null, addEventListener('keydown', \
+            (key) => { if (key.key === 's') window.kept = key.defaultPrevented; }), true)";
+        page.goto("#/box-fill").await;
+        page.reads(ANSWER, "14.0 in³").await;
+        let keys = page.attribute(".bar-buttons .main", "aria-keyshortcuts").await;
+        assert_eq!(keys.as_deref(), Some("Control+S Meta+S"));
+        page.tap(field("marked")).await;
+        page.press("Control+a").await;
+        page.type_keys("20.3").await;
+        page.until(watch).await;
+        page.press("Control+s").await;
+        page.has_focus(".saved").await;
+        page.until("window.kept === true").await;
+        page.enter("#mark-title", "By the stairs").await;
+        // There is no button now, and nothing is saved twice.
+        page.press("Control+s").await;
+        page.tap(saying("Done")).await;
+        // A number that is open is saved over.
+        page.tap(field("marked")).await;
+        page.press("Control+a").await;
+        page.type_keys("22.5").await;
+        page.press("Meta+s").await;
+        page.has_focus(".saved").await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.until("document.querySelectorAll('.mark-line').length === 1").await;
+        page.until("(window.kept = null, true)").await;
+        page.press("Control+s").await;
+        page.until("window.kept === false").await;
+    })
+    .await;
+}
+
 #[tokio::test]
 async fn what_cannot_be_read_stays_as_typed_and_says_what_would_do() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {

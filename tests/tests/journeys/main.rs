@@ -24,6 +24,7 @@ mod rescue;
 mod retired;
 mod rooms;
 mod rough_in;
+mod sample;
 mod security;
 mod server_checks;
 mod set_out;

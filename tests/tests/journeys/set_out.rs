@@ -36,6 +36,30 @@ async fn boxes_are_set_out_over_two_floors() {
     .await;
 }
 
+/// On a phone two numbers with a space are the quickest; the field says at once how they are taken.
+#[tokio::test]
+async fn two_numbers_with_a_space_are_feet_and_inches() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        let echo = |says: &str| {
+            format!(
+                "document.getElementById('floors.0.down').nextElementSibling.textContent === '{says}'"
+            )
+        };
+        page.goto("#/set-out").await;
+        page.enter(field("floors.0.down"), "4 2").await;
+        page.until(&echo("= 4 ft 2 in")).await;
+        page.reads(field("floors.0.down"), "4 2").await;
+        page.reads(ANSWER, "2 ft 10 in").await;
+        page.screenshot("feet-and-inches-with-a-space").await;
+        page.enter(field("floors.0.down"), "48 3/4").await;
+        page.reads(ANSWER, "2 ft 8 3⁄4 in").await;
+        page.enter(field("floors.0.down"), "4 12").await;
+        page.reads("[id='floors.0.down.note']", "Can't read “4 12”. Write it like 9' 4 1⁄2\", 112.5 or 2860 mm.")
+            .await;
+    })
+    .await;
+}
+
 /// What boxes are set by stands between the headline and the fields: four lines, the others a tap
 /// away, and none of them wider than the narrowest phone.
 #[tokio::test]

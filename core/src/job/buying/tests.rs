@@ -149,6 +149,17 @@ fn a_sample_is_bought_only_if_a_person_says_so() {
     assert_eq!(line(&job, "staple").needs.raw(), all);
 }
 
+/// Somebody's own number may be the sample's, word for word.
+#[test]
+fn a_sample_that_is_said_to_be_ones_own_is_bought() {
+    let sample = mark("cable-securing", &[], 1);
+    let mut job = job(vec![sample.clone()]);
+    assert_eq!(line(&job, "staple").shares[0].counts, Counts::Sample);
+    let own = job.note_sample(&sample.id, &[], true).unwrap();
+    crate::job::apply(&mut job, own, &stamp(9)).unwrap();
+    assert_eq!(line(&job, "staple").shares[0].counts, Counts::Whole);
+}
+
 #[test]
 fn a_mark_that_can_not_be_worked_is_named() {
     let stale = Mark { version: 9, ..mark("cable-securing", RUN, 1) };
