@@ -251,8 +251,8 @@ fn lost(desk: Desk, question: Question, seen: StoredValue<Option<Mark>>) -> Opti
     }
 }
 
-/// What a person called it, where the form asks for that; else the calculator's name and its
-/// first choice.
+/// What a person called it, where the form asks for that; else the calculator's name, with the choice
+/// that its form begins with.
 fn title(question: Question, draft: &Node) -> String {
     let entry = question.entry;
     let line = entry.rows.iter().find(|row| matches!(row.kind, Kind::Text(_)));
@@ -268,7 +268,8 @@ fn title(question: Question, draft: &Node) -> String {
         }
         _ => None,
     };
-    let title = match entry.rows.iter().find_map(chosen) {
+    // A form that begins with a choice is told apart by it; one further down says nothing.
+    let title = match entry.rows.first().and_then(chosen) {
         Some(label) => say!(w::PAIR, entry.name, label),
         None => say!(w::FIGURE, entry.name),
     };

@@ -123,7 +123,7 @@ async fn how_long_a_key_takes_in_a_long_plan() {
             let open =
                 format!("(document.querySelectorAll('#{list} .in-words')[{at}].open = true)");
             let _: bool = page.evaluate(&open).await;
-            page.sees(format!("[id='{list}.{at}.serves'], [id='{list}.{at}.from']").as_str()).await;
+            page.until(&format!("document.querySelector(\"[id^='{list}.{at}.']\") !== null")).await;
         }
         for times in [1, 4] {
             page.slower(times).await;
