@@ -97,7 +97,8 @@ impl Ground {
                 from = to;
             }
         }
-        Layout { boards: best.boards, joints: cuts.len() - rows.runs.len(), cuts }
+        let (joints, shy) = (cuts.len() - rows.runs.len(), self.shyness(&best.chosen));
+        Layout { boards: best.boards, joints, shy, cuts }
     }
 
     /// How little the joints of a layout are wanted where they are.
@@ -390,14 +391,17 @@ impl Climb {
     }
 }
 
-/// The same count of boards and of joints, with the joints where they are wanted more: any change
-/// that costs neither is kept.
+/// The same count of boards and of joints, with the joints where they are wanted more, then with less
+/// bought: any change that costs no board, no joint and no place is kept.
 #[derive(Clone, Debug)]
 pub(super) struct Settle {
     climb: Climb,
     bought: i64,
     shy: i64,
     pub(super) best: Best,
+    /// Of all that were met, the one that buys least.
+    least: i64,
+    thrifty: Best,
 }
 
 impl Settle {
@@ -406,11 +410,18 @@ impl Settle {
         let shy = ground.shyness(&best.chosen);
         let chosen = best.chosen.clone();
         let climb = Climb::of(ground, Draws(FIRST << 16), chosen, 0, 1, best.lanes_last);
-        (shy > 0).then(|| Self { bought: climb.bought(ground), climb, shy, best: best.clone() })
+        let (bought, thrifty) = (climb.bought(ground), best.clone());
+        let best = best.clone();
+        (shy > 0).then_some(Self { bought, climb, shy, best, least: bought, thrifty })
     }
 
     pub(super) fn steps(&self) -> u32 {
         self.climb.steps
+    }
+
+    /// What buys less than the best.
+    pub(super) fn thrifty(&self) -> Option<&Best> {
+        (self.least < self.bought).then_some(&self.thrifty)
     }
 
     /// One try.
@@ -426,14 +437,21 @@ impl Settle {
         let mut keeps = shy <= self.shy && climb.clashes == 0 && climb.left == 0;
         if keeps {
             climb.pack(ground);
-            keeps = climb.worth(ground) == self.best.worth && climb.bought(ground) <= self.bought;
+            keeps = climb.worth(ground) == self.best.worth;
         }
         if !keeps {
             change.reverse();
             climb.swap(ground, &mut change);
-        } else if shy < self.shy {
-            self.shy = shy;
+            return;
+        }
+        let bought = climb.bought(ground);
+        if (shy, bought) < (self.shy, self.bought) {
+            (self.shy, self.bought) = (shy, bought);
             self.best = climb.as_best(climb.worth(ground));
+        }
+        if bought < self.least {
+            self.least = bought;
+            self.thrifty = climb.as_best(climb.worth(ground));
         }
     }
 }

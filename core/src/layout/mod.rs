@@ -15,7 +15,7 @@ mod search;
 mod ways;
 
 pub use mixed::Mixed;
-pub use search::{Found, Search, search};
+pub use search::{Found, Search, by_area, search};
 
 /// Boards end to end from one edge to another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -83,6 +83,8 @@ pub struct Layout {
     pub boards: usize,
     /// End joints.
     pub joints: usize,
+    /// How little they are wanted where they are, of [`Rows::shy`].
+    pub shy: i64,
     /// The pieces, row by row.
     pub cuts: Vec<Cut>,
 }

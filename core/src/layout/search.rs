@@ -36,6 +36,9 @@ const MISSES: u32 = 4;
 pub struct Found {
     /// The layout.
     pub layout: Layout,
+    /// As many boards and joints, where joints in better places buy more board: the one that buys
+    /// less.
+    pub thrifty: Option<Layout>,
     /// No layout with as few joints has fewer boards than this.
     pub bound: usize,
     /// No layout of as few boards has fewer joints.
@@ -150,11 +153,13 @@ impl Search {
                 let layout = self.layout(&best);
                 let (boards, joints) = (layout.boards, layout.joints);
                 if boards <= self.lowest && joints <= self.lowest_joints() {
-                    self.push(Found { layout, bound: boards, fewest_joints: true }, best);
+                    let found = Found { layout, thrifty: None, bound: boards, fewest_joints: true };
+                    self.push(found, best);
                     self.settle(0);
                 } else {
                     let bound = self.lowest;
-                    self.rough.push(Found { layout, bound, fewest_joints: false });
+                    let fewest_joints = false;
+                    self.rough.push(Found { layout, thrifty: None, bound, fewest_joints });
                 }
                 return;
             }
@@ -185,7 +190,8 @@ impl Search {
         }
         let at = *at;
         let layout = self.ground.layout(&self.rows, &settle.best);
-        self.front[at].layout = layout;
+        let thrifty = settle.thrifty().map(|it| self.ground.layout(&self.rows, it));
+        (self.front[at].layout, self.front[at].thrifty) = (layout, thrifty);
         self.settle(at + 1);
     }
 
@@ -310,7 +316,7 @@ impl Search {
             self.last = Some(best.clone());
             let bound = if met { layout.boards } else { self.bound };
             let fewest_joints = self.proves_joints(&layout);
-            self.push(Found { layout, bound, fewest_joints }, best);
+            self.push(Found { layout, thrifty: None, bound, fewest_joints }, best);
             self.misses = 0;
         }
         self.misses += u32::from(!met);
@@ -347,7 +353,7 @@ impl Search {
                 }
                 let bound = self.lowest;
                 let fewest_joints = self.proves_joints(&layout);
-                self.push(Found { layout, bound, fewest_joints }, best);
+                self.push(Found { layout, thrifty: None, bound, fewest_joints }, best);
                 self.begin_less(0);
             }
         }
@@ -372,7 +378,7 @@ pub(super) fn twice(rows: &Rows, width: usize) -> i64 {
 }
 
 /// Boards that hold as much as there is of each width.
-fn by_area(rows: &Rows) -> usize {
+pub fn by_area(rows: &Rows) -> usize {
     let each = 2 * rows.stock;
     let one = |width| ((twice(rows, width) + each - 1) / each) as usize;
     (0..rows.widths.len().max(1)).map(one).sum()

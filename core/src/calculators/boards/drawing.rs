@@ -3,7 +3,7 @@
 //! room is told by the tables and the cut list.
 
 use super::input::{Input, Surface, Wide};
-use super::places::within;
+use super::places::{cut_off, shows_face, side, within};
 use super::plans::{Answer, Piece, Plan};
 use super::surface::Part;
 use super::words as w;
@@ -88,6 +88,9 @@ impl Sketch<'_> {
             let across = answer.ground.across(&piece.run, piece.along);
             self.path(Line::Seen, &corners([piece.along, across]), tone, means);
         }
+        for (_, part) in plan.pieces.iter().flat_map(|piece| cut_off(answer, piece)) {
+            self.path(Line::Seen, &corners(part), Fill::Open, &w::MEANS_OFF);
+        }
         for at in &answer.ground.stops {
             for [along, [top, bottom]] in &answer.ground.parts {
                 if along[0] < *at && *at < along[1] {
@@ -160,12 +163,13 @@ impl Sketch<'_> {
         }
     }
 
-    /// How far what is cut out stands from the left end of its piece, on a line at one of its edges;
+    /// How far what is cut out or off stands from the left end of its piece, on a line at one of its edges;
     /// one that begins at that end takes none.
     fn cut_out(&mut self, piece: &Piece) {
         let [top, bottom] = self.answer.ground.across(&piece.run, piece.along);
-        for hole in &self.answer.ground.holes {
-            let Some([along, down]) = within(self.answer, piece, hole) else { continue };
+        let off = cut_off(self.answer, piece).into_iter().map(|it| it.1);
+        for part in self.answer.ground.holes.iter().copied().chain(off) {
+            let Some([along, down]) = within(self.answer, piece, &part) else { continue };
             if along[0] == Length::ZERO {
                 continue;
             }
@@ -198,17 +202,32 @@ impl Sketch<'_> {
 
 fn twin(input: &Input, answer: &Answer, plan: &Plan, [long, deep]: [Length; 2]) -> Vec<Text> {
     let rows = answer.ground.bands.len() as i64;
-    let seen = if input.of == Surface::Wall { &w::TWIN_WALL } else { &w::TWIN_CEILING };
+    let seen = match (input.of, shows_face(input)) {
+        (Surface::Wall, true) => &w::TWIN_WALL,
+        (Surface::Wall, false) => &w::TWIN_WALL_TURNED,
+        (Surface::Ceiling, true) => &w::TWIN_CEILING_TURNED,
+        (Surface::Ceiling, false) => &w::TWIN_CEILING,
+    };
     let mut twin: Vec<Text> =
         vec![say!(w::TWIN, plan.count(), rows), say!(w::TWIN_SIZE, long, deep), seen.into()];
+    let all = [[Length::ZERO, long], [Length::ZERO, deep]];
+    for part in answer.ground.outside(all) {
+        let [along, down] = part;
+        twin.push(say!(w::TWIN_LESS, side(&all, &part), along[0], along[1], down[0], down[1]));
+    }
     if input.board == Wide::Both {
         for (row, band) in answer.ground.bands.iter().enumerate() {
             twin.push(say!(w::TWIN_WIDE, row as i64 + 1, band.high, band.board));
         }
     }
+    for piece in plan.jointed() {
+        twin.push(say!(w::TWIN_JOINT, piece.run.row as i64 + 1, piece.along[1]));
+    }
     for piece in &plan.pieces {
-        if piece.along[1] < piece.run.along[1] {
-            twin.push(say!(w::TWIN_JOINT, piece.run.row as i64 + 1, piece.along[1]));
+        let (board, row) = (piece.board as i64 + 1, piece.run.row as i64 + 1);
+        for (side, [along, down]) in cut_off(answer, piece) {
+            let [from, to, top, bottom] = [along[0], along[1], down[0], down[1]];
+            twin.push(say!(w::TWIN_OFF, board, row, side, from, to, top, bottom));
         }
     }
     for [along, across] in &answer.ground.holes {

@@ -100,7 +100,7 @@ form! {
     /// A door or window in a wall.
     pub struct Opening {
         /// From the wall's left end.
-        from: Length, row(&w::FROM_LEFT, &w::NOTHING, length([0, 2400], &w::WHY_LONG, &[], false));
+        from: Option<Length>, row(&w::FROM_LEFT, &w::NOTHING, length([0, 2400], &w::WHY_LONG, &[], false)).foremost(|_| true);
         /// How wide, frame to frame.
         wide: Length = Length::inches(32, 1), row(&w::OPENING_WIDE, &w::NOTHING, length([1, 240], &w::WHY_LONG, &[], false));
         /// Its lower edge over the floor.

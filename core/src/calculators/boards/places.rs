@@ -1,6 +1,6 @@
-//! Where end joints stand, and where what is cut out lies in its board, as tables.
+//! Where end joints stand, and where what is cut out or off lies in its board, as tables.
 
-use super::input::{Input, named};
+use super::input::{Input, Run, Surface, named};
 use super::plans::{Answer, Piece, Plan};
 use super::surface::Part as Rectangle;
 use super::words as w;
@@ -11,7 +11,7 @@ use crate::words::{Phrase, Text};
 
 /// Where end joints stand in a row, from where the boards start.
 pub(super) fn joints(plan: &Plan, row: usize) -> impl Iterator<Item = &Piece> {
-    plan.pieces.iter().filter(move |it| it.run.row == row && it.along[1] < it.run.along[1])
+    plan.jointed().filter(move |it| it.run.row == row)
 }
 
 fn heads(all: &[&'static Phrase]) -> Vec<Text> {
@@ -57,20 +57,57 @@ pub(super) fn within(answer: &Answer, piece: &Piece, hole: &Rectangle) -> Option
     all.iter().all(|[from, to]| from < to).then_some(all)
 }
 
-/// Each cut-out in its board; none where nothing is cut out.
-pub(super) fn cut_outs(answer: &Answer, plan: &Plan) -> Option<Part> {
+/// Which corner, edge or end of a rectangle a part of it takes.
+pub(super) fn side(of: &Rectangle, part: &Rectangle) -> &'static Phrase {
+    let meets = |at: usize| [0, 1].map(|end| of[at][end] == part[at][end]);
+    match (meets(0), meets(1)) {
+        ([true, _], [true, _]) => &w::UPPER_LEFT,
+        ([_, true], [true, _]) => &w::UPPER_RIGHT,
+        ([true, _], [_, true]) => &w::LOWER_LEFT,
+        ([_, true], [_, true]) => &w::LOWER_RIGHT,
+        (_, [true, _]) => &w::UPPER_EDGE,
+        (_, [_, true]) => &w::LOWER_EDGE,
+        ([true, _], _) => &w::LEFT_END,
+        _ => &w::RIGHT_END,
+    }
+}
+
+/// What of a piece hangs outside the surface: which corner, and where it lies.
+pub(super) fn cut_off(answer: &Answer, piece: &Piece) -> Vec<(&'static Phrase, Rectangle)> {
+    let all = [piece.along, answer.ground.across(&piece.run, piece.along)];
+    answer.ground.outside(all).into_iter().map(|part| (side(&all, &part), part)).collect()
+}
+
+/// The drawing shows a board's factory face: a ceiling is drawn from above, which the second way
+/// of running boards turns over.
+pub(super) fn shows_face(input: &Input) -> bool {
+    (input.of == Surface::Wall) == (input.run == Run::Along)
+}
+
+/// Each cut-out in its board; none where nothing is cut out or off.
+pub(super) fn cut_outs(input: &Input, answer: &Answer, plan: &Plan) -> Option<Part> {
     let mut rows = Vec::new();
     for piece in &plan.pieces {
-        for hole in &answer.ground.holes {
-            let Some([along, down]) = within(answer, piece, hole) else { continue };
+        let name = say!(w::OF_BOARD, piece.board as i64 + 1, piece.run.row as i64 + 1);
+        let holes = answer.ground.holes.iter().map(|hole| (name.clone(), *hole));
+        let off = cut_off(answer, piece);
+        let off =
+            off.into_iter().map(|(side, part)| (say!(w::OFF_BOARD, name.clone(), side), part));
+        for (name, part) in holes.chain(off) {
+            let Some([along, down]) = within(answer, piece, &part) else { continue };
             let span = |[from, to]: [Length; 2]| say!(w::FROM_TO, from, to);
-            let name = say!(w::OF_BOARD, piece.board as i64 + 1, piece.run.row as i64 + 1);
             rows.push(TableRow { name, cells: vec![span(along), span(down)] });
         }
     }
     let heads = heads(&[&w::PANEL, &w::HEAD_FROM, &w::HEAD_DOWN]);
-    let note = Some((&w::CUT_OUTS_NOTE).into());
+    let note = if shows_face(input) { &w::CUT_OUTS_NOTE } else { &w::CUT_OUTS_BACK };
     let table = (!rows.is_empty()).then_some(Table { heads, rows })?;
     let title = (&w::CUT_OUTS).into();
-    Some(Part { key: "cut-outs", title, note, rows: Vec::new(), table: Some(table) })
+    Some(Part {
+        key: "cut-outs",
+        title,
+        note: Some(note.into()),
+        rows: Vec::new(),
+        table: Some(table),
+    })
 }

@@ -64,6 +64,8 @@ pub struct Plan {
     pub joints: usize,
     /// No layout of this stock with as few joints has fewer boards.
     pub bound: usize,
+    /// How little its joints are wanted where they are, as the search weighs it.
+    pub shy: i64,
     /// With fewer joints, layouts of this stock take more boards.
     pub fewest_joints: bool,
     /// The pieces, row by row.
@@ -196,6 +198,7 @@ impl Looking {
             boards: boards.into_iter().map(shortest).collect(),
             joints: layout.joints,
             bound,
+            shy: layout.shy,
             fewest_joints,
             pieces,
         }
@@ -223,15 +226,17 @@ pub fn fewest(input: &Input, long: Length) -> Result<(Plan, Ground), Faults> {
     Err(fault("spacing", &w::SPACING, &w::NONE_FOUND))
 }
 
-/// Which of two plans is wanted more: the less of what comes first.
-fn rank(want: Want, plan: &Plan) -> [i128; 4] {
+/// Which of two plans is wanted more: the less of what comes first. Of as many boards and joints, the
+/// one whose joints are where they are wanted goes before the one that buys less.
+fn rank(want: Want, plan: &Plan) -> [i128; 5] {
     let (boards, joints) = (plan.count().into(), plan.joints as i128);
     let (bought, stock) = (plan.bought().square_nanometres(), plan.stock.nanometres().into());
+    let shy = plan.shy.into();
     match want {
-        Want::Boards => [boards, joints, bought, stock],
-        Want::Near | Want::Joints => [joints, boards, bought, stock],
-        Want::Light => [stock, boards, joints, bought],
-        Want::Bought => [bought, joints, boards, stock],
+        Want::Boards => [boards, joints, shy, bought, stock],
+        Want::Near | Want::Joints => [joints, boards, shy, bought, stock],
+        Want::Light => [stock, boards, joints, shy, bought],
+        Want::Bought => [bought, joints, boards, shy, stock],
     }
 }
 
@@ -264,7 +269,9 @@ impl Going<Answer> for Looking {
             let mut last = None;
             for found in stock.search.found() {
                 all.extend(last.take());
-                last = Some(self.plan(stock.long, &found.layout, found.bound, found.fewest_joints));
+                let plan = |it| self.plan(stock.long, it, found.bound, found.fewest_joints);
+                all.extend(found.thrifty.as_ref().map(plan));
+                last = Some(plan(&found.layout));
             }
             if let Some(plan) = last {
                 let fewest = plan.boards.len() == stock.search.lowest();
@@ -304,13 +311,38 @@ impl Answer {
 }
 
 impl Plan {
+    /// Pieces that end in a joint.
+    pub fn jointed(&self) -> impl Iterator<Item = &Piece> {
+        self.pieces.iter().filter(|it| it.along[1] < it.run.along[1])
+    }
+
+    /// End joints in the middle third, along the boards.
+    pub fn in_middle(&self, ground: &Ground) -> i64 {
+        self.jointed().filter(|it| ground.is_middle(it.along[1])).count() as i64
+    }
+
+    /// Boards that are used from end to end, from 0: cut to their whole length, or whole against a
+    /// wall. One that hangs whole between two joints has framing to give.
+    pub fn tight(&self) -> Vec<usize> {
+        let tight = |(board, size): (usize, &Size)| {
+            let own = || self.pieces.iter().filter(|it| it.board == board);
+            let sum = |lane: usize| {
+                let cut = own().filter(|it| it.lane == lane);
+                cut.fold(Length::ZERO, |sum, it| sum.plus(it.along[1].minus(it.along[0])))
+            };
+            let is_used = sum(0).plus(sum(1).max(sum(2))) == size.long;
+            let at_wall =
+                |it: &Piece| it.along[0] == it.run.along[0] || it.along[1] == it.run.along[1];
+            (is_used && (own().count() > 1 || own().any(at_wall))).then_some(board)
+        };
+        self.boards.iter().enumerate().filter_map(tight).collect()
+    }
+
     /// End joints, end to end.
     pub fn ends(&self, ground: &Ground) -> Length {
         let mut sum = Length::ZERO;
-        for piece in &self.pieces {
-            if piece.along[1] < piece.run.along[1] {
-                sum = sum.plus(ground.joint(&piece.run, piece.along[1]));
-            }
+        for piece in self.jointed() {
+            sum = sum.plus(ground.joint(&piece.run, piece.along[1]));
         }
         sum
     }

@@ -4,14 +4,15 @@ use super::drawing;
 use super::input::{Input, Surface, Want, Wide, named};
 use super::places;
 use super::plans::{Answer, Plan, Size};
-use super::surface::is_upright;
+use super::surface::{Ground, is_upright};
 use super::words as w;
 use crate::calculators::Progress;
+use crate::layout::by_area;
 use crate::measure::unit::{PERCENT, WEIGHT};
 use crate::measure::{Area, Length, Measure, Rounding, divide};
 use crate::rules::compare::{Limit, at_most, settle};
 use crate::rules::finish::board_weights::BOARDS;
-use crate::rules::finish::layout::{JOINTS, SCREWS, screws_apart};
+use crate::rules::finish::layout::{JOINTS, OPENINGS, SCREWS, screws_apart};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
 use crate::wire::Node;
@@ -67,8 +68,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let heaviest = weighs(input, longest(plan), &mut working);
     let screws = plan.screws(&answer.ground, screws_apart(input.of == Surface::Ceiling));
     let mut figures = Vec::new();
+    figures.push(joints(input, answer, plan));
     let mut add = |key, name, amount| figures.push(Figure::plain(key, name, amount));
-    add("joints", &w::JOINTS, (plan.joints as i64).into());
     add("longest", &w::LONGEST_BOARD, longest(plan).long.into());
     add("heaviest", &w::HEAVIEST, heaviest.into());
     add("tapered", &w::SEAMS, answer.seams().into());
@@ -90,7 +91,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure::new("boards", say!(w::BOARDS, mix(input, plan)), plan.count().into()),
         lead: None,
-        next: Some(proof(input, answer, plan)),
+        next: Some(next(input, answer, plan)),
         figures,
         checks: checks(input, answer, plan),
         working: working.0,
@@ -99,6 +100,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: cautions(Some(input)),
         drawing: Some(drawing::drawing(input, answer, plan)),
     }
+}
+
+/// How many, and how many of a ceiling's where they are wanted least.
+fn joints(input: &Input, answer: &Answer, plan: &Plan) -> Figure {
+    let name = match middle(input, answer, plan) {
+        Some(middle) => say!(w::JOINTS_MIDDLE, middle),
+        None => (&w::JOINTS).into(),
+    };
+    Figure::new("joints", name, (plan.joints as i64).into())
+}
+
+/// End joints in a ceiling's middle third, if any.
+fn middle(input: &Input, answer: &Answer, plan: &Plan) -> Option<i64> {
+    let middle = plan.in_middle(&answer.ground);
+    (input.of == Surface::Ceiling && middle > 0).then_some(middle)
 }
 
 /// Square feet to the tenth, as it reads: what is taken over then says so too, and not its square
@@ -143,13 +159,43 @@ fn of_rows(input: &Input, says: Text) -> Text {
     if input.board == Wide::Both { say!(w::OF_ROWS, says) } else { says }
 }
 
-fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
-    match answer.progress {
-        Progress::Whole => {}
-        Progress::Going => return say!(w::LOOKING, plan.count()),
-        Progress::Stopped => {
-            return say!(w::STOPPED, plan.count(), plan.stock, plan.bound as i64);
+/// What is proven, and which boards leave nothing to trim.
+fn next(input: &Input, answer: &Answer, plan: &Plan) -> Text {
+    let proof = proof(input, answer, plan);
+    let tight = plan.tight();
+    if answer.progress == Progress::Going || tight.is_empty() {
+        return proof;
+    }
+    let says = if input.spare > 0 { &w::TIGHT_SPARE } else { &w::TIGHT };
+    let (many, all) = (tight.len() as i64, numbers(&tight));
+    say!(w::AND_THEN, proof, Text { phrase: says, args: vec![all.into(), many.into()] })
+}
+
+/// Places from 0 as numbers from 1, three or more in turn as from one to another: "1 to 3, 5".
+fn numbers(places: &[usize]) -> Text {
+    let mut spans: Vec<[i64; 2]> = Vec::new();
+    for number in places.iter().map(|at| *at as i64 + 1) {
+        match spans.last_mut() {
+            Some([_, last]) if *last + 1 == number => *last = number,
+            _ => spans.push([number; 2]),
         }
+    }
+    let one = |[from, to]: [i64; 2]| match to - from {
+        0 => say!(w::NUMBER, from),
+        1 => say!(w::AND_MORE, from, to),
+        _ => say!(w::FROM_TO, from, to),
+    };
+    let both = |all: Text, next: Text| say!(w::AND_MORE, all, next);
+    spans.into_iter().map(one).reduce(both).unwrap_or_else(|| (&w::NOTHING).into())
+}
+
+fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
+    let proven = plan.bound as i64 == plan.count();
+    if answer.progress == Progress::Going {
+        return say!(w::LOOKING, plan.count());
+    }
+    if answer.progress == Progress::Stopped {
+        return stopped(answer, plan, proven);
     }
     if let Some(places) = loose(input, answer) {
         return say!(w::OFF_STUDS, places);
@@ -161,13 +207,29 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
             if is_least { say!(w::PROVEN_BOUGHT) } else { say!(w::NOT_PROVEN_BOUGHT, least) };
         return of_rows(input, says);
     }
-    let proven = plan.bound as i64 == plan.count();
-    let says = match (proven, plan.fewest_joints) {
-        (true, true) => say!(w::PROVEN_BOTH, plan.stock),
-        (true, false) => say!(w::PROVEN_BOARDS, plan.stock),
-        _ => say!(w::NOT_PROVEN, plan.stock, plan.bound as i64),
-    };
+    let says =
+        if proven { shown(plan) } else { say!(w::NOT_PROVEN, plan.stock, plan.bound as i64) };
     of_rows(input, says)
+}
+
+/// What is proven of a plan that meets its bound.
+fn shown(plan: &Plan) -> Text {
+    let says = if plan.fewest_joints { &w::PROVEN_BOTH } else { &w::PROVEN_BOARDS };
+    Text { phrase: says, args: vec![plan.stock.into()] }
+}
+
+/// What holds of a plan whose search was stopped: with more joints there may be fewer boards, unless
+/// no layout has fewer.
+fn stopped(answer: &Answer, plan: &Plan, proven: bool) -> Text {
+    let (boards, joints) = (plan.count(), plan.joints as i64);
+    let same = |of: &Plan| of.stock == plan.stock && of.count() == boards;
+    let fewest = answer.by_length.iter().any(|(of, fewest)| *fewest && same(of));
+    match (proven, fewest) {
+        (true, _) if plan.fewest_joints => say!(w::STOPPED_PROVEN, shown(plan)),
+        (_, true) => say!(w::STOPPED_FEWEST, boards, plan.stock, joints),
+        (true, false) => say!(w::STOPPED_PROVEN, shown(plan)),
+        (false, false) => say!(w::STOPPED, boards, plan.stock, plan.bound as i64),
+    }
 }
 
 /// Whether it is thin board over what is there, which doesn't hang on framing alone.
@@ -177,14 +239,12 @@ fn is_skin(input: &Input) -> bool {
 
 /// Where edges of upright boards lie on no stud: "48 in, 96 in".
 fn loose(input: &Input, answer: &Answer) -> Option<Text> {
-    let mut all: Option<Text> = None;
-    for edge in answer.ground.loose.iter().filter(|_| !is_skin(input)) {
-        all = Some(match all {
-            Some(others) => say!(w::AND_MORE, others, *edge),
-            None => say!(w::PIECE_LONG, *edge),
-        });
-    }
-    all
+    places(answer.ground.loose.iter().filter(|_| !is_skin(input)))
+}
+
+fn places<'a>(all: impl Iterator<Item = &'a Length>) -> Option<Text> {
+    let both = |all: Text, next: Text| say!(w::AND_MORE, all, next);
+    all.map(|at| say!(w::PIECE_LONG, *at)).reduce(both)
 }
 
 fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
@@ -204,6 +264,17 @@ fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
     let edges = at_most("edges", (&w::CHECK_EDGES).into(), edges, none);
     let note = loose(input, answer).map(|places| say!(w::OFF_STUDS, places));
     let mut all = vec![Check { note, ..edges }];
+    if !answer.ground.holes.is_empty() {
+        let at = answer.ground.at_sides();
+        let none = Limit { value: 0, source: &OPENINGS };
+        let sides = at_most("sides", (&w::CHECK_SIDES).into(), at.len() as i64, none);
+        all.push(match places(at.iter()) {
+            Some(at) => {
+                Check { note: Some(say!(w::ASK_SIDES, at)), ..settle(sides, &w::CHECK_SIDES) }
+            }
+            None => sides,
+        });
+    }
     if plan.joints > 0 {
         // Studs run the boards' way: nothing lies behind ends that meet.
         let ends = at_most("backing", (&w::CHECK_BACKING).into(), plan.joints as i64, none);
@@ -215,7 +286,7 @@ fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
 fn parts(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Part> {
     let mut all =
         vec![ways(input, answer), by_length(input, answer), places::rows(input, answer, plan)];
-    all.extend(places::cut_outs(answer, plan));
+    all.extend(places::cut_outs(input, answer, plan));
     all.push(cuts(input, answer, plan));
     all
 }
@@ -225,21 +296,42 @@ fn ways(input: &Input, answer: &Answer) -> Part {
     for (pick, &want) in Want::PICKS.iter().zip(Want::ALL) {
         let plan = answer.plan(want);
         let weight = weighs(input, longest(plan), &mut Steps::default());
-        let value = say!(w::PLAN, plan.count(), longest(plan).long, plan.joints as i64, weight);
+        let ends = match middle(input, answer, plan) {
+            Some(middle) => say!(w::ENDS_MIDDLE, plan.joints as i64, middle),
+            None => say!(w::ENDS_ALL, plan.joints as i64),
+        };
+        let value = say!(w::PLAN, plan.count(), longest(plan).long, ends, weight);
         let put = ("want".to_owned(), Node::text(pick.key));
         let puts = if want == input.want { Vec::new() } else { vec![put] };
         rows.push(PartRow { name: pick.label.into(), value, puts });
     }
-    let note = Some((&w::OTHER_NOTE).into());
+    let note = Some(match input.board {
+        Wide::Both => say!(w::OTHER_BOTH, alone(input, Wide::W48), alone(input, Wide::W54)),
+        _ => (&w::OTHER_NOTE).into(),
+    });
     Part { key: "ways", title: (&w::OTHER_WAYS).into(), note, rows, table: None }
+}
+
+/// No fewer boards than this do of one width alone, by what the longest hold.
+fn alone(input: &Input, board: Wide) -> i64 {
+    let input = Input { board, ..input.clone() };
+    let gets_in = |long: &Length| input.longest.is_none_or(|longest| *long <= longest);
+    let longest = input.stock.lengths().into_iter().filter(gets_in).max().unwrap_or_default();
+    Ground::new(&input).map_or(0, |it| by_area(&it.rows(&input, longest, &[])) as i64)
 }
 
 fn by_length(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
     for (plan, fewest) in &answer.by_length {
         let (boards, joints) = (plan.count(), plan.joints as i64);
-        let value =
-            if *fewest { say!(w::FEWEST, boards, joints) } else { say!(w::FOUND, boards, joints) };
+        let says = match (*fewest, plan.fewest_joints) {
+            (true, true) => &w::FEWEST,
+            (true, false) => &w::FEWEST_BOARDS,
+            // With more joints there may be fewer.
+            (false, _) if plan.bound == plan.boards.len() => &w::FEWEST_FOR,
+            (false, _) => &w::FOUND,
+        };
+        let value = Text { phrase: says, args: vec![boards.into(), joints.into()] };
         rows.push(PartRow { name: say!(w::OF_LENGTH, plan.stock), value, puts: Vec::new() });
     }
     let note = Some(of_rows(input, (&w::LENGTHS_NOTE).into()));
@@ -255,13 +347,18 @@ fn cuts(input: &Input, answer: &Answer, plan: &Plan) -> Part {
             let wide = bottom.minus(top);
             let (number, row) = (board as i64 + 1, piece.run.row as i64 + 1);
             let length = to.minus(from);
-            let value = match piece.lane {
+            let mut value = match piece.lane {
+                0 if wide < piece.run.board => say!(w::CUT_ONE_STRIP, length, wide, from),
                 0 => say!(w::CUT_WHOLE, length, wide, from),
                 lane if plan.pieces.iter().any(|it| it.board == board && it.lane == 3 - lane) => {
                     say!(w::CUT_STRIP, length, wide, from)
                 }
                 _ => say!(w::CUT_ONE_STRIP, length, wide, from),
             };
+            for (side, [along, down]) in places::cut_off(answer, piece) {
+                let [long, wide] = [along, down].map(|it| it[1].minus(it[0]));
+                value = say!(w::CUT_OFF, value, side, long, wide);
+            }
             rows.push(PartRow {
                 name: say!(w::CUT, number, sized(input, *size), row),
                 value,

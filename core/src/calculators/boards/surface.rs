@@ -55,6 +55,12 @@ const CORNER: Length = Length::inches(12, 1);
 /// board keeps 1/2 in, and its screws stay 3/8 in off its edge. Common practice, from memory.
 const OFF_CENTER: Length = Length::inches(1, 4);
 
+/// A seam this near to an opening's side stands on the same 2x, 1-1/2 in thick.
+const JAMB: Length = Length::inches(3, 2);
+
+/// A joint in the middle third weighs more than any that is only nearer to the middle.
+const IN_MIDDLE: i64 = 1_000_000;
+
 /// What boards of both widths count where they are bought: 48 and 54 in, by their common 6.
 pub(super) const COUNTS: [i64; 2] = [8, 9];
 
@@ -178,6 +184,37 @@ impl Ground {
         all.unwrap_or(run.across)
     }
 
+    /// What of a rectangle lies outside the surface, from left to right.
+    pub(super) fn outside(&self, [along, across]: Part) -> Vec<Part> {
+        let mut ends = along.to_vec();
+        for at in self.parts.iter().flat_map(|part| part[0]) {
+            if along[0] < at && at < along[1] && !ends.contains(&at) {
+                put_in_order(&mut ends, at);
+            }
+        }
+        let mut all: Vec<Part> = Vec::new();
+        for strip in ends.windows(2) {
+            let over = |part: &&Part| part[0][0] <= strip[0] && strip[1] <= part[0][1];
+            let mut covered: Vec<_> = self.parts.iter().filter(over).map(|part| part[1]).collect();
+            covered.push([across[1]; 2]);
+            covered.sort_unstable();
+            let mut from = across[0];
+            for [top, bottom] in covered {
+                let open = [from, top.min(across[1])];
+                from = from.max(bottom);
+                if open[0] >= open[1] {
+                    continue;
+                }
+                // Strip by strip, what goes on is one.
+                match all.iter_mut().find(|it| it[0][1] == strip[0] && it[1] == open) {
+                    Some(last) => last[0][1] = strip[1],
+                    None => all.push([[strip[0], strip[1]], open]),
+                }
+            }
+        }
+        all
+    }
+
     /// How long a joint is that stands there: no longer than the less deep of its two sides.
     pub(super) fn joint(&self, run: &Run, at: Length) -> Length {
         let step = Length::from_nanometres(1);
@@ -190,9 +227,36 @@ impl Ground {
         to.minus(from).minus(cut).max(Length::ZERO)
     }
 
+    /// How far it reaches along the boards.
+    fn end(&self) -> Length {
+        self.outline.iter().map(|it| it[0]).max().unwrap_or_default()
+    }
+
+    /// Inside the middle third, along the boards.
+    pub(super) fn is_middle(&self, at: Length) -> bool {
+        let third = self.end().part(3);
+        third < at && at < self.end().minus(third)
+    }
+
+    /// Seams that run on along an opening's side past its corner, rising.
+    pub(super) fn at_sides(&self) -> Vec<Length> {
+        let end = self.end();
+        let mut all = Vec::new();
+        for (edge, _) in self.seams() {
+            let meets = |[along, sides]: &Part| {
+                let goes_on = along[0] > Length::ZERO || along[1] < end;
+                goes_on && sides.iter().any(|at| edge.minus(*at).max(at.minus(edge)) < JAMB)
+            };
+            if self.holes.iter().any(meets) && !all.contains(&edge) {
+                put_in_order(&mut all, edge);
+            }
+        }
+        all
+    }
+
     /// The farthest that framing and the two ends stand apart.
     pub(super) fn widest(&self) -> Length {
-        let end = self.outline.iter().map(|it| it[0]).max().unwrap_or_default();
+        let end = self.end();
         let (mut last, mut most) = (Length::ZERO, Length::ZERO);
         for at in self.stops.iter().copied().chain([end]) {
             most = most.max(at.minus(last));
@@ -209,10 +273,11 @@ impl Ground {
         self.holes.iter().fold(all, |sum, hole| sum.minus(of(hole)))
     }
 
-    /// By run and by framing, how little a joint is wanted there, in thousandths: the nearer to the
-    /// middle of a ceiling, inside its middle third, or to an opening's corner, nearer than a foot.
+    /// By run and by framing, how little a joint is wanted there, in thousandths: in a ceiling's
+    /// middle third at all, then the nearer to its middle; or to an opening's corner, nearer than a
+    /// foot.
     fn shy(&self, of: Surface) -> Vec<Vec<i64>> {
-        let end = self.outline.iter().map(|it| it[0]).max().unwrap_or_default();
+        let end = self.end();
         let part = |of: Length, by: Length| match (of.nanometres(), by.nanometres()) {
             (of, by) if of > 0 && by > 0 => (i128::from(of) * 1000 / i128::from(by)) as i64,
             _ => 0,
@@ -220,7 +285,8 @@ impl Ground {
         let shy = |run: &Run, at: Length| {
             if of == Surface::Ceiling {
                 let third = end.part(3);
-                return part(at.minus(third).min(end.minus(third).minus(at)), third);
+                let deep = part(at.minus(third).min(end.minus(third).minus(at)), third);
+                return if self.is_middle(at) { IN_MIDDLE + deep } else { 0 };
             }
             let mut sum = 0;
             for [along, across] in &self.holes {
@@ -276,22 +342,23 @@ fn wall(input: &Input) -> Result<(Plan, Vec<Part>), Faults> {
     let mut faults = Faults::new();
     let mut holes = Vec::new();
     for (at, opening) in input.openings.iter().enumerate() {
-        let (right, top) = (opening.from.plus(opening.wide), opening.sill.plus(opening.high));
+        let left = opening.from.unwrap_or_default();
+        let (right, top) = (left.plus(opening.wide), opening.sill.plus(opening.high));
         if right > long {
-            faults.push(refused(at, "wide", opening.wide, long.minus(opening.from)));
+            faults.push(refused(at, "wide", opening.wide, long.minus(left)));
         }
         if top > input.high {
             faults.push(refused(at, "high", opening.high, input.high.minus(opening.sill)));
         }
         let low = input.high.minus(opening.sill).min(high);
-        let hole: Part = [[opening.from, right], [input.high.minus(top), low]];
+        let hole: Part = [[left, right], [input.high.minus(top), low]];
         let over = |[along, across]: &Part| {
             let [own, high] = hole;
             along[0] < own[1] && own[0] < along[1] && across[0] < high[1] && high[0] < across[1]
         };
         if let Some(other) = holes.iter().position(over) {
             let path = format!("openings.{at}.from");
-            let (label, given) = (&w::FROM_LEFT, opening.from.exact());
+            let (label, given) = (&w::FROM_LEFT, left.exact());
             faults.push(Fault { path, label, given, says: say!(w::OVERLAPS, other as i64 + 1) });
         }
         holes.push(hole);

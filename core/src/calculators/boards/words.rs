@@ -87,6 +87,7 @@ words! {
     AND_MORE = "{0}, {1}", es "{0}, {1}";
     LONGEST_BOARD = "Longest board", es "Hoja más larga";
     JOINTS = "End joints", es "Juntas de punta";
+    JOINTS_MIDDLE = "End joints, {0} of them in the middle third", es "Juntas de punta, {0} en el tercio de en medio";
     SEAMS = "Tapered joints, end to end", es "Juntas rebajadas, largo total";
     ENDS = "End joints, end to end", es "Juntas de punta, largo total";
     CORNERS = "Inside corners, with walls", es "Esquinas interiores, con paredes";
@@ -99,6 +100,8 @@ words! {
 
     CHECK_EDGES = "Edges on no stud", es "Orillas sin montante";
     OFF_STUDS = "No stud behind the edge at {0}: trim the first board, or put backing there.", es "No hay montante detrás de la orilla en {0}: recorte la primera hoja o ponga refuerzo ahí.";
+    CHECK_SIDES = "Seams on an opening's side", es "Juntas en el lado de un vano";
+    ASK_SIDES = "It cracks from the opening's corner: trim the first board by a stud space, so that the seam at {0} falls over the opening.", es "Se agrieta desde la esquina del vano: recorte la primera hoja un espacio de montante, para que la junta en {0} caiga sobre el vano.";
     CHECK_BACKING = "End joints between studs", es "Juntas de punta entre montantes";
     ASK_BACKING = "Backing behind each, put in before the board.", es "Refuerzo detrás de cada una, puesto antes que la hoja.";
 
@@ -108,6 +111,11 @@ words! {
 
 
     STOPPED = "Stopped: {0} or fewer, not proven; with {1} boards none has fewer than {2}.", es "Parado: {0} o menos, sin comprobar; con hojas de {1} ninguno tiene menos de {2}.";
+    STOPPED_FEWEST = "Stopped: {0} is the fewest with {1} boards; its {2} end {2?joint is|joints are} not proven.", es "Parado: {0} son las menos con hojas de {1}; sus {2} {2?junta|juntas} de punta no están comprobadas.";
+    STOPPED_PROVEN = "Stopped: other ways are not all looked at. {0}", es "Parado: no se vieron todas las otras maneras. {0}";
+    AND_THEN = "{0} {1}", es "{0} {1}";
+    TIGHT = "{1?Board|Boards} {0} {1?is|are} used to the inch, with nothing to trim: take a spare, measure first.", es "{1?La hoja|Las hojas} {0} se {1?usa|usan} hasta la última pulgada, sin nada que recortar: lleve una de más, mida primero.";
+    TIGHT_SPARE = "{1?Board|Boards} {0} {1?is|are} used to the inch, with nothing to trim: measure first.", es "{1?La hoja|Las hojas} {0} se {1?usa|usan} hasta la última pulgada, sin nada que recortar: mida primero.";
     LOOKING = "{0} or fewer, still looking.", es "{0} o menos, sigue buscando.";
     PROVEN_BOTH = "Proven: with {0} boards no layout has fewer for so few end joints, nor fewer end joints for so few boards.", es "Comprobado: con hojas de {0} ningún acomodo tiene menos hojas con tan pocas juntas de punta, ni menos juntas de punta con tan pocas hojas.";
     PROVEN_BOARDS = "Proven: with {0} boards no layout has fewer for so few end joints.", es "Comprobado: con hojas de {0} ningún acomodo tiene menos hojas con tan pocas juntas de punta.";
@@ -117,11 +125,16 @@ words! {
     OF_ROWS = "For these rows: {0}", es "Para estas hileras: {0}";
     OTHER_WAYS = "By what matters most", es "Según lo que importa más";
     OTHER_NOTE = "A tap draws that plan.", es "Un toque dibuja ese plano.";
-    PLAN = "{0} {0?board|boards}, {1} the longest; {2} end {2?joint|joints}; {3} the heaviest", es "{0} {0?hoja|hojas}, la más larga {1}; {2} {2?junta|juntas} de punta; la más pesada {3}";
+    OTHER_BOTH = "A tap draws that plan. Fewest and least are of these rows only: 48 in boards alone take {0} at least, 54 in alone {1}; where that is fewer, try it.", es "Un toque dibuja ese plano. Menos y menor son solo de estas hileras: con hojas de 48 in solas son {0} por lo menos, con las de 54 in solas {1}; si son menos, pruébelo.";
+    PLAN = "{0} {0?board|boards}, {1} the longest; {2}; {3} the heaviest", es "{0} {0?hoja|hojas}, la más larga {1}; {2}; la más pesada {3}";
+    ENDS_ALL = "{0} end {0?joint|joints}", es "{0} {0?junta|juntas} de punta";
+    ENDS_MIDDLE = "{0} end {0?joint|joints}, {1} in the middle third", es "{0} {0?junta|juntas} de punta, {1} en el tercio de en medio";
     LENGTHS = "By length", es "Por largo";
     LENGTHS_NOTE = "Of one length only, the fewest boards.", es "De un solo largo, las menos hojas.";
     OF_LENGTH = "Boards of {0}", es "Hojas de {0}";
     FEWEST = "{0}, proven fewest; {1} end {1?joint|joints}", es "{0}, comprobado que son las menos; {1} {1?junta|juntas} de punta";
+    FEWEST_BOARDS = "{0}, proven fewest; {1} end {1?joint|joints}, perhaps fewer", es "{0}, comprobado que son las menos; {1} {1?junta|juntas} de punta, quizá menos";
+    FEWEST_FOR = "{0}, perhaps fewer with more joints; {1} end {1?joint|joints}", es "{0}, quizá menos con más juntas; {1} {1?junta|juntas} de punta";
     FOUND = "{0}, perhaps fewer; {1} end {1?joint|joints}", es "{0}, quizá menos; {1} {1?junta|juntas} de punta";
     ROWS = "Rows and their end joints", es "Hileras y sus juntas de punta";
     ROWS_NOTE = "Joints from the end where the boards start, to their middle.", es "Juntas desde la punta donde empiezan las hojas, a su centro.";
@@ -134,6 +147,17 @@ words! {
     HEAD_DOWN = "From its upper edge", es "Desde su orilla de arriba";
     CUT_OUTS = "Cut-outs, in their boards", es "Recortes, en sus hojas";
     CUT_OUTS_NOTE = "In the piece as it is cut, its factory face to you.", es "En el pedazo ya cortado, la cara de fábrica hacia usted.";
+    CUT_OUTS_BACK = "In the piece as it is cut, its back to you.", es "En el pedazo ya cortado, el reverso hacia usted.";
+    OFF_BOARD = "{0}: {1}", es "{0}: {1}";
+    CUT_OFF = "{0}; {1} cut off, {2} by {3}", es "{0}; se corta {1}, {2} por {3}";
+    UPPER_LEFT = "upper left corner", es "esquina superior izquierda";
+    UPPER_RIGHT = "upper right corner", es "esquina superior derecha";
+    LOWER_LEFT = "lower left corner", es "esquina inferior izquierda";
+    LOWER_RIGHT = "lower right corner", es "esquina inferior derecha";
+    UPPER_EDGE = "part of its upper edge", es "parte de su orilla de arriba";
+    LOWER_EDGE = "part of its lower edge", es "parte de su orilla de abajo";
+    LEFT_END = "part of its left end", es "parte de su punta izquierda";
+    RIGHT_END = "part of its right end", es "parte de su punta derecha";
     OF_BOARD = "{0}, row {1}", es "{0}, hilera {1}";
     FROM_TO = "{0} to {1}", es "{0} a {1}";
     NO_JOINT = "none", es "ninguna";
@@ -161,6 +185,7 @@ words! {
     MEANS_STRIP = "a ripped piece of board", es "un pedazo cortado a lo largo";
     MEANS_EDGE = "the surface", es "la superficie";
     MEANS_FRAMING = "framing", es "estructura";
+    MEANS_OFF = "cut off: outside the surface", es "se corta: fuera de la superficie";
     MEANS_HOLE = "an opening", es "un vano";
     TWIN = "{0} {0?board|boards} in {1} {1?row|rows}, row 1 at the top; numbers are the boards that pieces are cut from.", es "{0} {0?hoja|hojas} en {1} {1?hilera|hileras}, la hilera 1 arriba; los números son las hojas de donde se cortan los pedazos.";
     TWIN_SIZE = "{0} along the boards, {1} across them.", es "{0} a lo largo de las hojas, {1} a través.";
@@ -168,6 +193,10 @@ words! {
     TWIN_WIDE = "Row {0}: {1} wide, of {2} boards.", es "Hilera {0}: {1} de ancho, de hojas de {2}.";
     TWIN_JOINT = "Row {0}: end joint at {1}.", es "Hilera {0}: junta de punta en {1}.";
     TWIN_HOLE = "Cut out from {0} to {1} along, from {2} to {3} down.", es "Recorte de {0} a {1} a lo largo, de {2} a {3} hacia abajo.";
+    TWIN_OFF = "Board {0}, row {1}: {2}, cut off from {3} to {4} along, from {5} to {6} down.", es "Hoja {0}, hilera {1}: {2}, se corta de {3} a {4} a lo largo, de {5} a {6} hacia abajo.";
+    TWIN_LESS = "Less, {0}: from {1} to {2} along, from {3} to {4} down.", es "Menos, {0}: de {1} a {2} a lo largo, de {3} a {4} hacia abajo.";
+    TWIN_WALL_TURNED = "The wall from behind, on its side: the ceiling at the left, its left end at the top.", es "La pared vista por detrás, acostada: el techo a la izquierda, su punta izquierda arriba.";
+    TWIN_CEILING_TURNED = "The ceiling seen from below, wall 1 at the left; boards run from left to right.", es "El techo visto desde abajo, la pared 1 a la izquierda; las hojas corren de izquierda a derecha.";
     TWIN_WALL = "The wall from the room, ceiling at the top.", es "La pared vista desde el cuarto, el techo arriba.";
     TWIN_CEILING = "The ceiling seen from above, wall 1 at the top; boards run from left to right.", es "El techo visto desde arriba, la pared 1 arriba; las hojas corren de izquierda a derecha.";
     NUMBER = "{0}", es "{0}";
