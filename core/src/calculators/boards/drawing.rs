@@ -7,7 +7,8 @@ use super::places::{cut_off, shows_face, side, within};
 use super::plans::{Answer, Piece, Plan};
 use super::surface::Part;
 use super::words as w;
-use crate::measure::{Length, Rounding, Units, divide};
+use crate::measure::{Area, Length, Rounding, Units, divide};
+use crate::plan::put_in_order;
 use crate::say;
 use crate::sheet::{Anchor, Clear, Drawing, Ink, Line, Point, Surface as Fill};
 use crate::words::{Phrase, Text};
@@ -19,14 +20,15 @@ const TALL: i64 = 300;
 const TOP: i64 = 26;
 /// A number of two figures takes so much.
 const NUMBER: [i64; 2] = [20, 15];
+/// Half of a line of words.
+const HALF_LINE: i64 = 7;
 /// A label's middle stands so far off an edge that it goes along.
 const OFF_EDGE: i64 = 8;
 
-/// How wide a length is written, at most: in inches, or in millimeters.
+/// How wide a length is written in either units, in pixels, with a little air.
 fn wide_as(long: Length) -> i64 {
-    let shown = long.show(Units::Customary, Rounding::Nearest);
-    let signs = shown.figure.chars().count() + shown.unit.len() + if shown.rounded { 4 } else { 2 };
-    (signs as i64 * 15 / 2).max(90)
+    let signs = |units| long.show(units, Rounding::Nearest).text().chars().count() as i64;
+    signs(Units::Customary).max(signs(Units::Metric)) * 15 / 2 + 4
 }
 
 /// What is drawn, on its way to a page.
@@ -35,6 +37,8 @@ struct Sketch<'a> {
     plan: &'a Plan,
     page: Clear,
     left: Length,
+    /// Where no board is left: openings, and outside of the surface.
+    gone: Vec<Part>,
 }
 
 pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
@@ -46,7 +50,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     let page = Clear::new(unit, high);
     // In the middle, so that a narrow one has room for its figure.
     let left = page.px(LEFT).plus(page.px(LONG).minus(long).part(2));
-    let mut sketch = Sketch { answer, plan, page, left };
+    let mut gone = answer.ground.outside([[Length::ZERO, long], [Length::ZERO, deep]]);
+    gone.extend(&answer.ground.holes);
+    let mut sketch = Sketch { answer, plan, page, left, gone };
     sketch.shapes();
     sketch.sides(long, deep);
     for piece in &plan.pieces {
@@ -122,80 +128,138 @@ impl Sketch<'_> {
         self.page.put(Ink::Label { at, anchor, text })
     }
 
-    /// The number of a piece's board, clear of the framing's lines.
+    /// No line of an opening or of the surface's edge runs through it.
+    fn is_clear(&self, [x, y]: Part) -> bool {
+        let apart = |[along, across]: &Part| {
+            x[1] <= along[0] || along[1] <= x[0] || y[1] <= across[0] || across[1] <= y[0]
+        };
+        self.gone.iter().all(apart)
+    }
+
+    /// Rectangles of a piece that nothing is cut from, the largest first.
+    fn spaces(&self, piece: &Piece) -> Vec<Part> {
+        let whole = [piece.along, self.answer.ground.across(&piece.run, piece.along)];
+        let mut edges = whole.map(|it| it.to_vec());
+        for part in self.gone.iter().filter(|it| within(self.answer, piece, it).is_some()) {
+            for (edges, (part, [from, to])) in edges.iter_mut().zip(part.iter().zip(whole)) {
+                for at in part.iter().filter(|at| from < **at && **at < to) {
+                    put_in_order(edges, *at);
+                }
+            }
+        }
+        let spans = edges.map(|all| {
+            let from = |(at, from): (usize, &Length)| {
+                let to = all.iter().skip(at + 1).filter(|to| *to > from);
+                to.map(|to| [*from, *to]).collect::<Vec<_>>()
+            };
+            all.iter().enumerate().flat_map(from).collect::<Vec<_>>()
+        });
+        let [along, across] = spans;
+        let mut all: Vec<Part> =
+            along.iter().flat_map(|x| across.iter().map(|y| [*x, *y])).collect();
+        all.retain(|it| self.is_clear(*it));
+        let size = |[x, y]: &Part| Area::of(x[1].minus(x[0]), y[1].minus(y[0]));
+        all.sort_by_key(|it| std::cmp::Reverse(size(it)));
+        all
+    }
+
+    /// The number of a piece's board, clear of the framing's lines and of what is cut from it, and over
+    /// the middle where its length has room under it.
     fn number(&mut self, piece: &Piece) {
-        let ([from, to], [top, bottom]) =
-            (piece.along, self.answer.ground.across(&piece.run, piece.along));
+        let long = self.px(wide_as(piece.along[1].minus(piece.along[0])));
         let [wide, high] = NUMBER.map(|count| self.px(count));
-        if to.minus(from) < wide || bottom.minus(top) < high {
-            return;
-        }
         let (off, side) = (self.px(9), self.px(10));
-        let mut middle = from.plus(to).part(2);
-        let near = |at: &&Length| at.minus(middle).max(middle.minus(**at)) < off;
-        if let Some(at) = self.answer.ground.stops.iter().find(near) {
-            let sides = [at.plus(side), at.minus(side)];
-            let fits = |at: &&Length| at.minus(off) > from && at.plus(off) < to;
-            middle = sides.iter().find(fits).copied().unwrap_or(middle);
+        for [[from, to], [top, bottom]] in self.spaces(piece) {
+            if to.minus(from) < wide || bottom.minus(top) < high {
+                continue;
+            }
+            let mut middle = from.plus(to).part(2);
+            let near = |at: &&Length| at.minus(middle).max(middle.minus(**at)) < off;
+            if let Some(at) = self.answer.ground.stops.iter().find(near) {
+                let sides = [at.plus(side), at.minus(side)];
+                let fits = |at: &&Length| at.minus(off) > from && at.plus(off) < to;
+                middle = sides.iter().find(fits).copied().unwrap_or(middle);
+            }
+            let both = to.minus(from) >= long && bottom.minus(top) >= high.times(2);
+            let up = if both { self.px(HALF_LINE) } else { Length::ZERO };
+            let at = [middle, top.plus(bottom).part(2).minus(up)];
+            if self.label(at, Anchor::Middle, say!(w::NUMBER, piece.board as i64 + 1)) {
+                return;
+            }
         }
-        let level = top.plus(bottom).part(2);
-        self.label([middle, level], Anchor::Middle, say!(w::NUMBER, piece.board as i64 + 1));
     }
 
     /// How far an end joint stands from the end where the boards start: along its row's upper edge or
     /// its lower one, beside the joint. What finds no room stands in the table of rows.
     fn joint(&mut self, piece: &Piece) {
         let at = piece.along[1];
-        if at >= piece.run.along[1] {
-            return;
-        }
+        let starts = |it: &&Piece| it.run == piece.run && it.along[0] == at;
+        let Some(next) = self.plan.pieces.iter().find(starts) else { return };
         let [top, bottom] = self.answer.ground.across(&piece.run, piece.along);
         let (off, side) = (self.px(OFF_EDGE), self.px(3));
         if bottom.minus(top) < off.times(2) {
             return;
         }
+        let wide = self.px(wide_as(at));
         for level in [top.plus(off), bottom.minus(off)] {
-            for (at, anchor) in [(at.minus(side), Anchor::End), (at.plus(side), Anchor::Start)] {
-                if self.label([at, level], anchor, say!(w::PIECE_LONG, piece.along[1])) {
+            let high = [level.minus(off), level.plus(off)];
+            let [before, after] = [at.minus(side), at.plus(side)];
+            let places = [
+                (before, Anchor::End, [before.minus(wide), before]),
+                (after, Anchor::Start, [after, after.plus(wide)]),
+            ];
+            for (x, anchor, along) in places {
+                let inside = along[0] >= piece.along[0] && along[1] <= next.along[1];
+                if inside
+                    && self.is_clear([along, high])
+                    && self.label([x, level], anchor, say!(w::PIECE_LONG, at))
+                {
                     return;
                 }
             }
         }
     }
 
-    /// How far what is cut out or off stands from the left end of its piece, on a line at one of its edges;
-    /// one that begins at that end takes none.
+    /// How far what is cut out or off stands from the left end of its piece, on a line at one of its
+    /// edges; one that begins at that end takes none.
     fn cut_out(&mut self, piece: &Piece) {
         let [top, bottom] = self.answer.ground.across(&piece.run, piece.along);
-        let off = cut_off(self.answer, piece).into_iter().map(|it| it.1);
-        for part in self.answer.ground.holes.iter().copied().chain(off) {
+        for part in self.gone.clone() {
             let Some([along, down]) = within(self.answer, piece, &part) else { continue };
             if along[0] == Length::ZERO {
                 continue;
             }
             let (left, off) = (piece.along[0], self.px(OFF_EDGE + 9));
+            let half = self.px(wide_as(along[0])).part(2);
+            let middle = left.plus(along[0].part(2));
             let levels = [down[0].plus(off), down[1].minus(self.px(4))].map(|it| top.plus(it));
             for level in levels.into_iter().filter(|it| it.minus(off) >= top && *it < bottom) {
+                let figure = [[middle.minus(half), middle.plus(half)], [level.minus(off), level]];
                 let [from, to] = [left, left.plus(along[0])].map(|x| self.place([x, level]));
-                if self.page.put(Ink::Dimension { from, to }) {
+                if self.is_clear(figure) && self.page.put(Ink::Dimension { from, to }) {
                     break;
                 }
             }
         }
     }
 
-    /// A piece's own length, under its number.
+    /// A piece's own length, under its number or where there is room.
     fn long(&mut self, piece: &Piece) {
-        let [from, to] = piece.along;
-        // Where it starts at the wall, its joint says the same.
-        if from == Length::ZERO && to < piece.run.along[1] {
-            return;
-        }
-        let [top, bottom] = self.answer.ground.across(&piece.run, piece.along);
-        let level = top.plus(bottom).part(2).plus(self.px(NUMBER[1]));
-        let long = to.minus(from);
-        if long >= self.px(wide_as(long)) && level.plus(self.px(8)) <= bottom {
-            self.label([from.plus(to).part(2), level], Anchor::Middle, say!(w::PIECE_LONG, long));
+        let long = piece.along[1].minus(piece.along[0]);
+        let [wide, half, line] = [wide_as(long), OFF_EDGE, HALF_LINE].map(|count| self.px(count));
+        for [[from, to], [top, bottom]] in self.spaces(piece) {
+            if to.minus(from) < wide {
+                continue;
+            }
+            let (middle, level) = (from.plus(to).part(2), top.plus(bottom).part(2));
+            let lines = [1, 0, -1, 2, -2].map(|lines| level.plus(line.times(lines)));
+            for level in lines {
+                let inside = top <= level.minus(half) && level.plus(half) <= bottom;
+                if inside && self.label([middle, level], Anchor::Middle, say!(w::PIECE_LONG, long))
+                {
+                    return;
+                }
+            }
         }
     }
 }

@@ -322,8 +322,9 @@ impl Plan {
     }
 
     /// Boards that are used from end to end, from 0: cut to their whole length, or whole against a
-    /// wall. One that hangs whole between two joints has framing to give.
-    pub fn tight(&self) -> Vec<usize> {
+    /// wall. One that hangs whole between two joints has framing to give, and one that ends `open` over
+    /// a floor has the gap.
+    pub fn tight(&self, open: Option<Length>) -> Vec<usize> {
         let tight = |(board, size): (usize, &Size)| {
             let own = || self.pieces.iter().filter(|it| it.board == board);
             let sum = |lane: usize| {
@@ -331,8 +332,10 @@ impl Plan {
                 cut.fold(Length::ZERO, |sum, it| sum.plus(it.along[1].minus(it.along[0])))
             };
             let is_used = sum(0).plus(sum(1).max(sum(2))) == size.long;
-            let at_wall =
-                |it: &Piece| it.along[0] == it.run.along[0] || it.along[1] == it.run.along[1];
+            let at_wall = |it: &Piece| {
+                let ends = [it.along[0] == it.run.along[0], it.along[1] == it.run.along[1]];
+                ends.contains(&true) && open != Some(it.along[1])
+            };
             (is_used && (own().count() > 1 || own().any(at_wall))).then_some(board)
         };
         self.boards.iter().enumerate().filter_map(tight).collect()

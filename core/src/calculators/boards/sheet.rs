@@ -162,7 +162,8 @@ fn of_rows(input: &Input, says: Text) -> Text {
 /// What is proven, and which boards leave nothing to trim.
 fn next(input: &Input, answer: &Answer, plan: &Plan) -> Text {
     let proof = proof(input, answer, plan);
-    let tight = plan.tight();
+    let has_gap = is_upright(input) && input.gap > Length::ZERO;
+    let tight = plan.tight(has_gap.then(|| answer.ground.end()));
     if answer.progress == Progress::Going || tight.is_empty() {
         return proof;
     }

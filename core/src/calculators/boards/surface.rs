@@ -228,7 +228,7 @@ impl Ground {
     }
 
     /// How far it reaches along the boards.
-    fn end(&self) -> Length {
+    pub(super) fn end(&self) -> Length {
         self.outline.iter().map(|it| it[0]).max().unwrap_or_default()
     }
 

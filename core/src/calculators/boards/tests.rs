@@ -520,6 +520,17 @@ fn boards_with_nothing_to_trim_are_told_by_the_answer() {
     assert!(spare.contains(tight) && !spare.contains("take a spare"), "{spare}");
     assert!(said(&ceiling(192, 144, 16, &[16])).contains("Boards 1 to 3 are"));
     assert!(!said(&ceiling(190, 142, 16, &[16])).contains(tight));
+    // Upright, 8 ft boards on a wall of 8 ft 1 have the gap at the floor; without one they have nothing.
+    let up = |gap| Input {
+        of: Surface::Wall,
+        run: Way::Square,
+        wall: Some(inches(192)),
+        high: inches(96).plus(gap),
+        gap,
+        ..Input::sample()
+    };
+    assert!(!said(&up(inches(1))).contains(tight));
+    assert!(said(&up(Length::ZERO)).contains("Boards 1 to 4 are"));
     // 30 ft in one row of 12 ft boards: whole in the middle, 9 ft at each end; or two whole ones.
     let run = Run {
         row: 0,
@@ -539,9 +550,9 @@ fn boards_with_nothing_to_trim_are_told_by_the_answer() {
         pieces,
     };
     let middle = plan(vec![piece(0, 108, 0), piece(108, 252, 1), piece(252, 360, 2)]);
-    assert!(middle.tight().is_empty());
+    assert!(middle.tight(None).is_empty());
     let first = plan(vec![piece(0, 144, 0), piece(144, 288, 1), piece(288, 360, 2)]);
-    assert_eq!(first.tight(), [0]);
+    assert_eq!(first.tight(None), [0]);
 }
 
 /// By hand, 16 ft wall, upright, studs 16 in apart: seams at 4, 8 and 12 ft. A window from 9 ft, 3 ft
@@ -640,7 +651,10 @@ fn what_is_proven_when_stopped_is_said() {
         let plan = answer.plan(input.want);
         let met = plan.bound as i64 == plan.count();
         assert_eq!(said.starts_with("Stopped: other ways") || said.contains("is the fewest"), met);
-        assert!(said.starts_with("Stopped: ") && said.contains(" or fewer, not proven") != met, "{said}");
+        assert!(
+            said.starts_with("Stopped: ") && said.contains(" or fewer, not proven") != met,
+            "{said}"
+        );
         let lengths = part_says(&sheet, "lengths");
         for ((plan, fewest), row) in answer.by_length.iter().zip(&lengths) {
             assert_eq!(row[1].contains("proven fewest"), *fewest, "{row:?}");
@@ -680,6 +694,64 @@ fn of_both_widths_the_fewest_is_of_these_rows_only() {
     let plain = Input { board: Wide::W48, ..input };
     let sheet = Boards::sheet(&plain, &worked(&plain), Basis::default());
     assert_eq!(sheet.parts[0].note, Some((&w::OTHER_NOTE).into()));
+}
+
+/// By hand: a wall of 16 ft by 8 ft 1 with a door from 2 ft to 4 ft 10-1/2 and a window from 9 ft. No
+/// number or length stands on a line of either, or in one, and each of the two whole pieces of the
+/// upper row shows its own length beside its number.
+#[test]
+fn numbers_and_lengths_keep_clear_of_openings() {
+    use crate::sheet::{Ink, PAGE_PX};
+    use crate::words::Voice;
+    let opening = |from, wide, sill, high| Opening {
+        from: Some(inches(from)),
+        wide,
+        sill: inches(sill),
+        high,
+    };
+    let input = Input {
+        of: Surface::Wall,
+        wall: Some(inches(192)),
+        openings: vec![
+            opening(24, Length::inches(69, 2), 0, Length::inches(165, 2)),
+            opening(108, inches(36), 32, inches(48)),
+        ],
+        ..Input::sample()
+    };
+    let answer = worked(&input);
+    let drawing = Boards::sheet(&input, &answer, Basis::default()).drawing.unwrap();
+    let px =
+        |at: Length| at.nanometres() as f64 * PAGE_PX as f64 / drawing.width.nanometres() as f64;
+    let mut holes: Vec<[f64; 4]> = Vec::new();
+    for ink in &drawing.ink {
+        if let Ink::Path { points, means: Some(text), .. } = ink
+            && text.phrase == &w::MEANS_HOLE
+        {
+            let [x, y] = [
+                points.iter().map(|it| px(it.x)).collect(),
+                points.iter().map(|it| px(it.y)).collect(),
+            ]
+            .map(|all: Vec<f64>| {
+                all.into_iter().fold([f64::MAX, f64::MIN], |[a, b], at| [a.min(at), b.max(at)])
+            });
+            holes.push([x[0], y[0], x[1], y[1]]);
+        }
+    }
+    assert_eq!(holes.len(), 2);
+    let boxes = drawing.label_boxes(PAGE_PX as f64, Voice::default());
+    for label in &boxes {
+        let [left, top, right, bottom] = label.edges;
+        let apart =
+            |it: &[f64; 4]| right <= it[0] || it[2] <= left || bottom <= it[1] || it[3] <= top;
+        assert!(holes.iter().all(apart), "{label:?} {holes:?}");
+    }
+    let plan = answer.plan(input.want);
+    for board in 1..=plan.count() {
+        assert!(boxes.iter().any(|it| it.text == board.to_string()), "{board} {boxes:?}");
+    }
+    let upper = plan.pieces.iter().filter(|it| it.run.row == 0).count();
+    assert_eq!(upper, 2);
+    assert!(boxes.iter().filter(|it| it.text == "8 ft").count() >= upper, "{boxes:?}");
 }
 
 /// Every end joint stands in the table of rows, and on the drawing where there is room.
