@@ -15,6 +15,8 @@ pub(super) fn checks(worked: &Worked, voice: Voice) -> El {
 fn one(check: &Check, voice: Voice) -> El {
     // What is banned is asked about or not there: nothing of it is to spare.
     let says_spare = check.has_scale() || check.verdict == Verdict::Over;
+    let told = check.told();
+    let told = if says_spare { say!(w::PAIR, told, spare(check)) } else { told };
     let clause = say!(w::PAIR, check.source.clause, check.source.says);
     el("li")
         .class("check")
@@ -26,7 +28,7 @@ fn one(check: &Check, voice: Voice) -> El {
                 .with(verdict(check.verdict, check.word())),
         )
         .with(check.has_scale().then(|| margin_rule(check, voice.units)))
-        .with(says_spare.then(|| el("p").text(&voice.say(&spare(check)))))
+        .with(el("p").text(&voice.say(&told)))
         .with(check.note.as_ref().map(|note| el("p").text(&voice.say(note))))
         .with(el("p").class("quiet").text(&voice.say(&clause)))
 }

@@ -10,19 +10,17 @@ use crate::catalog::{self, Entry, Worked};
 use crate::edition::{Basis, Electrical};
 use crate::measure::Units;
 use crate::say;
-use crate::sheet::{Faults, Standing, Verdict};
+use crate::sheet::{Asks, Faults, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Phrase, Text};
 
 /// What is kept as the verdict of what was held.
 const HELD: &str = "held";
-/// What is kept as the verdict of what asks, and nobody local decides. To older versions it is a verdict
-/// that they don't know, which asks.
-const SETTLE: &str = "settle";
 
-/// Whether two verdicts that were kept are the same one, whoever is to be asked.
+/// Whether two verdicts that were kept are the same one, whoever is to be asked. What asks and nobody
+/// local decides is kept by [`Asks::key`]: to older versions a verdict that they don't know, which asks.
 pub(super) fn is_same(one: &str, other: &str) -> bool {
-    let plain = |key| if key == SETTLE { Verdict::Ask.key() } else { key };
+    let plain = |key| if Asks::from_key(key).is_some() { Verdict::Ask.key() } else { key };
     plain(one) == plain(other)
 }
 
@@ -30,8 +28,10 @@ pub(super) fn is_same(one: &str, other: &str) -> bool {
 pub(super) fn word_of(key: &str) -> &'static Phrase {
     match key {
         HELD => Standing::held(),
-        SETTLE => Verdict::settle(),
-        _ => Verdict::from_key(key).unwrap_or(Verdict::Ask).words(),
+        _ => match Asks::from_key(key) {
+            Some(asks) => asks.words(),
+            None => Verdict::from_key(key).unwrap_or(Verdict::Ask).words(),
+        },
     }
 }
 
@@ -43,7 +43,7 @@ pub struct Kept {
     pub figure: String,
     /// Its exact text, with its unit.
     pub answer: String,
-    /// [`Verdict::key`] of the whole, `held` or `settle`.
+    /// [`Verdict::key`] of the whole, [`Asks::key`] where it asks, or `held`.
     pub verdict: String,
     /// The edition that it was shown under, where one matters.
     pub edition: Option<Electrical>,
@@ -62,7 +62,7 @@ impl Kept {
             answer: sheet.headline.amount.exact(),
             verdict: match sheet.decisive() {
                 _ if worked.standing.is_held() => HELD,
-                Some(check) if check.verdict == Verdict::Ask && check.is_own => SETTLE,
+                Some(check) if check.verdict == Verdict::Ask => check.asks.key(),
                 _ => sheet.verdict().key(),
             }
             .to_owned(),

@@ -12,8 +12,8 @@ use super::turnover_words as w;
 use crate::calculators::Trade;
 use crate::catalog::{self, Entry, Worked};
 use crate::say;
-use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sense, Sheet, Source, Verdict};
-use crate::words::{Amount, Arg, Phrase, Text};
+use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sheet, Source, Verdict};
+use crate::words::{Amount, Phrase, Text};
 
 /// Who is handed a sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -267,11 +267,13 @@ fn was(says: &str) -> Option<(&str, &str, &str)> {
 }
 
 /// The parts of a worked answer that go along to a trade, by their keys.
-const GO_ALONG: [&str; 10] = [
-    "handed", "ask", FOREMOST, "spots", "run", "boxes", "places", "circuits", "schedule", "labels",
+const GO_ALONG: [&str; 11] = [
+    "handed", "ask", FOREMOST, "spots", "run", "boxes", "places", "circuits", "schedule", "holes",
+    "labels",
 ];
 /// Those that go along to an inspector: what stands where, not what to ask a trade.
-const INSPECTED: [&str; 6] = [FOREMOST, "spots", "boxes", "places", "circuits", "schedule"];
+const INSPECTED: [&str; 7] =
+    [FOREMOST, "spots", "boxes", "places", "circuits", "schedule", "holes"];
 /// The parts that tell an owner where things will be, in plain words.
 const PLACES: [&str; 4] = [FOREMOST, "spots", "places", "order"];
 
@@ -408,13 +410,7 @@ pub fn hand_over(job: &Job, sheet: &Turnover) -> Edit {
 
 /// A check with its value and its limit: `Box fill: 28.0 in³, at most 28.0 in³`.
 pub fn told(check: &Check) -> Text {
-    let value = Arg::Amount(check.value, check.value_rounding());
-    let limit = Arg::Amount(check.limit, check.limit_rounding());
-    let phrase = match check.sense {
-        Sense::AtMost => &w::AT_MOST,
-        Sense::AtLeast => &w::AT_LEAST,
-    };
-    Text { phrase, args: vec![Arg::Text(check.name.clone()), value, limit] }
+    say!(w::TOLD, check.name.clone(), check.told())
 }
 
 /// How an answer of before is told: `was 15 ft 8 in, within`.

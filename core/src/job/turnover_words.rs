@@ -15,8 +15,7 @@ words! {
     CHANGE = "Change it", es "Cambiar";
     ASK = "Ask me", es "Pregunta";
     /// A check, its value and its limit.
-    AT_MOST = "{0}: {1}, at most {2}", es "{0}: {1}, máximo {2}";
-    AT_LEAST = "{0}: {1}, at least {2}", es "{0}: {1}, mínimo {2}";
+    TOLD = "{0}: {1}", es "{0}: {1}";
     /// An answer of before, with its verdict.
     WAS = "was {0}, {1}", es "era {0}, {1}";
 }

@@ -1,6 +1,6 @@
 //! The one place where a quantity meets its limit. A value exactly on a limit is within.
 
-use crate::sheet::{Check, Sense, Source, Verdict};
+use crate::sheet::{Asks, Check, Sense, Source, Verdict};
 use crate::words;
 use crate::words::{Amount, Phrase, Text};
 
@@ -57,7 +57,7 @@ pub fn ask(check: Check, why: &'static Phrase) -> Check {
 
 /// The same check as something for who works to settle first, with what to do: no authority decides it.
 pub fn settle(check: Check, why: &'static Phrase) -> Check {
-    Check { is_own: true, ..ask(check, why) }
+    Check { asks: Asks::First, ..ask(check, why) }
 }
 
 /// The same check under an edition whose text could not be verified.
@@ -95,7 +95,7 @@ fn check(
         sense,
         verdict,
         note: None,
-        is_own: false,
+        asks: Asks::Locally,
         source,
     }
 }

@@ -3,7 +3,7 @@
 use super::Source;
 use crate::measure::{Measure, Rounding, unit};
 use crate::words;
-use crate::words::{Amount, Phrase, Text};
+use crate::words::{Amount, Arg, Phrase, Text};
 
 /// What a check says. In order, so that the worst of several is their largest.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -23,6 +23,13 @@ words! {
     ASK = "ask locally", es "pregunte ahí";
     /// No authority decides it: who works does.
     SETTLE = "settle it first", es "resuélvalo antes";
+    /// Nobody typed it.
+    MISSING = "not given", es "falta el dato";
+    /// Allowed, and to be known by who works there.
+    MIND = "mind it", es "téngalo presente";
+    AT_MOST = "{0}, at most {1}", es "{0}, máximo {1}";
+    AT_LEAST = "{0}, at least {1}", es "{0}, mínimo {1}";
+    JUST = "{0}", es "{0}";
     /// Not a verdict on a rule: old material comes first.
     HELD = "held", es "detenido";
 }
@@ -42,17 +49,56 @@ impl Verdict {
         [Self::Within, Self::Ask, Self::Over].into_iter().find(|verdict| verdict.key() == key)
     }
 
-    /// What only who works can settle.
-    pub fn settle() -> &'static Phrase {
-        &SETTLE
-    }
-
     /// As a person reads it.
     pub fn words(self) -> &'static Phrase {
         match self {
             Self::Within => &WITHIN,
             Self::Over => &OVER,
             Self::Ask => &ASK,
+        }
+    }
+}
+
+/// Whom a check waits for where it asks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Asks {
+    /// The local authority.
+    #[default]
+    Locally,
+    /// Who works: it is to be settled first.
+    First,
+    /// Whoever has what was not typed.
+    Missing,
+    /// Nobody: it is allowed, and to be minded.
+    Minded,
+}
+
+impl Asks {
+    /// Those that nobody local decides.
+    const OWN: [Self; 3] = [Self::First, Self::Missing, Self::Minded];
+
+    /// As a record holds it, in a verdict's place.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Locally => Verdict::Ask.key(),
+            Self::First => "settle",
+            Self::Missing => "missing",
+            Self::Minded => "mind",
+        }
+    }
+
+    /// Reads [`Asks::key`] of those that nobody local decides.
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::OWN.into_iter().find(|asks| asks.key() == key)
+    }
+
+    /// As a person reads it.
+    pub fn words(self) -> &'static Phrase {
+        match self {
+            Self::Locally => &ASK,
+            Self::First => &SETTLE,
+            Self::Missing => &MISSING,
+            Self::Minded => &MIND,
         }
     }
 }
@@ -83,8 +129,8 @@ pub struct Check {
     pub verdict: Verdict,
     /// Why it asks, or what else to know.
     pub note: Option<Text>,
-    /// Where it asks, nobody local decides: it is for who works to settle.
-    pub is_own: bool,
+    /// Whom it waits for where it asks.
+    pub asks: Asks,
     /// Where the limit is published.
     pub source: &'static Source,
 }
@@ -127,11 +173,26 @@ impl Check {
         Rounding::Nearest
     }
 
+    /// Its value and its limit: `28.0 in³, at most 28.0 in³`. Of what asks because it is there at all,
+    /// the value alone: nothing limits it.
+    pub fn told(&self) -> Text {
+        let value = Arg::Amount(self.value, self.value_rounding());
+        if self.verdict == Verdict::Ask && !self.has_scale() {
+            return Text { phrase: &JUST, args: vec![value] };
+        }
+        let limit = Arg::Amount(self.limit, self.limit_rounding());
+        let phrase = match self.sense {
+            Sense::AtMost => &AT_MOST,
+            Sense::AtLeast => &AT_LEAST,
+        };
+        Text { phrase, args: vec![value, limit] }
+    }
+
     /// The word for the verdict; too little is "short".
     pub fn word(&self) -> &'static Phrase {
         match (self.verdict, self.sense) {
             (Verdict::Over, Sense::AtLeast) => &SHORT,
-            (Verdict::Ask, _) if self.is_own => &SETTLE,
+            (Verdict::Ask, _) => self.asks.words(),
             (verdict, _) => verdict.words(),
         }
     }

@@ -11,7 +11,7 @@ mod standing;
 mod steps;
 mod working;
 
-pub use check::{Check, Sense, Verdict};
+pub use check::{Asks, Check, Sense, Verdict};
 pub use clear::{Clear, PAGE_PX};
 pub use drawing::{
     Anchor, DIMENSION_PX, Drawing, Ink, LABEL_PX, LabelBox, Line, Point, Surface, distance,

@@ -242,6 +242,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let (together, by) = together.unwrap_or((None, &AMPACITY));
     let warm = edition.or_newest(|edition| correction(edition, input.near.warmth));
     let warm = warm.unwrap_or(Measure::whole(&NUMBER, 1));
+    let by = if together.is_none() && warm != Measure::whole(&NUMBER, 1) { &WARMTH } else { by };
     let carried = bundling::carried(&carries, together, warm);
     let here = bundling::in_amperes(&carried);
     if let Some(share) = together {

@@ -9,7 +9,7 @@ use crate::fields::each_name;
 use crate::measure::unit::{NUMBER, PERCENT, SQUARE_INCH};
 use crate::measure::{Length, Measure};
 use crate::rules::electrical::ampacity::{AMPACITY, Carries, carries};
-use crate::rules::electrical::bundling::{self, adjustment, adjusts, correction};
+use crate::rules::electrical::bundling::{self, WARMTH, adjustment, adjusts, correction};
 use crate::rules::electrical::cable_sizes::outline;
 use crate::rules::electrical::conductor_volume::Awg;
 use crate::rules::electrical::low_voltage::ACROSS;
@@ -50,6 +50,8 @@ pub struct Bundle {
     pub unread: i64,
     /// How much they still carry, where they are adjusted.
     pub together: Option<Measure>,
+    /// They carry less here than anywhere, or it is warm.
+    pub is_reduced: bool,
     /// The clause that says so.
     pub by: &'static Source,
     /// Each size of each circuit, the one that carries the least for its breaker first.
@@ -126,6 +128,8 @@ fn bundle(
     let (together, by) = adjusted.unwrap_or((None, &AMPACITY));
     let warm = edition.or_newest(|edition| correction(edition, input.warmth));
     let warm = warm.unwrap_or(Measure::whole(&NUMBER, 1));
+    let by = if together.is_none() && warm != Measure::whole(&NUMBER, 1) { &WARMTH } else { by };
+    let is_reduced = together.is_some() || warm != Measure::whole(&NUMBER, 1);
     let mut least: Vec<Least> = Vec::new();
     for at in &inside {
         let Some(cable) = input.cables[*at].cable.power() else { continue };
@@ -149,7 +153,19 @@ fn bundle(
     let order = ordered(least.len(), &|a, b| short(a).cmp(&short(b)));
     let least = order.into_iter().map(|at| least[at].clone()).collect();
     let label = label.to_owned();
-    Bundle { label, cables: inside, power, carrying, bit, taken, unread, together, by, least }
+    Bundle {
+        label,
+        cables: inside,
+        power,
+        carrying,
+        bit,
+        taken,
+        unread,
+        together,
+        is_reduced,
+        by,
+        least,
+    }
 }
 
 /// `cables ÷ hole`.

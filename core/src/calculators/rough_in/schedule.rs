@@ -3,12 +3,15 @@
 
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
-use super::input::{Input, Mount, PlacedBox, Proof, Run, What};
+use super::input::{Input, Mount, PlacedBox, Proof, Run, State, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
-use crate::measure::{Day, Length};
+use crate::fields::each_name;
+use crate::measure::{Day, Length, Rounding, divide};
+use crate::rules::compare::is_at_most;
+use crate::rules::electrical::voltage_drop::OF_BRANCH;
 use crate::say;
-use crate::sheet::{Part, PartRow, SCREEN_ONLY};
+use crate::sheet::{Part, PartRow, SCREEN_ONLY, Table, TableRow};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 /// All of them that have a row.
@@ -29,11 +32,14 @@ pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
     part("boxes", &s::BOXES, None, boxes(input, answer));
     part("places", &s::PLACES, None, places(input));
-    part("schedule", &s::SCHEDULE, Some(&s::SCHEDULE_NOTE), schedule(input, answer));
+    part("holes", &s::HOLES, None, holes(input, answer));
     part("labels", &s::LABELS, Some(&s::LABELS_NOTE), labels(input, answer));
     part("circuits", &s::CIRCUITS, None, circuits(input, answer));
-    part("holes", &s::HOLES, None, holes(answer));
     part("rolls", &s::BUYS, Some(&s::BUYS_NOTE), rolls(answer));
+    if !input.cables.is_empty() {
+        let at = all.iter().position(|part| part.key == "holes" || part.key == "labels");
+        all.insert(at.unwrap_or(all.len()), schedule(input, answer));
+    }
     all
 }
 
@@ -119,21 +125,63 @@ pub(super) fn ends(input: &Input, run: &Run, laid: &Laid) -> Text {
     }
 }
 
-fn schedule(input: &Input, answer: &Answer) -> Vec<PartRow> {
+/// What an electrician runs a finger down: `cut to` has a column of its own.
+fn schedule(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
     for (run, laid) in input.cables.iter().zip(&answer.cables) {
-        let cut = laid.cut.map_or((&s::NO_LENGTH).into(), Arg::from);
-        let args = vec![
-            typed(circuit(run), &s::NO_CIRCUIT),
-            laid.circuit.map_or((&s::NO_BREAKER).into(), |at| answer.circuits[at].breaker.into()),
+        let mut name = ends(input, run, laid);
+        if !run.feeds.trim().is_empty() {
+            name = say!(s::RUN_FEEDS, name, run.feeds.trim());
+        }
+        if run.state != State::Planned {
+            name = say!(s::THESE, name, run.state.label());
+        }
+        let breaker = laid.circuit.map(|at| answer.circuits[at].breaker);
+        let circuit = match breaker {
+            Some(breaker) => say!(s::THESE, circuit(run).trim(), breaker),
+            None => (&s::NONE).into(),
+        };
+        let holes = each_name(&run.holes).collect::<Vec<_>>().join(" ");
+        let cells = vec![
+            circuit,
             run.cable.label().into(),
-            cut,
-            run.state.label().into(),
-            typed(&run.feeds, &s::NO_FEEDS),
+            laid.cut.map_or((&s::NOT_SAID).into(), |cut| say!(s::AT, whole_inch(cut))),
+            say!(s::AT, typed(&holes, &s::NONE)),
         ];
-        rows.push(row(ends(input, run, laid), Text { phrase: &s::CELLS, args }));
+        rows.push(TableRow { name, cells });
     }
-    rows
+    let heads = [&s::RUN_HEAD, &s::CIRCUIT_HEAD, &s::KIND_HEAD, &s::CUT_HEAD, &s::HOLES_HEAD];
+    Part {
+        key: "schedule",
+        title: (&s::SCHEDULE).into(),
+        note: Some((&s::SCHEDULE_NOTE).into()),
+        rows: Vec::new(),
+        table: Some(Table { heads: heads.map(Text::from).into(), rows }),
+    }
+}
+
+/// Up to the whole inch: nobody cuts cable to a sixteenth, and none is cut short.
+fn whole_inch(cut: Length) -> Length {
+    let inch = Length::inches(1, 1).nanometres();
+    let inches = divide(cut.nanometres().into(), inch.into(), Rounding::Up);
+    Length::inches(i64::try_from(inches).unwrap_or(i64::MAX / inch), 1)
+}
+
+/// The circuits that end in each box, each once, in the order of their names.
+pub(super) fn circuits_by_box(answer: &Answer) -> Vec<Vec<&str>> {
+    let mut all = vec![Vec::new(); answer.boxes.len()];
+    for circuit in &answer.circuits {
+        for at in &circuit.cables {
+            let laid = &answer.cables[*at];
+            for end in [Some(laid.from), laid.to].into_iter().flatten() {
+                let here: &mut Vec<&str> = &mut all[end];
+                if here.last() != Some(&circuit.name.as_str()) {
+                    here.push(&circuit.name);
+                }
+            }
+        }
+    }
+    all
 }
 
 /// A signal has none.
@@ -222,19 +270,41 @@ fn circuits(input: &Input, answer: &Answer) -> Vec<PartRow> {
                 args.push(far_end(input, answer, circuit).into());
             }
         }
-        rows.push(row(name, Text { phrase, args }));
+        let mut value = Text { phrase, args };
+        // Advice is no rule: it is said, and nothing is over for it.
+        let share = circuit.worst.as_ref().map(|worst| worst.share);
+        if share.is_some_and(|share| !is_at_most(share, OF_BRANCH)) {
+            value = say!(s::ADVICE_DROP, value);
+        }
+        rows.push(row(name, value));
     }
     rows
 }
 
-fn holes(answer: &Answer) -> Vec<PartRow> {
+/// For who bores and who pulls: how wide, which cables, how much of it they take.
+fn holes(input: &Input, answer: &Answer) -> Vec<PartRow> {
     let mut rows = Vec::new();
     for hole in &answer.holes {
-        let count = hole.cables.len() as i64;
-        let value = match hole.together {
-            Some(share) => say!(s::HOLE_LESS, count, hole.power, share),
-            None => say!(s::HOLE_ROW, count, hole.power),
+        let mut value = match hole.bit {
+            Some(bit) => say!(s::HOLE_BIT, bit),
+            None => (&s::NO_BIT).into(),
         };
+        let mut through: Option<Text> = None;
+        for at in &hole.cables {
+            let one = ends(input, &input.cables[*at], &answer.cables[*at]);
+            through = Some(match through {
+                Some(before) => say!(s::THESE, before, one),
+                None => one,
+            });
+        }
+        let taken = hole.taken.map(|taken| match hole.unread {
+            0 => say!(s::HOLE_TAKEN, taken),
+            unread => say!(s::HOLE_UNREAD, taken, unread),
+        });
+        let less = hole.together.map(|share| say!(s::HOLE_LESS, share));
+        for more in [through, taken, less].into_iter().flatten() {
+            value = say!(s::AND, value, more);
+        }
         rows.push(row(say!(s::HOLE, hole.label.as_str()), value));
     }
     rows

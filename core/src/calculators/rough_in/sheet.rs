@@ -7,24 +7,25 @@ use super::graph::{Answer, State};
 use super::holes::Bundle;
 use super::input::{Input, PlacedBox, What};
 use super::labels::ordered;
-use super::schedule::{far_end, in_all, parts};
+use super::schedule::{circuits_by_box, ends, in_all, parts};
 use super::shown as s;
+use super::words::AND_MORE;
 use crate::measure::unit::{PERCENT, VOLT};
 use crate::measure::{Length, Measure, Volume};
-use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
+use crate::rules::compare::{Limit, at_least, at_most, is_at_most, settle, unverified};
 use crate::rules::electrical::ampacity::{AMPACITY, behind, carries};
-use crate::rules::electrical::box_fill::FILL;
+use crate::rules::electrical::box_fill::{FILL, Grounds, grounds};
 use crate::rules::electrical::bundling::{SEALED, in_sealed_hole};
 use crate::rules::electrical::cable_length::ALLOWANCES;
 use crate::rules::electrical::cable_securing::{End, SPACING, from_box};
 use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
 use crate::rules::electrical::low_voltage::APART;
-use crate::rules::electrical::rough_in::{GANGS, PLAN, most_fed};
+use crate::rules::electrical::rough_in::{GANGS, PLAN, SEVERAL, most_fed};
 use crate::rules::electrical::voltage_drop::{
-    ADVICE, Heat, OF_BRANCH, RESISTANCE, lost, of_cable, resistance,
+    ADVICE, Heat, RESISTANCE, lost, of_cable, resistance,
 };
 use crate::say;
-use crate::sheet::{Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
+use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 /// Of a plan without the boxes, cables and holes that aren't counted.
@@ -37,13 +38,17 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet 
         answer.circuits.len() as i64,
         answer.holes.len() as i64
     );
+    // What is open may hide what is over: nothing over isn't all.
+    let is_open = |it: &&Check| it.verdict == Verdict::Ask && it.asks != Asks::Minded;
+    let open = checks.iter().filter(is_open).count() as i64;
+    let said = (open > 0).then(|| say!(s::OVER_OPEN, over, open));
     let tightest = fill_order(answer).first().copied();
     let next = tightest.filter(|at| is_over(&answer.boxes[*at])).and_then(|at| {
         let by = Volume::ZERO.minus(answer.boxes[at].spare()?);
         Some(say!(s::NEXT_OVER, name_of(input, at), by))
     });
     Sheet {
-        headline: Figure::new("over", count, over.into()),
+        headline: Figure { said, ..Figure::new("over", count, over.into()) },
         lead: None,
         next: next
             .filter(|_| answer.edition.is_verified())
@@ -131,6 +136,32 @@ fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figur
     all
 }
 
+/// Cables by their ends, as many as are read at a glance; none of none.
+fn named(input: &Input, answer: &Answer, those: &[usize]) -> Option<Text> {
+    const READ: usize = 6;
+    let mut told: Option<Text> = None;
+    for at in those.iter().take(READ) {
+        let one = ends(input, &input.cables[*at], &answer.cables[*at]);
+        told = Some(match told {
+            Some(before) => say!(s::THESE, before, one),
+            None => one,
+        });
+    }
+    let more = those.len().saturating_sub(READ) as i64;
+    told.map(|told| if more > 0 { say!(AND_MORE, told, more) } else { told })
+}
+
+/// A box that several circuits end in: no one breaker makes it dead. A panel is where they all start.
+fn several(label: &str, names: &[&str], checks: &mut Checks) {
+    if let [before @ .., last] = names
+        && !before.is_empty()
+    {
+        let why = say!(s::ASK_SEVERAL, label, before.join(", "), *last);
+        let name = (say!(s::CHECK_SEVERAL, label), Asks::Minded);
+        checks.none(Checks::key("circuits", label), name, names.len() as i64, (&SEVERAL, why));
+    }
+}
+
 /// What comes with a list of checks.
 struct Checks {
     all: Vec<Check>,
@@ -141,13 +172,35 @@ impl Checks {
         [kind, "-", of].concat()
     }
 
+    /// So many that nobody gave what belongs to them.
+    fn missing(
+        &mut self,
+        key: &str,
+        name: &'static Phrase,
+        count: i64,
+        why: (&'static Source, Text),
+    ) {
+        self.none(key.to_owned(), (name.into(), Asks::Missing), count, why);
+    }
+
     /// So many that there ought to be none of; each asks.
-    fn none(&mut self, key: String, name: Text, count: i64, source: &'static Source, why: Text) {
+    fn none(
+        &mut self,
+        key: String,
+        (name, asks): (Text, Asks),
+        count: i64,
+        why: (&'static Source, Text),
+    ) {
         if count > 0 {
-            let check = at_most(&key, name, count, Limit { value: 0, source });
-            self.all.push(Check { verdict: Verdict::Ask, note: Some(why), ..check });
+            let check = at_most(&key, name, count, Limit { value: 0, source: why.0 });
+            self.all.push(asked(check, asks, why.1));
         }
     }
+}
+
+/// The same check as something that asks, whomever.
+fn asked(check: Check, asks: Asks, why: Text) -> Check {
+    Check { verdict: Verdict::Ask, note: Some(why), asks, ..check }
 }
 
 /// In order, and how many boxes, circuits and holes are over.
@@ -157,9 +210,15 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
     let mut count = |of: &[&[Check]]| {
         over += i64::from(of.concat().iter().any(|it| it.verdict == Verdict::Over));
     };
+    let mut minded = Checks { all: Vec::new() };
+    let circuits = circuits_by_box(answer);
     for at in fill_order(answer) {
         let first = checks.all.len();
         of_box(input, answer, at, &mut checks);
+        let of = &input.boxes[at];
+        if of.what != What::Panel {
+            several(of.label.trim(), &circuits[at], &mut minded);
+        }
         count(&[&checks.all[first..]]);
     }
     for circuit in &answer.circuits {
@@ -177,27 +236,33 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
     }
     checks.all.append(&mut room.all);
     if let (count, Some(less)) = less {
-        let (name, why) = ((&s::CHECK_UNCOUNTED).into(), say!(s::ASK_UNCOUNTED, less));
-        checks.none("uncounted".to_owned(), name, count, &PLAN, why);
+        let why = say!(s::ASK_UNCOUNTED, less);
+        checks.missing("uncounted", &s::CHECK_UNCOUNTED, count, (&PLAN, why));
     }
-    let unknown = answer.cables.iter().filter(|laid| laid.way.is_none()).count() as i64;
-    let why = || (&s::ASK_LENGTHS).into();
-    checks.none("lengths".to_owned(), say!(s::CHECK_LENGTHS), unknown, &PLAN, why());
-    let mut unnamed = 0;
-    for (run, laid) in input.cables.iter().zip(&answer.cables) {
-        unnamed += i64::from(run.cable.power().is_some() && laid.circuit.is_none());
-    }
-    let why = (&s::ASK_NAMED).into();
-    checks.none("named".to_owned(), say!(s::CHECK_NAMED), unnamed, &PLAN, why);
-    let (loose, why) = (no_hole(input, answer), (&s::ASK_HOLES).into());
-    checks.none("bundles".to_owned(), say!(s::CHECK_HOLES), loose, &SEALED, why);
+    let mut those = |key, name, why: &'static Phrase, is_one: &dyn Fn(usize) -> bool| {
+        let found: Vec<usize> = (0..answer.cables.len()).filter(|at| is_one(*at)).collect();
+        if let Some(told) = named(input, answer, &found) {
+            let why = Text { phrase: why, args: vec![told.into()] };
+            checks.missing(key, name, found.len() as i64, (&PLAN, why));
+        }
+    };
+    let is_unknown = |at: usize| answer.cables[at].way.is_none();
+    those("lengths", &s::CHECK_LENGTHS, &s::ASK_LENGTHS, &is_unknown);
+    let is_unnamed =
+        |at: usize| input.cables[at].cable.power().is_some() && answer.cables[at].circuit.is_none();
+    those("named", &s::CHECK_NAMED, &s::ASK_NAMED, &is_unnamed);
+    let why = (&SEALED, (&s::ASK_HOLES).into());
+    checks.missing("bundles", &s::CHECK_HOLES, no_hole(input, answer), why);
+    checks.all.append(&mut minded.all);
     let mut all = checks.all;
     if !answer.edition.is_verified() {
         // What already says why it asks hangs on no edition's text.
         let settled = |it: Check| if it.note.is_none() { unverified(it) } else { it };
         all = all.into_iter().map(settled).collect();
     }
-    let order = ordered(all.len(), &|a, b| all[b].verdict.cmp(&all[a].verdict));
+    // What is only to be minded comes after what is open.
+    let rank = |at: usize| (all[at].verdict, all[at].asks != Asks::Minded);
+    let order = ordered(all.len(), &|a, b| rank(b).cmp(&rank(a)));
     (order.into_iter().map(|at| all[at].clone()).collect(), over)
 }
 
@@ -228,13 +293,12 @@ fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {
         if let Some(volume) = state.volume {
             checks.all.push(at_most(&key, name, state.fill, limit(volume)));
         } else if state.contents.cables() > 0 {
-            let check = at_most(&key, name, state.fill, limit(state.fill));
-            checks.all.push(ask(check, &s::ASK_VOLUME));
+            let check = at_most(&key, name, state.fill, limit(Volume::ZERO));
+            checks.all.push(asked(check, Asks::Missing, (&s::ASK_VOLUME).into()));
         }
         let both = state.signals.min(state.contents.cables()).min(1) * state.signals;
-        let why = (&s::ASK_APART).into();
-        let name = named(&s::CHECK_APART);
-        checks.none(Checks::key("apart", label), name, both, &APART, why);
+        let name = (named(&s::CHECK_APART), Asks::First);
+        checks.none(Checks::key("apart", label), name, both, (&APART, (&s::ASK_APART).into()));
     }
     if let Some(metal) = of.enclosure.metal().filter(|it| !it.family.gangs()) {
         let most = Limit { value: metal.family.devices(), source: &GANGS };
@@ -247,10 +311,11 @@ fn of_box(input: &Input, answer: &Answer, at: usize, checks: &mut Checks) {
         let key = Checks::key("reached", label);
         let one = Limit { value: 1, source: &PLAN };
         let check = at_least(&key, named(&s::CHECK_REACHED), 0, one);
-        checks.all.push(ask(check, &s::ASK_REACHED));
+        checks.all.push(settle(check, &s::ASK_REACHED));
     }
-    let (key, why) = (Checks::key("ends", label), (&s::ASK_ENDS).into());
-    checks.none(key, named(&s::CHECK_ENDS), state.both_ends, &PLAN, why);
+    let why = (&PLAN, (&s::ASK_ENDS).into());
+    let name = (named(&s::CHECK_ENDS), Asks::First);
+    checks.none(Checks::key("ends", label), name, state.both_ends, why);
 }
 
 fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Checks) {
@@ -270,36 +335,23 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
         // What nobody read at the panel is never plain within.
         let is_plain = circuit.assumed && check.verdict == Verdict::Within;
         let note = say!(s::ASK_BREAKER, circuit.breaker);
-        checks.all.push(if is_plain {
-            Check { verdict: Verdict::Ask, note: Some(note), ..check }
-        } else {
-            check
-        });
+        checks.all.push(if is_plain { asked(check, Asks::Missing, note) } else { check });
     }
     if circuit.load.millionths() > 0 {
         let most = most_fed(circuit.breaker);
         checks.all.push(at_most(&key("load"), named(&s::CHECK_LOAD), circuit.load, most));
-    }
-    if let Some(worst) = &circuit.worst {
-        let name = say!(s::CHECK_DROP, name, far_end(input, answer, circuit));
-        let check = at_most(&key("drop"), name, worst.share, OF_BRANCH);
-        checks.all.push(match check.verdict {
-            Verdict::Over => ask(check, &s::ASK_DROP),
-            _ => check,
-        });
     }
     let looped = i64::from(!circuit.looped.is_empty());
     let mut way = Vec::new();
     for at in circuit.looped.iter().chain(circuit.looped.first()) {
         way.push(name_of(input, *at));
     }
-    let why = say!(s::ASK_LOOP, way.join(" – "));
-    checks.none(key("loop"), named(&s::CHECK_LOOP), looped, &PLAN, why);
-    let why = (&s::ASK_FED).into();
-    checks.none(key("fed"), named(&s::CHECK_FED), circuit.unfed, &PLAN, why);
-    let differ = i64::from(circuit.differ);
-    let why = (&s::ASK_DIFFER).into();
-    checks.none(key("breakers"), named(&s::CHECK_DIFFER), differ, &PLAN, why);
+    let mut broken = |kind, name, count, why| {
+        checks.none(key(kind), (named(name), Asks::First), count, (&PLAN, why));
+    };
+    broken("loop", &s::CHECK_LOOP, looped, say!(s::ASK_LOOP, way.join(" – ")));
+    broken("fed", &s::CHECK_FED, circuit.unfed, (&s::ASK_FED).into());
+    broken("breakers", &s::CHECK_DIFFER, circuit.differ.into(), (&s::ASK_DIFFER).into());
 }
 
 fn taken(hole: &Bundle, checks: &mut Checks) {
@@ -312,23 +364,30 @@ fn taken(hole: &Bundle, checks: &mut Checks) {
         checks.all.push(if whole.verdict == Verdict::Over {
             Check { note: Some((&s::TOO_SMALL).into()), ..whole }
         } else if half.verdict == Verdict::Over {
-            ask(half, &s::ASK_TAKEN)
+            asked(half, Asks::Minded, (&s::ASK_TAKEN).into())
         } else if hole.unread > 0 {
-            ask(half, &s::ASK_SIZE)
+            settle(half, &s::ASK_SIZE)
         } else {
             half
         });
     }
 }
 
-/// One for each size of each circuit that falls short; the one nearest to it where none does.
+/// One for each size of each circuit that falls short here; the one nearest to it where none does.
+/// What a wire carries anywhere is told of its circuit, once, and not of each hole that it goes through.
 fn carried(answer: &Answer, hole: &Bundle, checks: &mut Checks) {
     let label = hole.label.as_str();
-    for (at, least) in hole.least.iter().enumerate() {
+    let first = checks.all.len();
+    for least in &hole.least {
         let size = least.size;
+        let is_told = least.circuit.is_some();
+        if is_told && !hole.is_reduced {
+            continue;
+        }
         let circuit = least.circuit.map(|at| &answer.circuits[at].name);
         let mut key = Checks::key("carries", label);
-        if at > 0 {
+        let is_first = checks.all.len() == first;
+        if !is_first {
             let circuit = circuit.map_or("", String::as_str);
             key = [&key, circuit, size.key()].join("-");
         }
@@ -338,7 +397,9 @@ fn carried(answer: &Answer, hole: &Bundle, checks: &mut Checks) {
         };
         let (here, breaker) = (least.here, least.breaker);
         let check = behind(&key, name, here, breaker, &least.carries, hole.by);
-        if at == 0 || check.verdict != Verdict::Within {
+        let is_within = check.verdict == Verdict::Within;
+        let is_slip = is_told && !is_within && least.here >= least.carries.at_60;
+        if !is_slip && (is_first || !is_within) {
             checks.all.push(check);
         }
     }
@@ -350,8 +411,26 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
         all.push(Step { key: key.to_owned(), name, expr, source: Some(source) });
     };
     if let Some(at) = tightest.filter(|at| answer.boxes[*at].volume.is_some()) {
-        let expr = answer.boxes[at].contents.expr(answer.edition);
-        step("fill", say!(s::FILL_OF, name_of(input, at)), expr, &FILL);
+        let contents = answer.boxes[at].contents;
+        let (edition, count) = (answer.edition, contents.cables());
+        if let Some((how, source)) = edition.or_newest(grounds).filter(|_| count > 0) {
+            let phrase = match how {
+                Grounds::OneForAll => &s::GROUNDS_ALL,
+                Grounds::QuarterPast { free, .. } if count <= free => &s::GROUNDS_FOUR,
+                Grounds::QuarterPast { .. } => &s::GROUNDS_PAST,
+            };
+            let name = Text { phrase, args: vec![name_of(input, at).into(), count.into()] };
+            step("grounds", name, contents.of_grounds(edition), source);
+        }
+        step("fill", say!(s::FILL_OF, name_of(input, at)), contents.expr(edition), &FILL);
+    }
+    for (at, (run, laid)) in input.cables.iter().zip(&answer.cables).enumerate() {
+        if let (Some(way), Some(lies), Some(cut)) = (laid.way, laid.laid, laid.cut) {
+            let parts = [way, cut.minus(lies), lies.minus(way)].map(Expr::length);
+            let key = ["cut-", &(at + 1).to_string()].concat();
+            let name = say!(s::CUT_OF, ends(input, run, laid));
+            step(&key, name, Expr::Sum(parts.into()), &ALLOWANCES);
+        }
     }
     let cuts: Vec<Expr> = answer.buys.iter().map(|buy| Expr::length(buy.cut)).collect();
     if !cuts.is_empty() {

@@ -64,7 +64,7 @@ words! {
     WHY_LENGTH = "a longer run is fed from elsewhere.", es "un tramo más largo se alimenta de otro lado.";
     HOLES = "Through holes", es "Por agujeros";
     HOLES_HINT = "Their labels: P1, P2.", es "Sus etiquetas: P1, P2.";
-    COILED = "Coiled at", es "Enrollado en";
+    COILED = "Coiled, where", es "Enrollado, dónde";
     STATE = "Done", es "Hecho";
     PLANNED = "planned", es "planeado";
     ROUGHED = "roughed in", es "tendido";

@@ -10,7 +10,7 @@ use crate::rules::hazards::local::UNSAID;
 use crate::rules::hazards::{Deed, Material};
 use crate::rules::residential::ceiling_height::{ANY_ROOM, LIVED_IN};
 use crate::say;
-use crate::sheet::{Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
+use crate::sheet::{Asks, Caution, Check, Figure, Part, PartRow, Sheet, Verdict};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 /// The figures' keys, a topic a line.
@@ -128,7 +128,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         (Verdict::Over, _) => settle(check, &w::ASK_JOISTS),
         (_, true) => {
             let note = Some(say!(w::ASK_LEFT, check.margin()));
-            Check { verdict: Verdict::Ask, note, is_own: true, ..check }
+            Check { verdict: Verdict::Ask, note, asks: Asks::First, ..check }
         }
         _ => check,
     });

@@ -173,14 +173,19 @@ impl Contents {
 
     /// The same as the working shows it.
     pub fn expr(&self, edition: Electrical) -> Expr {
-        let quarters =
-            4 + edition.or_newest(grounds).map_or(0, |(how, _)| how.quarters(self.cables));
         let of = |count, size| Expr::count(count).times(Expr::volume(one(size)));
         Expr::Sum(vec![
             Expr::volume(self.conductors),
             of(self.of_largest(), self.largest),
-            of(quarters, self.ground).over(Expr::count(4)),
+            self.of_grounds(edition),
         ])
+    }
+
+    /// What its grounds take, as the working shows it: one, or one and a quarter for each past four.
+    pub fn of_grounds(&self, edition: Electrical) -> Expr {
+        let past = edition.or_newest(grounds).map_or(0, |(how, _)| how.quarters(self.cables));
+        let of = |count| Expr::count(count).times(Expr::volume(one(self.ground)));
+        if past == 0 { of(1) } else { of(4 + past).over(Expr::count(4)) }
     }
 }
 

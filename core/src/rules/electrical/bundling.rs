@@ -83,7 +83,7 @@ choice! {
     }
 }
 
-/// Whether so many cables that lie so are adjusted, and the clause that says it. 2026: not verified.
+/// Whether so many cables that lie so are adjusted, and the clause that says what they carry. 2026: not verified.
 pub fn adjusts(edition: Electrical, lie: Lie, cables: i64) -> Option<(bool, &'static Source)> {
     let most = match lie {
         Lie::InHole => in_sealed_hole(edition)?,
@@ -92,7 +92,8 @@ pub fn adjusts(edition: Electrical, lie: Lie, cables: i64) -> Option<(bool, &'st
         Lie::Apart => return Some((false, &AMPACITY)),
         Lie::Bundled => Limit { value: 1, source: &ADJUSTMENT },
     };
-    Some((!is_at_most(cables, most), most.source))
+    let is_adjusted = !is_at_most(cables, most);
+    Some((is_adjusted, if is_adjusted { most.source } else { &AMPACITY }))
 }
 
 /// How much so many current-carrying conductors together still carry. 2026: not verified.
