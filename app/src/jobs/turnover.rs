@@ -254,7 +254,7 @@ fn number(it: &Handed, voice: Voice, who: Who) -> El {
         drawn(drawing, &it.mark, voice).with(scale)
     });
     let note = (!it.note.is_empty()).then(|| el("p").own_text(&it.note));
-    let is_long = it.parts.iter().map(|part| part.rows.len()).sum::<usize>() > LONG;
+    let is_long = it.parts.iter().map(lines_of).sum::<usize>() > LONG;
     el("article")
         .class(if is_long { "handed long" } else { "handed" })
         .with(el("h3").own_text(&it.title))
@@ -300,12 +300,17 @@ fn check(check: &Check, voice: Voice) -> El {
         .with(verdict(check.verdict, check.word()))
 }
 
+/// How many lines of a part there are, in its list or in its table.
+fn lines_of(part: &Part) -> usize {
+    part.rows.len() + part.table.as_ref().map_or(0, |it| it.rows.len())
+}
+
 fn part(part: &Part, voice: Voice) -> El {
     let rows = part.rows.iter().map(|row| {
         let value = el("span").class("value").text(&voice.say(&row.value));
         el("li").class("row").with(el("span").text(&voice.say(&row.name))).text(" ").with(value)
     });
-    let div = if part.rows.len() > LONG { el("div").class("long") } else { el("div") };
+    let div = if lines_of(part) > LONG { el("div").class("long") } else { el("div") };
     div.with(el("h4").text(&voice.say(&part.title)))
         .with(part.note.as_ref().map(|note| el("p").text(&voice.say(note))))
         .with(some("rows", rows.collect()))

@@ -8,7 +8,8 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
 use super::turnover::{Said, said};
-use crate::calculators::Trade;
+use crate::calculators::rough_in::RoughIn;
+use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry};
 use crate::rules::electrical::{box_setback, cable_securing, free_conductor, nail_protection};
 use crate::rules::finish::{drying, levels};
@@ -122,6 +123,8 @@ impl Phase {
     /// anybody sets them.
     pub fn of(entry: &Entry) -> Self {
         match entry.trade {
+            // A plan of boxes and cables has cables, holes and circuits, which board covers.
+            _ if entry.id == RoughIn::ID => Self::Cover,
             Trade::RoughIn | Trade::Air if entry.tells_places => Self::RoughIn,
             Trade::First | Trade::Room | Trade::Strip => Self::Strip,
             Trade::Framing => Self::RoughIn,
@@ -336,6 +339,15 @@ mod tests {
         let held = all.iter().flat_map(|it| &it.over);
         let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         assert_eq!(counted, told + held.count());
+    }
+
+    /// Its cables and holes are looked at until board covers them.
+    #[test]
+    fn a_plan_of_boxes_and_cables_is_settled_before_cover() {
+        let job = job();
+        let all = ready(&job, &Survey::of(&job));
+        let is_there = |ready: &Ready| ready.found().any(|it| it.title == RoughIn::ID);
+        assert_eq!(all.map(|it| is_there(&it)), [false, false, true, false]);
     }
 
     #[test]

@@ -39,6 +39,12 @@ fn told_of(sheet: &Turnover, say: impl Fn(&Text) -> String) -> Vec<String> {
         for part in &number.parts {
             all.push(say(&part.title));
             all.extend(part.rows.iter().map(|row| [say(&row.name), say(&row.value)].concat()));
+            // Cells beside each other break in lines of their own: each word is somewhere.
+            let rows = part.table.iter().flat_map(|table| &table.rows);
+            let cells = rows.flat_map(|row| row.cells.iter().chain([&row.name]));
+            for cell in cells.map(&say) {
+                all.extend(cell.split_whitespace().map(str::to_owned));
+            }
         }
     }
     all

@@ -178,7 +178,7 @@ fn count(amount: Option<Amount>) -> i64 {
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends. Way: all parts,
 ///   and 1-1/2 in a plate.
 /// - Holes: `⌈part ÷ spacing⌉` for each part through framing, the most that it can meet.
-/// - Lost: `2 × (before + way) × current × resistance × heat`.
+/// - Lost: `2 × (before + way + what is given at both ends) × current × resistance × heat`.
 /// - Carries: `min(at 90 °C × together × warm, at 60 °C)`, all cables there as this one.
 ///
 /// # Errors
@@ -229,7 +229,7 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     let staples = Expr::Sum(staples(input, &legs, edition));
     let staples = count(steps.amount("staples", &w::STAPLES, Some(&SPACING), staples));
 
-    let drop = dropped(input, way, ohms, &mut steps);
+    let drop = dropped(input, [way, more[0], more[1]], ohms, &mut steps);
     let Some(carries) = edition.or_newest(|edition| carries(edition, size)) else {
         return refused("cable", &w::CABLE, say!(w::NO_WAY));
     };
@@ -291,11 +291,18 @@ pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
     })
 }
 
-fn dropped(input: &Input, way: Length, ohms: Measure, steps: &mut Steps) -> Option<Drop> {
+/// Over all that lies once boxes are wired: its way and what is given past both boxes, as the plan of a
+/// whole job counts it. What bends and sag take is not known to lie there.
+fn dropped(
+    input: &Input,
+    [way, from, to]: [Length; 3],
+    ohms: Measure,
+    steps: &mut Steps,
+) -> Option<Drop> {
     let load = &input.load;
     let current = load.amperes.filter(|it| *it > amperes(0))?;
     let before = load.before.unwrap_or_default();
-    let one_way = Expr::Sum(vec![Expr::length(before), Expr::length(way)]);
+    let one_way = Expr::Sum([before, way, from, to].map(Expr::length).into());
     let one_way = steps.length("one-way", &w::ONE_WAY, None, one_way)?;
     let lost = lost(one_way, current, ohms, load.heat);
     let volts = steps.measure("drop", &w::DROP, Some(&RESISTANCE), &VOLT, lost)?;

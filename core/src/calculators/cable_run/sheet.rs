@@ -5,7 +5,7 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
 use crate::measure::Length;
-use crate::rules::compare::{Limit, ask, at_least, at_most, settle, unverified};
+use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
 use crate::rules::electrical::ampacity::behind;
 use crate::rules::electrical::cable_length::Ending;
 use crate::rules::electrical::free_conductor::FREE_CONDUCTOR;
@@ -26,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure::plain("cut", &w::CUT, answer.cut.into()),
         lead: Some(0),
-        next: next.map(|(_, phrase)| phrase.into()),
+        next: next.map(|(_, phrase)| phrase.into()).or_else(|| advice(answer)),
         figures: figures(answer),
         working: answer.steps.0.clone(),
         parts: Vec::new(),
@@ -35,6 +35,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         drawing: Some(drawing(answer)),
         checks,
     }
+}
+
+/// What it loses past what is advised. Advice is no rule: it is said, and nothing is over for it.
+fn advice(answer: &Answer) -> Option<Text> {
+    let drop = answer.drop.as_ref()?;
+    if !is_at_most(drop.share, OF_BRANCH) {
+        return Some(say!(w::ADVICE, drop.share, OF_BRANCH.value));
+    }
+    let share = drop.in_all.filter(|share| !is_at_most(*share, IN_ALL))?;
+    Some(say!(w::ADVICE_ALL, share, IN_ALL.value))
 }
 
 fn figures(answer: &Answer) -> Vec<Figure> {
@@ -74,16 +84,6 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all.push(behind("carries", named(&w::CARRIES), answer.here, answer.breaker, &known, answer.by));
     if let Some(largest) = known.largest {
         all.push(at_most("breaker", named(&w::OF_BREAKER), answer.breaker, largest));
-    }
-    let advised = |check: Check| match check.verdict {
-        Verdict::Over => settle(check, &w::ASK_DROP),
-        _ => check,
-    };
-    if let Some(drop) = &answer.drop {
-        all.push(advised(at_most("drop", named(&w::SHARE), drop.share, OF_BRANCH)));
-        if let Some(share) = drop.in_all {
-            all.push(advised(at_most("drop-all", named(&w::SHARE_ALL), share, IN_ALL)));
-        }
     }
     let free = Limit { value: answer.free, source: &FREE_CONDUCTOR };
     let ends = [("free-from", &w::MORE_FROM, input.from), ("free-to", &w::MORE_TO, input.to)];

@@ -110,7 +110,8 @@ words! {
     BESIDE = "Edge beside the cables", es "Orilla junto a los cables";
     OF_BREAKER = "Its breaker", es "Su breaker";
     BELOW_DECK = "Below the deck", es "Bajo la cubierta";
-    ASK_DROP = "Advice, no limit: lights dim and motors run hot. A thicker wire, or a shorter way.", es "Consejo, no límite: las luces bajan y los motores se calientan. Un alambre más grueso, o un camino más corto.";
+    ADVICE = "It loses {0}, past the {1} that is advised: no limit, but lights dim and motors run hot. A thicker wire, or a shorter way.", es "Pierde {0}, más del {1} que se aconseja: no es límite, pero las luces bajan y los motores se calientan. Un alambre más grueso, o un camino más corto.";
+    ADVICE_ALL = "With its feeder it loses {0}, past the {1} that is advised: no limit. A thicker wire, or a shorter way.", es "Con su alimentador pierde {0}, más del {1} que se aconseja: no es límite. Un alambre más grueso, o un camino más corto.";
     ASK_PULL_DOWN = "Some inspectors take these as permanent stairs. This guards all of it.", es "Algunos inspectores la toman como escalera fija. Esto protege todo.";
     NEXT_STEEL = "Put steel over each hole, or take a smaller bit.", es "Ponga acero sobre cada agujero, o use una broca más chica.";
     NEXT_FLAT = "Use a stacker, or one cable on each face.", es "Use un separador (stacker), o un cable por cara.";

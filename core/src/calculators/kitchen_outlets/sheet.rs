@@ -2,7 +2,7 @@
 
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Calculator, Input, KitchenOutlets, Space};
+use super::{Answer, Calculator, Input, IslandKind, KitchenOutlets, Space};
 use crate::edition::Electrical;
 use crate::measure::Area;
 use crate::rules::compare::{Limit, at_least, at_most, unverified};
@@ -14,12 +14,14 @@ use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let count = |key, name: &'static Phrase, count| Figure::plain(key, name, Amount::Count(count));
+    let [is_island, is_peninsula] = kinds(input);
     let later = match answer.edition {
         Electrical::E2017 => None,
-        Electrical::E2020 => Some(&w::NEXT_2020),
-        Electrical::E2023 | Electrical::E2026 => Some(&w::NEXT_LATER),
+        Electrical::E2020 => is_peninsula.then_some(&w::NEXT_2020),
+        Electrical::E2023 | Electrical::E2026 if is_island => Some(&w::NEXT_LATER),
+        Electrical::E2023 | Electrical::E2026 => is_peninsula.then_some(&w::NEXT_LATER_PENINSULA),
     };
-    let next = match later.filter(|_| !input.islands.is_empty()) {
+    let next = match later {
         Some(later) => say!(w::BOTH, &w::NEXT_WALLS, later),
         None => (&w::NEXT_WALLS).into(),
     };
@@ -30,7 +32,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         next: Some(next),
         figures: vec![
             count("walls", &w::AT_WALLS, answer.at_walls),
-            count("islands", &w::AT_ISLANDS, answer.at_islands),
+            count(
+                "islands",
+                said_of(input, [&w::AT_ISLAND, &w::AT_PENINSULA, &w::AT_ISLANDS]),
+                answer.at_islands,
+            ),
         ],
         checks,
         working: working(input, answer),
@@ -38,6 +44,21 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         materials: Vec::new(),
         cautions: KitchenOutlets::cautions(None),
         drawing: drawing(answer),
+    }
+}
+
+/// Whether there are islands, and peninsulas.
+fn kinds(input: &Input) -> [bool; 2] {
+    [IslandKind::Island, IslandKind::Peninsula]
+        .map(|kind| input.islands.iter().any(|island| island.kind == kind))
+}
+
+/// Words for islands alone, for peninsulas alone, or for both: nobody reads of what isn't there.
+fn said_of(input: &Input, [islands, peninsulas, both]: [&'static Phrase; 3]) -> &'static Phrase {
+    match kinds(input) {
+        [_, false] => islands,
+        [false, true] => peninsulas,
+        [true, true] => both,
     }
 }
 
@@ -119,8 +140,11 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             let count = input.islands.iter().map(|island| island.needed(edition)).sum::<i64>();
             rows.push(row(edition.name().into(), say!(w::COUNT, count)));
         }
-        let note = Some(ISLANDS.says.into());
-        all.push(Part { key: "editions", title: (&w::BY_EDITION).into(), note, rows, table: None });
+        let note = said_of(input, [&w::NOTE_ISLAND, ISLANDS.says, ISLANDS.says]);
+        let title =
+            said_of(input, [&w::BY_EDITION_ISLAND, &w::BY_EDITION_PENINSULA, &w::BY_EDITION]);
+        let (title, note) = (title.into(), Some(note.into()));
+        all.push(Part { key: "editions", title, note, rows, table: None });
     }
     all
 }

@@ -82,6 +82,32 @@ fn islands_differ_by_edition() {
     }
 }
 
+/// A kitchen without a peninsula reads of none.
+#[test]
+fn a_peninsula_is_told_where_there_is_one() {
+    let told = |input: &Input, edition| {
+        let answer = solve(input, edition).unwrap();
+        let sheet = KitchenOutlets::sheet(input, &answer, crate::edition::Basis::default());
+        let voice = crate::words::Voice::default();
+        let mut said = voice.say(sheet.next.as_ref().unwrap());
+        sheet.figures.iter().for_each(|it| said.push_str(&voice.say(&it.name)));
+        for part in &sheet.parts {
+            said.push_str(&voice.say(&part.title));
+            said.extend(part.note.iter().map(|note| voice.say(note)));
+        }
+        let said = said.to_lowercase();
+        (said.contains("island"), said.contains("peninsula"))
+    };
+    let mut input = island(72, 36);
+    for edition in Electrical::ALL {
+        assert_eq!(told(&input, edition), (true, false), "{edition:?}");
+    }
+    input.islands[0].kind = IslandKind::Peninsula;
+    for edition in [E2020, E2023] {
+        assert!(told(&input, edition).1, "{edition:?}");
+    }
+}
+
 #[test]
 fn what_is_there_and_how_high_are_checked() {
     let mut input = counters(vec![run(quarters(400), End::Stop)]);

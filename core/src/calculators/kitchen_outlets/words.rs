@@ -34,14 +34,20 @@ words! {
 
     NEEDED = "Receptacles at the counters, at least", es "Contactos en las cubiertas, al menos";
     AT_WALLS = "At wall counters", es "En cubiertas de pared";
+    AT_ISLAND = "On islands", es "En islas";
+    AT_PENINSULA = "On peninsulas", es "En penínsulas";
     AT_ISLANDS = "On islands and peninsulas", es "En islas y penínsulas";
     CHECK_HAVE = "Receptacles at the counters", es "Contactos en las cubiertas";
     CHECK_HIGH = "Over the counter", es "Sobre la cubierta";
     NEXT_WALLS = "Even along each space: half a share from its ends, then a share apart. More is easier to live with.", es "Parejos en cada espacio: media parte desde sus puntas, luego una parte entre uno y otro. Con más se vive mejor.";
     NEXT_2020 = "On a peninsula one of them is within 2 ft of its outer end.", es "En una península, uno de ellos va a 2 ft o menos de su punta de afuera.";
     NEXT_LATER = "An island needs none now, but provision for one later: a cable or a raceway left for it. Ask how.", es "Una isla no pide ninguno ahora, pero sí dejar cómo ponerlo después: un cable o una canalización que se le deja. Pregunte cómo.";
+    NEXT_LATER_PENINSULA = "A peninsula needs none now, but provision for one later: a cable or a raceway left for it. Ask how.", es "Una península no pide ninguno ahora, pero sí dejar cómo ponerlo después: un cable o una canalización que se le deja. Pregunte cómo.";
     BOTH = "{0} {1}", es "{0} {1}";
 
+    BY_EDITION_ISLAND = "Islands, by edition", es "Islas, por edición";
+    BY_EDITION_PENINSULA = "Peninsulas, by edition", es "Penínsulas, por edición";
+    NOTE_ISLAND = "In 2017 one on each of 24 by 12 in or more; in 2020 one for 9 sq ft and one for each 18 more, or part of either; from 2023 none, but provision for one later.", es "En 2017 uno en cada una de 24 por 12 in o más; en 2020 uno por 9 sq ft y uno por cada 18 más, o parte de cualquiera; desde 2023 ninguno, pero sí dejar cómo ponerlo después.";
     BY_EDITION = "Islands and peninsulas, by edition", es "Islas y penínsulas, por edición";
     SPACES = "Each counter", es "Cada cubierta";
     SPACE = "Wall counter {0}, {1}", es "Cubierta de pared {0}, {1}";

@@ -14,17 +14,33 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let have = input.have.len() as i64;
     let needs = answer.spaces.iter().filter(|space| space.needs).count() as i64;
     let mut figures = vec![count("spaces", &w::SPACES, needs)];
+    // Where a box may go takes more than the code's own count.
+    let by_code = by_code(answer);
+    let is_more = by_code.is_some_and(|it| it < answer.fewest);
+    let floor = match by_code.filter(|_| is_more) {
+        None => say!(w::FLOOR, answer.fewest),
+        Some(by_code) => {
+            figures.push(count("by-code", &w::FEWEST, by_code));
+            let phrase = if input.on_studs { &w::FLOOR_STUDS } else { &w::FLOOR_FITS };
+            Text { phrase, args: vec![by_code.into(), answer.fewest.into()] }
+        }
+    };
+    let name = match (is_more, input.on_studs) {
+        (false, _) => &w::FEWEST,
+        (true, true) => &w::FEWEST_STUDS,
+        (true, false) => &w::FEWEST_FITS,
+    };
     let next = if have == 0 {
-        say!(w::NEXT_NEW, answer.fewest)
+        say!(w::NEXT_NEW, floor)
     } else {
         figures.push(count("there", &w::THERE, have));
         figures.push(count("missing", &w::MISSING, answer.missing()));
-        say!(w::NEXT_HAVE, answer.fewest, have, answer.missing())
+        say!(w::NEXT_HAVE, floor, have, answer.missing())
     };
     let no_door = !input.breaks.iter().any(|it| it.kind.breaks());
     let next = if no_door { say!(w::BOTH, next, &w::NO_DOOR) } else { next };
     Sheet {
-        headline: count("fewest", &w::FEWEST, answer.fewest),
+        headline: count("fewest", name, answer.fewest),
         lead: Some(0),
         next: Some(next),
         figures,
@@ -35,6 +51,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         cautions: Outlets::cautions(None),
         drawing: Some(drawing(input, answer)),
     }
+}
+
+/// The fewest that the code asks, wherever boxes may go: each space, by twice the farthest, upwards.
+fn by_code(answer: &Answer) -> Option<i64> {
+    let limit = answer.edition.or_newest(farthest)?;
+    let apart = limit.value.plus(limit.value).nanometres();
+    let spaces = answer.spaces.iter().filter(|space| space.needs);
+    Some(spaces.map(|space| (space.long.nanometres() + apart - 1) / apart).sum())
 }
 
 fn check(answer: &Answer) -> Check {

@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::sheet::Verdict;
+use crate::words::Amount;
 use proptest::prelude::*;
 
 const NEC: Electrical = Electrical::E2023;
@@ -72,6 +73,31 @@ fn under_two_feet_of_wall_needs_none() {
     let answer = solve(&corner(96, 60), Electrical::E2026).unwrap();
     let sheet = Outlets::sheet(&corner(96, 60), &answer, Basis::default());
     assert_eq!(sheet.verdict(), Verdict::Ask, "its text was not verified");
+}
+
+/// By hand: 13 by 12 ft with a door of 32 in leave 568 in of wall, which 144 in apart take ⌈3.94⌉ = 4,
+/// with 2 in to spare at each: beside studs 16 in apart they take one more. Both are told.
+#[test]
+fn studs_may_take_more_than_the_code() {
+    let mut input = room(156, 144, vec![put(BreakKind::Door, 1, 12, 32)]);
+    let told = |input: &Input| {
+        let sheet = Outlets::sheet(input, &solve(input, NEC).unwrap(), Basis::default());
+        let by_code = sheet.figure("by-code").map(|it| it.amount);
+        let voice = crate::words::Voice::default();
+        let said = [&sheet.headline.name, sheet.next.as_ref().unwrap()].map(|it| voice.say(it));
+        (sheet.headline.amount, by_code, said)
+    };
+    let (amount, by_code, [name, next]) = told(&input);
+    assert_eq!((amount, by_code, &*name), (Amount::Count(4), None, "The code's fewest"));
+    assert!(next.starts_with("The code's floor is 4. That is"), "{next}");
+    input.on_studs = true;
+    let (amount, by_code, [name, next]) = told(&input);
+    assert_eq!((amount, by_code), (Amount::Count(5), Some(Amount::Count(4))));
+    assert_eq!(name, "Fewest on your studs");
+    assert!(next.starts_with("4 by code, 5 on your studs. That is"), "{next}");
+    input.have = vec![there(3, 72)];
+    let (.., [_, next]) = told(&input);
+    assert!(next.starts_with("4 by code, 5 on your studs; you have 1, and "), "{next}");
 }
 
 /// By hand: an L of 16 by 12 ft less 6 by 5, with doors of 32 in in walls 1 and 4. Round the walls

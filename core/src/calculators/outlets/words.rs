@@ -41,8 +41,13 @@ words! {
     THERE = "Along the walls now", es "En las paredes ahora";
     MISSING = "Missing", es "Faltan";
     SPACES = "Wall spaces that need one", es "Espacios de pared que piden uno";
-    NEXT_NEW = "The code's floor is {0}. That is the fewest, not a design: add where you will plug in.", es "El mínimo del código es {0}. Eso es lo menos, no un diseño: agregue donde vaya a enchufar.";
-    NEXT_HAVE = "The code's floor is {0}, you have {1}, and {2} {2?is|are} missing with those that stay.", es "El mínimo del código es {0}, usted tiene {1}, y {2?falta|faltan} {2} con los que se quedan.";
+    FEWEST_STUDS = "Fewest on your studs", es "Lo menos en sus montantes";
+    FEWEST_FITS = "Fewest where a box fits", es "Lo menos donde cabe una caja";
+    FLOOR = "The code's floor is {0}", es "El mínimo del código es {0}";
+    FLOOR_STUDS = "{0} by code, {1} on your studs", es "{0} por código, {1} en sus montantes";
+    FLOOR_FITS = "{0} by code, {1} where a box fits", es "{0} por código, {1} donde cabe una caja";
+    NEXT_NEW = "{0}. That is the fewest, not a design: add where you will plug in.", es "{0}. Eso es lo menos, no un diseño: agregue donde vaya a enchufar.";
+    NEXT_HAVE = "{0}; you have {1}, and {2} {2?is|are} missing with those that stay.", es "{0}; usted tiene {1}, y {2?falta|faltan} {2} con los que se quedan.";
     NO_DOOR = "No doorway is put in: the walls are taken to start and end where wall 1 starts.", es "No se puso ningún vano de puerta: se toma que las paredes empiezan y terminan donde empieza la pared 1.";
     BOTH = "{0} {1}", es "{0} {1}";
 

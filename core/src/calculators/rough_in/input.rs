@@ -212,7 +212,7 @@ form! {
         /// Tested dead on.
         dead: Option<Day>, row(&w::DEAD_DAY, &w::PROVE_AGAIN, Kind::Day).past().evidence();
         /// At what time.
-        dead_time: String, row(&w::TIME, &w::NOTHING, LABEL).evidence();
+        dead_time: String, row(&w::TIME, &w::TIME_HINT, LABEL).evidence();
         /// By whom.
         dead_by: String, row(&w::BY, &w::NOTHING, Kind::Text(24)).evidence();
         /// Power restored on.

@@ -2,6 +2,7 @@
 //! each hole and circuit carries, what to buy and what to write on each end.
 
 mod circuits;
+mod clock;
 mod counted;
 mod drawing;
 mod graph;
@@ -62,7 +63,9 @@ impl Calculator for RoughIn {
     }
 
     fn left_out(input: &Input) -> Faults {
-        counted::left_out(input)
+        let mut all = counted::left_out(input);
+        all.append(&mut clock::faults(input));
+        all
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {

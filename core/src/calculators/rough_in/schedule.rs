@@ -2,6 +2,7 @@
 //! tested dead.
 
 use super::circuits::Circuit;
+use super::clock;
 use super::graph::{Answer, Laid};
 use super::input::{Input, Mount, PlacedBox, Proof, Run, State, What};
 use super::sheet::{fill_order, name_of};
@@ -330,11 +331,11 @@ fn rolls(answer: &Answer) -> Vec<PartRow> {
     rows
 }
 
-/// A day, its time and who was there, as typed.
+/// A day, its time where it can be read, and who was there; else as typed.
 fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
     let mut at = day?.exact();
     if !time.trim().is_empty() {
-        at = [&at, time.trim()].join(" ");
+        at = [at, clock::told(time)].join(" ");
     }
     Some(match by.trim() {
         "" => say!(s::AT, at),

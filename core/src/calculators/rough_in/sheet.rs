@@ -7,7 +7,7 @@ use super::graph::{Answer, State};
 use super::holes::Bundle;
 use super::input::{Input, PlacedBox, What};
 use super::labels::ordered;
-use super::schedule::{circuits_by_box, ends, in_all, parts};
+use super::schedule::{circuits_by_box, ends, far_end, in_all, parts};
 use super::shown as s;
 use super::words::AND_MORE;
 use crate::measure::unit::{PERCENT, VOLT};
@@ -22,7 +22,7 @@ use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
 use crate::rules::electrical::low_voltage::APART;
 use crate::rules::electrical::rough_in::{GANGS, PLAN, SEVERAL, most_fed};
 use crate::rules::electrical::voltage_drop::{
-    ADVICE, Heat, RESISTANCE, lost, of_cable, resistance,
+    ADVICE, Heat, OF_BRANCH, RESISTANCE, lost, of_cable, resistance,
 };
 use crate::say;
 use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
@@ -52,7 +52,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet 
         lead: None,
         next: next
             .filter(|_| answer.edition.is_verified())
-            .or(less.map(|less| say!(s::NEXT_UNCOUNTED, less))),
+            .or(less.map(|less| say!(s::NEXT_UNCOUNTED, less)))
+            .or_else(|| advice(input, answer)),
         figures: figures(input, answer, tightest),
         checks,
         working: working(input, answer, tightest),
@@ -113,6 +114,15 @@ fn worst(answer: &Answer) -> Option<&Circuit> {
         }
     }
     worst
+}
+
+/// The circuit that loses most, where that is past what is advised.
+fn advice(input: &Input, answer: &Answer) -> Option<Text> {
+    let circuit = worst(answer)?;
+    let share = circuit.worst.as_ref()?.share;
+    let place = far_end(input, answer, circuit);
+    let says = say!(s::LOSES, circuit.name.as_str(), share, place);
+    (!is_at_most(share, OF_BRANCH)).then(|| say!(s::ADVICE_DROP, says))
 }
 
 fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figure> {

@@ -62,6 +62,7 @@ words! {
     ASK_LENGTHS = "{0}. Type their way, or both boxes' places and heights. No length here counts them.", es "{0}. Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";
     ASK_NAMED = "{0}. Their breaker isn't checked.", es "{0}. No se revisa su breaker.";
     ASK_HOLES = "No hole named: bundling is not looked at.", es "Sin agujero nombrado: no se revisa el agrupamiento.";
+    LOSES = "Circuit {0} loses {1} at {2}", es "El circuito {0} pierde {1} en {2}";
     ADVICE_DROP = "{0}. Past the 3 % that is advised: no limit, unless a local code makes it one. A thicker wire, or a shorter way, loses less.", es "{0}. Más del 3 % que se aconseja: no es límite, salvo que un código local lo haga. Un alambre más grueso, o un camino más corto, pierde menos.";
     ASK_TAKEN = "It fits tight: about half free is common, so sheaths don't burn.", es "Queda apretado: lo común es la mitad libre, para que no se quemen los forros.";
     ASK_SIZE = "Some cable's size isn't known here: lay them in.", es "Aquí no se conoce el tamaño de algún cable: métalos para ver.";

@@ -626,7 +626,11 @@ fn what_was_not_given_says_so() {
     let (_, word, note) = said("named");
     assert_eq!(word, "not given");
     assert!(note.starts_with("PANEL → coiled: attic over K6. "), "{note}");
-    assert_eq!(voice.phrase(sheet.decisive().unwrap().word()), "not given");
+    assert_eq!(
+        sheet.decisive().unwrap().key,
+        "apart-D2",
+        "what is broken, before what is to be minded"
+    );
     // A plan that is broken is for who works to settle.
     input.cables[1].to = "PANEL".to_owned();
     let (_, sheet) = shown(&input);

@@ -73,6 +73,9 @@ words! {
     PROVE_AGAIN = "A note, no safe state: prove again before you touch it.", es "Es una nota, no un estado seguro: compruebe otra vez antes de tocarlo.";
     DEAD_DAY = "Tested dead on", es "Comprobado sin corriente el";
     TIME = "At", es "A las";
+    TIME_HINT = "14:10, or 2:10 pm.", es "14:10, o 2:10 pm.";
+    NO_TIME = "No time of day: write it as 14:10, or 2:10 pm.", es "No es una hora: escríbala como 14:10, o 2:10 pm.";
+    BEFORE_TESTED = "Before it was tested dead, {0}. One of the two is wrong.", es "Antes de comprobarlo sin corriente, {0}. Uno de los dos está mal.";
     BY = "By", es "Por";
     LIVE_DAY = "Power restored on", es "Corriente repuesta el";
     HOLE = "Hole", es "Agujero";
