@@ -15,6 +15,7 @@ words! {
     UNDO = "Undo", es "Deshacer";
     FIGURE = "{0}", es "{0}";
     PAIR = "{0}: {1}", es "{0}: {1}";
+    SAYS = ": {0}", es ": {0}";
 
     // Home.
     HOME_HEADING = "What are you working out?", es "¿Qué va a calcular?";

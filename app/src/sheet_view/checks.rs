@@ -17,7 +17,9 @@ fn one(check: &Check, voice: Voice) -> El {
     let says_spare = check.has_scale() || check.verdict == Verdict::Over;
     let told = check.told();
     let told = if says_spare { say!(w::PAIR, told, spare(check)) } else { told };
-    let clause = say!(w::PAIR, check.source.clause, check.source.says);
+    // On paper many checks of one clause say it once, among the sources.
+    let [clause, says] = [say!(w::FIGURE, check.source.clause), say!(w::SAYS, check.source.says)];
+    let says = el("span").class("says").text(&voice.say(&says));
     el("li")
         .class("check")
         .with(
@@ -30,5 +32,5 @@ fn one(check: &Check, voice: Voice) -> El {
         .with(check.has_scale().then(|| margin_rule(check, voice.units)))
         .with(el("p").text(&voice.say(&told)))
         .with(check.note.as_ref().map(|note| el("p").text(&voice.say(note))))
-        .with(el("p").class("quiet").text(&voice.say(&clause)))
+        .with(el("p").class("quiet").text(&voice.say(&clause)).with(says))
 }
