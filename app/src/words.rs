@@ -53,7 +53,7 @@ words! {
     RULE_NAME = "{0} of {1}, {2}, {3}", es "{0} de {1}, {2}, {3}";
     NEEDS = "needs: {0}", es "falta: {0}";
     NEEDS_MORE = "{0} {0?field|fields} to look at", es "{0} {0?dato|datos} por revisar";
-    LEFT_OUT = "Left out, because it can’t be read: {0}.", es "No se tomó, porque no se puede leer: {0}.";
+    LEFT_OUT = "Not taken, {0}: {1}", es "No se tomó, {0}: {1}";
     STILL_LOOKING = "Still looking", es "Todavía busca";
     STOPPED_LOOKING = "Stopped", es "Parado";
     STOP_LOOKING = "Stop", es "Parar";
@@ -135,7 +135,7 @@ words! {
     // What stands before each part of the work.
     READY = "Ready?", es "¿Listo?";
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
-    READY_COUNTS = "{0} over or held, {1} to ask, {2} not looked at", es "{0} exceden o están detenidos, {1} por preguntar, {2} sin revisar";
+    READY_COUNTS = "{0} over or held, {1} to settle, {2} not looked at", es "{0} exceden o están detenidos, {1} por resolver, {2} sin revisar";
     READY_OWNER = "{0}, {1} from the owner", es "{0}, {1} del dueño";
     OWNERS_ANSWERS = "The owner’s answers", es "Las respuestas del dueño";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";

@@ -5,7 +5,7 @@ use super::choice::picker;
 use super::count::stepper;
 use super::long::Long;
 use super::{Place, asked, folding, join, names, one};
-use crate::elements::{El, Piece, each, el, on_change, when};
+use crate::elements::{El, Piece, each, el, on_change, show_soon, when};
 use crate::question::Question;
 use crate::sheet_view::{undo_button, undo_said};
 use crate::signal::{Memo, RwSignal};
@@ -222,6 +222,8 @@ fn line(
                 left.remove(at);
                 removed(at);
                 question.put_without(&list, at, left);
+                // What still names it, and the way back, may stand past the end of a long list.
+                show_soon(".undo");
                 question.undo.update(|undo| {
                     if let Some(undo) = undo {
                         undo.says = gone(&hanging);

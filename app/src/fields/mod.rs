@@ -108,7 +108,12 @@ fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
         Kind::Day => line::day(question, &place).into(),
         Kind::Choice(picks) => choice::choice(question, picks, &place).into(),
         Kind::Flag => flag(question, &place).into(),
-        Kind::Group(rows) => group(question, rows, &place).into(),
+        Kind::Group(rows) => {
+            let group = group(question, rows, &place);
+            // What was found at the time may be untrue by the time that a paper is read.
+            let group = if row.evidence { group.class("group screen-only") } else { group };
+            group.into()
+        }
         Kind::List(item) => list::list(question, item, &place).into(),
     }
 }

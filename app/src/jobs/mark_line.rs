@@ -151,7 +151,10 @@ fn owner(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         let voice = speech::voice(lines.job.units);
         el("p").class("now").text(&voice.say(&owner_says(&said, &now)))
     });
-    says.into()
+    let sampled = lines.job.still_sample(&mark.id).len() as i64;
+    let sampled = (sampled > 0)
+        .then(|| el("p").class("now").text(&speech::say(&say!(w::STILL_SAMPLE, sampled))));
+    Piece::all([says, sampled])
 }
 
 /// Where today's answer isn't the kept one, and what the mark takes from others.

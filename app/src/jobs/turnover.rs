@@ -1,7 +1,7 @@
 //! A sheet to hand over: on the screen to be looked through, on paper as it is handed.
 
 use super::no_such_job;
-use super::owner::word;
+use super::owner::{owner_says, word};
 use crate::clock;
 use crate::desk::Desk;
 use crate::drawing::{drawn, held, verdict};
@@ -81,6 +81,15 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
         };
         lines.push(el("li").class("row").with(what).text(" ").with(mark));
     };
+    let now = |says: &Text| el("span").class("now").text(&voice.say(says));
+    for number in sheet.numbers() {
+        if let Some(said) = number.owner_wants() {
+            line(number, None, now(&owner_says(said, &number.headline.amount.exact())));
+        }
+        if number.sampled > 0 {
+            line(number, None, now(&say!(w::STILL_SAMPLE, number.sampled as i64)));
+        }
+    }
     for wanted in [Verdict::Over, Verdict::Ask] {
         for number in sheet.numbers() {
             if number.is_held {

@@ -299,7 +299,7 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
         let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD);
         el("p")
             .class("answer-go")
-            .with(el("span").text(&voice.say(&say!(w::LEFT_OUT, fault.label))))
+            .with(el("span").text(&voice.say(&say!(w::LEFT_OUT, fault.label, fault.says.clone()))))
             .with(go.tap(move || go_to(&path)))
     });
     Piece::all([left_out, next, note, clause])

@@ -189,6 +189,15 @@ pub struct Handed {
     pub since: Since,
     /// What the owner said of it.
     pub said: Option<Said>,
+    /// How many of its fields are still those of the calculator's sample.
+    pub sampled: usize,
+}
+
+impl Handed {
+    /// What the owner has still to be asked of it, or wants otherwise.
+    pub fn owner_wants(&self) -> Option<&Said> {
+        self.said.as_ref().filter(|said| said.is_open(&self.headline.amount.exact()))
+    }
 }
 
 /// The numbers of one room or spot.
@@ -391,6 +400,7 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
             .flatten(),
         since,
         said: said(job, &mark.id),
+        sampled: job.still_sample(&mark.id).len(),
     })
 }
 

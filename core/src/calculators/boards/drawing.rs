@@ -2,8 +2,8 @@
 //! right; how far end joints stand from the wall, and cut-outs from their piece's end. What finds no
 //! room is told by the tables and the cut list.
 
-use super::input::{Input, Surface, Wide};
-use super::places::{cut_off, shows_face, side, within};
+use super::input::{Input, Run, Surface, Wide};
+use super::places::{cut_off, side, within};
 use super::plans::{Answer, Piece, Plan};
 use super::surface::Part;
 use super::words as w;
@@ -39,20 +39,25 @@ struct Sketch<'a> {
     left: Length,
     /// Where no board is left: openings, and outside of the surface.
     gone: Vec<Part>,
+    /// Boards run down the page: upright on a wall, square to wall 1 on a ceiling. A wall is seen from
+    /// the room all the same, and a ceiling from above.
+    turned: bool,
 }
 
 pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
+    let turned = input.run == Run::Square;
     let far = |at: usize| answer.ground.outline.iter().map(|it| it[at]).max().unwrap_or_default();
-    let (long, deep) = (far(0), far(1));
+    let size = [far(0), far(1)];
+    let [long, deep] = turn(turned, size);
     let unit = long.part(LONG).max(deep.part(TALL)).max(Length::from_nanometres(1));
     let high =
         TOP + 8 + divide(deep.nanometres().into(), unit.nanometres().into(), Rounding::Up) as i64;
     let page = Clear::new(unit, high);
     // In the middle, so that a narrow one has room for its figure.
     let left = page.px(LEFT).plus(page.px(LONG).minus(long).part(2));
-    let mut gone = answer.ground.outside([[Length::ZERO, long], [Length::ZERO, deep]]);
+    let mut gone = answer.ground.outside(size.map(|size| [Length::ZERO, size]));
     gone.extend(&answer.ground.holes);
-    let mut sketch = Sketch { answer, plan, page, left, gone };
+    let mut sketch = Sketch { answer, plan, page, left, gone, turned };
     sketch.shapes();
     sketch.sides(long, deep);
     for piece in &plan.pieces {
@@ -65,7 +70,12 @@ pub(super) fn drawing(input: &Input, answer: &Answer, plan: &Plan) -> Drawing {
     for piece in &plan.pieces {
         sketch.long(piece);
     }
-    sketch.page.done(&w::DRAWING, twin(input, answer, plan, [long, deep]))
+    sketch.page.done(&w::DRAWING, twin(input, answer, plan, size))
+}
+
+/// Along the boards and across them, as to the right and down.
+fn turn<T>(turned: bool, [along, across]: [T; 2]) -> [T; 2] {
+    if turned { [across, along] } else { [along, across] }
 }
 
 impl Sketch<'_> {
@@ -73,12 +83,17 @@ impl Sketch<'_> {
         self.page.px(count)
     }
 
+    /// Of a place along the boards and across them.
+    fn spot(&self, at: [Length; 2]) -> Point {
+        self.place(turn(self.turned, at))
+    }
+
     fn place(&self, [x, y]: [Length; 2]) -> Point {
         Point::new(self.left.plus(x), self.px(TOP).plus(y))
     }
 
     fn path(&mut self, line: Line, corners: &[[Length; 2]], surface: Fill, means: &'static Phrase) {
-        let points: Vec<Point> = corners.iter().map(|it| self.place(*it)).collect();
+        let points: Vec<Point> = corners.iter().map(|it| self.spot(*it)).collect();
         let (closed, means) = (points.len() > 2, Some(means.into()));
         self.page.ink.push(Ink::Path { line, points, closed, surface, means });
     }
@@ -128,15 +143,16 @@ impl Sketch<'_> {
         self.page.put(Ink::Label { at, anchor, text })
     }
 
-    /// No line of an opening or of the surface's edge runs through it.
+    /// No line of an opening or of the surface's edge runs through what is there on the page.
     fn is_clear(&self, [x, y]: Part) -> bool {
-        let apart = |[along, across]: &Part| {
-            x[1] <= along[0] || along[1] <= x[0] || y[1] <= across[0] || across[1] <= y[0]
+        let apart = |part: &Part| {
+            let [wide, high] = turn(self.turned, *part);
+            x[1] <= wide[0] || wide[1] <= x[0] || y[1] <= high[0] || high[1] <= y[0]
         };
         self.gone.iter().all(apart)
     }
 
-    /// Rectangles of a piece that nothing is cut from, the largest first.
+    /// Rectangles of a piece that nothing is cut from, on the page, the largest first.
     fn spaces(&self, piece: &Piece) -> Vec<Part> {
         let whole = [piece.along, self.answer.ground.across(&piece.run, piece.along)];
         let mut edges = whole.map(|it| it.to_vec());
@@ -156,7 +172,7 @@ impl Sketch<'_> {
         });
         let [along, across] = spans;
         let mut all: Vec<Part> =
-            along.iter().flat_map(|x| across.iter().map(|y| [*x, *y])).collect();
+            along.iter().flat_map(|x| across.iter().map(|y| turn(self.turned, [*x, *y]))).collect();
         all.retain(|it| self.is_clear(*it));
         let size = |[x, y]: &Part| Area::of(x[1].minus(x[0]), y[1].minus(y[0]));
         all.sort_by_key(|it| std::cmp::Reverse(size(it)));
@@ -173,16 +189,21 @@ impl Sketch<'_> {
             if to.minus(from) < wide || bottom.minus(top) < high {
                 continue;
             }
-            let mut middle = from.plus(to).part(2);
-            let near = |at: &&Length| at.minus(middle).max(middle.minus(**at)) < off;
-            if let Some(at) = self.answer.ground.stops.iter().find(near) {
+            let clear = |from: Length, to: Length| {
+                let middle = from.plus(to).part(2);
+                let near = |at: &&Length| at.minus(middle).max(middle.minus(**at)) < off;
+                let Some(at) = self.answer.ground.stops.iter().find(near) else { return middle };
                 let sides = [at.plus(side), at.minus(side)];
                 let fits = |at: &&Length| at.minus(off) > from && at.plus(off) < to;
-                middle = sides.iter().find(fits).copied().unwrap_or(middle);
-            }
+                sides.iter().find(fits).copied().unwrap_or(middle)
+            };
             let both = to.minus(from) >= long && bottom.minus(top) >= high.times(2);
             let up = if both { self.px(HALF_LINE) } else { Length::ZERO };
-            let at = [middle, top.plus(bottom).part(2).minus(up)];
+            let at = if self.turned {
+                [from.plus(to).part(2), clear(top, bottom).minus(up)]
+            } else {
+                [clear(from, to), top.plus(bottom).part(2).minus(up)]
+            };
             if self.label(at, Anchor::Middle, say!(w::NUMBER, piece.board as i64 + 1)) {
                 return;
             }
@@ -201,6 +222,22 @@ impl Sketch<'_> {
             return;
         }
         let wide = self.px(wide_as(at));
+        if self.turned {
+            let x = top.plus(side);
+            for level in [at.minus(off), at.plus(off)] {
+                let high = [level.minus(off), level.plus(off)];
+                let inside = high[0] >= piece.along[0] && high[1] <= next.along[1];
+                let room = [[x, x.plus(wide)], high];
+                if inside
+                    && room[0][1] <= bottom
+                    && self.is_clear(room)
+                    && self.label([x, level], Anchor::Start, say!(w::PIECE_LONG, at))
+                {
+                    return;
+                }
+            }
+            return;
+        }
         for level in [top.plus(off), bottom.minus(off)] {
             let high = [level.minus(off), level.plus(off)];
             let [before, after] = [at.minus(side), at.plus(side)];
@@ -220,11 +257,12 @@ impl Sketch<'_> {
         }
     }
 
-    /// How far what is cut out or off stands from the left end of its piece, on a line at one of its
-    /// edges; one that begins at that end takes none.
+    /// How far an opening stands from the end of its piece where its boards start, on a line at one of
+    /// its edges; one that begins at that end takes none. A corner's is in the table: beside a board's
+    /// number it would be read as its length.
     fn cut_out(&mut self, piece: &Piece) {
         let [top, bottom] = self.answer.ground.across(&piece.run, piece.along);
-        for part in self.gone.clone() {
+        for part in self.answer.ground.holes.clone() {
             let Some([along, down]) = within(self.answer, piece, &part) else { continue };
             if along[0] == Length::ZERO {
                 continue;
@@ -235,8 +273,10 @@ impl Sketch<'_> {
             let levels = [down[0].plus(off), down[1].minus(self.px(4))].map(|it| top.plus(it));
             for level in levels.into_iter().filter(|it| it.minus(off) >= top && *it < bottom) {
                 let figure = [[middle.minus(half), middle.plus(half)], [level.minus(off), level]];
-                let [from, to] = [left, left.plus(along[0])].map(|x| self.place([x, level]));
-                if self.is_clear(figure) && self.page.put(Ink::Dimension { from, to }) {
+                let [from, to] = [left, left.plus(along[0])].map(|x| self.spot([x, level]));
+                if self.is_clear(turn(self.turned, figure))
+                    && self.page.put(Ink::Dimension { from, to })
+                {
                     break;
                 }
             }
@@ -266,18 +306,16 @@ impl Sketch<'_> {
 
 fn twin(input: &Input, answer: &Answer, plan: &Plan, [long, deep]: [Length; 2]) -> Vec<Text> {
     let rows = answer.ground.bands.len() as i64;
-    let seen = match (input.of, shows_face(input)) {
-        (Surface::Wall, true) => &w::TWIN_WALL,
-        (Surface::Wall, false) => &w::TWIN_WALL_TURNED,
-        (Surface::Ceiling, true) => &w::TWIN_CEILING_TURNED,
-        (Surface::Ceiling, false) => &w::TWIN_CEILING,
-    };
-    let mut twin: Vec<Text> =
-        vec![say!(w::TWIN, plan.count(), rows), say!(w::TWIN_SIZE, long, deep), seen.into()];
+    let turned = input.run == Run::Square;
+    let seen = if input.of == Surface::Wall { &w::TWIN_WALL } else { &w::TWIN_CEILING };
+    let first = if turned { &w::TWIN_DOWN } else { &w::TWIN };
+    let first = Text { phrase: first, args: vec![plan.count().into(), rows.into()] };
+    let mut twin: Vec<Text> = vec![first, say!(w::TWIN_SIZE, long, deep), seen.into()];
     let all = [[Length::ZERO, long], [Length::ZERO, deep]];
     for part in answer.ground.outside(all) {
         let [along, down] = part;
-        twin.push(say!(w::TWIN_LESS, side(&all, &part), along[0], along[1], down[0], down[1]));
+        let side = side(&turn(turned, all), &turn(turned, part));
+        twin.push(say!(w::TWIN_LESS, side, along[0], along[1], down[0], down[1]));
     }
     if input.board == Wide::Both {
         for (row, band) in answer.ground.bands.iter().enumerate() {

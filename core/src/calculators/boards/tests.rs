@@ -400,10 +400,10 @@ fn what_hangs_past_an_inside_corner_is_told_as_cut_off() {
     assert!(cuts.iter().any(|row| row[1].ends_with(&ends)), "{cuts:?}");
     let drawing = sheet.drawing.as_ref().unwrap();
     let twin: Vec<String> = drawing.twin.iter().map(|text| Voice::default().say(text)).collect();
-    let less = "Less, lower right corner: from 12 ft to 20 ft along, from 10 ft to 16 ft down.";
+    let less = "Less, lower right corner: from 12 ft to 20 ft along, from 10 ft to 16 ft across.";
     assert!(twin.iter().any(|it| it == less), "{twin:?}");
     let off = format!(
-        "Board {}, row 3: lower right corner, cut off from 12 ft to {} along, from 10 ft to 12 ft down.",
+        "Board {}, row 3: lower right corner, cut off from 12 ft to {} along, from 10 ft to 12 ft across.",
         piece.board + 1,
         show(piece.along[1]),
     );
@@ -466,8 +466,8 @@ fn tees_us_and_walks_tell_what_comes_off_too() {
     assert_eq!(
         less(&tee),
         [
-            "Less, lower left corner: from 0 in to 6 ft along, from 6 ft to 12 ft down.",
-            "Less, lower right corner: from 14 ft to 20 ft along, from 6 ft to 12 ft down.",
+            "Less, lower left corner: from 0 in to 6 ft along, from 6 ft to 12 ft across.",
+            "Less, lower right corner: from 14 ft to 20 ft along, from 6 ft to 12 ft across.",
         ]
     );
     let u = Input {
@@ -479,7 +479,7 @@ fn tees_us_and_walks_tell_what_comes_off_too() {
     };
     assert_eq!(
         less(&u),
-        ["Less, part of its lower edge: from 6 ft to 14 ft along, from 8 ft 6 in to 12 ft down."]
+        ["Less, part of its lower edge: from 6 ft to 14 ft along, from 8 ft 6 in to 12 ft across."]
     );
     let wall = |length, end| crate::calculators::room::Walked {
         end,

@@ -188,16 +188,15 @@ words! {
     MEANS_OFF = "cut off: outside the surface", es "se corta: fuera de la superficie";
     MEANS_HOLE = "an opening", es "un vano";
     TWIN = "{0} {0?board|boards} in {1} {1?row|rows}, row 1 at the top; numbers are the boards that pieces are cut from.", es "{0} {0?hoja|hojas} en {1} {1?hilera|hileras}, la hilera 1 arriba; los números son las hojas de donde se cortan los pedazos.";
+    TWIN_DOWN = "{0} {0?board|boards} in {1} {1?row|rows} from top to bottom, row 1 at the left; numbers are the boards that pieces are cut from.", es "{0} {0?hoja|hojas} en {1} {1?hilera|hileras} de arriba abajo, la hilera 1 a la izquierda; los números son las hojas de donde se cortan los pedazos.";
     TWIN_SIZE = "{0} along the boards, {1} across them.", es "{0} a lo largo de las hojas, {1} a través.";
     PIECE_LONG = "{0}", es "{0}";
     TWIN_WIDE = "Row {0}: {1} wide, of {2} boards.", es "Hilera {0}: {1} de ancho, de hojas de {2}.";
     TWIN_JOINT = "Row {0}: end joint at {1}.", es "Hilera {0}: junta de punta en {1}.";
-    TWIN_HOLE = "Cut out from {0} to {1} along, from {2} to {3} down.", es "Recorte de {0} a {1} a lo largo, de {2} a {3} hacia abajo.";
-    TWIN_OFF = "Board {0}, row {1}: {2}, cut off from {3} to {4} along, from {5} to {6} down.", es "Hoja {0}, hilera {1}: {2}, se corta de {3} a {4} a lo largo, de {5} a {6} hacia abajo.";
-    TWIN_LESS = "Less, {0}: from {1} to {2} along, from {3} to {4} down.", es "Menos, {0}: de {1} a {2} a lo largo, de {3} a {4} hacia abajo.";
-    TWIN_WALL_TURNED = "The wall from behind, on its side: the ceiling at the left, its left end at the top.", es "La pared vista por detrás, acostada: el techo a la izquierda, su punta izquierda arriba.";
-    TWIN_CEILING_TURNED = "The ceiling seen from below, wall 1 at the left; boards run from left to right.", es "El techo visto desde abajo, la pared 1 a la izquierda; las hojas corren de izquierda a derecha.";
-    TWIN_WALL = "The wall from the room, ceiling at the top.", es "La pared vista desde el cuarto, el techo arriba.";
-    TWIN_CEILING = "The ceiling seen from above, wall 1 at the top; boards run from left to right.", es "El techo visto desde arriba, la pared 1 arriba; las hojas corren de izquierda a derecha.";
+    TWIN_HOLE = "Cut out from {0} to {1} along, from {2} to {3} across.", es "Recorte de {0} a {1} a lo largo, de {2} a {3} a través.";
+    TWIN_OFF = "Board {0}, row {1}: {2}, cut off from {3} to {4} along, from {5} to {6} across.", es "Hoja {0}, hilera {1}: {2}, se corta de {3} a {4} a lo largo, de {5} a {6} a través.";
+    TWIN_LESS = "Less, {0}: from {1} to {2} along, from {3} to {4} across.", es "Menos, {0}: de {1} a {2} a lo largo, de {3} a {4} a través.";
+    TWIN_WALL = "The wall as seen from the room, ceiling at the top.", es "La pared vista desde el cuarto, el techo arriba.";
+    TWIN_CEILING = "The ceiling seen from above, wall 1 at the top.", es "El techo visto desde arriba, la pared 1 arriba.";
     NUMBER = "{0}", es "{0}";
 }

@@ -173,9 +173,12 @@ fn alone<'a>(
     index: &Index,
     label: &dyn Fn(usize) -> Option<&'a str>,
 ) {
-    for at in index.twice() {
-        let typed = label(at).unwrap_or_default();
-        faults.push(fault(list, at, "label", &w::LABEL, typed, say!(w::TWICE, typed.trim())));
+    // At each of them: nobody knows which of the two was typed last.
+    for (_, same) in index.groups().into_iter().filter(|(_, same)| same.len() > 1) {
+        for at in same {
+            let typed = label(*at).unwrap_or_default();
+            faults.push(fault(list, *at, "label", &w::LABEL, typed, say!(w::TWICE, typed.trim())));
+        }
     }
 }
 

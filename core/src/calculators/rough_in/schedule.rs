@@ -293,6 +293,13 @@ fn holes(input: &Input, answer: &Answer) -> Vec<PartRow> {
         let mut through: Option<Text> = None;
         for at in &hole.cables {
             let one = ends(input, &input.cables[*at], &answer.cables[*at]);
+            // Two cables may go the same way.
+            let one = match answer.cables[*at].circuit {
+                Some(circuit) => {
+                    say!(s::OF_CIRCUIT, one, answer.circuits[circuit].name.as_str())
+                }
+                None => one,
+            };
             through = Some(match through {
                 Some(before) => say!(s::THESE, before, one),
                 None => one,

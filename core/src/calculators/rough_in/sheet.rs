@@ -134,8 +134,10 @@ fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figur
     if let Some((at, spare)) = spare {
         add("tightest", say!(s::TIGHTEST, name_of(input, at)), spare.into());
     }
-    add("length", say!(s::LENGTH), in_all(answer).into());
-    for buy in &answer.buys {
+    let unknown = answer.cables.iter().filter(|it| it.way.is_none()).count() as i64;
+    let length = if unknown > 0 { say!(s::LENGTH_WITHOUT, unknown) } else { say!(s::LENGTH) };
+    add("length", length, in_all(answer).into());
+    for buy in answer.buys.iter().filter(|buy| buy.cut > Length::ZERO) {
         add(buy.kind.key(), say!(s::KIND, buy.kind.label()), buy.cut.into());
     }
     add("staples", say!(s::STAPLES), answer.staples.into());
@@ -270,8 +272,14 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
         let settled = |it: Check| if it.note.is_none() { unverified(it) } else { it };
         all = all.into_iter().map(settled).collect();
     }
-    // What is only to be minded comes after what is open.
-    let rank = |at: usize| (all[at].verdict, all[at].asks != Asks::Minded);
+    // A plan that is broken comes before what was not given, and what is only to be minded last.
+    let open = |asks| match asks {
+        Asks::First => 3,
+        Asks::Locally => 2,
+        Asks::Missing => 1,
+        Asks::Minded => 0,
+    };
+    let rank = |at: usize| (all[at].verdict, open(all[at].asks));
     let order = ordered(all.len(), &|a, b| rank(b).cmp(&rank(a)));
     (order.into_iter().map(|at| all[at].clone()).collect(), over)
 }
@@ -356,11 +364,14 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     for at in circuit.looped.iter().chain(circuit.looped.first()) {
         way.push(name_of(input, *at));
     }
+    let unfed = circuit.cables.iter().filter(|at| answer.cables[**at].forth.is_none());
+    let unfed: Vec<usize> = unfed.copied().collect();
+    let unfed = self::named(input, answer, &unfed).map(|told| say!(s::ASK_FED_THESE, told));
     let mut broken = |kind, name, count, why| {
         checks.none(key(kind), (named(name), Asks::First), count, (&PLAN, why));
     };
     broken("loop", &s::CHECK_LOOP, looped, say!(s::ASK_LOOP, way.join(" – ")));
-    broken("fed", &s::CHECK_FED, circuit.unfed, (&s::ASK_FED).into());
+    broken("fed", &s::CHECK_FED, circuit.unfed, unfed.unwrap_or((&s::ASK_FED).into()));
     broken("breakers", &s::CHECK_DIFFER, circuit.differ.into(), (&s::ASK_DIFFER).into());
 }
 

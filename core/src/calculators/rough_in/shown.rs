@@ -10,6 +10,7 @@ words! {
     COUNT_BOXES = "Boxes", es "Cajas";
     COUNT_CABLES = "Cables", es "Cables";
     LENGTH = "Cable in all, to cut", es "Cable en total, a cortar";
+    LENGTH_WITHOUT = "Cable in all, to cut, without {0} of no length", es "Cable en total, a cortar, sin {0} sin largo";
     KIND = "{0} in all, to cut", es "{0} en total, a cortar";
     CUT_OF = "{0}, cut", es "{0}, corte";
     GROUNDS_ALL = "{0}, {1} {1?ground|grounds}: all count one", es "{0}, {1} {1?tierra|tierras}: todas cuentan una";
@@ -57,6 +58,8 @@ words! {
     ASK_ENDS = "Both ends in one box: name the other box.", es "Las dos puntas en una caja: nombre la otra caja.";
     ASK_APART = "A barrier, or a box of their own.", es "Una división, o una caja propia.";
     ASK_LOOP = "It comes back on itself: {0}. What it loses isn't worked.", es "Regresa a sí mismo: {0}. No se calcula lo que pierde.";
+    ASK_FED_THESE = "Nothing leads there from a panel: {0}. A cable before them may have no circuit.", es "Nada les llega desde un panel: {0}. A un cable anterior quizá le falta el circuito.";
+    OF_CIRCUIT = "{0} ({1})", es "{0} ({1})";
     ASK_FED = "Nothing leads there from a panel.", es "Nada le llega desde un panel.";
     ASK_DIFFER = "Its cables name several breakers. The largest counts.", es "Sus cables nombran varios breakers. Cuenta el mayor.";
     ASK_LENGTHS = "{0}. Type their way, or both boxes' places and heights. No length here counts them.", es "{0}. Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";

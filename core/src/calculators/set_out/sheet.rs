@@ -9,7 +9,7 @@ use crate::rules::electrical::box_heights::{FOR_PLATE, LASER, LEVEL, OFF_SEAM, S
 use crate::rules::electrical::box_setback::most;
 use crate::rules::residential::reach::{HIGHEST, LOWEST, PARTS, TO_PART};
 use crate::say;
-use crate::sheet::{Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Verdict};
+use crate::sheet::{Asks, Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -91,7 +91,8 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut habit = |key, title, why: &'static Phrase, limit: Limit<Length>, of: Least<'_>| {
         if let Some((at, value)) = least(of) {
             let check = at_least(key, named(title, at), value, limit);
-            all.push(if check.verdict == Verdict::Over { ask(check, why) } else { check });
+            let check = if check.verdict == Verdict::Over { ask(check, why) } else { check };
+            all.push(Check { asks: Asks::Minded, ..check });
         }
     };
     let line = answer.line();
