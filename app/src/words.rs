@@ -126,6 +126,7 @@ words! {
     KEEP_VALUE = "Keep mine", es "Dejar el mío";
     TAKE_VALUES = "Take all", es "Tomar todos";
     KEEP_VALUES = "Keep all of mine", es "Dejar todos los míos";
+    KEPT_MINE = "Kept as it is. It no longer follows the other number.", es "Se dejó como está. Ya no sigue al otro número.";
     SETTLED = "Changed here.", es "Se cambió aquí.";
     USED_BY = "Used by {0}", es "Lo usa: {0}";
     TAKES = "{0}: from {1}", es "{0}: de {1}";

@@ -13,7 +13,7 @@ use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
     About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, list, read_like, reason, said_of,
-    waiting,
+    warnings,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
@@ -111,7 +111,7 @@ fn inside(page: Page) -> Piece {
         },
     );
     let left = flag(move || !keys(false).is_empty());
-    let left = when(
+    let uncounted = when(
         move || left.get(),
         move || {
             let names = move || {
@@ -146,17 +146,26 @@ fn inside(page: Page) -> Piece {
         (!titles.is_empty())
             .then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_HELD, titles))))
     });
-    let waits = live(move || {
-        let says = page.all.with(|all| all.as_ref().and_then(waiting));
-        says.map(|says| el("p").class("now").own_text(&speech::say(&says)))
+    // What is left out is on the screen a list of its own, and said on paper.
+    let warned = live(move || {
+        let voice = page.voice();
+        let all = page.all.with(|all| all.as_ref().map(|all| warnings(all, voice)));
+        let line = |(says, is_left): (Text, bool)| {
+            let class = if is_left { "now on-paper" } else { "now" };
+            el("p").class(class).own_text(&voice.say(&says))
+        };
+        let left = untrack(move || left.get());
+        let all = all.unwrap_or_default();
+        let last = all.len();
+        Piece::all(all.into_iter().enumerate().map(|(at, it)| line((it, left && at + 1 == last))))
     });
     Piece::all([
         missing,
-        waits,
+        warned,
         held,
         spare.into(),
         el("ul").class("buys").with(lines).into(),
-        left,
+        uncounted,
         total(page),
         hand(page).into(),
         el("p").class("quiet").say(&w::BUY_HOW).into(),

@@ -280,7 +280,12 @@ pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option
     let stays = matches!(here, Gone::Settled(..));
     let text = match &here {
         Gone::Removed(mark, _) => say!(w::MARK_REMOVED, &*mark.title),
-        Gone::Settled(..) => say!(w::SETTLED),
+        Gone::Settled(before, _) => {
+            let now = untrack(|| desk.job(job));
+            let ties = now.as_ref().and_then(|job| job.mark(&before.id)).map(|it| it.ties.len());
+            let is_kept = ties.is_some_and(|ties| ties < before.ties.len());
+            if is_kept { say!(w::KEPT_MINE) } else { say!(w::SETTLED) }
+        }
         Gone::Moved(_, to) => match untrack(|| desk.job(to)) {
             Some(to) => say!(w::MARK_MOVED, to.heading()),
             None => say!(w::REMOVED),

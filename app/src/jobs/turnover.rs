@@ -92,15 +92,15 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
     }
     for wanted in [Verdict::Over, Verdict::Ask] {
         for number in sheet.numbers() {
+            if number.is_moved && wanted == Verdict::Over {
+                line(number, None, el("span").class("now").say(&w::READY_MOVED));
+            }
             if number.is_held {
                 // What holds it is on its own lines overleaf.
                 if wanted == Verdict::Over {
                     line(number, None, held());
                 }
                 continue;
-            }
-            if number.is_moved && wanted == Verdict::Over {
-                line(number, None, el("span").class("now").say(&w::READY_MOVED));
             }
             for check in number.checks.iter().filter(|check| check.verdict == wanted) {
                 line(number, Some(told(check)), verdict(wanted, check.word()));
@@ -148,7 +148,8 @@ fn in_short(
             // Where a table tells the places, the answer's own figure is about something else.
             let value = say!(w::PAIR, number.headline.name.clone(), number.headline.value());
             let value = number.parts.is_empty().then(|| el("span").text(&voice.say(&value)));
-            let line = line.with(value).with(number.is_held.then(held));
+            let moved = number.is_moved.then(|| el("span").class("now").say(&w::READY_MOVED));
+            let line = line.with(value).with(number.is_held.then(held)).with(moved);
             return el("li").with(line).with(owner(desk, id, number, voice, is_own));
         }
         let mark = if number.is_held { held() } else { verdict(number.verdict, number.word) };

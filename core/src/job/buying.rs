@@ -16,7 +16,7 @@ use crate::measure::{Area, Length, Measure, Units, Volume};
 use crate::rules::packs;
 use crate::say;
 use crate::sheet::Material;
-use crate::words::{Amount, Arg, Phrase, Text};
+use crate::words::{Amount, Arg, Phrase, Text, Voice};
 
 mod told;
 pub use told::{csv, list};
@@ -153,6 +153,8 @@ pub struct Buying {
     /// Titles of marks that ask for something, and wait for a number that changed: they ask as they
     /// did before.
     pub waiting: Vec<String>,
+    /// Titles of marks that count here, with fields that are still the sample's.
+    pub sampled: Vec<String>,
 }
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
@@ -197,6 +199,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         missing: Vec::new(),
         held: Vec::new(),
         waiting: Vec::new(),
+        sampled: Vec::new(),
     };
     for mark in &job.marks {
         let Some(Ok(worked)) = survey.worked(&mark.id) else {
@@ -216,6 +219,12 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         let waits = !survey.is_fresh(&mark.id);
         if waits && !worked.sheet.materials.is_empty() {
             all.waiting.push(mark.title.clone());
+        }
+        if !is_sample
+            && !worked.sheet.materials.is_empty()
+            && !job.still_sample(&mark.id).is_empty()
+        {
+            all.sampled.push(mark.title.clone());
         }
         for material in &worked.sheet.materials {
             let (counted, counts) = counted(job, survey, mark, material, is_sample);
@@ -392,10 +401,18 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
     }
 }
 
-/// What is asked for as before, as a person reads it; none where nothing waits.
-pub fn waiting(buying: &Buying) -> Option<Text> {
-    let waits = !buying.waiting.is_empty();
-    waits.then(|| say!(w::BUY_WAITS, buying.waiting.join(", ")))
+/// What a person has to know of the whole list: what waits and is asked for as before, what is reckoned
+/// with fields of a sample, and what nothing is counted of.
+pub fn warnings(buying: &Buying, voice: Voice) -> Vec<Text> {
+    let names = |all: &[String]| Some(all.join(", ")).filter(|all| !all.is_empty());
+    let uncounted = buying.lines.iter().filter(|line| line.buys.raw() <= 0);
+    let uncounted: Vec<String> = uncounted.map(|line| voice.say(&line.name)).collect();
+    let all = [
+        names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it)),
+        names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it)),
+        names(&uncounted).map(|it| say!(w::BUY_UNCOUNTED, it)),
+    ];
+    all.into_iter().flatten().collect()
 }
 
 /// Why a share counts as it does, as a person reads it; none where all of it does.

@@ -54,6 +54,8 @@ words! {
     PACKS_OF = "{0} × {1}", es "{0} × {1}";
     AMOUNT = "{0}", es "{0}";
     SHARE_WAITS = "waits for a number that changed", es "espera un número que cambió";
+    BUY_SAMPLED = "Counted with fields still from the sample: {0}.", es "Contado con datos todavía del ejemplo: {0}.";
+    BUY_UNCOUNTED = "Not counted: {0}.", es "Sin contar: {0}.";
     BUY_WAITS = "As before, because they wait for a number that changed: {0}. Look at them on the job's page first.", es "Como antes, porque esperan un número que cambió: {0}. Véalos primero en la página del trabajo.";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
     SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";

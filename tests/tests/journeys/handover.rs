@@ -139,7 +139,7 @@ async fn what_an_owner_wants_changed_is_told_where_the_number_stands_and_before_
 
         open_job(page).await;
         let told = "[...document.querySelectorAll('.mark .now')].map((it) => it.innerText)\
-                    .join('|').match(/^Owner: Change it, \\d{4}-\\d\\d-\\d\\d$/) !== null";
+                    .join('|').match(/Owner: Change it, \\d{4}-\\d\\d-\\d\\d/) !== null";
         page.until(told).await;
         let counts = page.all_texts(".ready li").await;
         let told = counts.iter().filter(|it| it.ends_with(", 1 from the owner")).count();

@@ -13,7 +13,7 @@ async fn boxes_are_set_out_over_two_floors() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/set-out").await;
         page.reads(ANSWER, "2 ft 8 in").await;
-        page.reads(VERDICT, "ask locally").await;
+        page.reads(VERDICT, "mind it").await;
         page.sees(".picture .drawing").await;
         page.tap(saying("Add As it is")).await;
         page.enter(field("floors.1.down"), "48 3/4").await;

@@ -53,12 +53,6 @@ impl Index {
         Some(self.order[at])
     }
 
-    /// The second of each two of one label.
-    pub(super) fn twice(&self) -> Vec<usize> {
-        let same = |pair: &&[usize]| self.names[pair[0]] == self.names[pair[1]];
-        self.order.windows(2).filter(same).map(|pair| pair[1]).collect()
-    }
-
     /// Items by label: each label once, in order, with the places of its items.
     pub(super) fn groups(&self) -> Vec<(&str, &[usize])> {
         let mut all = Vec::new();

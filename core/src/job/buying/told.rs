@@ -1,6 +1,6 @@
 //! What to buy, on its way elsewhere: a text to send, and a table for a spreadsheet.
 
-use super::{Buying, Line, reason, waiting};
+use super::{Buying, Line, reason, warnings};
 use crate::job::site::Job;
 use crate::job::words as w;
 use crate::say;
@@ -24,9 +24,9 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
         text.push_str("\n- ");
         text.push_str(&voice.say(&say!(w::WHAT_AND_HOW_MUCH, line.name.clone(), how_much)));
     }
-    if let Some(waits) = waiting(buying) {
+    for says in warnings(buying, voice) {
         text.push_str("\n\n");
-        text.push_str(&voice.say(&waits));
+        text.push_str(&voice.say(&says));
     }
     text
 }
