@@ -52,6 +52,7 @@ fn piece(ink: &Ink, scale: Scale, voice: Voice, hatch: &str) -> Piece {
         Ink::Path { line, points, closed, surface, means } => {
             let class = match surface {
                 Surface::Open => "open",
+                Surface::Blank => "blank",
                 Surface::Tone(tone) if tone % 2 == 0 => "tone",
                 Surface::Tone(_) => "tone other",
                 Surface::Hatched => "hatched",
@@ -61,7 +62,7 @@ fn piece(ink: &Ink, scale: Scale, voice: Voice, hatch: &str) -> Piece {
             let path = match surface {
                 Surface::Open => path.attr("fill", "none"),
                 Surface::Hatched => path.attr("fill", hatch),
-                Surface::Tone(_) => path,
+                Surface::Tone(_) | Surface::Blank => path,
             };
             path.with(means.as_ref().map(|means| svg("title").text(&voice.say(means)))).into()
         }

@@ -38,6 +38,8 @@ pub enum Line {
 pub enum Surface {
     /// Left open.
     Open,
+    /// Nothing is there: what lies under it is out of sight.
+    Blank,
     /// A quiet tone; neighbours take turns so that their edge shows.
     Tone(u8),
     /// Hatched: what is over a limit. Its reason stands in the same ink.

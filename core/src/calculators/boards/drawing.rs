@@ -121,7 +121,7 @@ impl Sketch<'_> {
             }
         }
         for hole in &answer.ground.holes {
-            self.path(Line::Cut, &corners(*hole), Fill::Open, &w::MEANS_HOLE);
+            self.path(Line::Cut, &corners(*hole), Fill::Blank, &w::MEANS_HOLE);
         }
         self.path(Line::Cut, &answer.ground.outline, Fill::Open, &w::MEANS_EDGE);
     }
