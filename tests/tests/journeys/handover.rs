@@ -171,7 +171,9 @@ async fn what_an_owner_wants_changed_is_told_where_the_number_stands_and_before_
         page.misses(".owner .now").await;
         open_job(page).await;
         page.sees(".ready").await;
-        page.misses(".mark .now").await;
+        let asked = "[...document.querySelectorAll('.mark .now')].some((it) => \
+             it.innerText.startsWith('Owner:'))";
+        page.until(&["!", asked].concat()).await;
         let counts = page.all_texts(".ready li").await;
         assert!(counts.iter().all(|it| !it.contains("from the owner")), "{counts:?}");
     })
