@@ -12,8 +12,8 @@ use crate::later::later;
 use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
-    About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, list, read_like, reason, said_of,
-    warnings,
+    About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, left_out, list, read_like, reason,
+    said_of, uncounted, warnings,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
@@ -89,13 +89,13 @@ fn inside(page: Page) -> Piece {
     let keys = move |counted: bool| {
         page.all.with(|all| {
             let lines = all.iter().flat_map(|all| &all.lines);
-            lines.filter(|line| (line.buys.raw() > 0) == counted).map(keyed).collect::<Vec<_>>()
+            lines.filter(|line| line.is_counted() == counted).map(keyed).collect::<Vec<_>>()
         })
     };
     // A trade's name stands over its first line.
     let first = move |key: &str| {
         page.all.with(|all| {
-            let lines = all.as_ref()?.lines.iter().filter(|line| line.buys.raw() > 0);
+            let lines = all.as_ref()?.lines.iter().filter(|line| line.is_counted());
             let lines: Vec<&Line> = lines.collect();
             let at = lines.iter().position(|line| keyed(line) == key)?;
             let trade = lines[at].trade;
@@ -115,12 +115,8 @@ fn inside(page: Page) -> Piece {
         move || left.get(),
         move || {
             let names = move || {
-                let names = page.all.with(|all| {
-                    let lines = all.iter().flat_map(|all| &all.lines);
-                    let lines = lines.filter(|line| line.buys.raw() <= 0);
-                    lines.map(|line| page.voice().say(&line.name)).collect::<Vec<_>>()
-                });
-                speech::say(&say!(w::NOT_COUNTED, names.join(", ")))
+                let names = page.all.with(|all| Some(uncounted(all.as_ref()?, page.voice())));
+                speech::say(&say!(w::NOT_COUNTED, names.unwrap_or_default()))
             };
             let lines = each(
                 move || keys(false),
@@ -146,18 +142,16 @@ fn inside(page: Page) -> Piece {
         (!titles.is_empty())
             .then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_HELD, titles))))
     });
-    // What is left out is on the screen a list of its own, and said on paper.
     let warned = live(move || {
         let voice = page.voice();
-        let all = page.all.with(|all| all.as_ref().map(|all| warnings(all, voice)));
-        let line = |(says, is_left): (Text, bool)| {
-            let class = if is_left { "now on-paper" } else { "now" };
-            el("p").class(class).own_text(&voice.say(&says))
-        };
-        let left = untrack(move || left.get());
-        let all = all.unwrap_or_default();
-        let last = all.len();
-        Piece::all(all.into_iter().enumerate().map(|(at, it)| line((it, left && at + 1 == last))))
+        let line = |class: &str, says: Text| el("p").class(class).own_text(&voice.say(&says));
+        page.all.with(|all| {
+            let all = all.as_ref()?;
+            let said = warnings(all).into_iter().map(|says| line("now", says));
+            // On the screen it is a list of its own.
+            let left = left_out(all, voice).map(|says| line("now on-paper", says));
+            Some(Piece::all(said.chain(left)))
+        })
     });
     Piece::all([
         missing,

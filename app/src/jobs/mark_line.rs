@@ -80,6 +80,7 @@ pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piec
         note.into(),
         is_own.then(day).into(),
         part(owner),
+        part(sampled),
         part(changed),
         is_own.then(|| actions(lines.desk, &lines.job, mark, lines.gone, lines.opened)).into(),
     ])
@@ -151,10 +152,14 @@ fn owner(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         let voice = speech::voice(lines.job.units);
         el("p").class("now").text(&voice.say(&owner_says(&said, &now)))
     });
-    let sampled = lines.job.still_sample(&mark.id).len() as i64;
-    let sampled = (sampled > 0)
-        .then(|| el("p").class("now").text(&speech::say(&say!(w::STILL_SAMPLE, sampled))));
-    Piece::all([says, sampled])
+    says.into()
+}
+
+/// How many of its fields are still the sample's.
+fn sampled(lines: &Lines, mark: &Mark, _: Option<&Today>) -> Piece {
+    let count = lines.job.still_sample(&mark.id).len() as i64;
+    let says = say!(w::STILL_SAMPLE, count);
+    (count > 0).then(|| el("p").class("now").text(&speech::say(&says))).into()
 }
 
 /// Where today's answer isn't the kept one, and what the mark takes from others.

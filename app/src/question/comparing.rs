@@ -1,5 +1,6 @@
-//! A long question at each key under one edition alone, once the key is painted; under the others when typing pauses, one
-//! after another, and only then compared. What an older input's work says is dropped.
+//! A long question at each key under one edition alone, once the key is painted; under the others
+//! when typing pauses, one after another, and only then compared. What an older input's work says is
+//! dropped.
 
 use crate::elements::keep_up;
 use crate::signal::{Memo, RwSignal};

@@ -108,6 +108,11 @@ pub struct Line {
 }
 
 impl Line {
+    /// Whether anything of it counts.
+    pub fn is_counted(&self) -> bool {
+        self.buys.raw() > 0
+    }
+
     /// Whether it is there, all of it.
     pub fn is_got(&self) -> bool {
         self.got.is_some_and(|got| got.amount.raw() >= self.buys.raw())
@@ -248,7 +253,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 let sum = all.cost.map_or(0, |sum| sum.millionths());
                 all.cost = Some(cost.of_same(sum.saturating_add(cost.millionths())));
             }
-            None => all.unpriced += usize::from(line.buys.raw() > 0),
+            None => all.unpriced += usize::from(line.is_counted()),
         }
     }
     all
@@ -401,18 +406,24 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
     }
 }
 
-/// What a person has to know of the whole list: what waits and is asked for as before, what is reckoned
-/// with fields of a sample, and what nothing is counted of.
-pub fn warnings(buying: &Buying, voice: Voice) -> Vec<Text> {
+/// What a person has to know of what is counted: what waits and is asked for as before, and what is
+/// reckoned with fields of a sample.
+pub fn warnings(buying: &Buying) -> Vec<Text> {
     let names = |all: &[String]| Some(all.join(", ")).filter(|all| !all.is_empty());
-    let uncounted = buying.lines.iter().filter(|line| line.buys.raw() <= 0);
-    let uncounted: Vec<String> = uncounted.map(|line| voice.say(&line.name)).collect();
-    let all = [
-        names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it)),
-        names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it)),
-        names(&uncounted).map(|it| say!(w::BUY_UNCOUNTED, it)),
-    ];
-    all.into_iter().flatten().collect()
+    let waits = names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it));
+    waits.into_iter().chain(names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it))).collect()
+}
+
+/// The names of what nothing is counted of, one after another; empty where there is none.
+pub fn uncounted(buying: &Buying, voice: Voice) -> String {
+    let lines = buying.lines.iter().filter(|line| !line.is_counted());
+    lines.map(|line| voice.say(&line.name)).collect::<Vec<_>>().join(", ")
+}
+
+/// The same for a paper or a text, where it can't be opened; none where there is none.
+pub fn left_out(buying: &Buying, voice: Voice) -> Option<Text> {
+    let names = uncounted(buying, voice);
+    (!names.is_empty()).then(|| say!(w::BUY_UNCOUNTED, names))
 }
 
 /// Why a share counts as it does, as a person reads it; none where all of it does.

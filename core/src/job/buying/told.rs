@@ -1,6 +1,6 @@
 //! What to buy, on its way elsewhere: a text to send, and a table for a spreadsheet.
 
-use super::{Buying, Line, reason, warnings};
+use super::{Buying, Line, left_out, reason, warnings};
 use crate::job::site::Job;
 use crate::job::words as w;
 use crate::say;
@@ -11,7 +11,7 @@ use crate::words::{Phrase, Text, Voice};
 pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
     let mut text = voice.say(&say!(w::TO_BUY_FOR, job.heading()));
     let mut trade = None;
-    for line in buying.lines.iter().filter(|line| line.buys.raw() > 0 && !line.is_got()) {
+    for line in buying.lines.iter().filter(|line| line.is_counted() && !line.is_got()) {
         if trade != Some(line.trade) {
             trade = Some(line.trade);
             text.push_str("\n\n");
@@ -24,7 +24,7 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
         text.push_str("\n- ");
         text.push_str(&voice.say(&say!(w::WHAT_AND_HOW_MUCH, line.name.clone(), how_much)));
     }
-    for says in warnings(buying, voice) {
+    for says in warnings(buying).into_iter().chain(left_out(buying, voice)) {
         text.push_str("\n\n");
         text.push_str(&voice.say(&says));
     }
