@@ -56,14 +56,16 @@ pub(crate) struct OnPage {
     pub(crate) mark: Option<MarkPlace>,
 }
 
-/// The last restore, for as long as the page is open.
+/// The last restore, or the undoing of one.
 #[derive(Clone, Debug)]
 pub(crate) struct Restored {
     /// The way back from it.
     pub(crate) back: backup::Restored,
     pub(crate) at: Moment,
-    /// Where it counted as a backup: of when, and when the one before it was made.
-    pub(crate) backed_up: Option<(i64, Option<i64>)>,
+    /// It undid a restore.
+    pub(crate) is_undo: bool,
+    /// Where it changed what counts as the last backup: when that was made, and the one before it.
+    pub(crate) counted: Option<(Option<i64>, Option<i64>)>,
 }
 
 /// What a saved number is looked for by, and how far down the list of jobs was left.
@@ -410,21 +412,21 @@ impl Desk {
     }
 
     /// Carries out what restoring asks for, all of it or none, and writes each job that it changes.
-    /// Gives back what undoes it.
+    /// Gives back what it did, from which it is undone.
     ///
     /// # Errors
     /// The [`Refusal`]; nothing has changed then.
-    pub(crate) fn carry_out(self, steps: Vec<Step>) -> Result<Vec<Step>, Refusal> {
+    pub(crate) fn carry_out(self, steps: Vec<Step>) -> Result<backup::Restored, Refusal> {
         let mut jobs = self.jobs.get_untracked();
         let ids: Vec<String> = steps.iter().map(|step| step.job().to_owned()).collect();
-        let undo = carry_out(&mut jobs, steps, &self.stamp())?;
+        let done = carry_out(&mut jobs, steps, &self.stamp())?;
         for id in ids {
             match jobs.iter().find(|job| job.id == id) {
                 Some(job) => self.write(job.clone()),
                 None => drop(self.remove_job(&id)),
             }
         }
-        Ok(undo)
+        Ok(done)
     }
 
     /// Removes a job and gives it back, for as long as Undo is offered.

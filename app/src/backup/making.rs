@@ -108,9 +108,14 @@ fn jobs(desk: Desk, one: Option<&str>) -> Vec<Job> {
 }
 
 fn text(desk: Desk, one: Option<&str>) -> String {
+    backup::write(&jobs(desk, one), &written(desk))
+}
+
+/// What is written now, by this phone.
+pub(super) fn written(desk: Desk) -> Written {
     let by = [&speech::phrase(&w::NAME), " ", &update_bar::version()].concat();
     let device = desk.settings.read_untracked().device.clone();
-    backup::write(&jobs(desk, one), &Written { by, made: clock::now(), device })
+    Written { by, made: clock::now(), device }
 }
 
 fn button(phrase: &'static Phrase) -> El {

@@ -2,6 +2,7 @@
 //! it would change and how that is undone is the core's.
 
 mod hand_on;
+mod last;
 mod making;
 mod planned;
 mod restoring;

@@ -11,13 +11,22 @@ use ledgerboard_core::words::{Phrase, Text, Voice};
 
 /// Every job of the file, and what would become of it.
 pub(super) fn planned(plan: &Plan) -> Piece {
-    let jobs = plan.jobs.iter().map(job);
+    let news = plan.jobs.iter().filter(|planned| planned.is_news()).map(job);
+    let mut same = plan.jobs.iter().filter(|planned| !planned.is_news()).peekable();
+    // Forty of them would hide the others.
+    let same = same.peek().is_some().then(|| {
+        let all: Vec<El> = same.map(job).collect();
+        let summary = el("summary").text(&speech::say(&say!(w::JOBS_SAME, count(all.len()))));
+        let fold = el("details").with(summary).with(el("ul").class("lines").with_all(all));
+        if plan.jobs.iter().any(Planned::is_news) { fold } else { fold.attr("open", "") }
+    });
     let damaged = plan.damaged.iter().map(damaged);
     let cut = plan.cut_after.as_ref().map(|last| {
         let says = say!(w::CUT_AFTER, last.as_str());
         el("p").class("now").text(&speech::say(&says))
     });
-    Piece::all([cut, Some(el("ul").class("lines").with_all(jobs.chain(damaged)))])
+    let lines = el("ul").class("lines").with_all(news.chain(damaged));
+    Piece::all([cut, Some(lines), same])
 }
 
 /// Titles that are named with what becomes of them; the rest are counted.
@@ -69,6 +78,10 @@ fn merges(planned: &Planned, merged: &Merged) -> Vec<El> {
         for both in with_both {
             says.push(own(&beside(both, fate)));
             says.extend(differing(both, voice));
+            if fate == Fate::Both {
+                let phrase = if both.file_stays { &w::FILE_STAYS } else { &w::HERE_STAYS };
+                says.push(quiet(&Text { phrase, args: vec![both.other_title().into()] }));
+            }
         }
         if with_both.is_empty() && !is_here {
             let titled = merged.marks.iter().filter(|mark| mark.fate == fate);
@@ -127,7 +140,7 @@ fn beside(both: &Beside, fate: Fate) -> Text {
         // The answer is the same; what differs is told below it.
         Some(here) if fate != Fate::StaysGone && value(here) == file => say!(w::FIGURE, title),
         Some(here) if fate == Fate::Replaced => say!(w::REPLACES, title, value(here), file),
-        Some(here) => say!(w::LEFT_OUT_LATER, title, file, value(here)),
+        Some(here) => say!(w::LEFT_OUT_LATER, title, value(here), file),
         None => say!(w::LEFT_OUT_GONE, title, file),
     }
 }

@@ -1,5 +1,6 @@
 //! Restoring from a file: chosen, looked at, carried out, taken back.
 
+use super::last::{self, Counted};
 use super::planned::planned;
 use super::show;
 use crate::desk::{Desk, Restored};
@@ -8,7 +9,7 @@ use crate::keep::then;
 use crate::sheet_view::undo_button;
 use crate::signal::Memo;
 use crate::store::Held;
-use crate::{clock, speech, words as w};
+use crate::{speech, words as w};
 use ledgerboard_core::job::backup::{self, BackupProblem, Plan, Stays, Step};
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Phrase, Text};
@@ -135,9 +136,21 @@ fn bring_back(desk: Desk, place: El, copies: Vec<Step>) -> Option<El> {
 
 /// What stands here while no file is looked at: the last restore, for as long as it can be undone.
 fn rest(desk: Desk, place: &El) {
-    let at = desk.restored.with_untracked(|last| last.as_ref().map(|last| last.at));
-    let line = at.map(|at| done(desk, place, say!(w::RESTORED_ON, at.text())));
-    show(place, line);
+    show(place, Piece::NONE);
+    let here = place.clone();
+    last::find(desk, move || {
+        // A file may have been chosen by now.
+        if here.node().has_child_nodes() {
+            return;
+        }
+        let says = desk.restored.with_untracked(|last| {
+            last.as_ref().map(|last| match last.is_undo {
+                true => say!(w::TAKEN_BACK_ON, last.at.text()),
+                false => say!(w::RESTORED_ON, last.at.text()),
+            })
+        });
+        show(&here, says.map(|says| done(desk, &here, says)));
+    });
 }
 
 /// Carries it out and gives the line that says so, with the way back.
@@ -148,7 +161,7 @@ fn carry_out(
     says: &'static Phrase,
     backed_up: Option<i64>,
 ) -> Option<El> {
-    let undo = match desk.carry_out(steps) {
+    let back = match desk.carry_out(steps) {
         Ok(made) => made,
         Err(refusal) => {
             refused(place, &refusal.says());
@@ -159,9 +172,7 @@ fn carry_out(
     if backed_up.is_some() {
         desk.set(|settings| settings.backed_up = backed_up);
     }
-    let back = desk.jobs.with_untracked(|jobs| backup::Restored::new(undo, jobs));
-    let at = clock::now();
-    desk.restored.set(Some(Restored { back, at, backed_up: backed_up.map(|at| (at, before)) }));
+    last::note(desk, back, false, backed_up.map(|at| (Some(at), before)));
     Some(done(desk, place, says.into()))
 }
 
@@ -218,22 +229,31 @@ fn stays(it: &Stays) -> String {
     })
 }
 
-/// Undoes the last restore. Jobs that were changed since stay, and are named.
+/// Undoes the last restore, or the undoing of it. Jobs that were changed since stay, and are named.
 fn take_back(desk: Desk, place: &El) {
     let Some(last) = desk.restored.get_untracked() else { return };
     let back = desk.jobs.with_untracked(|jobs| last.back.back(jobs));
     match desk.carry_out(back.steps) {
         Err(refusal) => refused(place, &refusal.says()),
-        Ok(_) => {
-            desk.restored.set(None);
-            // Unless a backup was made since.
-            desk.set(|settings| match last.backed_up {
-                Some((at, before)) if settings.backed_up == Some(at) => settings.backed_up = before,
-                _ => {}
-            });
+        Ok(made) => {
+            let counted = counts_again(desk, &last);
+            last::note(desk, made, !last.is_undo, counted);
             let left = back.stays.iter().map(|it| el("p").class("quiet").own_text(&stays(it)));
-            let taken = heading("p").say(&w::TAKEN_BACK);
+            let says = if last.is_undo { &w::RESTORED } else { &w::TAKEN_BACK };
+            let taken = done(desk, place, says.into()).attr("tabindex", "-1");
+            taken.clone().focus_in_place();
             show(place, Piece::all(std::iter::once(taken).chain(left)));
         }
     }
+}
+
+/// The last backup is as it was before a restore that counted as one, unless one was made since.
+fn counts_again(desk: Desk, last: &Restored) -> Counted {
+    let (was, before) = last.counted?;
+    let now = desk.settings.with_untracked(|settings| settings.backed_up);
+    if now != was {
+        return None;
+    }
+    desk.set(|settings| settings.backed_up = before);
+    Some((before, now))
 }

@@ -1,14 +1,15 @@
 //! One kept number: a line that opens it, and what can be done with it.
 
 use super::details::details;
+use super::done::{Done, What, add};
 use super::marks::Lines;
 use super::owner::owner_says;
 use super::ties::links;
 use super::today::Today;
+use super::versions::versions;
 use crate::desk::Desk;
 use crate::drawing::{held, sketch, verdict};
 use crate::elements::{El, Piece, el, focus_soon, live, when};
-use crate::sheet_view::undo_button;
 use crate::signal::{Memo, RwSignal};
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
@@ -20,26 +21,6 @@ use ledgerboard_core::say;
 use ledgerboard_core::sheet::Verdict;
 use ledgerboard_core::words::{Amount, Arg, Phrase, Text};
 use leptos::prelude::*;
-
-/// What was just taken from the list, shown in its place until the next change.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Gone {
-    /// Removed; the edit brings it back.
-    Removed(Mark, Edit),
-    /// Moved to the job of this id.
-    Moved(Mark, String),
-    /// Still there, with a linked value taken or kept; the edit brings back how it was.
-    Settled(Mark, Edit),
-}
-
-impl Gone {
-    /// The mark as it was.
-    pub(super) fn mark(&self) -> &Mark {
-        match self {
-            Self::Removed(mark, _) | Self::Moved(mark, _) | Self::Settled(mark, _) => mark,
-        }
-    }
-}
 
 /// A kept answer from its exact text.
 pub(crate) fn shown(answer: &str) -> Text {
@@ -81,8 +62,9 @@ pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piec
         is_own.then(day).into(),
         part(owner),
         part(sampled),
+        part(versions),
         part(changed),
-        is_own.then(|| actions(lines.desk, &lines.job, mark, lines.gone, lines.opened)).into(),
+        is_own.then(|| actions(lines.desk, &lines.job, mark, lines.done, lines.opened)).into(),
     ])
 }
 
@@ -179,7 +161,7 @@ fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     };
     let voice = speech::voice(lines.job.units);
     let now = now.map(|now| el("p").class("now").text(&voice.say(&now)));
-    Piece::all([now.into(), links(lines.desk, &lines.job, today, mark, lines.gone)])
+    Piece::all([now.into(), links(lines.desk, &lines.job, today, mark, lines.done)])
 }
 
 /// What can be done with a mark, folded under its line and built when it is opened.
@@ -187,7 +169,7 @@ fn actions(
     desk: Desk,
     job: &Job,
     mark: &Mark,
-    gone: RwSignal<Option<Gone>>,
+    done: RwSignal<Vec<Done>>,
     opened: RwSignal<Option<Mark>>,
 ) -> El {
     let as_it_is = mark.clone();
@@ -203,7 +185,7 @@ fn actions(
             move || open.get(),
             move || {
                 let fields = details(desk, place.clone());
-                Piece::all([fields, Some(buttons(desk, &place, gone))])
+                Piece::all([fields, Some(buttons(desk, &place, done))])
             },
         ))
         .on("toggle", move |_| {
@@ -220,11 +202,11 @@ fn actions(
 }
 
 /// Goes to a mark's line, once the list has been drawn anew.
-fn focus_on(mark: &str) {
+pub(super) fn focus_on(mark: &str) {
     focus_soon(&["[data-mark='", mark, "'] .mark-line"].concat());
 }
 
-fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
+fn buttons(desk: Desk, place: &MarkPlace, done: RwSignal<Vec<Done>>) -> El {
     let button = |phrase| el("button").attr("type", "button").say(phrase);
     let now = {
         let place = place.clone();
@@ -249,7 +231,7 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
         if let Some(mark) = taken()
             && let Ok(made) = desk.edit(&here.job, Edit::Remove(here.mark.clone()))
         {
-            gone.set(Some(Gone::Removed(mark, made.inverse)));
+            add(done, Done { mark, after: None, what: What::Removed(made.inverse) });
         }
     };
     let others = desk.jobs.with_untracked(|jobs| {
@@ -269,7 +251,7 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
                 if let Some(mark) = now()
                     && desk.move_mark(&here.job, &to, &here.mark).is_ok()
                 {
-                    gone.set(Some(Gone::Moved(mark, to)));
+                    add(done, Done { mark, after: None, what: What::Moved(to) });
                 }
             })
     });
@@ -278,40 +260,4 @@ fn buttons(desk: Desk, place: &MarkPlace, gone: RwSignal<Option<Gone>>) -> El {
         .with(button(&w::AGAIN).tap(again))
         .with(mover)
         .with(button(&w::REMOVE).tap(remove))
-}
-
-/// The place where a mark was, or what was done to it, and the tap that takes it back.
-pub(super) fn gone_line(desk: Desk, job: &str, here: Gone, gone: RwSignal<Option<Gone>>) -> El {
-    let stays = matches!(here, Gone::Settled(..));
-    let text = match &here {
-        Gone::Removed(mark, _) => say!(w::MARK_REMOVED, &*mark.title),
-        Gone::Settled(before, _) => {
-            let now = untrack(|| desk.job(job));
-            let ties = now.as_ref().and_then(|job| job.mark(&before.id)).map(|it| it.ties.len());
-            let is_kept = ties.is_some_and(|ties| ties < before.ties.len());
-            if is_kept { say!(w::KEPT_MINE) } else { say!(w::SETTLED) }
-        }
-        Gone::Moved(_, to) => match untrack(|| desk.job(to)) {
-            Some(to) => say!(w::MARK_MOVED, to.heading()),
-            None => say!(w::REMOVED),
-        },
-    };
-    let job = job.to_owned();
-    let undo = move || {
-        let done = match &here {
-            Gone::Removed(_, inverse) | Gone::Settled(_, inverse) => {
-                desk.edit(&job, inverse.clone()).is_ok()
-            }
-            Gone::Moved(mark, to) => desk.move_mark(to, &job, &mark.id).is_ok(),
-        };
-        if done {
-            gone.set(None);
-            focus_on(&here.mark().id);
-        }
-    };
-    el(if stays { "p" } else { "li" })
-        .class("undo")
-        .attr("role", "status")
-        .with(el("span").own_text(&speech::say(&text)))
-        .with(undo_button().tap(undo))
 }

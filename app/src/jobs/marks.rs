@@ -2,7 +2,8 @@
 //! kept: its lines are drawn a few at a time, and told in the same way what they say today, once
 //! that is worked.
 
-use super::mark_line::{Gone, gone_line, mark_line};
+use super::done::{Done, done_line, off_list};
+use super::mark_line::mark_line;
 use super::ready::ready_lines;
 use super::today::Today;
 use crate::desk::Desk;
@@ -20,7 +21,7 @@ const FIRST: usize = 8;
 pub(super) struct Lines {
     pub(super) desk: Desk,
     pub(super) job: Arc<Job>,
-    pub(super) gone: RwSignal<Option<Gone>>,
+    pub(super) done: RwSignal<Vec<Done>>,
     pub(super) opened: RwSignal<Option<Mark>>,
     /// How many are drawn, of those in the order of the page.
     drawn: RwSignal<usize>,
@@ -67,15 +68,14 @@ impl Lines {
 pub(super) fn marks(
     desk: Desk,
     job: &Arc<Job>,
-    gone: RwSignal<Option<Gone>>,
-    gone_now: Option<Gone>,
+    done: RwSignal<Vec<Done>>,
     opened: RwSignal<Option<Mark>>,
     first: bool,
 ) -> Piece {
-    let taken = gone_now.filter(|taken| job.mark(&taken.mark().id).is_none());
+    let taken: Arc<[Done]> = done.with_untracked(|done| off_list(done, job)).into();
     let mut with_taken = Arc::clone(job);
-    if let Some(taken) = &taken {
-        Arc::make_mut(&mut with_taken).marks.push(taken.mark().clone());
+    if !taken.is_empty() {
+        Arc::make_mut(&mut with_taken).marks.extend(taken.iter().map(|it| it.mark.clone()));
     }
     if with_taken.marks.is_empty() {
         return el("p").class("quiet").say(&w::NO_MARKS).into();
@@ -83,7 +83,7 @@ pub(super) fn marks(
     let lines = Lines {
         desk,
         job: Arc::clone(job),
-        gone,
+        done,
         opened,
         drawn: RwSignal::new(if first { FIRST } else { usize::MAX }),
         told: RwSignal::new(0),
@@ -115,7 +115,7 @@ pub(super) fn marks(
                 name => el("h3").own_text(name),
             };
             let ids = spot.marks.iter().map(|mark| mark.id.clone()).collect();
-            Piece::all([name, el("ul").with(items(&lines, ids, from, taken.clone()))])
+            Piece::all([name, el("ul").with(items(&lines, ids, from, Arc::clone(&taken)))])
         })
         .collect();
     if first && lines.count() > FIRST {
@@ -140,13 +140,13 @@ fn ready(lines: &Lines) -> Piece {
 }
 
 /// The items of one spot, as far as they are drawn; `from` stand before them.
-fn items(lines: &Lines, marks: Vec<String>, from: usize, taken: Option<Gone>) -> Piece {
+fn items(lines: &Lines, marks: Vec<String>, from: usize, taken: Arc<[Done]>) -> Piece {
     let (lines, drawn, count) = (lines.clone(), lines.drawn, marks.len());
     let reached = Memo::new(move |_| drawn.get().saturating_sub(from).min(count));
     let keys = move || marks.iter().take(reached.get()).cloned().collect();
     each(keys, move |id, at| {
-        if let Some(taken) = taken.as_ref().filter(|taken| taken.mark().id == id) {
-            return gone_line(lines.desk, &lines.job.id, taken.clone(), lines.gone);
+        if let Some(taken) = taken.iter().find(|taken| taken.mark.id == id) {
+            return done_line(lines.desk, &lines.job.id, taken.clone(), lines.done);
         }
         let (told, place) = (lines.told, from + at);
         let is_told = flag(move || told.get() > place);

@@ -4,6 +4,7 @@
 mod aside;
 mod buy;
 mod details;
+mod done;
 mod find;
 mod list;
 mod mark_line;
@@ -15,6 +16,7 @@ mod switch;
 mod ties;
 mod today;
 mod turnover;
+mod versions;
 
 pub(crate) use aside::rescue;
 pub(crate) use buy::buying_page;

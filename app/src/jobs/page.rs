@@ -2,7 +2,6 @@
 
 use super::aside;
 use super::details::{below, fault_line, text_field};
-use super::mark_line::Gone;
 use super::marks::marks;
 use crate::desk::{Desk, GoneJob};
 use crate::elements::{El, Piece, el, flag, focus_soon, live, when};
@@ -61,7 +60,7 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     store::touch(&id);
     let id = StoredValue::new(id);
     let job = Memo::new(move |_| id.with_value(|id| desk.job(id)).map(Arc::new));
-    let gone = RwSignal::new(None::<Gone>);
+    let done = RwSignal::new(Vec::new());
     let read = move |read: fn(&Job) -> String| job.with(|job| job.as_deref().map(read));
     let heading = move || read(|job| speech::say(&job.heading())).unwrap_or_default();
     let place = move || read(|job| job.place.clone()).unwrap_or_default();
@@ -83,9 +82,9 @@ fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
         }
         job.with_untracked(|job| {
             job.as_ref().map(|job| {
-                let gone_now = gone.get();
+                done.track();
                 let first = is_first.replace(false);
-                untrack(|| marks(desk, job, gone, gone_now, opened, first))
+                untrack(|| marks(desk, job, done, opened, first))
             })
         })
     });

@@ -1,7 +1,8 @@
 //! What a kept number takes from others, and which others take from it. What moved can be taken or
 //! kept right here.
 
-use super::mark_line::{Gone, gone_line, shown};
+use super::done::{Done, What, add, done_line, to_mark};
+use super::mark_line::shown;
 use super::today::Today;
 use crate::clock;
 use crate::desk::Desk;
@@ -24,7 +25,7 @@ pub(super) fn links(
     job: &Job,
     today: &Today,
     mark: &Mark,
-    gone: RwSignal<Option<Gone>>,
+    done: RwSignal<Vec<Done>>,
 ) -> Piece {
     let mut groups: Vec<Vec<Pair<'_>>> = Vec::new();
     for pair in mark.ties.iter().zip(&today.links) {
@@ -37,15 +38,16 @@ pub(super) fn links(
             None => groups.push(vec![pair]),
         }
     }
-    let takes = groups.iter().map(|group| alike(desk, job, mark, group, gone));
+    let takes = groups.iter().map(|group| alike(desk, job, mark, group, done));
     let used = (!today.users.is_empty()).then(|| {
         let users = today.users.clone();
         el("p").class("quiet").own_text(&speech::say(&say!(w::USED_BY, users)))
     });
     let (id, job) = (mark.id.clone(), job.id.clone());
     let settled = live(move || {
-        let done = gone.get().filter(|gone| matches!(gone, Gone::Settled(it, _) if it.id == id));
-        done.map(|done| gone_line(desk, &job, done, gone))
+        let job = untrack(|| desk.job(&job))?;
+        let last = done.with(|done| to_mark(done, &job, &id))?;
+        Some(done_line(desk, &job.id, last, done))
     });
     Piece::all([Piece::all(takes), used.into(), settled])
 }
@@ -63,7 +65,7 @@ fn alike(
     job: &Job,
     mark: &Mark,
     group: &[Pair<'_>],
-    gone: RwSignal<Option<Gone>>,
+    done: RwSignal<Vec<Done>>,
 ) -> Piece {
     let voice = speech::voice(job.units);
     let entry = catalog::find(&mark.calculator);
@@ -93,9 +95,10 @@ fn alike(
         })),
     };
     let fault = RwSignal::new(String::new());
-    let settle = move |job: &str, before: Mark, after: Mark| {
+    let settle = move |job: &str, before: Mark, after: Mark, what: fn(Edit) -> What| {
         if let Ok(made) = desk.edit(job, Edit::Change(after)) {
-            gone.set(Some(Gone::Settled(before, made.inverse)));
+            let after = untrack(|| desk.job(job)).and_then(|job| job.mark(&before.id).cloned());
+            add(done, Done { mark: before, after, what: what(made.inverse) });
         }
     };
     let paths: Vec<String> = group.iter().map(|(tie, _)| tie.path.clone()).collect();
@@ -103,14 +106,14 @@ fn alike(
     let keep = move || {
         let mut kept = here.clone();
         kept.ties.retain(|tie| !those.contains(&tie.path));
-        settle(&id, here.clone(), kept);
+        settle(&id, here.clone(), kept, What::Kept);
     };
     let (id, here) = (job.id.clone(), mark.clone());
     let take = move || {
         let Some(job) = untrack(|| desk.job(&id)) else { return };
         let paths: Vec<&str> = paths.iter().map(String::as_str).collect();
         match works::survey(&job).take_all(&here, &paths, clock::now()) {
-            Ok(taken) => settle(&id, here.clone(), taken),
+            Ok(taken) => settle(&id, here.clone(), taken, What::Taken),
             Err(NotTaken::Refused(faults)) => {
                 fault.set(faults.first().map(|it| speech::say(&it.says)).unwrap_or_default());
             }

@@ -7,7 +7,7 @@
 //! the write, so that no two tabs can pass each other.
 
 use super::aside::{self, aside_name};
-use super::{GONE, JOB, Trouble, Written, why};
+use super::{GONE, JOB, RESTORED, Trouble, Written, why};
 use js_sys::{Array, Object, Reflect};
 use ledgerboard_core::job::{next_slot, revision_of};
 use leptos::prelude::{set_timeout, window};
@@ -210,6 +210,10 @@ pub(super) fn read_all(one: fn(&str, Slots), other: fn(&str, String), done: Done
         for key in Array::from(&keys).iter().filter_map(|key| key.as_string()) {
             let slot = SLOTS.iter().find_map(|slot| key.strip_suffix(slot));
             let Some(id) = slot.and_then(|name| name.strip_prefix(JOB)) else {
+                // Long, and asked for where it is needed.
+                if key == RESTORED {
+                    continue;
+                }
                 let record = store.get(&key);
                 ask(record, Box::new(move |it| other(&key, text(&it).unwrap_or_default())));
                 continue;
@@ -246,6 +250,14 @@ pub(super) fn read(id: &str, done: Later<Option<Slots>>) {
     };
     let end = move |_| done(found.take().filter(|slots| slots.iter().any(Option::is_some)));
     within(false, Box::new(act), Box::new(end));
+}
+
+/// Reads any other record. None where it is not there, or can't be read now.
+pub(super) fn read_one(name: &'static str, done: Later<Option<String>>) {
+    let found = Rc::new(Cell::new(None));
+    let put = Rc::clone(&found);
+    let act = move |store: Thing| ask(store.get(name), Box::new(move |it| put.set(text(&it))));
+    within(false, Box::new(act), Box::new(move |_| done(found.take())));
 }
 
 /// Writes a job into the slot whose turn it is, unless another writing of it is there that is as

@@ -50,6 +50,8 @@ const SETTINGS: &str = "ledgerboard.settings";
 const LIST: &str = "ledgerboard.list";
 /// What can't be read: when it was set aside, then the name it had.
 const ASIDE: &str = "ledgerboard.aside.";
+/// In the database alone: the last restore, with the way back.
+const RESTORED: &str = "ledgerboard.restored";
 /// In the database alone: the last revision of a job that was removed.
 const GONE: &str = "ledgerboard.gone.";
 
@@ -210,6 +212,19 @@ pub(crate) fn keep_list(lines: &[Listed]) {
     if may_write().is_ok() && has_read() {
         listed::write(lines);
     }
+}
+
+/// Keeps what was restored last, in the place of what was before it.
+pub(crate) fn keep_restored(text: &str) {
+    if may_write().is_ok() {
+        // Where it finds no room the page still has it.
+        mirror::put(RESTORED, text, Box::new(drop));
+    }
+}
+
+/// What was restored last, as it was kept.
+pub(crate) fn kept_restored(done: Box<dyn FnOnce(Option<String>)>) {
+    mirror::read_one(RESTORED, done);
 }
 
 /// A job is wanted on the page before all has been read.

@@ -309,7 +309,7 @@ fn content(mark: &Mark) -> String {
 
 /// Of two that were changed on both sides the higher one keeps the id: the one that was worked out
 /// last.
-fn rank(mark: &Mark) -> (i64, String) {
+pub(super) fn rank(mark: &Mark) -> (i64, String) {
     (mark.at.at, content(mark))
 }
 
@@ -321,14 +321,23 @@ pub(super) fn beside(mark: &Mark) -> Mark {
     Mark { id: id_of(&content(mark)), ..another(mark, &w::OTHER_VERSION_OF) }
 }
 
+/// The title of the second one of two that were titled so.
+pub(super) fn other_title(title: &str) -> String {
+    within(title, &w::OTHER_VERSION_OF)
+}
+
+/// A title within words that say where it comes from, cut where both together are too long.
+fn within(title: &str, words: &'static Phrase) -> String {
+    let says = |title: &str| {
+        Voice::default().say(&Text { phrase: words, args: vec![title.to_owned().into()] })
+    };
+    let room = LONGEST_TITLE.saturating_sub(says("").chars().count());
+    says(&title.chars().take(room).collect::<String>())
+}
+
 /// Under another title, which says where it comes from, and an id that follows from both.
 fn another(mark: &Mark, titled: &'static Phrase) -> Mark {
-    let title = |title: &str| {
-        Voice::default().say(&Text { phrase: titled, args: vec![title.to_owned().into()] })
-    };
-    let room = LONGEST_TITLE.saturating_sub(title("").chars().count());
-    let cut: String = mark.title.chars().take(room).collect();
-    let other = Mark { title: title(&cut), ..mark.clone() };
+    let other = Mark { title: within(&mark.title, titled), ..mark.clone() };
     Mark { id: id_of(&content(&other)), ..other }
 }
 

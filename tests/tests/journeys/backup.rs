@@ -57,6 +57,20 @@ async fn stored(page: &Page) -> String {
     page.evaluate("JSON.stringify({...localStorage})").await
 }
 
+/// Waits until the database has the last restore.
+async fn way_back_is_kept(page: &Page) {
+    page.evaluate::<()>(
+        "(async () => { for (;;) { \
+         const text = await new Promise((done) => { const request = indexedDB.open('ledgerboard'); \
+         request.onsuccess = () => { const reading = request.result.transaction('records'); \
+         const get = reading.objectStore('records').get('ledgerboard.restored'); \
+         reading.oncomplete = () => { request.result.close(); done(get.result); }; }; }); \
+         if (text?.includes('(other version)')) return; \
+         await new Promise((again) => setTimeout(again, 50)); } })()",
+    )
+    .await;
+}
+
 #[tokio::test]
 async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, browser, .. }| {
@@ -135,9 +149,21 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         page.goto("#/jobs").await;
         page.choose_file("#restore", &changed).await;
         page.sees(saying("1 number changed here and in the file: both are kept.")).await;
-        let differs = "The title: file Den switch, north · here Den switch, south";
+        let differs = "The title: here Den switch, south · file Den switch, north";
         page.sees(saying(differs)).await;
+        let stays = page.all_texts("#restore ~ *, [role=status] .quiet").await;
+        let stays = stays.iter().any(|it| it.contains("stays in use"));
+        assert!(stays, "which of the two others take from");
         page.tap(saying("Restore")).await;
+        page.sees(saying("Restored.")).await;
+        page.until("JSON.stringify({...localStorage}).includes('(other version)')").await;
+        // A phone forgets pages: the way back outlives this one, and goes both ways.
+        way_back_is_kept(page).await;
+        page.reload().await;
+        page.tap(saying("Undo")).await;
+        page.sees(saying("Taken back.")).await;
+        page.until("!JSON.stringify({...localStorage}).includes('(other version)')").await;
+        page.tap(saying("Undo")).await;
         page.sees(saying("Restored.")).await;
         page.until("JSON.stringify({...localStorage}).includes('(other version)')").await;
         page.tap(saying("Undo")).await;
@@ -157,6 +183,20 @@ async fn a_backup_made_in_one_browser_is_restored_in_another_merged_and_undone()
         assert_eq!(bare.collect::<Vec<_>>(), both);
         assert_eq!(titles.iter().filter(|title| title.ends_with("(other version)")).count(), 1);
         page.screenshot("both-kept").await;
+
+        // Side by side they differ by their titles alone; one tap puts the other in its place.
+        let same = page.all_texts(".mark .now").await;
+        let same = same.iter().filter(|it| it.ends_with("Only the title differs.")).count();
+        assert_eq!(same, 1);
+        page.axe().await;
+        page.tap(saying("Use this one")).await;
+        page.sees(saying("It is in use now.")).await;
+        assert_eq!(page.all_texts(".mark-title").await.len(), 1);
+        page.tap(saying("Undo")).await;
+        page.sees(saying("Use this one")).await;
+        page.tap(saying("Remove this one")).await;
+        page.sees(saying("Undo")).await;
+        assert_eq!(page.all_texts(".mark-title").await.len(), 1);
     })
     .await;
 }
@@ -345,8 +385,8 @@ async fn what_stays_out_of_a_restore_is_listed_and_comes_back_as_copies() {
         page.sees(saying("Nothing to restore")).await;
         page.sees(saying("2 numbers changed or removed here since: what the file has stays out.")).await;
         let now = now.split_whitespace().collect::<Vec<_>>().join(" ");
-        page.sees(saying(&format!("Den switch: file 14.0 in³ · here {now}"))).await;
-        page.sees(saying("Hall switch: file 14.0 in³ · removed here")).await;
+        page.sees(saying(&format!("Den switch: here {now} · file 14.0 in³"))).await;
+        page.sees(saying("Hall switch: removed here · file 14.0 in³")).await;
         page.misses(saying("Restore")).await;
         page.screenshot("left-out").await;
         page.axe().await;
@@ -459,7 +499,7 @@ async fn a_restore_says_which_inputs_differ_and_is_undone_after_leaving_the_page
         page.sees(".differs").await;
         let label = row_at(find("cable-securing").unwrap().rows, "run").unwrap().label.en;
         let differs = page.all_texts(".differs li").await;
-        assert_eq!(differs, [format!("{label}: file 60 ft · here 30 ft")]);
+        assert_eq!(differs, [format!("{label}: here 30 ft · file 60 ft")]);
         page.sees(saying("Put away, as in the file.")).await;
         page.screenshot("what-differs").await;
         assert_eq!(page.overflow().await, Vec::<String>::new());

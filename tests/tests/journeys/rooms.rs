@@ -86,6 +86,11 @@ async fn one_wall_changed_is_followed_to_the_number_that_took_it() {
         page.screenshot("a-wall-moved").await;
         page.tap(saying("Take it")).await;
         page.misses(saying(moved)).await;
+        // What was done to it before can still be taken back once the last is.
+        page.tap(saying("Undo")).await;
+        page.sees(saying(moved)).await;
+        page.tap(saying("Keep mine")).await;
+        page.sees(saying("Kept as it is. It no longer follows the other number.")).await;
         page.tap(saying("Undo")).await;
         page.sees(saying(moved)).await;
 

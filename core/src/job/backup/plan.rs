@@ -3,11 +3,12 @@
 use super::super::differs::{Differs, differences};
 use super::super::edit::{Edit, apply};
 use super::super::mark::Mark;
-use super::super::merge::{Fate, Merged, beside, from_backup, merge};
+use super::super::merge::{Fate, Merged, TermsFate, beside, from_backup, merge, other_title, rank};
 use super::super::refusal::Refusal;
 use super::super::site::{Job, PUT_AWAY};
 use super::super::stamp::{Moment, Stamp};
 use super::super::words as w;
+use super::undo::Restored;
 use super::{Backup, Damaged};
 use crate::measure::Units;
 use crate::words::Phrase;
@@ -31,6 +32,19 @@ pub struct Planned {
     pub left_out: Vec<Beside>,
 }
 
+impl Planned {
+    /// Whether there is anything to tell of it: something changes, or what the file has stays out.
+    pub fn is_news(&self) -> bool {
+        match &self.change {
+            Change::New => true,
+            Change::Merged(merged) => {
+                let is_told = matches!(merged.terms, TermsFate::Told(_));
+                merged.changes() || is_told || merged.circle.is_some() || !self.left_out.is_empty()
+            }
+        }
+    }
+}
+
 /// A number of the file, and the one that is here.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Beside {
@@ -38,9 +52,17 @@ pub struct Beside {
     pub file: Mark,
     /// As it is here, if it is.
     pub here: Option<Mark>,
+    /// Whether the file's is the one that keeps its place, and what others take from it.
+    pub file_stays: bool,
 }
 
 impl Beside {
+    /// Under which title the second one of both will stand.
+    pub fn other_title(&self) -> String {
+        let second = if self.file_stays { self.here.as_ref() } else { None };
+        other_title(&second.unwrap_or(&self.file).title)
+    }
+
     /// What differs between the two, field by field, to be said in these units; nothing where it
     /// isn't here.
     pub fn differences(&self, units: Units) -> Vec<Differs> {
@@ -85,13 +107,13 @@ pub fn plan(backup: Backup, jobs: &[Job]) -> Plan {
         for told in &merged.marks {
             let Some(file) = theirs.mark(&told.id) else { continue };
             let here = ours.mark(&told.id);
-            let both = || Beside { file: file.clone(), here: here.cloned() };
+            let both = |file_stays| Beside { file: file.clone(), here: here.cloned(), file_stays };
             match told.fate {
-                Fate::Replaced => replaced.push(both()),
-                Fate::Both => both_kept.push(both()),
-                Fate::StaysGone => left_out.push(both()),
+                Fate::Replaced => replaced.push(both(true)),
+                Fate::Both => both_kept.push(both(here.is_some_and(|it| rank(it) <= rank(file)))),
+                Fate::StaysGone => left_out.push(both(false)),
                 Fate::Here if here.is_some_and(|here| !says_the_same(here, file)) => {
-                    left_out.push(both());
+                    left_out.push(both(false));
                 }
                 _ => {}
             }
@@ -120,10 +142,10 @@ fn away(ours: &Job, theirs: &Job) -> (Option<&'static Phrase>, bool) {
         _ => [here, there].concat(),
     };
     let says = match (here.is_empty(), there.is_empty(), after.is_empty()) {
-        (_, false, false) => Some(&w::AWAY_TOO),
+        (true, false, false) => Some(&w::AWAY_TOO),
         (_, false, true) => Some(&w::AWAY_THERE),
         (false, true, true) => Some(&w::AWAY_NO_MORE),
-        (_, true, _) => None,
+        (_, true, _) | (false, false, false) => None,
     };
     (says, after != here)
 }
@@ -191,8 +213,8 @@ impl Plan {
     }
 }
 
-/// Carries out all steps or none, and gives back those that undo them. A job that was added and
-/// has been changed since is not removed again: what was changed is nowhere else.
+/// Carries out all steps or none, and gives back what they did, from which they are undone. A job
+/// that was added and has been changed since is not removed again: what was changed is nowhere else.
 ///
 /// # Errors
 /// The [`Refusal`]; nothing has changed then.
@@ -200,29 +222,20 @@ pub fn carry_out(
     jobs: &mut Vec<Job>,
     steps: Vec<Step>,
     stamp: &Stamp,
-) -> Result<Vec<Step>, Refusal> {
+) -> Result<Restored, Refusal> {
     let mut changed = jobs.clone();
-    let mut undo = Vec::with_capacity(steps.len());
     for step in steps {
         let place = changed.iter().position(|job| job.id == step.job());
         match (step, place) {
             (Step::Add(job), Some(_)) => return Err(Refusal::Taken(job.id)),
-            (Step::Add(job), None) => {
-                undo.push(Step::Remove(job.clone()));
-                changed.push(*job);
-            }
+            (Step::Add(job), None) => changed.push(*job),
             (Step::Change(id, _), None) => return Err(Refusal::NoSuchMark(id)),
-            (Step::Change(id, edit), Some(at)) => {
-                let inverse = apply(&mut changed[at], *edit, stamp)?;
-                undo.push(Step::Change(id, Box::new(inverse)));
-            }
-            (Step::Remove(job), Some(at)) if changed[at] == *job => {
-                undo.push(Step::Add(Box::new(changed.remove(at))));
-            }
+            (Step::Change(_, edit), Some(at)) => drop(apply(&mut changed[at], *edit, stamp)?),
+            (Step::Remove(job), Some(at)) if changed[at] == *job => drop(changed.remove(at)),
             (Step::Remove(_), _) => {}
         }
     }
-    undo.reverse();
+    let done = Restored::new(jobs, &changed);
     *jobs = changed;
-    Ok(undo)
+    Ok(done)
 }

@@ -35,7 +35,7 @@ fn says(problem: &BackupProblem) -> String {
     Voice::default().say(&problem.says())
 }
 
-fn restored(text: &str, jobs: &mut Vec<Job>) -> Vec<Step> {
+fn restored(text: &str, jobs: &mut Vec<Job>) -> Restored {
     let plan = plan(read(text).unwrap(), jobs);
     carry_out(jobs, plan.into_steps(), &stamp(9)).unwrap()
 }
@@ -109,13 +109,16 @@ fn what_restoring_would_change_is_told_first_and_can_be_undone() {
     assert_eq!((here.len(), here[0].marks.len()), (3, 4));
     assert_eq!(plan(read(&text).unwrap(), &here).into_steps(), [], "once is enough");
     let after = here.clone();
-    let redo = carry_out(&mut here, undo, &stamp(9)).unwrap();
+    let steps = undo.back(&here).steps;
+    let redo = carry_out(&mut here, steps, &stamp(9)).unwrap();
     assert_eq!(here, before);
-    let undo = carry_out(&mut here, redo, &stamp(9)).unwrap();
+    let steps = redo.back(&here).steps;
+    let undo = carry_out(&mut here, steps, &stamp(9)).unwrap();
     assert_eq!(here, after);
     // What was saved in an added job since is not thrown away by undoing.
     apply(&mut here[2], Edit::Keep(mark(8)), &stamp(2)).unwrap();
-    carry_out(&mut here, undo, &stamp(9)).unwrap();
+    let steps = undo.back(&here).steps;
+    carry_out(&mut here, steps, &stamp(9)).unwrap();
     assert_eq!((here.len(), here[2].marks.len()), (3, 3));
     assert_eq!(here[..2], before[..2]);
 }
@@ -133,8 +136,7 @@ fn with_a_way_back() -> (Vec<Job>, Vec<Job>, Restored) {
         apply(&mut there[0], edit, &stamp(1)).unwrap();
     }
     let before = here.clone();
-    let undo = restored(&backup(&there), &mut here);
-    let restored = Restored::new(undo, &here);
+    let restored = restored(&backup(&there), &mut here);
     (before, here, restored)
 }
 
@@ -167,6 +169,59 @@ fn a_restore_is_undone_later_with_all_that_came_since_kept() {
     assert_eq!(here[0].mark(&mark(0).id), before[0].mark(&mark(0).id), "as before the restore");
     assert_eq!((here[0].mark(&mark(7).id), here[0].jotted("got staple")), (None, ""));
     assert_eq!(here[1].marks.len(), 2);
+}
+
+#[test]
+fn what_undoes_a_restore_is_kept_as_text_and_read_back_whole() {
+    let (_, here, restored) = with_a_way_back();
+    let at = Moment { at: 1_791_300_000, zone: -300 };
+    let texts = restored.write(&Written { made: at, ..written() });
+    let read = |texts: [&str; 2]| Restored::read(texts);
+    let (back, made) = read(texts.each_ref().map(String::as_str)).unwrap();
+    assert_eq!((&back, made), (&restored, at));
+    assert_eq!(back.back(&here), restored.back(&here));
+    // A part of it is no way back.
+    let [before, after] = &texts;
+    let damaged = after.replacen("Shelf", "Shalf", 1);
+    for texts in
+        [["", after], [before, "{}"], [&before[..before.len() / 2], after], [before, &damaged]]
+    {
+        assert_eq!(read(texts), None);
+    }
+}
+
+#[test]
+fn of_two_changed_on_both_sides_the_plan_says_which_one_stays_in_use() {
+    let base = jobs(&[1]);
+    let changed = |title: &str, at: u64, value: &str| {
+        let mut job = base.clone();
+        let mut mark = Mark { title: title.into(), ..mark(0) };
+        (mark.at.at, mark.kept.answer) = (1_791_298_800 + at as i64, value.into());
+        apply(&mut job[0], Edit::Change(mark), &stamp(at)).unwrap();
+        job
+    };
+    for (mine, theirs) in [(20, 30), (30, 20)] {
+        let (mut here, there) =
+            (changed("Mine", mine + 1, "1 ft"), changed("Theirs", theirs, "2 ft"));
+        let told = plan(read(&backup(&there)).unwrap(), &here);
+        let both = told.jobs[0].both.clone();
+        assert_eq!((both.len(), both[0].file_stays), (1, theirs > mine), "the later one");
+        carry_out(&mut here, told.into_steps(), &stamp(9)).unwrap();
+        let stays = here[0].mark(&mark(0).id).unwrap();
+        assert_eq!(stays.title, if both[0].file_stays { "Theirs" } else { "Mine" });
+    }
+}
+
+#[test]
+fn jobs_of_which_there_is_nothing_to_tell_are_told_apart() {
+    let here = jobs(&[1, 1, 1]);
+    let mut there = here.clone();
+    apply(&mut there[1], Edit::Keep(mark(5)), &stamp(1)).unwrap();
+    let mut mine = here.clone();
+    apply(&mut mine[2], Edit::Remove(mark(0).id), &stamp(2)).unwrap();
+    let told = plan(read(&backup(&there)).unwrap(), &mine);
+    let news: Vec<bool> = told.jobs.iter().map(Planned::is_news).collect();
+    assert_eq!(news, [false, true, true], "one changes, and of one something stays out");
 }
 
 #[test]
@@ -206,8 +261,7 @@ fn copies_that_were_brought_back_are_taken_back_later_unless_they_were_changed()
     apply(&mut here[0], Edit::Remove(mark(1).id), &stamp(2)).unwrap();
     let before = here[0].marks.clone();
     let plan = plan(read(&backup(&there)).unwrap(), &here);
-    let undo = carry_out(&mut here, plan.copies(), &stamp(3)).unwrap();
-    let restored = Restored::new(undo, &here);
+    let restored = carry_out(&mut here, plan.copies(), &stamp(3)).unwrap();
     let copy = here[0].marks.iter().find(|it| it.title.ends_with("(from the backup)"));
     let copy = copy.unwrap().clone();
     let mut other = here.clone();
@@ -262,7 +316,7 @@ fn a_job_that_is_put_away_in_the_file_says_so() {
         (&[][..], &put_away, too),
         (&[][..], &plain, ""),
         (&plain[..], &put_away, too),
-        (&put_away[..], &put_away, too),
+        (&put_away[..], &put_away, ""),
         (&taken_out[..], &put_away, "Put away in the file, not here."),
         (&put_away[..], &taken_out, "No longer put away, as in the file."),
         (&put_away[..], &plain, ""),
@@ -468,7 +522,8 @@ fn what_stays_out_is_told_with_both_values_and_comes_back_as_a_copy() {
     // Once is enough, and a job that was given the copies is merged like any other.
     let again = plan(read(&text).unwrap(), &here);
     assert_eq!((again.jobs[0].left_out.len(), again.copies()), (0, Vec::new()));
-    carry_out(&mut here, undo, &stamp(9)).unwrap();
+    let steps = undo.back(&here).steps;
+    carry_out(&mut here, steps, &stamp(9)).unwrap();
     assert_eq!(here[0].marks, before[0].marks);
     // Taken back, it can be brought back again.
     let again = plan(read(&text).unwrap(), &here);
@@ -586,5 +641,5 @@ fn numbers_are_counted_from_the_moment_of_the_last_backup() {
     assert_eq!(marks_since(&all, second), 1);
     assert_eq!(marks_since(&all, 0), 5);
     assert_eq!(merge(&all[0], &all[0]).edit, None);
-    assert_eq!(restored(&backup(&all), &mut all.clone()), []);
+    assert_eq!(restored(&backup(&all), &mut all.clone()).jobs().count(), 0);
 }
