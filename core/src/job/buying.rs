@@ -406,12 +406,20 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
     }
 }
 
-/// What a person has to know of what is counted: what waits and is asked for as before, and what is
-/// reckoned with fields of a sample.
+/// What a person has to know of what is counted: what waits and is asked for as before, what is
+/// reckoned with fields of a sample, and cable that is asked for by the foot beside rolls of it, which
+/// a plan picked for its own pieces alone.
 pub fn warnings(buying: &Buying) -> Vec<Text> {
     let names = |all: &[String]| Some(all.join(", ")).filter(|all| !all.is_empty());
     let waits = names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it));
-    waits.into_iter().chain(names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it))).collect()
+    let sampled = names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it));
+    let by_the_foot = buying.lines.iter().filter(|line| line.is_counted()).filter(|line| {
+        let rolls = line.key.strip_prefix("cable ").map(|kind| ["cable-roll ", kind, " "].concat());
+        let is_roll = |rolls: &str| buying.lines.iter().any(|it| it.key.starts_with(rolls));
+        rolls.is_some_and(|rolls| is_roll(&rolls))
+    });
+    let by_the_foot = by_the_foot.map(|line| say!(w::BUY_ROLLS_TOO, line.name.clone()));
+    waits.into_iter().chain(sampled).chain(by_the_foot).collect()
 }
 
 /// The names of what nothing is counted of, one after another; empty where there is none.

@@ -273,3 +273,22 @@ fn what_was_taken_over_is_counted_once() {
     compound.ties.clear();
     assert_eq!(line(&job_of(&compound), "drywall-screw").needs.raw(), 2 * screws.amount.raw());
 }
+
+/// A plan picks rolls for its own pieces; a single run of the same cable may come off what they leave.
+#[test]
+fn cable_by_the_foot_beside_a_plans_rolls_is_said() {
+    let says = |marks: Vec<Mark>| {
+        let job = job(marks);
+        list(&job, &buying(&job, &Survey::of(&job)), Voice::default())
+    };
+    let plan = || mark("rough-in", &[("above", "8 in")], 1);
+    let run = |cable: &str| mark("cable-run", &[("cable", cable)], 2);
+    let kind = "12-2";
+    let both = says(vec![plan(), run(kind)]);
+    let warned =
+        format!("{kind} cable with ground: a plan’s rolls and single runs are both on this list.");
+    assert!(both.contains(&warned), "{both}");
+    for alone in [vec![plan()], vec![run(kind)], vec![plan(), run("14-2")]] {
+        assert!(!says(alone).contains("single runs are both"));
+    }
+}
