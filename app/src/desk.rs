@@ -7,7 +7,7 @@ use crate::later::later;
 use crate::route::Route;
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Listed, Loaded, MarkPlace, News, Settings, Trouble};
-use crate::{speech, words as w};
+use crate::{daylight, speech, words as w};
 use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::job::backup::{self, Step, carry_out};
 use ledgerboard_core::job::{
@@ -126,6 +126,7 @@ impl Desk {
         let route = Route::current();
         let Loaded { mut settings, is_first_visit, jobs, listed } = store::load(route.job());
         speech::speak(&settings.language);
+        daylight::shine(&settings.light);
         // Who comes by a link has come for its number, not to be shown around.
         let by_link = matches!(
             route,

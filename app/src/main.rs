@@ -5,6 +5,7 @@
 
 mod backup;
 mod clock;
+mod daylight;
 mod desk;
 mod drawing;
 mod elements;

@@ -4,7 +4,7 @@ use crate::desk::Desk;
 use crate::elements::{El, el};
 use crate::sheet_view::units_picker;
 use crate::update_bar::updates;
-use crate::{jobs, route, speech, words as w};
+use crate::{daylight, jobs, route, speech, words as w};
 use leptos::prelude::*;
 
 /// The page of settings.
@@ -25,6 +25,7 @@ pub(crate) fn settings_page(desk: Desk) -> El {
             move |units| desk.set(|all| all.units = units),
         ))
         .with(languages(desk))
+        .with(daylight::field(desk))
         .with(
             el("div")
                 .class("field")

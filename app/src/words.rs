@@ -412,6 +412,11 @@ words! {
     TO_RESCUE = "Rescue page", es "Página de rescate";
 
     // Settings.
+    LIGHT = "Dark or light", es "Oscuro o claro";
+    LIGHT_OF_PHONE = "As the phone", es "Como el teléfono";
+    LIGHT_LIGHT = "Light", es "Claro";
+    LIGHT_DARK = "Dark", es "Oscuro";
+    LIGHT_SUN = "Full sun", es "A pleno sol";
     UNITS_WITHOUT_JOB = "Units where no job says otherwise", es "Unidades si el trabajo no dice otra cosa";
     DEMO = "The invented job on the first page", es "El trabajo inventado en la primera página";
 

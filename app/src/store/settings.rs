@@ -13,6 +13,8 @@ pub(crate) struct Settings {
     pub(crate) job: Option<String>,
     /// The language's key.
     pub(crate) language: String,
+    /// Dark or light; empty: as the phone has it.
+    pub(crate) light: String,
     /// The invented job has been taken away.
     pub(crate) demo_hidden: bool,
     /// This browser's own name in clocks.
@@ -32,6 +34,7 @@ impl Settings {
             units: Units::Customary,
             job: None,
             language: crate::speech::asked_for().to_owned(),
+            light: String::new(),
             demo_hidden: false,
             device: by_chance(),
             recent: Vec::new(),
@@ -48,6 +51,7 @@ impl Settings {
             units: units(node)?,
             job: leaf(node, "job"),
             language: leaf(node, "language").unwrap_or(fresh.language),
+            light: leaf(node, "light").unwrap_or(fresh.light),
             demo_hidden: leaf(node, "demo").as_deref() == Some("hidden"),
             device: leaf(node, "device").unwrap_or(fresh.device),
             recent,
@@ -63,6 +67,9 @@ impl Settings {
         node.put("device", Node::text(&self.device));
         if let Some(job) = &self.job {
             node.put("job", Node::text(job));
+        }
+        if !self.light.is_empty() {
+            node.put("light", Node::text(&self.light));
         }
         if self.demo_hidden {
             node.put("demo", Node::text("hidden"));

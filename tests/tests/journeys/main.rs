@@ -8,6 +8,7 @@ mod backup;
 mod boards;
 mod box_fill;
 mod cables;
+mod daylight;
 mod drilling;
 mod faults;
 mod finish;
