@@ -18,7 +18,7 @@ use leptos::prelude::*;
 
 /// A line for each part of the work that has numbers here, on the job's page.
 pub(super) fn ready_lines(job: &Job, survey: &Survey<'_>) -> Piece {
-    let lines = ready(job, survey).into_iter().filter(|it| it.marks > 0).map(|it| {
+    let lines = ready(job, survey).into_iter().filter(Ready::is_told).map(|it| {
         let name = el("a").attr("href", &route::ready(&job.id)).say(it.phase.name());
         el("li")
             .class("row")
@@ -33,6 +33,10 @@ fn counts(ready: &Ready) -> Text {
     let count = |of: usize| of as i64;
     let (over, ask) = (count(ready.overs()), count(ready.asks()));
     let counts = say!(w::READY_COUNTS, over, ask, count(ready.open()));
+    let counts = match ready.later.len() {
+        0 => counts,
+        held => say!(w::READY_LATER_COUNT, counts, count(held)),
+    };
     match ready.owner.len() {
         0 => counts,
         said => say!(w::READY_OWNER, counts, count(said)),
@@ -74,10 +78,16 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
         let lines = found.iter().map(|found| one(job, found, voice));
         el("ul").with_all(lines.collect::<Vec<_>>())
     };
+    let later = ready.later.len() as i64;
+    let later = (later > 0).then(|| {
+        let says = el("p").class("caution").text(&speech::say(&say!(w::READY_LATER, later)));
+        Piece::all([says, lines(&ready.later)])
+    });
     let rest = match (ready.marks, ready.within) {
         (0, _) => say!(w::READY_NO_MARKS),
         (_, within) => say!(w::READY_WITHIN, within as i64),
     };
+    let rest = el("p").class("quiet").text(&speech::say(&rest));
     let owner = (!ready.owner.is_empty()).then(|| {
         let answers = ready.owner.iter().map(|it| answer(job, it, voice));
         let answers = el("ul").with_all(answers.collect::<Vec<_>>());
@@ -86,7 +96,9 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
     Piece::all([
         lines(&ready.over).into(),
         lines(&ready.ask).into(),
-        el("p").class("quiet").text(&speech::say(&rest)).into(),
+        Piece::from(later),
+        // What is held further down is about this.
+        Piece::from((ready.marks > 0 || ready.later.is_empty()).then_some(rest)),
         Piece::from(owner),
     ])
 }

@@ -193,6 +193,9 @@ pub struct Ready {
     pub over: Vec<Found>,
     /// What is to be asked.
     pub ask: Vec<Found>,
+    /// Before the strip: what is held further down, without its checks, which count there. Old
+    /// material comes first, whatever the number is about.
+    pub later: Vec<Found>,
     /// What the owner's word leaves to settle.
     pub owner: Vec<Answer>,
     /// How many checks are within.
@@ -226,6 +229,11 @@ impl Ready {
         self.checks(Verdict::Ask)
     }
 
+    /// Whether there is anything of the job to tell of it.
+    pub fn is_told(&self) -> bool {
+        self.marks > 0 || !self.later.is_empty()
+    }
+
     /// How many points nobody has looked at.
     pub fn open(&self) -> usize {
         self.points.iter().filter(|looked| looked.at.is_none()).count()
@@ -239,7 +247,14 @@ pub fn looked_at(phase: Phase, point: &Point) -> String {
 
 /// How each part of a job's work stands.
 pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
-    Phase::ALL.map(|phase| of_phase(job, survey, phase))
+    let mut all = Phase::ALL.map(|phase| of_phase(job, survey, phase));
+    let [strip, rest @ ..] = &mut all;
+    for found in rest.iter().flat_map(|it| &it.over) {
+        if found.snag == Some(Snag::Held) {
+            strip.later.push(Found { checks: Vec::new(), ..found.clone() });
+        }
+    }
+    all
 }
 
 fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
@@ -249,7 +264,8 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
     let (over, ask, owner) = (vec![], vec![], vec![]);
-    let mut ready = Ready { phase, over, ask, owner, within: 0, marks: 0, points };
+    let (later, within, marks) = (vec![], 0, 0);
+    let mut ready = Ready { phase, over, ask, later, owner, within, marks, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
         if entry.map(Phase::of) != Some(phase) {
@@ -307,6 +323,8 @@ mod tests {
     use super::super::{Edit, apply};
     use super::*;
     use crate::measure::Units;
+    use proptest::collection::vec;
+    use proptest::prelude::*;
 
     /// Every calculator's sample, in a job of its own.
     fn job() -> Job {
@@ -339,6 +357,52 @@ mod tests {
         let held = all.iter().flat_map(|it| &it.over);
         let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         assert_eq!(counted, told + held.count());
+    }
+
+    /// One job of which parts are taken: whatever is held, the strip says so, once, and counts no
+    /// check of it twice.
+    fn the_strip_tells_what_is_held(job: &Job) {
+        let survey = Survey::of(job);
+        let all = ready(job, &survey);
+        let [strip, rest @ ..] = &all;
+        let is_held = |mark: &Mark| {
+            survey
+                .worked(&mark.id)
+                .is_some_and(|it| it.as_ref().is_ok_and(|worked| worked.standing.is_held()))
+        };
+        let mut held: Vec<&str> =
+            job.marks.iter().filter(|it| is_held(it)).map(|it| &*it.id).collect();
+        let own = strip.over.iter().filter(|it| it.snag == Some(Snag::Held));
+        let mut told: Vec<&str> = own.chain(&strip.later).map(|it| &*it.mark).collect();
+        held.sort_unstable();
+        told.sort_unstable();
+        assert_eq!(told, held);
+        assert!(strip.later.iter().all(|it| it.checks.is_empty()));
+        assert!(strip.is_told() || held.is_empty());
+        assert!(rest.iter().all(|it| it.later.is_empty()));
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(24))]
+
+        #[test]
+        fn whatever_is_held_the_strip_says_so(gone in vec(any::<bool>(), catalog::ALL.len())) {
+            let mut job = job();
+            let mut gone = gone.into_iter();
+            job.marks.retain(|_| gone.next() == Some(false));
+            the_strip_tells_what_is_held(&job);
+        }
+    }
+
+    #[test]
+    fn a_raised_ceiling_that_is_held_keeps_the_strip_from_looking_clear() {
+        let mut job = job();
+        job.marks.retain(|mark| mark.title == "raising");
+        let all = ready(&job, &Survey::of(&job));
+        assert_eq!((all[0].marks, all[0].overs(), all[0].is_told()), (0, 0, true));
+        assert_eq!(all[0].later[0].title, "raising");
+        assert_eq!(all[1].over[0].snag, Some(Snag::Held));
+        the_strip_tells_what_is_held(&job);
     }
 
     /// Its cables and holes are looked at until board covers them.
