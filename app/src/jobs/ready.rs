@@ -113,7 +113,7 @@ fn answer(job: &Job, answer: &Answer, voice: Voice) -> El {
 
 fn one(job: &Job, found: &Found, voice: Voice) -> El {
     let title = el("a").attr("href", &route::mark(&job.id, &found.mark)).own_text(&found.title);
-    let snag = found.snag.as_ref().map(|snag| match snag {
+    let snags = found.snags.iter().map(|snag| match snag {
         Snag::Held => held(),
         Snag::Moved => el("span").class("now").say(&w::READY_MOVED),
         Snag::Stale(stale) => el("span").class("now").text(&speech::say(&stale.says())),
@@ -122,7 +122,7 @@ fn one(job: &Job, found: &Found, voice: Voice) -> El {
     let checks = found.checks.iter().map(|it| check(it, voice));
     el("li")
         .class("found")
-        .with(line.with(snag))
+        .with(line.with_all(snags.collect::<Vec<_>>()))
         .with(el("ul").with_all(checks.collect::<Vec<_>>()))
 }
 

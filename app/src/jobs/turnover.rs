@@ -30,7 +30,9 @@ pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
     let is_empty = sheet.places.is_empty();
     let open = up_to(to_settle(&sheet, voice), MOST_OPEN);
     let changed = up_to(changes(&sheet, voice), MOST_CHANGES);
-    let taken = open.len() + changed.len();
+    // A number that waits says so beside its answer, which takes a line more.
+    let waits = sheet.numbers().filter(|number| number.is_moved).count();
+    let taken = open.len() + changed.len() + waits;
     let since = sheet.last.map(|last| say!(w::SHEET_CHANGES, last.text()));
     // An owner says of each what he thinks of it: nothing else is his to settle.
     let open = (who != Who::Owner).then(|| listed((&w::SHEET_OPEN).into(), open));
@@ -144,11 +146,11 @@ fn in_short(
     let lines = sheet.numbers().map(|number| {
         let title = el("span").own_text(&number.title);
         let line = el("p").class("row").with(title).text(" ");
+        let moved = number.is_moved.then(|| el("span").class("now").say(&w::READY_MOVED));
         if is_owner {
             // Where a table tells the places, the answer's own figure is about something else.
             let value = say!(w::PAIR, number.headline.name.clone(), number.headline.value());
             let value = number.parts.is_empty().then(|| el("span").text(&voice.say(&value)));
-            let moved = number.is_moved.then(|| el("span").class("now").say(&w::READY_MOVED));
             let line = line.with(value).with(number.is_held.then(held)).with(moved);
             return el("li").with(line).with(owner(desk, id, number, voice, is_own));
         }
@@ -157,7 +159,8 @@ fn in_short(
         // Beside each other there is no room for what the figure is called.
         let value = if is_two { value } else { say!(w::PAIR, number.headline.name.clone(), value) };
         let value = el("span").class("value").text(&voice.say(&value));
-        el("li").with(line.with(el("span").with(value).text(" ").with(mark)))
+        let line = line.with(el("span").with(value).text(" ").with(mark));
+        el("li").with(line).with(moved.map(|moved| el("p").with(moved)))
     });
     let (class, most) = match (is_owner, is_two) {
         (true, _) => ("in-short", usize::MAX),

@@ -154,10 +154,16 @@ pub struct Found {
     pub title: String,
     /// Its room or spot.
     pub spot: String,
-    /// What stands in the way apart from checks.
-    pub snag: Option<Snag>,
+    /// What stands in the way apart from checks: that it is held comes first.
+    pub snags: Vec<Snag>,
     /// Its checks that are over, then those that ask.
     pub checks: Vec<Check>,
+}
+
+impl Found {
+    fn is_held(&self) -> bool {
+        self.snags.contains(&Snag::Held)
+    }
 }
 
 /// What the owner said of a mark, where that leaves something to settle. It is no check.
@@ -218,7 +224,7 @@ impl Ready {
 
     /// How many checks are over, and marks that are held, wait or can't be worked.
     pub fn overs(&self) -> usize {
-        let snags = self.found().filter(|found| found.snag.is_some());
+        let snags = self.found().filter(|found| !found.snags.is_empty());
         // What holds a hold is in its checks already.
         let bare = snags.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         self.checks(Verdict::Over) + bare.count()
@@ -250,7 +256,7 @@ pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
     let mut all = Phase::ALL.map(|phase| of_phase(job, survey, phase));
     let [strip, rest @ ..] = &mut all;
     for found in rest.iter().flat_map(|it| &it.over) {
-        if found.snag == Some(Snag::Held) {
+        if found.is_held() {
             strip.later.push(Found { checks: Vec::new(), ..found.clone() });
         }
     }
@@ -278,13 +284,13 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             mark: mark.id.clone(),
             title: mark.title.clone(),
             spot: mark.spot.clone(),
-            snag: moved.then_some(Snag::Moved),
+            snags: Vec::new(),
             checks: Vec::new(),
         };
         match survey.worked(&mark.id) {
             Some(Ok(worked)) => {
                 if worked.standing.is_held() {
-                    found.snag = Some(Snag::Held);
+                    found.snags.push(Snag::Held);
                 }
                 for wanted in [Verdict::Over, Verdict::Ask] {
                     let those = worked.sheet.checks.iter().filter(|it| it.verdict == wanted);
@@ -292,11 +298,14 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
                 }
                 ready.within += worked.sheet.checks.len() - found.checks.len();
             }
-            Some(Err(stale)) => found.snag = Some(Snag::Stale(stale.clone())),
+            Some(Err(stale)) => found.snags.push(Snag::Stale(stale.clone())),
             None => {}
         }
+        if moved {
+            found.snags.push(Snag::Moved);
+        }
         let is_over = found.checks.iter().any(|check| check.verdict == Verdict::Over);
-        if is_over || found.snag.is_some() {
+        if is_over || !found.snags.is_empty() {
             ready.over.push(found);
         } else if !found.checks.is_empty() {
             ready.ask.push(found);
@@ -352,7 +361,7 @@ mod tests {
         assert_eq!(told, job.marks.iter().map(there).sum::<usize>());
         assert_eq!(all.iter().map(|it| it.marks).sum::<usize>(), job.marks.len());
         let hold = all[0].over.iter().find(|it| it.title == "hold").unwrap();
-        assert_eq!(hold.snag, Some(Snag::Held), "a blank hold stands in the way");
+        assert_eq!(hold.snags, [Snag::Held], "a blank hold stands in the way");
         let counted: usize = all.iter().map(|it| it.within + it.overs() + it.asks()).sum();
         let held = all.iter().flat_map(|it| &it.over);
         let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
@@ -372,7 +381,7 @@ mod tests {
         };
         let mut held: Vec<&str> =
             job.marks.iter().filter(|it| is_held(it)).map(|it| &*it.id).collect();
-        let own = strip.over.iter().filter(|it| it.snag == Some(Snag::Held));
+        let own = strip.over.iter().filter(|it| it.is_held());
         let mut told: Vec<&str> = own.chain(&strip.later).map(|it| &*it.mark).collect();
         held.sort_unstable();
         told.sort_unstable();
@@ -401,7 +410,7 @@ mod tests {
         let all = ready(&job, &Survey::of(&job));
         assert_eq!((all[0].marks, all[0].overs(), all[0].is_told()), (0, 0, true));
         assert_eq!(all[0].later[0].title, "raising");
-        assert_eq!(all[1].over[0].snag, Some(Snag::Held));
+        assert_eq!(all[1].over[0].snags, [Snag::Held]);
         the_strip_tells_what_is_held(&job);
     }
 
@@ -466,22 +475,32 @@ mod tests {
         assert_eq!(open(&job), COVER.len());
     }
 
+    /// What is held may wait as well: it says both, and counts once.
     #[test]
-    fn what_moved_stands_in_the_way() {
+    fn what_moved_stands_in_the_way_of_what_is_held_too() {
         let mut job = job();
-        let at = job.marks.iter().position(|mark| mark.calculator == "paint").unwrap();
-        let tie = super::super::Tie {
-            path: "area".into(),
-            mark: "gone".into(),
-            key: "x".into(),
-            seen: "192 sq ft".into(),
-        };
-        job.marks[at].ties.push(tie);
+        let before = ready(&job, &Survey::of(&job)).map(|it| it.overs());
+        for mark in &mut job.marks {
+            if mark.title != "paint" && mark.title != "raising" {
+                continue;
+            }
+            mark.ties.push(super::super::Tie {
+                path: "area".into(),
+                mark: "gone".into(),
+                key: "x".into(),
+                seen: "192 sq ft".into(),
+            });
+        }
         let all = ready(&job, &Survey::of(&job));
-        assert_eq!(
-            all[3].over.iter().find(|it| it.title == "paint").unwrap().snag,
-            Some(Snag::Moved)
-        );
+        let snags = |found: &[Found], title: &str| {
+            found.iter().find(|it| it.title == title).unwrap().snags.clone()
+        };
+        assert_eq!(snags(&all[3].over, "paint"), [Snag::Moved]);
+        let both = [Snag::Held, Snag::Moved];
+        assert_eq!(snags(&all[1].over, "raising"), both);
+        assert_eq!(snags(&all[0].later, "raising"), both);
+        let [strip, rough_in, cover, paint] = before;
+        assert_eq!(all.map(|it| it.overs()), [strip, rough_in, cover, paint + 1]);
     }
 
     #[test]
