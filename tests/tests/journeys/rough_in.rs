@@ -12,11 +12,11 @@ async fn a_plan_follows_an_edit_and_names_what_is_over() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/rough-in").await;
         // The sample's data cable has no length yet.
-        page.reads(ANSWER, "0, 1 open").await;
+        page.reads(ANSWER, "none over, 1 to settle").await;
         page.reads(".answer-verdict .verdict.ask", "not given").await;
         page.sees(".picture .drawing").await;
         page.enter(field("high"), "9' 2\"").await;
-        page.reads(ANSWER, "0, 1 open").await;
+        page.reads(ANSWER, "none over, 1 to settle").await;
         page.screenshot("rough-in-plan").await;
     })
     .await;
@@ -38,9 +38,9 @@ fn held(path: &str, text: &str) -> String {
 async fn ends_are_picked_follow_a_rename_and_hang_when_their_box_goes() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
         page.goto("#/rough-in").await;
-        page.reads(ANSWER, "0, 1 open").await;
+        page.reads(ANSWER, "none over, 1 to settle").await;
         page.tap(saying("Add 12-2")).await;
-        page.reads(ANSWER, "0, 2 open").await;
+        page.reads(ANSWER, "none over, 2 to settle").await;
         page.sees(saying("Not counted yet: 1 cable without an end.")).await;
         page.tap(&*chip("cables.3.from", "3")).await;
         page.tap(&*chip("cables.3.to", "2")).await;

@@ -41,7 +41,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet 
     // What is open may hide what is over: nothing over isn't all.
     let is_open = |it: &&Check| it.verdict == Verdict::Ask && it.asks != Asks::Minded;
     let open = checks.iter().filter(is_open).count() as i64;
-    let said = (open > 0).then(|| say!(s::OVER_OPEN, over, open));
+    let said = match (over, open) {
+        (_, 0) => None,
+        (0, _) => Some(say!(s::NONE_OVER_OPEN, open)),
+        _ => Some(say!(s::OVER_OPEN, over, open)),
+    };
     let tightest = fill_order(answer).first().copied();
     let next = tightest.filter(|at| is_over(&answer.boxes[*at])).and_then(|at| {
         let by = Volume::ZERO.minus(answer.boxes[at].spare()?);

@@ -4,7 +4,8 @@ use crate::words;
 
 words! {
     // On top, and the figures.
-    OVER_OPEN = "{0}, {1} open", es "{0}, {1} por resolver";
+    OVER_OPEN = "{0} over, {1} to settle", es "{0} {0?excede|exceden}, {1} por resolver";
+    NONE_OVER_OPEN = "none over, {0} to settle", es "nada excede, {0} por resolver";
     OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Exceden, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
     NEXT_OVER = "{0} is over by {1}: a bigger box, or a cable less.", es "{0} se pasa por {1}: una caja más grande, o un cable menos.";
     COUNT_BOXES = "Boxes", es "Cajas";

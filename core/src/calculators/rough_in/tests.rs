@@ -608,11 +608,14 @@ fn what_was_not_given_says_so() {
     input.boxes[7].marked = Some(Volume::hundredths(1800));
     let (_, sheet) = shown(&input);
     // Circuit 4 has a breaker that nobody read, and a signal cable ends in D2 with power.
-    assert_eq!(voice.say(&sheet.headline.value()), "0, 2 open");
+    assert_eq!(voice.say(&sheet.headline.value()), "none over, 2 to settle");
+    let mut small = input.clone();
+    small.boxes[7].marked = Some(Volume::hundredths(100));
+    assert_eq!(voice.say(&shown(&small).1.headline.value()), "1 over, 2 to settle");
     input.boxes[3].marked = None;
     (input.boxes[4].x, input.cables[10].circuit) = (None, String::new());
     let (_, sheet) = shown(&input);
-    assert_eq!(voice.say(&sheet.headline.value()), "0, 4 open");
+    assert_eq!(voice.say(&sheet.headline.value()), "none over, 4 to settle");
     assert_eq!(sheet.headline.amount, Amount::Count(0));
     let said = |key: &str| {
         let check = check(&sheet, key);
