@@ -106,6 +106,11 @@ fn check_words(worked: &Worked) {
     all.extend(
         sheet.checks.iter().flat_map(|check| [Some(&check.name), check.note.as_ref()]).flatten(),
     );
+    let named =
+        sheet.figures.iter().map(|it| &it.name).chain(sheet.checks.iter().map(|it| &it.name));
+    for name in named.chain([&sheet.headline.name]) {
+        assert!(!has_colon(name), "its value follows a colon: {}", name.phrase.en);
+    }
     all.extend(sheet.working.iter().map(|step| &step.name));
     all.extend(
         sheet
@@ -131,6 +136,13 @@ fn check_words(worked: &Worked) {
         assert!(said.starts_with('⟦') && said.ends_with('⟧'), "{said}");
         assert!(!said.contains('{') || has_typed_brace(text), "{said}");
     }
+}
+
+/// A colon of ours, not one that a person typed in a name.
+fn has_colon(text: &Text) -> bool {
+    let inner = |arg: &Arg| matches!(arg, Arg::Text(text) if has_colon(text));
+    [text.phrase.en, text.phrase.es].iter().any(|it| it.contains(':'))
+        || text.args.iter().any(inner)
 }
 
 /// A brace that a person typed, in a name of theirs, leaves nothing open.

@@ -56,8 +56,8 @@ async fn a_vault_is_shown_with_both_readings_of_half_the_floor() {
         page.enter(field("pitch"), "4").await;
         page.misses(field("to.height")).await;
         page.tap(saying("Checks")).await;
-        page.sees(saying("7 ft high: half of the 70 sq ft required")).await;
-        page.sees(saying("7 ft high: half of all that counts")).await;
+        page.sees(saying("7 ft high, half of the 70 sq ft required")).await;
+        page.sees(saying("7 ft high, half of all that counts")).await;
         page.screenshot("vault-4-in-12").await;
     })
     .await;

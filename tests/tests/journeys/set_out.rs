@@ -25,7 +25,7 @@ async fn boxes_are_set_out_over_two_floors() {
         page.reads(ANSWER, "0 in").await;
         page.enter(field("boxes.0.height"), "52").await;
         page.reads(ANSWER, "4 in").await;
-        page.sees(saying("1. Switch: up from the line")).await;
+        page.sees(saying("1. Switch, up from the line")).await;
         page.tap(saying("Add Over a counter")).await;
         page.sees(field("boxes.3.height")).await;
         page.tap(saying("Save to job")).await;

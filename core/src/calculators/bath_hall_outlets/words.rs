@@ -40,8 +40,8 @@ words! {
     IN_LAUNDRY = "In the laundry", es "En la lavandería";
     NEXT = "A small count: the rest is where you will plug in.", es "Es una cuenta chica: los demás van donde vaya a enchufar.";
     CHECK_HAVE = "Receptacles there", es "Contactos ahí";
-    CHECK_SIDE = "Basin {0}: from its edge", es "Lavabo {0}: desde su orilla";
-    CHECK_BELOW = "Basin {0}: below its top", es "Lavabo {0}: abajo de su borde";
+    CHECK_SIDE = "Basin {0}, from its edge", es "Lavabo {0}, desde su orilla";
+    CHECK_BELOW = "Basin {0}, below its top", es "Lavabo {0}, abajo de su borde";
     CHECK_OVER = "In or over a tub or shower", es "En una tina o regadera, o arriba";
     CHECK_TUB = "From the tub or shower", es "Desde la tina o regadera";
     SMALL = "Where the bath is too small for that, its receptacle goes on the farthest wall. Ask.", es "Donde el baño es muy chico para eso, su contacto va en la pared más lejana. Pregunte.";

@@ -234,7 +234,7 @@ fn two_widths_in_one_ceiling_leave_no_strip() {
     let one = |wide: &str| format!("board {} {wide} 16 ft", input.panel.key());
     assert_eq!(keys, [one("4 ft"), one("4 ft 6 in"), "drywall-screw".to_owned()]);
     let said = crate::words::Voice::default().say(&sheet.headline.name);
-    assert_eq!(said, "Boards: 2 of 54 in by 16 ft, 1 of 48 in by 16 ft");
+    assert_eq!(said, "Boards, 2 of 54 in by 16 ft, 1 of 48 in by 16 ft");
     let rows = |wide| rows_of(&worked(&both(156, wide, 16, &[12, 14])));
     assert_eq!(rows(158), [[54, 54], [54, 54], [50, 54]]);
     assert_eq!(rows(156), [[54, 54], [54, 54], [48, 48]]);
@@ -790,7 +790,7 @@ fn spare_boards_are_bought() {
     assert_eq!(sheet.materials[0].amount, 6.into());
     assert_eq!(sheet.headline.amount, 4.into());
     let said = crate::words::Voice::default().say(&sheet.headline.name);
-    assert_eq!(said, "Boards: 4 of 12 ft");
+    assert_eq!(said, "Boards, 4 of 12 ft");
 }
 
 /// Source: the maker's sheet that board weights name: 1/4 in hangs on no framing alone. One function

@@ -82,7 +82,7 @@ words! {
     NONE_FOUND = "No layout was found that keeps end joints on framing and out of line.", es "No se halló un acomodo con las juntas de punta sobre estructura y sin alinearse.";
     TOO_MANY = "More than {0} members in one run: work the surface in parts.", es "Más de {0} apoyos en un tramo: haga la superficie por partes.";
 
-    BOARDS = "Boards: {0}", es "Hojas: {0}";
+    BOARDS = "Boards, {0}", es "Hojas, {0}";
     OF_ONE = "{0} of {1}", es "{0} de {1}";
     AND_MORE = "{0}, {1}", es "{0}, {1}";
     LONGEST_BOARD = "Longest board", es "Hoja más larga";

@@ -6,14 +6,14 @@ words! {
     UNNAMED = "Branch {0}", es "Ramal {0}";
     NAMED = "{0} {1}", es "{0} {1}";
     PLAIN_TRUNK = "Trunk {0}", es "Troncal {0}";
-    FLOW = "{0}: air", es "{0}: aire";
-    OPEN_FLOW = "{0}: air, all open", es "{0}: aire, todo abierto";
+    FLOW = "{0}, air", es "{0}, aire";
+    OPEN_FLOW = "{0}, air, all open", es "{0}, aire, todo abierto";
     PRESSURE = "Pressure at the start", es "Presión al principio";
     OPEN_PRESSURE = "Pressure, all open", es "Presión, todo abierto";
     TOTAL = "Air in all", es "Aire en total";
     OPEN_TOTAL = "Air in all, all open", es "Aire en total, todo abierto";
 
-    CHECK_VELOCITY = "{0}: velocity", es "{0}: velocidad";
+    CHECK_VELOCITY = "{0}, velocity", es "{0}, velocidad";
 
     NEXT_TOTAL = "{0} loses {1}; the others get it, and the blower works against {2}. A blower of fixed speed comes near the other end, below.", es "{0} pierde {1}; los otros lo reciben, y el soplador trabaja contra {2}. Un soplador de velocidad fija se acerca al otro extremo, abajo.";
     NEXT_PRESSURE = "{0} loses {1}; the others keep theirs or gain a little.", es "{0} pierde {1}; los otros conservan el suyo o ganan poco.";
@@ -31,7 +31,7 @@ words! {
     ROW_OPEN = "{0}; all open {1}; Re {2}, {3}", es "{0}; todo abierto {1}; Re {2}, {3}";
     OTHER_PRESSURE = "If the pressure stays instead", es "Si en cambio se mantiene la presión";
     OTHER_TOTAL = "If the system's air stays instead", es "Si en cambio se mantiene el aire del sistema";
-    OTHER_FLOW = "{0}: air, at the other end", es "{0}: aire, en el otro extremo";
+    OTHER_FLOW = "{0}, air, at the other end", es "{0}, aire, en el otro extremo";
     AMOUNT = "{0}", es "{0}";
     AGAIN_PART = "Look again", es "Revise otra vez";
     AGAIN = "{0}.", es "{0}.";

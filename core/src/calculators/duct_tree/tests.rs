@@ -216,5 +216,5 @@ fn the_working_closes_every_way() {
     };
     let sheet = DuctTree::sheet(&named, &solve(&named).unwrap(), Basis::default());
     let voice = Voice { units: Units::Metric, ..Voice::default() };
-    assert_eq!(voice.say(&sheet.headline.name), "1 Kitchen 0: air");
+    assert_eq!(voice.say(&sheet.headline.name), "1 Kitchen 0, air");
 }

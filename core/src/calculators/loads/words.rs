@@ -89,7 +89,7 @@ words! {
     LENGTH = "Along the beam, by that value", es "A lo largo de la viga, con ese valor";
     LEAST = "Code's least", es "Mínimo del código";
 
-    CHECK_SIZED = "Beams, posts, footings: for the engineer to size", es "Vigas, postes, zapatas: las dimensiona el ingeniero";
+    CHECK_SIZED = "Beams, posts and footings, for the engineer to size", es "Vigas, postes y zapatas, que dimensiona el ingeniero";
     ASK_SIZED = "None is sized here: these are the loads to bring.", es "Aquí no se dimensiona ninguna: estas son las cargas para llevarle.";
     CHECK_THROUGH = "Joists running through", es "Viguetas corridas";
     ASK_THROUGH = "How they share is the engineer's to say; a cut over the support changes it, and a short end may lift.", es "Cómo se reparten lo dice el ingeniero; un corte sobre el apoyo lo cambia, y una punta corta se puede levantar.";

@@ -46,8 +46,8 @@ words! {
     CHECK_BORDER = "Height under the border", es "Altura bajo el borde";
     CHECK_LOW = "Height at the low wall", es "Altura en la pared baja";
     CHECK_ROOM = "Floor that counts", es "Piso que cuenta";
-    CHECK_REQUIRED = "7 ft high: half of the 70 sq ft required", es "7 ft de alto: la mitad de los 70 sq ft exigidos";
-    CHECK_COUNTED = "7 ft high: half of all that counts", es "7 ft de alto: la mitad de todo lo que cuenta";
+    CHECK_REQUIRED = "7 ft high, half of the 70 sq ft required", es "7 ft de alto, la mitad de los 70 sq ft exigidos";
+    CHECK_COUNTED = "7 ft high, half of all that counts", es "7 ft de alto, la mitad de todo lo que cuenta";
     CHECK_OVERHEAD = "Moving what is overhead", es "Mover lo que hay arriba";
     CHECK_STUD = "Stud height", es "Altura del montante";
     CHECK_JOINT = "Joints in a wall's height", es "Juntas en la altura de la pared";

@@ -3,8 +3,8 @@
 use crate::words;
 
 words! {
-    PRESSURE = "Room pressure, door shut: no more than", es "Presión del cuarto, puerta cerrada: no más de";
-    PRESSURE_LOW = "Room pressure, door shut: pulled no lower than", es "Presión del cuarto, puerta cerrada: no baja de";
+    PRESSURE = "Room pressure, door shut, at most", es "Presión del cuarto, puerta cerrada, máximo";
+    PRESSURE_LOW = "Room pressure, door shut, pulled no lower than", es "Presión del cuarto, puerta cerrada, no baja de";
     PRESSURE_WC = "The same in inches of water", es "Lo mismo en pulgadas de agua";
     BACK = "Air that has to get back", es "Aire que tiene que regresar";
     BACK_IN = "Air that has to come in past the door", es "Aire que tiene que entrar por la puerta";
@@ -26,7 +26,7 @@ words! {
     CHECK = "Room pressure, leaks not counted", es "Presión del cuarto, sin contar fugas";
     CHECK_LOW = "Room pulled below the house, leaks not counted", es "Cuarto jalado abajo de la casa, sin contar fugas";
     LEAKS = "No room is tight: its leaks pass some of it, so that less is measured. With the door shut and the blower on, a gauge tells.", es "Ningún cuarto es hermético: por sus fugas pasa una parte, y se mide menos. Con la puerta cerrada y el soplador andando, lo dice un manómetro.";
-    CHECK_SHUT = "As good as shut: net open area", es "Como cerrado: área neta abierta";
+    CHECK_SHUT = "As good as shut, net open area", es "Como cerrado, área neta abierta";
     CHECK_OWN = "Air its own return takes", es "Aire que toma su propio retorno";
     OWN_MORE = "It takes more than the room gets: with the door shut it pulls the room low, and a flue in it backward. Give it more or take less. Ask the HVAC sub.", es "Toma más de lo que recibe el cuarto: con la puerta cerrada baja la presión del cuarto y jala al revés una chimenea que esté en él. Dele más o tome menos. Pregunte al contratista de clima.";
     CHECK_SPEED = "Air through a transfer grille's face", es "Aire por la cara de una rejilla de paso";

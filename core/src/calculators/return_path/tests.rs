@@ -115,7 +115,7 @@ fn the_pressure_is_a_bound_and_every_rule_is_compared() {
     let answer = solve(&input).unwrap();
     let sheet = ReturnPath::sheet(&input, &answer, Basis::default());
     let say = |text: &Text| Voice::default().say(text);
-    assert_eq!(say(&sheet.headline.name), "Room pressure, door shut: no more than");
+    assert_eq!(say(&sheet.headline.name), "Room pressure, door shut, at most");
     assert!(say(sheet.checks[0].note.as_ref().unwrap()).contains("less is measured"));
     let part = sheet.parts.iter().find(|part| part.key == "compared").unwrap();
     let rows: Vec<_> = part.rows.iter().map(|row| (say(&row.name), say(&row.value))).collect();

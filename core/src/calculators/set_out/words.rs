@@ -63,8 +63,8 @@ words! {
     NO_SUCH = "There are {0} floors. Say which of them it stands over.", es "Hay {0} pisos. Diga sobre cuál de ellos va.";
 
     NAMED = "{0}. {1}", es "{0}. {1}";
-    FROM_LINE_DOWN = "{0}: down from the line", es "{0}: abajo de la línea";
-    FROM_LINE_UP = "{0}: up from the line", es "{0}: arriba de la línea";
+    FROM_LINE_DOWN = "{0}, down from the line", es "{0}, abajo de la línea";
+    FROM_LINE_UP = "{0}, up from the line", es "{0}, arriba de la línea";
     IS_DOWN = "{0} down", es "{0} abajo";
     IS_UP = "{0} up", es "{0} arriba";
     ON_LINE = "on the line", es "en la línea";
@@ -88,14 +88,14 @@ words! {
     CHECK_LEVEL = "Highest finished floor over the lowest", es "Piso terminado más alto sobre el más bajo";
     SAY_HIGH = "Write it on the wall: heights are over the highest floor.", es "Escríbalo en la pared: las alturas son sobre el piso más alto.";
     SAY_OWN = "Write it on the wall: heights are over each box's own floor.", es "Escríbalo en la pared: las alturas son sobre el piso de cada caja.";
-    CHECK_SEAM = "{0}: off the board's seam", es "{0}: lejos de la junta de hojas";
+    CHECK_SEAM = "{0}, off the board's seam", es "{0}, lejos de la junta de hojas";
     ASK_SEAM = "It lies across the seam: the joint is cut and taped round it. Move it up or down.", es "Queda sobre la junta: la junta se corta y se encinta alrededor. Muévala arriba o abajo.";
-    CHECK_SPLASH = "{0}: over the backsplash", es "{0}: sobre el salpicadero";
+    CHECK_SPLASH = "{0}, over the backsplash", es "{0}, sobre el salpicadero";
     ASK_SPLASH = "Its plate meets the backsplash. Move it up.", es "Su tapa topa con el salpicadero. Muévala arriba.";
-    CHECK_DOOR = "{0}: past the casing", es "{0}: pasando la moldura";
+    CHECK_DOOR = "{0}, past the casing", es "{0}, pasando la moldura";
     ASK_DOOR = "Its plate meets the casing. Move it along.", es "Su tapa topa con la moldura. Muévala a un lado.";
-    CHECK_LOW = "{0}: lower part, over its floor", es "{0}: parte baja, sobre su piso";
-    CHECK_HIGH = "{0}: upper part, over its floor", es "{0}: parte alta, sobre su piso";
+    CHECK_LOW = "{0}, lower part, over its floor", es "{0}, parte baja, sobre su piso";
+    CHECK_HIGH = "{0}, upper part, over its floor", es "{0}, parte alta, sobre su piso";
     CHECK_BACK = "Box front behind the finish", es "Frente de la caja atrás del acabado";
     PROUD_OF = "It stands out past the finish: its plate won't sit.", es "Sale más allá del acabado: su tapa no asienta.";
 

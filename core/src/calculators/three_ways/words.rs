@@ -51,8 +51,8 @@ words! {
     OVER_IT = "Board over", es "Tablaroca encima";
     TEAR_OUT = "Tear out, board anew", es "Demoler y tablaroca nueva";
 
-    FEWEST = "Fewest hours, likely: {0}", es "Menos horas, lo probable: {0}";
-    OF = "{0}: {1}", es "{0}: {1}";
+    FEWEST = "{0}, fewest hours, likely", es "{0}, menos horas, lo probable";
+    OF = "{0}, {1}", es "{0}, {1}";
     THREE = "{0} · {1} · {2}", es "{0} · {1} · {2}";
     ONE = "{0}", es "{0}";
     NONE = "none", es "nada";
@@ -65,7 +65,7 @@ words! {
     SCREW = "Screws", es "Tornillos";
     SCREW_NEEDED = "Screw needed", es "Tornillo necesario";
     LOAD = "Board on framing", es "Tablaroca sobre la estructura";
-    CARRIED = "Boarded over: all the joists carry", es "Tablaroca encima: todo lo que cargan las viguetas";
+    CARRIED = "Boarded over, all the joists carry", es "Tablaroca encima, todo lo que cargan las viguetas";
     OUT = "Weight out", es "Peso que sale";
     INTO = "Weight in", es "Peso que entra";
     LOADS = "Dump loads", es "Viajes al basurero";
@@ -91,13 +91,13 @@ words! {
     HELD_BY = "{0}: {1}", es "{0}: {1}";
     HELD_BY_TWO = "{0}; and by itself {1}: {2}", es "{0}; y por separado {1}: {2}";
 
-    CHECK_HEIGHT = "{0}: ceiling, after", es "{0}: techo, después";
+    CHECK_HEIGHT = "{0}, ceiling after", es "{0}, techo después";
     ASK_LOW = "Too low for a room to live in; a bath or a laundry may be 6 ft 8 in. Ask.", es "Demasiado bajo para un cuarto habitable; un baño o una lavandería puede tener 6 ft 8 in. Pregunte.";
-    CHECK_BOX = "{0}: boxes behind it", es "{0}: cajas atrás de él";
+    CHECK_BOX = "{0}, boxes behind it", es "{0}, cajas atrás de él";
     ASK_BOX = "A listed extender on each box, or the box moved.", es "Una extensión listada en cada caja, o mueva la caja.";
-    CHECK_BOARD = "Tear out: holds open for board and compound", es "Demoler: altos abiertos para tablaroca y pasta";
+    CHECK_BOARD = "Tear out, holds open for board and compound", es "Demoler, altos abiertos para tablaroca y pasta";
     ASK_BOARD = "Board and its joint compound need a result and a hold of their own before they come out.", es "La tablaroca y su pasta necesitan su propio resultado y su propio alto antes de quitarlas.";
-    CHECK_JOISTS = "Board over: on the joists", es "Tablaroca encima: sobre las viguetas";
+    CHECK_JOISTS = "Board over, on the joists", es "Tablaroca encima, sobre las viguetas";
     ASK_LEFT = "Joists or insulation aren't said: {0} is left for what isn't. Find out.", es "No se dijeron las viguetas o el aislante: quedan {0} para lo que falta. Averígüelo.";
     ASK_JOISTS = "More than the joist table has for board, joists and insulation together: see ceiling joists, or an engineer.", es "Más de lo que trae la tabla de viguetas para tablaroca, viguetas y aislante juntos: vea las viguetas de techo, o un ingeniero.";
 
