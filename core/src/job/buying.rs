@@ -236,7 +236,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             let share = Share {
                 mark: mark.id.clone(),
                 title: mark.title.clone(),
-                spot: mark.spot.clone(),
+                spot: job.spot_of(mark).to_owned(),
                 asks: material.amount,
                 counted,
                 counts,

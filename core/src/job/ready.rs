@@ -283,7 +283,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         let mut found = Found {
             mark: mark.id.clone(),
             title: mark.title.clone(),
-            spot: mark.spot.clone(),
+            spot: job.spot_of(mark).to_owned(),
             snags: Vec::new(),
             checks: Vec::new(),
         };
@@ -321,7 +321,7 @@ fn owners_answer(mark: &Mark, job: &Job, survey: &Survey<'_>) -> Option<Answer> 
         Some(Ok(worked)) => worked.sheet.headline.amount.exact(),
         _ => mark.kept.answer.clone(),
     };
-    let (id, title, spot) = (mark.id.clone(), mark.title.clone(), mark.spot.clone());
+    let (id, title, spot) = (mark.id.clone(), mark.title.clone(), job.spot_of(mark).to_owned());
     said.is_open(&now).then_some(Answer { mark: id, title, spot, said, now })
 }
 

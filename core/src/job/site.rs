@@ -7,6 +7,7 @@ use super::mark::Mark;
 use super::refusal::{LONGEST_NAME, LONGEST_PLACE, Refusal, fits, usable};
 use super::stamp::{Moment, Stamp};
 use super::words as w;
+use crate::catalog;
 use crate::edition::Basis;
 use crate::measure::Units;
 use crate::say;
@@ -53,6 +54,18 @@ pub struct Gone {
     pub clock: Clock,
     /// When it was removed.
     pub at: Moment,
+}
+
+/// What a mark says of where it is by itself: what was written, and of a room its title too.
+fn own_spot(mark: &Mark) -> &str {
+    match mark.spot.trim() {
+        "" if is_room(mark) => mark.title.trim(),
+        spot => spot,
+    }
+}
+
+fn is_room(mark: &Mark) -> bool {
+    catalog::find(&mark.calculator).is_some_and(|entry| entry.is_room)
 }
 
 /// The marks of one room or spot.
@@ -118,6 +131,24 @@ impl Job {
         self.place_of(id).ok().and_then(|at| self.marks.get(at))
     }
 
+    /// The room or spot of a mark: its own, else that of the room that it took figures from; empty
+    /// where there is none, or where it took them from rooms in several spots.
+    pub fn spot_of<'a>(&'a self, mark: &'a Mark) -> &'a str {
+        let mut found = own_spot(mark);
+        if !found.is_empty() {
+            return found;
+        }
+        for tie in &mark.ties {
+            let Some(room) = self.mark(&tie.mark).filter(|it| is_room(it)) else { continue };
+            let spot = own_spot(room);
+            if !found.is_empty() && fold(found) != fold(spot) {
+                return "";
+            }
+            found = spot;
+        }
+        found
+    }
+
     /// The marks by spot: the spot with the newest mark first, in it the newest first. Case and
     /// blanks around a spot's name don't make it another spot.
     pub fn newest_first_by_spot(&self) -> Vec<Spot<'_>> {
@@ -131,7 +162,7 @@ impl Job {
         let mut keys: Vec<String> = Vec::new();
         let mut spots: Vec<Spot<'_>> = Vec::new();
         for mark in marks {
-            let name = mark.spot.trim();
+            let name = self.spot_of(mark);
             let key = fold(name);
             let place = keys.iter().position(|known| *known == key).unwrap_or_else(|| {
                 keys.push(key);
@@ -178,9 +209,47 @@ pub(super) fn check(name: &str, place: &str) -> Result<(), Refusal> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::stamp;
+    use super::super::samples::{mark, stamp};
+    use super::super::tie::Tie;
     use super::*;
     use crate::words::Voice;
+
+    #[test]
+    fn a_number_that_took_a_rooms_figures_stands_in_that_room() {
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        let ids = ["den", "hall", "paint"].map(str::to_owned);
+        for (id, calculator) in ids.iter().zip(["room", "room", "paint"]) {
+            let mark = mark(1);
+            job.marks.push(Mark { id: id.clone(), calculator: calculator.into(), ..mark });
+        }
+        let tie = |mark: &str| Tie {
+            path: "area".into(),
+            mark: mark.into(),
+            key: "ceiling".into(),
+            seen: "168 sq ft".into(),
+        };
+        let spot = |job: &Job| job.spot_of(job.mark("paint").unwrap()).to_owned();
+        for mark in &mut job.marks {
+            (mark.spot, mark.ties) = (String::new(), Vec::new());
+        }
+        assert_eq!(spot(&job), "", "it took nothing");
+        (job.marks[0].title, job.marks[1].title) = ("Den".into(), "Hall".into());
+        job.marks[2].ties = vec![tie("den")];
+        assert_eq!(spot(&job), "Den");
+        let spots = job.newest_first_by_spot();
+        let names: Vec<_> = spots.iter().map(|it| (it.name, it.marks.len())).collect();
+        assert_eq!(names.len(), 2);
+        assert!(names.contains(&("Den", 2)) && names.contains(&("Hall", 1)), "{names:?}");
+        job.marks[2].ties.push(tie("hall"));
+        assert_eq!(spot(&job), "", "of two rooms it is in neither");
+        job.marks[1].spot = " den".into();
+        assert_eq!(fold(&spot(&job)), "den", "two that are measured in one spot");
+        job.marks[2].spot = "Attic".into();
+        assert_eq!(spot(&job), "Attic", "what was written holds");
+        job.marks[2].ties = vec![tie("gone"), tie("paint")];
+        job.marks[2].spot.clear();
+        assert_eq!(spot(&job), "", "no room");
+    }
 
     #[test]
     fn a_job_without_a_name_says_so() {
