@@ -147,7 +147,7 @@ words! {
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
     LOOKED_FOR = "What is looked for", es "Qué se revisa";
     LOOKED_ON = "looked at {0}", es "revisado {0}";
-    HABIT = "common practice", es "costumbre del oficio";
+    HABIT = "Common practice", es "Costumbre del oficio";
 
     // Sheets that are handed over.
     OF_ALL_NUMBERS = "Made of all numbers of the job", es "Con todos los números del trabajo";

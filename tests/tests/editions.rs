@@ -100,7 +100,8 @@ fn no_clause_names_an_edition_that_the_answer_is_not_worked_under() {
         "cables":[{}],"devices":[{}],"clamps":"inside","supports":[{}],"adds":[{"volume":"2"}]}"#;
     for edition in Electrical::ALL {
         let worked = box_fill(json, Some(edition));
-        let clauses: Vec<_> = worked.sheet.sources().iter().map(|source| source.clause).collect();
+        let clauses: Vec<_> =
+            worked.sheet.sources().iter().map(|source| source.clause.en).collect();
         assert!(clauses.contains(&"NEC 314.16(B)(5)") && clauses.contains(&"NEC 314.16(B)(6)"));
         for clause in clauses {
             assert!(!clause.contains("NEC 20"), "{edition:?}: {clause}");

@@ -57,9 +57,11 @@ fn check_sheet(worked: &Worked) {
         assert_eq!(step.expr.value().and_then(Value::amount), Some(sheet.headline.amount));
     }
     for source in sheet.sources() {
-        assert!(
-            !source.clause.is_empty() && !source.says.en.is_empty() && !source.seen.en.is_empty()
-        );
+        for phrase in [&source.clause, source.says, source.seen] {
+            assert!(!phrase.en.is_empty(), "{}", source.key);
+        }
+        let in_spanish = !source.clause.es.is_empty();
+        assert!(in_spanish || is_a_publications_name(source.clause.en), "{}", source.clause.en);
     }
     if let Standing::Held(reasons) = &worked.standing {
         assert!(!reasons.is_empty(), "held without a reason");
@@ -136,6 +138,20 @@ fn check_words(worked: &Worked) {
         assert!(said.starts_with('⟦') && said.ends_with('⟧'), "{said}");
         assert!(!said.contains('{') || has_typed_brace(text), "{said}");
     }
+}
+
+/// Whether it begins with what a publication or who published it is called, in letters or numbers,
+/// as in every language.
+fn is_a_publications_name(clause: &str) -> bool {
+    const BY_NAME: [&str; 4] = [
+        "Building Science Corp. ",
+        "Florida Building Code",
+        "Handbook of Hydraulic",
+        "Home Energy",
+    ];
+    let first = clause.split([' ', ',', '-']).next().unwrap_or_default();
+    let is_short = first.len() > 1 && !first.contains(|it: char| it.is_ascii_lowercase());
+    is_short || BY_NAME.iter().any(|name| clause.starts_with(name))
 }
 
 /// A colon of ours, not one that a person typed in a name.

@@ -135,7 +135,7 @@ fn check(check: &Check, voice: Voice) -> El {
     el("li")
         .with(el("p").class("row").with(name).text(" ").with(verdict(check.verdict, check.word())))
         .with(el("p").text(&voice.say(&says)))
-        .with(el("p").class("quiet").text(&voice.say(&say!(w::FIGURE, check.source.clause))))
+        .with(el("p").class("quiet").text(&voice.phrase(&check.source.clause)))
 }
 
 /// Something to look for, with its tick. Ticked, nothing is drawn anew: the focus stays.
@@ -162,7 +162,7 @@ fn point(desk: Desk, id: StoredValue<String>, phase: Phase, looked: Looked, is_o
         })
     });
     let source = match point.source {
-        Some(source) => speech::say(&say!(w::FIGURE, source.clause)),
+        Some(source) => speech::phrase(&source.clause),
         None => speech::phrase(&w::HABIT),
     };
     let when = move || match *at.read() {

@@ -45,7 +45,7 @@ pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
     };
     let places = sheet.places.iter().filter_map(|it| place(it, voice, who)).collect::<Vec<_>>();
     let sources = sheet.sources.iter().map(|source| {
-        let says = say!(w::PAIR, source.clause, source.says);
+        let says = say!(w::PAIR, &source.clause, source.says);
         el("li").text(&speech::say(&says))
     });
     let sources = (!sheet.sources.is_empty()).then(|| {
@@ -305,7 +305,7 @@ fn on_paper(wide: i64, who: Who) -> Text {
 fn check(check: &Check, voice: Voice) -> El {
     let note = check.note.as_ref().filter(|_| check.verdict != Verdict::Within);
     let note = note.map(|note| el("span").text(&voice.say(note)).text(" "));
-    let source = el("span").class("quiet").text(&voice.say(&say!(w::FIGURE, check.source.clause)));
+    let source = el("span").class("quiet").text(&voice.phrase(&check.source.clause));
     el("li")
         .class("row")
         .with(el("span").text(&voice.say(&told(check))).text(". ").with(note).with(source))

@@ -290,7 +290,7 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
     let clause = decisive.map(|check| {
         let by = match check.source.confidence {
             Confidence::CommonPractice => say!(w::BY, check.source.confidence.words()),
-            _ => say!(w::BY, check.source.clause),
+            _ => say!(w::BY, &check.source.clause),
         };
         el("p").class("edition quiet").text(&voice.say(&by))
     });

@@ -18,7 +18,7 @@ fn one(check: &Check, voice: Voice) -> El {
     let told = check.told();
     let told = if says_spare { say!(w::PAIR, told, spare(check)) } else { told };
     // On paper many checks of one clause say it once, among the sources.
-    let [clause, says] = [say!(w::FIGURE, check.source.clause), say!(w::SAYS, check.source.says)];
+    let [clause, says] = [say!(w::FIGURE, &check.source.clause), say!(w::SAYS, check.source.says)];
     let says = el("span").class("says").text(&voice.say(&says));
     el("li")
         .class("check")

@@ -109,7 +109,7 @@ fn sources(worked: &Worked, voice: Voice) -> El {
     let one = |source: &'static Source| {
         let sure = say!(w::SURE, source.seen, source.confidence.words());
         el("li")
-            .with(el("strong").text(&voice.say(&say!(w::FIGURE, source.clause))))
+            .with(el("strong").text(&voice.phrase(&source.clause)))
             .text(" ")
             .say(source.says)
             .with(el("p").class("quiet").text(&voice.say(&sure)))

@@ -13,9 +13,8 @@ pub(super) fn working(worked: &Worked, voice: Voice) -> El {
 
 fn one(step: &Step, voice: Voice) -> El {
     let equation = voice.say(&say!(w::FIGURE, step.equation(voice)));
-    let clause = step
-        .source
-        .map(|source| el("p").class("quiet").text(&voice.say(&say!(w::FIGURE, source.clause))));
+    let clause =
+        step.source.map(|source| el("p").class("quiet").text(&voice.phrase(&source.clause)));
     el("li")
         .with(el("p").text(&voice.say(&step.name)))
         .with(el("p").class("equation").text(&equation))

@@ -160,7 +160,7 @@ fn sheet(worked: &Worked, voice: Voice) -> Node {
     let sources = worked.sheet.sources().into_iter().map(|source| {
         tree(&[
             ("key", source.key),
-            ("clause", source.clause),
+            ("clause", source.clause.en),
             ("says", &voice.phrase(source.says)),
             ("seen", &voice.phrase(source.seen)),
             ("sure", &voice.phrase(source.confidence.words())),

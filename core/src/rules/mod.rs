@@ -6,12 +6,12 @@
 /// A source in its fields' order, where a file has many: name, key, clause, what it says, what was
 /// seen, how sure.
 macro_rules! source {
-    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal, $says:ident, $seen:ident, $sure:ident) => {
+    ($(#[$doc:meta])* $name:ident, $key:literal, $clause:literal $(es $es:literal)?, $says:ident, $seen:ident, $sure:ident) => {
         $(#[$doc])*
         #[doc = concat!("Published as: ", $clause, ".")]
         pub static $name: $crate::sheet::Source = $crate::sheet::Source {
             key: $key,
-            clause: $clause,
+            clause: $crate::words::Phrase { en: $clause, es: concat!($($es)?) },
             says: &$says,
             seen: &$seen,
             confidence: $crate::sheet::Confidence::$sure,

@@ -19,7 +19,7 @@ words! {
 
 source!(
     /// What a shop sells.
-    PACKS, "usual-packs", "Usual packages", PACKS_SAYS, PACKS_SEEN, CommonPractice
+    PACKS, "usual-packs", "Usual packages" es "Empaques usuales", PACKS_SAYS, PACKS_SEEN, CommonPractice
 );
 
 /// How a material whose key starts so is sold: what a package is called, and what it holds. None

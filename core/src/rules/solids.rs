@@ -12,7 +12,7 @@ words! {
 
 source!(
     /// What they are worked by.
-    SOLIDS, "mensuration", "Mensuration: right triangle and prismoid", SOLIDS_SAYS, SOLIDS_SEEN, Derived
+    SOLIDS, "mensuration", "Mensuration: right triangle and prismoid" es "Medición: triángulo recto y prismoide", SOLIDS_SAYS, SOLIDS_SEEN, Derived
 );
 
 /// The slant over a run and a rise, as it is written out.

@@ -9,5 +9,5 @@ words! {
 
 source!(
     /// What the shift stands on.
-    DIAGONALS, "two-diagonals", "Law of cosines, both diagonals of a parallelogram", SAYS, SEEN, Derived
+    DIAGONALS, "two-diagonals", "Law of cosines, both diagonals of a parallelogram" es "Ley de los cosenos, las dos diagonales de un paralelogramo", SAYS, SEEN, Derived
 );

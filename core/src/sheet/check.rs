@@ -20,7 +20,7 @@ words! {
     WITHIN = "within", es "dentro";
     OVER = "over", es "excede";
     SHORT = "short", es "corto";
-    ASK = "ask locally", es "pregunte ahí";
+    ASK = "ask locally", es "pregunte en su localidad";
     /// No authority decides it: who works does.
     SETTLE = "settle it first", es "resuélvalo antes";
     /// Nobody typed it.

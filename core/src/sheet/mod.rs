@@ -63,9 +63,10 @@ impl Confidence {
 pub struct Source {
     /// Stable name, for tests and scripts.
     pub key: &'static str,
-    /// The clause or table, the same in every language: `NEC 314.16(B)(1)`. Without the year of an
-    /// edition: a text may hold in several, and the answer says which one it is worked under.
-    pub clause: &'static str,
+    /// The clause or table: `NEC 314.16(B)(1)`, the same in every language where it is the name of what
+    /// is published. Without the year of an edition: a text may hold in several, and the answer says
+    /// which one it is worked under.
+    pub clause: Phrase,
     /// What it says, in our words.
     pub says: &'static Phrase,
     /// What was read, so that a person can judge it.

@@ -34,7 +34,7 @@ fn told_of(sheet: &Turnover, say: impl Fn(&Text) -> String) -> Vec<String> {
         }
         for check in &number.checks {
             all.push([&say(&told(check)), "."].concat());
-            all.push([check.source.clause, &say(&check.word().into())].concat());
+            all.push([check.source.clause.en, &say(&check.word().into())].concat());
         }
         for part in &number.parts {
             all.push(say(&part.title));

@@ -20,7 +20,7 @@ use crate::words::{Amount, Phrase, Text};
 /// Where proving dead is published.
 static DEAD: Source = Source {
     key: "nfpa-70e-120.5",
-    clause: "NFPA 70E 120.5, OSHA 29 CFR 1910.333(b)(2)",
+    clause: Phrase { en: "NFPA 70E 120.5, OSHA 29 CFR 1910.333(b)(2)", es: "" },
     says: &s::DEAD_SAYS,
     seen: &s::DEAD_SEEN,
     confidence: Confidence::Read,

@@ -49,7 +49,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
 pub fn ahead(mut sheet: Sheet, says: Text) -> Sheet {
     sheet.headline.amount = Amount::Count(1);
     sheet.next = Some(say!(w::NEXT_HELD, says.clone()));
-    let value = say!(w::REASON_BEHIND, UNSAID.clause);
+    let value = say!(w::REASON_BEHIND, &UNSAID.clause);
     let rows = vec![PartRow { name: says, value, puts: Vec::new() }];
     sheet.parts.insert(
         0,
@@ -170,13 +170,13 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let read = |name: Text, value: Text| PartRow { name, value, puts: Vec::new() };
     let reasons: Vec<_> = answer
         .reasons()
-        .map(|reason| read(reason.says.clone(), say!(w::REASON_BEHIND, reason.source.clause)))
+        .map(|reason| read(reason.says.clone(), say!(w::REASON_BEHIND, &reason.source.clause)))
         .collect();
     let presumed = match answer.presumed {
         Some(source) if source == &VERMICULITE || input.built.is_some() => {
-            say!(w::PRESUMED_YES, source.clause)
+            say!(w::PRESUMED_YES, &source.clause)
         }
-        Some(source) => say!(w::PRESUMED_NO_YEAR, source.clause),
+        Some(source) => say!(w::PRESUMED_NO_YEAR, &source.clause),
         None => say!(w::PRESUMED_NO),
     };
     let notice = match answer.notice {

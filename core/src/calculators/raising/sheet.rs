@@ -279,7 +279,7 @@ fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
         let said = match source {
             None => say!(s::MOVED, name, why),
             Some(source) => {
-                say!(s::MOVED_BY, name, why, source.clause, source.confidence.words())
+                say!(s::MOVED_BY, name, why, &source.clause, source.confidence.words())
             }
         };
         // Whole sentences: there is no figure beside them.

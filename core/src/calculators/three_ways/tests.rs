@@ -65,7 +65,7 @@ fn a_box_under_new_board_may_be_a_quarter_inch_back() {
 #[test]
 fn each_check_names_its_rule() {
     let (_, sheet) = worked(&Input::sample());
-    let rules: Vec<_> = sheet.checks.iter().map(|it| (&*it.key, it.source.clause)).collect();
+    let rules: Vec<_> = sheet.checks.iter().map(|it| (&*it.key, it.source.clause.en)).collect();
     assert_eq!(
         rules,
         [

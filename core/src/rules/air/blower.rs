@@ -10,5 +10,5 @@ words! {
 
 source!(
     /// Where the habit stands.
-    NAMEPLATE, "blower-nameplate", "Equipment nameplate, external static pressure", SAYS, SEEN, CommonPractice
+    NAMEPLATE, "blower-nameplate", "Equipment nameplate, external static pressure" es "Placa del equipo, presión estática externa", SAYS, SEEN, CommonPractice
 );

@@ -19,7 +19,7 @@ source!(
 );
 source!(
     /// What crews do.
-    GLASS, "register-placing", "Placing supply registers, habit", GLASS_SAYS, GLASS_SEEN, CommonPractice
+    GLASS, "register-placing", "Placing supply registers, habit" es "Dónde van las rejillas de salida, costumbre", GLASS_SAYS, GLASS_SEEN, CommonPractice
 );
 source!(
     /// Which outlet heats well.

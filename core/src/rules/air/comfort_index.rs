@@ -20,7 +20,7 @@ words! {
 
 source!(
     /// The habit of the trade.
-    HABIT, "throw-habit", "Throw against the way in front of it, habit in houses", HABIT_SAYS, HABIT_SEEN, CommonPractice
+    HABIT, "throw-habit", "Throw against the way in front of it, habit in houses" es "Alcance frente a la distancia, costumbre en casas", HABIT_SAYS, HABIT_SEEN, CommonPractice
 );
 source!(
     /// The index's table.

@@ -6,6 +6,7 @@ use crate::measure::unit::{CFM, PASCAL, PERCENT};
 use crate::rules::compare::Limit;
 use crate::sheet::{Confidence, Source};
 use crate::words;
+use crate::words::Phrase;
 use crate::{choice, measure};
 
 words! {
@@ -28,14 +29,14 @@ source!(
 );
 static THREE_PA: Source = Source {
     key: "room-3-pa",
-    clause: "NREL Standard Work Specification 6.6201.2",
+    clause: Phrase { en: "NREL Standard Work Specification 6.6201.2", es: "" },
     says: &THREE_SAYS,
     seen: &THREE_SEEN,
     confidence: Confidence::Read,
 };
 static FIVE_PA: Source = Source {
     key: "room-5-pa",
-    clause: "ENERGY STAR Single-Family New Homes, HVAC checklist",
+    clause: Phrase { en: "ENERGY STAR Single-Family New Homes, HVAC checklist", es: "" },
     says: &FIVE_SAYS,
     seen: &FIVE_SEEN,
     confidence: Confidence::Read,

@@ -38,7 +38,7 @@ source!(
 );
 source!(
     /// Where boots stand.
-    BOOTS, "duct-boots", "Register boots, habit", BOOT_SAYS, BOOT_SEEN, CommonPractice
+    BOOTS, "duct-boots", "Register boots, habit" es "Botas de rejilla, costumbre", BOOT_SAYS, BOOT_SEEN, CommonPractice
 );
 source!(
     /// Where take-offs stand.

@@ -24,12 +24,12 @@ source!(
 
 source!(
     /// How it is hung.
-    HANG, "flex-hung", "Flexible duct installation standard; SMACNA HVAC Duct Construction Standards S3.36", HANG_SAYS, HANG_SEEN, Read
+    HANG, "flex-hung", "Flexible duct installation standard; SMACNA HVAC Duct Construction Standards S3.36" es "Norma de instalación de ducto flexible; SMACNA HVAC Duct Construction Standards S3.36", HANG_SAYS, HANG_SEEN, Read
 );
 
 source!(
     /// How it is bent.
-    BEND, "flex-bent", "Flexible duct installation standard, bends", BEND_SAYS, BEND_SEEN, Memory
+    BEND, "flex-bent", "Flexible duct installation standard, bends" es "Norma de instalación de ducto flexible, curvas", BEND_SAYS, BEND_SEEN, Memory
 );
 
 /// Shortest share that was tested: past it nothing is known.

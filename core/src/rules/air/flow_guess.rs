@@ -21,7 +21,7 @@ words! {
 
 source!(
     /// Where the spreads stand.
-    GUESSES, "air-guesses", "Estimating a register's air, habit", SAYS, SEEN, CommonPractice
+    GUESSES, "air-guesses", "Estimating a register's air, habit" es "Aire de una rejilla al tanteo, costumbre", SAYS, SEEN, CommonPractice
 );
 source!(
     /// Where a duct's air stands.

@@ -5,6 +5,7 @@ use crate::measure::unit::{FPM, PERCENT};
 use crate::rules::compare::Limit;
 use crate::sheet::{Confidence, Source};
 use crate::words;
+use crate::words::Phrase;
 
 words! {
     RETURN_SAYS = "A return grille without a filter runs at 500 fpm or less through what is open of it; one with a filter at 300 fpm of face.", es "Una rejilla de retorno sin filtro trabaja a 500 fpm o menos por lo que tiene abierto; una con filtro, a 300 fpm de cara.";
@@ -15,11 +16,11 @@ words! {
 
 source!(
     /// Where return grilles stand.
-    RETURNS, "return-grille-velocity", "Register makers' engineering data, return grilles", RETURN_SAYS, RETURN_SEEN, Read
+    RETURNS, "return-grille-velocity", "Register makers' engineering data, return grilles" es "Datos de fabricantes, rejillas de retorno", RETURN_SAYS, RETURN_SEEN, Read
 );
 static TRANSFERS: Source = Source {
     key: "transfer-grille-velocity",
-    clause: "Home Energy, Jan/Feb 2006, transfer grilles",
+    clause: Phrase { en: "Home Energy, Jan/Feb 2006, transfer grilles", es: "" },
     says: &TRANSFER_SAYS,
     seen: &TRANSFER_SEEN,
     confidence: Confidence::Read,

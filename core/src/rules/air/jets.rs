@@ -56,8 +56,8 @@ source!(
     SURFACE_SEEN,
     Read
 );
-source!(HOLDS, "jet-attached", "Jets along ceilings, habit", ATTACHED_SAYS, ATTACHED_SEEN, Memory);
-source!(DROP, "jet-drop", "Archimedes number of a horizontal jet", DROP_SAYS, DROP_SEEN, Memory);
+source!(HOLDS, "jet-attached", "Jets along ceilings, habit" es "Chorros a lo largo de techos, costumbre", ATTACHED_SAYS, ATTACHED_SEEN, Memory);
+source!(DROP, "jet-drop", "Archimedes number of a horizontal jet" es "Número de Arquímedes de un chorro horizontal", DROP_SAYS, DROP_SEEN, Memory);
 source!(
     LEAVES,
     "jet-leaves-ceiling",
@@ -78,7 +78,7 @@ source!(UPWARD, "jet-upward", "ASHRAE Journal, April 1999, large spaces", UP_SAY
 source!(
     HALF_WALL,
     "jet-half-wall",
-    "Floor registers when cooling, habit",
+    "Floor registers when cooling, habit" es "Rejillas de piso al enfriar, costumbre",
     HALF_WALL_SAYS,
     HALF_WALL_SEEN,
     Memory

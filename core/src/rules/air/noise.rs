@@ -18,11 +18,11 @@ words! {
 
 source!(
     /// How fast out of a face.
-    FACE, "register-face-velocity", "Sizing supply registers, trade note and habit", FACE_SAYS, FACE_SEEN, Read
+    FACE, "register-face-velocity", "Sizing supply registers, trade note and habit" es "Tamaño de rejillas de salida, nota del oficio y costumbre", FACE_SAYS, FACE_SEEN, Read
 );
 source!(
     /// How loud.
-    SOUND, "register-sound", "Noise criteria by opening velocity, acoustics text", NC_SAYS, NC_SEEN, Read
+    SOUND, "register-sound", "Noise criteria by opening velocity, acoustics text" es "Criterios de ruido por velocidad de salida, texto de acústica", NC_SAYS, NC_SEEN, Read
 );
 
 /// The most.

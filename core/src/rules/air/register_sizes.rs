@@ -28,7 +28,7 @@ words! {
 
 source!(
     /// Where the share stands.
-    OPEN, "register-open-share", "Stamped registers, habit", SAYS, SEEN, CommonPractice
+    OPEN, "register-open-share", "Stamped registers, habit" es "Rejillas troqueladas, costumbre", SAYS, SEEN, CommonPractice
 );
 /// What is open of a stamped face.
 pub const OPEN_SHARE: Measure = Measure::whole(&PERCENT, 65);

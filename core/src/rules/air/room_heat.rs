@@ -27,7 +27,7 @@ words! {
 source!(
     SENSIBLE,
     "air-sensible",
-    "Sensible heat of standard air",
+    "Sensible heat of standard air" es "Calor sensible del aire estándar",
     SENSIBLE_SAYS,
     SENSIBLE_SEEN,
     Derived
@@ -35,17 +35,17 @@ source!(
 source!(
     THINNER,
     "air-altitude",
-    "Standard atmosphere, pressure ratio",
+    "Standard atmosphere, pressure ratio" es "Atmósfera estándar, razón de presiones",
     ALTITUDE_SAYS,
     ALTITUDE_SEEN,
     Memory
 );
-source!(LOSS, "room-heat-loss", "Steady heat loss by parts", LOSS_SAYS, LOSS_SEEN, Memory);
-source!(RULE, "air-per-floor", "Air by floor area, habit", RULE_SAYS, RULE_SEEN, CommonPractice);
+source!(LOSS, "room-heat-loss", "Steady heat loss by parts" es "Pérdida de calor constante, por partes", LOSS_SAYS, LOSS_SEEN, Memory);
+source!(RULE, "air-per-floor", "Air by floor area, habit" es "Aire por área de piso, costumbre", RULE_SAYS, RULE_SEEN, CommonPractice);
 source!(
     SHARE,
     "air-share",
-    "Room air by share of load, habit",
+    "Room air by share of load, habit" es "Aire del cuarto por su parte de la carga, costumbre",
     SHARE_SAYS,
     SHARE_SEEN,
     CommonPractice
@@ -54,7 +54,7 @@ source!(
 source!(
     WARM,
     "air-heating-difference",
-    "Supply against room when heating, habit",
+    "Supply against room when heating, habit" es "Aire de salida frente al cuarto al calentar, costumbre",
     WARM_SAYS,
     WARM_SEEN,
     CommonPractice

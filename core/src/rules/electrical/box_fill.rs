@@ -7,6 +7,7 @@ use crate::edition::Electrical;
 use crate::measure::Volume;
 use crate::sheet::{Confidence, Expr, Source};
 use crate::words;
+use crate::words::Phrase;
 
 words! {
     FILL_SAYS = "What is in a box must not take more than its volume; volumes of box, rings and covers that are marked or of a listed size add up.", es "Lo que hay en una caja no debe ocupar más que su volumen; se suman los volúmenes de caja, aros y tapas que están marcados o son de medida listada.";
@@ -40,7 +41,7 @@ const fn source(
     seen: &'static crate::words::Phrase,
     confidence: Confidence,
 ) -> Source {
-    Source { key, clause, says, seen, confidence }
+    Source { key, clause: Phrase { en: clause, es: "" }, says, seen, confidence }
 }
 
 use Confidence::{Derived, Memory, Read};

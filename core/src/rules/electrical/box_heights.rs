@@ -13,15 +13,15 @@ words! {
 
 source!(
     /// Usual heights.
-    SET_OUT, "box-heights", "Box heights, habit", SET_OUT_SAYS, SEEN, CommonPractice
+    SET_OUT, "box-heights", "Box heights, habit" es "Alturas de cajas, costumbre", SET_OUT_SAYS, SEEN, CommonPractice
 );
 source!(
     /// What a box keeps clear of.
-    CLEAR, "box-clearances", "Box clearances, habit", CLEAR_SAYS, SEEN, CommonPractice
+    CLEAR, "box-clearances", "Box clearances, habit" es "Distancias de cajas, costumbre", CLEAR_SAYS, SEEN, CommonPractice
 );
 source!(
     /// How far off an instrument is.
-    LASER, "level-accuracy", "Levels and lasers, habit", LASER_SAYS, SEEN, CommonPractice
+    LASER, "level-accuracy", "Levels and lasers, habit" es "Niveles y láseres, costumbre", LASER_SAYS, SEEN, CommonPractice
 );
 
 /// Finished floors this far apart are as good as one.

@@ -13,7 +13,7 @@ words! {
 
 source!(
     /// What crews do.
-    PACKING, "box-packing", "Packing a box off a stud, habit", SAYS, SEEN, CommonPractice
+    PACKING, "box-packing", "Packing a box off a stud, habit" es "Calzar una caja desde el montante, costumbre", SAYS, SEEN, CommonPractice
 );
 source!(
     /// Screws inside a box.

@@ -9,5 +9,5 @@ words! {
 
 source!(
     /// Who decides.
-    DECIDES, "building-department", "The building department", SAYS, SEEN, CommonPractice
+    DECIDES, "building-department", "The building department" es "La oficina de construcción", SAYS, SEEN, CommonPractice
 );

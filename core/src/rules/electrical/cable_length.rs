@@ -13,7 +13,7 @@ words! {
 
 source!(
     /// What crews allow.
-    ALLOWANCES, "cable-allowances", "Lengths that crews add to a cable's way", SAYS, SEEN, CommonPractice
+    ALLOWANCES, "cable-allowances", "Lengths that crews add to a cable's way" es "Lo que las cuadrillas suman al camino de un cable", SAYS, SEEN, CommonPractice
 );
 
 choice! {

@@ -27,12 +27,12 @@ words! {
 
 source!(
     /// Where sizes are published.
-    SIZES, "nm-b-sizes", "A maker's data sheet for type NM-B, weights and measurements", SAYS, SEEN, Read
+    SIZES, "nm-b-sizes", "A maker's data sheet for type NM-B, weights and measurements" es "Hoja de datos de un fabricante para tipo NM-B, pesos y medidas", SAYS, SEEN, Read
 );
 
 source!(
     /// How much of a hole is taken.
-    HALF_FREE, "half-a-hole", "Cables in a bored hole", HALF_SAYS, HALF_SEEN, CommonPractice
+    HALF_FREE, "half-a-hole", "Cables in a bored hole" es "Cables en un agujero taladrado", HALF_SAYS, HALF_SEEN, CommonPractice
 );
 
 /// The most of a hole that cables take.

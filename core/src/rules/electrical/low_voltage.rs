@@ -17,7 +17,7 @@ source!(
 
 source!(
     /// How wide they are.
-    SIZES, "signal-cable-sizes", "Sizes of data, thermostat and doorbell cable", SIZES_SAYS, SIZES_SEEN, Memory
+    SIZES, "signal-cable-sizes", "Sizes of data, thermostat and doorbell cable" es "Medidas de cable de datos, termostato y timbre", SIZES_SAYS, SIZES_SEEN, Memory
 );
 
 /// How wide a round cable of data, a thermostat or a doorbell is.

@@ -17,7 +17,7 @@ words! {
 
 source!(
     /// What is handed over.
-    STOP, "old-wiring", "Old wiring; NEC 394.12", STOP_SAYS, STOP_SEEN, CommonPractice
+    STOP, "old-wiring", "Old wiring; NEC 394.12" es "Cableado viejo; NEC 394.12", STOP_SAYS, STOP_SEEN, CommonPractice
 );
 
 source!(

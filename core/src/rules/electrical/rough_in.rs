@@ -17,7 +17,7 @@ words! {
 
 source!(
     /// How a plan hangs together.
-    PLAN, "rough-in-plan", "A plan of boxes and cables", PLAN_SAYS, PLAN_SEEN, CommonPractice
+    PLAN, "rough-in-plan", "A plan of boxes and cables" es "Un plano de cajas y cables", PLAN_SAYS, PLAN_SEEN, CommonPractice
 );
 
 source!(
@@ -27,12 +27,12 @@ source!(
 
 source!(
     /// What a box of several circuits asks of who opens it.
-    SEVERAL, "circuits-in-a-box", "Several circuits in one box", SEVERAL_SAYS, SEVERAL_SEEN, CommonPractice
+    SEVERAL, "circuits-in-a-box", "Several circuits in one box" es "Varios circuitos en una caja", SEVERAL_SAYS, SEVERAL_SEEN, CommonPractice
 );
 
 source!(
     /// What a metal box takes.
-    GANGS, "devices-of-a-metal-box", "Devices in one metal box", GANGS_SAYS, GANGS_SEEN, CommonPractice
+    GANGS, "devices-of-a-metal-box", "Devices in one metal box" es "Dispositivos en una caja de metal", GANGS_SAYS, GANGS_SEEN, CommonPractice
 );
 
 /// What a branch of this breaker feeds at most.

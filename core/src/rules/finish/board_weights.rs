@@ -29,7 +29,7 @@ words! {
 
 source!(
     /// What board weighs.
-    BOARDS, "board-weights", "Board makers, weight to carry", WEIGHT_SAYS, WEIGHT_SEEN, Read
+    BOARDS, "board-weights", "Board makers, weight to carry" es "Fabricantes de tablaroca, peso a cargar", WEIGHT_SAYS, WEIGHT_SEEN, Read
 );
 source!(
     /// How far apart framing may stand.
@@ -37,7 +37,7 @@ source!(
 );
 source!(
     /// What one person lifts.
-    LIFT, "niosh-lifting", "NIOSH lifting equation, load constant", LIFT_SAYS, LIFT_SEEN, Memory
+    LIFT, "niosh-lifting", "NIOSH lifting equation, load constant" es "Ecuación de levantamiento de NIOSH, constante de carga", LIFT_SAYS, LIFT_SEEN, Memory
 );
 
 choice! {

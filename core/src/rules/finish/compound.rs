@@ -28,23 +28,23 @@ words! {
 
 source!(
     /// What joints take.
-    JOINTS, "compound-joints", "Compound by joints, a model", JOINTS_SAYS, JOINTS_SEEN, Derived
+    JOINTS, "compound-joints", "Compound by joints, a model" es "Pasta por juntas, un modelo", JOINTS_SAYS, JOINTS_SEEN, Derived
 );
 source!(
     /// What an area takes, as published.
-    RULE, "compound-per-area", "Published compound and tape for an area", RULE_SAYS, RULE_SEEN, Memory
+    RULE, "compound-per-area", "Published compound and tape for an area" es "Pasta y cinta publicadas para un área", RULE_SAYS, RULE_SEEN, Memory
 );
 source!(
     /// How far it shrinks.
-    SHRINKAGE, "compound-shrinkage", "ASTM C475, shrinkage; makers' sheets", SHRINK_SAYS, SHRINK_SEEN, Memory
+    SHRINKAGE, "compound-shrinkage", "ASTM C475, shrinkage; makers' sheets" es "ASTM C475, encogimiento; hojas de fabricantes", SHRINK_SAYS, SHRINK_SEEN, Memory
 );
 source!(
     /// What it weighs.
-    WEIGHTS, "compound-weights", "Makers' sheets, compound weights", WEIGHT_SAYS, WEIGHT_SEEN, Memory
+    WEIGHTS, "compound-weights", "Makers' sheets, compound weights" es "Hojas de fabricantes, pesos de pasta", WEIGHT_SAYS, WEIGHT_SEEN, Memory
 );
 source!(
     /// What a popped fastener takes.
-    POPS, "fastener-pops", "Popped fasteners, habit", POP_SAYS, POP_SEEN, CommonPractice
+    POPS, "fastener-pops", "Popped fasteners, habit" es "Tornillos botados, costumbre", POP_SAYS, POP_SEEN, CommonPractice
 );
 
 /// In hundredths of a cubic inch a foot.

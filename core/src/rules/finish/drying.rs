@@ -23,23 +23,23 @@ words! {
 
 source!(
     /// What an open window is worth.
-    WINDOW, "window-worth", "Open windows, habit", WINDOW_SAYS, WINDOW_SEEN, CommonPractice
+    WINDOW, "window-worth", "Open windows, habit" es "Ventanas abiertas, costumbre", WINDOW_SAYS, WINDOW_SEEN, CommonPractice
 );
 source!(
     /// The table.
-    TABLE_SOURCE, "drying-table", "Gypsum handbook, drying time of compound", TABLE_SAYS, TABLE_SEEN, Memory
+    TABLE_SOURCE, "drying-table", "Gypsum handbook, drying time of compound" es "Manual de yeso, secado de la pasta", TABLE_SAYS, TABLE_SEEN, Memory
 );
 source!(
     /// The model.
-    MODEL, "drying-model", "Drying time, fitted to the table", MODEL_SAYS, MODEL_SEEN, Derived
+    MODEL, "drying-model", "Drying time, fitted to the table" es "Tiempo de secado, ajustado a la tabla", MODEL_SAYS, MODEL_SEEN, Derived
 );
 source!(
     /// How warm a room is kept.
-    WARM, "finishing-temperature", "Makers' sheets, room temperature", COLD_SAYS, COLD_SEEN, Read
+    WARM, "finishing-temperature", "Makers' sheets, room temperature" es "Hojas de fabricantes, temperatura del cuarto", COLD_SAYS, COLD_SEEN, Read
 );
 source!(
     /// The clock of setting compound.
-    SETTING, "setting-times", "Makers' sheets, setting compound", SETTING_SAYS, SETTING_SEEN, Memory
+    SETTING, "setting-times", "Makers' sheets, setting compound" es "Hojas de fabricantes, pasta de fraguado", SETTING_SAYS, SETTING_SEEN, Memory
 );
 
 /// The columns of [`TABLE`], °F.

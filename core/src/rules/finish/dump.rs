@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Where it is told.
-    LOOSE_BOARD, "loose-board", "Loose drywall debris", SAYS, SEEN, Read
+    LOOSE_BOARD, "loose-board", "Loose drywall debris" es "Escombro suelto de tablaroca", SAYS, SEEN, Read
 );
 
 /// Dense and loose. Source: [`LOOSE_BOARD`].

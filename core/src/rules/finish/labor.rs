@@ -12,12 +12,12 @@ words! {
 
 source!(
     /// Where the rates come from.
-    LABOR, "finishing-labor", "Finishing rates, habit", SAYS, SEEN, CommonPractice
+    LABOR, "finishing-labor", "Finishing rates, habit" es "Rendimientos de acabado, costumbre", SAYS, SEEN, CommonPractice
 );
 
 source!(
     /// Where the rates of stripping and boarding come from.
-    STRIPPING, "stripping-labor", "Stripping and boarding rates, habit", STRIP_SAYS, SEEN, CommonPractice
+    STRIPPING, "stripping-labor", "Stripping and boarding rates, habit" es "Rendimientos de raspado y tablaroca, costumbre", STRIP_SAYS, SEEN, CommonPractice
 );
 
 const fn rates(low: i64, likely: i64, high: i64) -> [Measure; 3] {

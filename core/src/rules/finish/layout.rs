@@ -22,7 +22,7 @@ source!(
 );
 source!(
     /// How they are fastened.
-    SCREWS, "board-screws", "Screw spacing, ASTM C840", SCREWS_SAYS, SCREWS_SEEN, Memory
+    SCREWS, "board-screws", "Screw spacing, ASTM C840" es "Separación de tornillos, ASTM C840", SCREWS_SAYS, SCREWS_SEEN, Memory
 );
 
 /// Screws on one member are no farther apart. Source: [`SCREWS`].

@@ -15,15 +15,15 @@ words! {
 
 source!(
     /// By solids and film.
-    SOLIDS, "paint-solids", "Spread of a coating by its solids", SOLIDS_SAYS, SOLIDS_SEEN, Derived
+    SOLIDS, "paint-solids", "Spread of a coating by its solids" es "Rendimiento de una pintura por sus sólidos", SOLIDS_SAYS, SOLIDS_SEEN, Derived
 );
 source!(
     /// By label.
-    LABELS, "paint-spread", "Spread of primer and paint", LABEL_SAYS, LABEL_SEEN, Memory
+    LABELS, "paint-spread", "Spread of primer and paint" es "Rendimiento de sellador y pintura", LABEL_SAYS, LABEL_SEEN, Memory
 );
 source!(
     /// Which cans.
-    CANS, "paint-cans", "Cans, habit", CANS_SAYS, CANS_SEEN, CommonPractice
+    CANS, "paint-cans", "Cans, habit" es "Botes, costumbre", CANS_SAYS, CANS_SEEN, CommonPractice
 );
 
 /// Primer on new board or skim. Source: [`LABELS`].

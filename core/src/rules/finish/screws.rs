@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Where it is told.
-    SCREWS, "board-screws", "Board screws into wood", SAYS, SEEN, Read
+    SCREWS, "board-screws", "Board screws into wood" es "Tornillos de tablaroca en madera", SAYS, SEEN, Read
 );
 
 /// Into wood. Source: [`SCREWS`].

@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Where it is told.
-    SHEETING, "floor-plastic", "Floor plastic, habit", SAYS, SEEN, CommonPractice
+    SHEETING, "floor-plastic", "Floor plastic, habit" es "Plástico de piso, costumbre", SAYS, SEEN, CommonPractice
 );
 
 /// Up each wall. Source: [`SHEETING`].

@@ -18,11 +18,11 @@ words! {
 
 source!(
     /// How thick.
-    SKIM, "skim-thickness", "Skim coats, habit", SAYS, SEEN, CommonPractice
+    SKIM, "skim-thickness", "Skim coats, habit" es "Capas de skim, costumbre", SAYS, SEEN, CommonPractice
 );
 source!(
     /// What that comes to.
-    GEOMETRY, "skim-volume", "Area times thickness", VOLUME_SAYS, VOLUME_SEEN, Derived
+    GEOMETRY, "skim-volume", "Area times thickness" es "Área por grueso", VOLUME_SAYS, VOLUME_SEEN, Derived
 );
 
 choice! {

@@ -24,28 +24,28 @@ words! {
 
 source!(
     /// What it is like.
-    TEXTURE, "texture-habits", "Sprayed texture, habit", SAYS, SEEN, CommonPractice
+    TEXTURE, "texture-habits", "Sprayed texture, habit" es "Textura rociada, costumbre", SAYS, SEEN, CommonPractice
 );
 source!(
     /// What comes down.
-    DEBRIS, "texture-debris", "Bags of scrapings, habit", BULK_SAYS, BULK_SEEN, CommonPractice
+    DEBRIS, "texture-debris", "Bags of scrapings, habit" es "Bolsas de raspado, costumbre", BULK_SAYS, BULK_SEEN, CommonPractice
 );
 source!(
     /// What water weighs.
-    WATER, "water-weight-gallon", "Weight of water", WATER_SAYS, WATER_SEEN, Derived
+    WATER, "water-weight-gallon", "Weight of water" es "Peso del agua", WATER_SAYS, WATER_SEEN, Derived
 );
 source!(
     /// Under paint.
-    PAINTED, "painted-texture", "Painted texture", PAINTED_SAYS, PAINTED_SEEN, Read
+    PAINTED, "painted-texture", "Painted texture" es "Textura pintada", PAINTED_SAYS, PAINTED_SEEN, Read
 );
 source!(
     /// Up high.
-    HIGH, "overhead-reach", "Overhead work by height, habit", HIGH_SAYS, HIGH_SEEN, CommonPractice
+    HIGH, "overhead-reach", "Overhead work by height, habit" es "Trabajo arriba según la altura, costumbre", HIGH_SAYS, HIGH_SEEN, CommonPractice
 );
 
 source!(
     /// Under plastic.
-    HEAT, "heat-index", "OSHA and NIOSH advice on heat", HEAT_SAYS, HEAT_SEEN, Memory
+    HEAT, "heat-index", "OSHA and NIOSH advice on heat" es "Consejo de OSHA y NIOSH sobre el calor", HEAT_SAYS, HEAT_SEEN, Memory
 );
 
 /// Low, likely and high. Source: [`TEXTURE`].

@@ -15,16 +15,16 @@ words! {
 
 source!(
     /// Where vapor's pressure comes from.
-    VAPOR, "water-vapor", "Psychrometrics, Magnus formula", SAYS, SEEN, Memory
+    VAPOR, "water-vapor", "Psychrometrics, Magnus formula" es "Psicrometría, fórmula de Magnus", SAYS, SEEN, Memory
 );
 
 source!(
     /// Where a fan pulls.
-    FLUES, "fan-and-flue", "Fans and open flues", FLUES_SAYS, FLUES_SEEN, CommonPractice
+    FLUES, "fan-and-flue", "Fans and open flues" es "Ventiladores y tiros abiertos", FLUES_SAYS, FLUES_SEEN, CommonPractice
 );
 source!(
     /// What water weighs.
-    WATER, "water-weight", "Weight of water", WATER_SAYS, WATER_SEEN, Memory
+    WATER, "water-weight", "Weight of water" es "Peso del agua", WATER_SAYS, WATER_SEEN, Memory
 );
 
 /// A gallon of water. Source: [`WATER`].

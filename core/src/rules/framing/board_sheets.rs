@@ -10,7 +10,7 @@ words! {
 
 source!(
     /// Where the widths are named.
-    SHEETS, "board-sheets", "Gypsum board sheet sizes", SHEETS_SAYS, SHEETS_SEEN, Read
+    SHEETS, "board-sheets", "Gypsum board sheet sizes" es "Medidas de hojas de tablaroca", SHEETS_SAYS, SHEETS_SEEN, Read
 );
 
 /// From narrow to wide. Source: [`SHEETS`].

@@ -24,7 +24,7 @@ words! {
 
 source!(
     /// What ceilings weigh.
-    CEILINGS, "ceiling-weights", "ASCE 7 dead loads, and handbooks", BOARD_SAYS, BOARD_SEEN, Memory
+    CEILINGS, "ceiling-weights", "ASCE 7 dead loads, and handbooks" es "Cargas muertas de ASCE 7, y manuales", BOARD_SAYS, BOARD_SEEN, Memory
 );
 
 source!(
@@ -34,7 +34,7 @@ source!(
 
 source!(
     /// What wood weighs.
-    WOOD, "lumber-weight", "Weight of framing lumber", WOOD_SAYS, WOOD_SEEN, CommonPractice
+    WOOD, "lumber-weight", "Weight of framing lumber" es "Peso de la madera de estructura", WOOD_SAYS, WOOD_SEEN, CommonPractice
 );
 
 /// The weight of [`WOOD`].

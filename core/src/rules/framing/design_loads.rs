@@ -24,7 +24,7 @@ source!(
 );
 source!(
     /// What stays.
-    DEAD_LOADS, "dead-load-tables", "Tables of dead loads", DEAD_SAYS, DEAD_SEEN, Read
+    DEAD_LOADS, "dead-load-tables", "Tables of dead loads" es "Tablas de cargas muertas", DEAD_SAYS, DEAD_SEEN, Read
 );
 source!(
     /// How they are put together.
@@ -32,21 +32,21 @@ source!(
 );
 source!(
     /// How wide a strip a support takes.
-    HALF_SPANS, "tributary-width", "Equilibrium, half of each span", HALF_SAYS, STATICS_SEEN, Derived
+    HALF_SPANS, "tributary-width", "Equilibrium, half of each span" es "Equilibrio, la mitad de cada claro", HALF_SAYS, STATICS_SEEN, Derived
 );
 source!(
     /// What joists that run through do.
-    RUN_THROUGH, "two-spans-running-through", "Two spans over one support", THROUGH_SAYS,
+    RUN_THROUGH, "two-spans-running-through", "Two spans over one support" es "Dos claros sobre un apoyo", THROUGH_SAYS,
     STATICS_SEEN, Derived
 );
 source!(
     /// What a beam's ends carry.
-    BEAM_ENDS, "beam-reactions", "Equilibrium of a beam on two supports", ENDS_SAYS, STATICS_SEEN,
+    BEAM_ENDS, "beam-reactions", "Equilibrium of a beam on two supports" es "Equilibrio de una viga en dos apoyos", ENDS_SAYS, STATICS_SEEN,
     Derived
 );
 source!(
     /// What shoring carries.
-    SHORING, "shoring-load", "Equilibrium, each side of a wall", SHORE_SAYS, STATICS_SEEN, Derived
+    SHORING, "shoring-load", "Equilibrium, each side of a wall" es "Equilibrio, cada lado de un muro", SHORE_SAYS, STATICS_SEEN, Derived
 );
 
 /// Of rooms and attics: [`LIVE_LOADS`].

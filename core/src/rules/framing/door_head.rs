@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// What carpenters do.
-    DOOR_HEAD, "practice-door-head", "Common practice, door headers", DOOR_HEAD_SAYS, DOOR_HEAD_SEEN, CommonPractice
+    DOOR_HEAD, "practice-door-head", "Common practice, door headers" es "Costumbre del oficio, cabezales de puerta", DOOR_HEAD_SAYS, DOOR_HEAD_SEEN, CommonPractice
 );
 
 /// The bottom of the header, over the subfloor.

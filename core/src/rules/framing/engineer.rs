@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Whose work it is.
-    ENGINEER, "engineers-work", "State licensing law, and the building department", SAYS, SEEN, Memory
+    ENGINEER, "engineers-work", "State licensing law, and the building department" es "Ley estatal de licencias, y la oficina de construcción", SAYS, SEEN, Memory
 );
 
 /// How far ties may be moved by anybody else: not at all.

@@ -62,15 +62,15 @@ source!(
 );
 source!(
     /// What pushes the walls apart.
-    THRUST, "gable-thrust", "Equilibrium of half a gable", THRUST_SAYS, THRUST_SEEN, Derived
+    THRUST, "gable-thrust", "Equilibrium of half a gable" es "Equilibrio de medio techo a dos aguas", THRUST_SAYS, THRUST_SEEN, Derived
 );
 source!(
     /// Weight along a slope as load on the flat.
-    SLOPE_LOAD, "slope-load", "Geometry of a slope", SLOPE_LOAD_SAYS, SLOPE_LOAD_SEEN, Derived
+    SLOPE_LOAD, "slope-load", "Geometry of a slope" es "Geometría de una pendiente", SLOPE_LOAD_SAYS, SLOPE_LOAD_SEEN, Derived
 );
 source!(
     /// What a ridge beam and the walls carry.
-    RIDGE_BEAM, "ridge-beam-loads", "Equilibrium of a gable on a ridge beam", RIDGE_SAYS,
+    RIDGE_BEAM, "ridge-beam-loads", "Equilibrium of a gable on a ridge beam" es "Equilibrio de un techo a dos aguas sobre viga cumbrera", RIDGE_SAYS,
     THRUST_SEEN, Derived
 );
 source!(

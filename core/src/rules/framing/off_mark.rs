@@ -10,7 +10,7 @@ words! {
 
 source!(
     /// What crews reckon with.
-    OFF_MARK, "bit-off-its-mark", "A bit off its mark", SAYS, SEEN, CommonPractice
+    OFF_MARK, "bit-off-its-mark", "A bit off its mark" es "Una broca fuera de su marca", SAYS, SEEN, CommonPractice
 );
 
 /// How far, if nobody says.

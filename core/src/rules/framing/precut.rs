@@ -10,7 +10,7 @@ words! {
 
 source!(
     /// Where the lengths are named.
-    PRECUT, "precut-studs", "Precut stud lengths", PRECUT_SAYS, PRECUT_SEEN, Read
+    PRECUT, "precut-studs", "Precut stud lengths" es "Largos de montantes precortados", PRECUT_SAYS, PRECUT_SEEN, Read
 );
 
 /// From short to long. Source: [`PRECUT`].

@@ -19,7 +19,7 @@ source!(
 
 source!(
     /// How far apart holes are kept, without a rule.
-    HOLES_APART, "holes-up-a-stud", "Holes up a stud", APART_SAYS, APART_SEEN, CommonPractice
+    HOLES_APART, "holes-up-a-stud", "Holes up a stud" es "Agujeros a lo alto de un montante", APART_SAYS, APART_SEEN, CommonPractice
 );
 
 const fn limit<T>(value: T) -> Limit<T> {

@@ -22,7 +22,7 @@ pub const UNTIED: Share = Share { over: 1, under: 2, source: &TOP_PLATES };
 
 source!(
     /// What is said of sole plates, without a rule.
-    SOLE_PLATES, "sole-plates", "Sole plates", SOLE_SAYS, SOLE_SEEN, CommonPractice
+    SOLE_PLATES, "sole-plates", "Sole plates" es "Soleras de piso", SOLE_SAYS, SOLE_SEEN, CommonPractice
 );
 
 /// The widest cut in a sole plate that nobody asks about.

@@ -50,7 +50,7 @@ source!(
 );
 source!(
     /// What a later year is worth.
-    AFTER, "practice-after-1980", "Common practice", AFTER_SAYS, AFTER_SEEN, CommonPractice
+    AFTER, "practice-after-1980", "Common practice" es "Costumbre del oficio", AFTER_SAYS, AFTER_SEEN, CommonPractice
 );
 source!(
     /// How many samples.
@@ -58,11 +58,11 @@ source!(
 );
 source!(
     /// What one sample says.
-    ONE_IS_ENOUGH, "schools-guidance", "Guidance to 40 CFR 763", ONE_IS_ENOUGH_SAYS, ONE_IS_ENOUGH_SEEN, Read
+    ONE_IS_ENOUGH, "schools-guidance", "Guidance to 40 CFR 763" es "Guía de 40 CFR 763", ONE_IS_ENOUGH_SAYS, ONE_IS_ENOUGH_SEEN, Read
 );
 source!(
     /// Loose fill.
-    VERMICULITE, "advice-vermiculite", "EPA advice", VERMICULITE_SAYS, VERMICULITE_SEEN, Memory
+    VERMICULITE, "advice-vermiculite", "EPA advice" es "Consejo de la EPA", VERMICULITE_SAYS, VERMICULITE_SEEN, Memory
 );
 source!(
     /// When an agency is told.
@@ -74,7 +74,7 @@ source!(
 );
 source!(
     /// What agencies advise.
-    ADVICE, "advice-asbestos", "CPSC, EPA and lung association advice", ADVICE_SAYS, ADVICE_SEEN, Read
+    ADVICE, "advice-asbestos", "CPSC, EPA and lung association advice" es "Consejo de CPSC, EPA y la asociación del pulmón", ADVICE_SAYS, ADVICE_SEEN, Read
 );
 
 /// Percent of asbestos past which material is asbestos-containing; 1 percent itself is not past.
@@ -232,7 +232,7 @@ mod tests {
 
     #[test]
     fn each_limit_names_its_regulation() {
-        let of = |source: &Source| source.clause;
+        let of = |source: &Source| source.clause.en;
         assert_eq!(of(CONTENT_PERCENT.source), "40 CFR 61 subpart M");
         assert_eq!(of(PRESUMED_YEAR.source), "29 CFR 1926.1101(b)");
         assert_eq!([THREE, FIVE].map(|it| of(it.source)), ["40 CFR 763.86(a)"; 2]);

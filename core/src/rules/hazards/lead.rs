@@ -87,10 +87,10 @@ mod tests {
 
     #[test]
     fn each_limit_names_its_regulation() {
-        assert_eq!(FIRST_OUT.source.clause, "40 CFR 745, 73 FR 21692");
+        assert_eq!(FIRST_OUT.source.clause.en, "40 CFR 745, 73 FR 21692");
         let minor = [INSIDE.source, OUTSIDE.source, ADDS_UP_DAYS.source];
-        assert_eq!(minor.map(|source| source.clause), ["40 CFR 745.83"; 3]);
-        assert_eq!(PLASTIC_PAST.source.clause, "40 CFR 745.85");
+        assert_eq!(minor.map(|source| source.clause.en), ["40 CFR 745.83"; 3]);
+        assert_eq!(PLASTIC_PAST.source.clause.en, "40 CFR 745.85");
     }
 
     /// Source: 40 CFR 745.83: 6 sq ft a room inside, 20 sq ft outside.

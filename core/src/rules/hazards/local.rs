@@ -11,9 +11,9 @@ words! {
 
 source!(
     /// That they are stricter.
-    STRICTER, "state-and-local", "State and local rules", STRICTER_SAYS, STRICTER_SEEN, Read
+    STRICTER, "state-and-local", "State and local rules" es "Reglas estatales y locales", STRICTER_SAYS, STRICTER_SEEN, Read
 );
 source!(
     /// Why a blank holds.
-    UNSAID, "practice-unsaid", "Common practice", UNSAID_SAYS, UNSAID_SEEN, CommonPractice
+    UNSAID, "practice-unsaid", "Common practice" es "Costumbre del oficio", UNSAID_SAYS, UNSAID_SEEN, CommonPractice
 );

@@ -20,12 +20,12 @@ words! {
 
 source!(
     /// Where R and weight are told.
-    BLOWN, "blown-insulation", "Blown insulation, R and weight", BLOWN_SAYS, BLOWN_SEEN, Read
+    BLOWN, "blown-insulation", "Blown insulation, R and weight" es "Aislante soplado, R y peso", BLOWN_SAYS, BLOWN_SEEN, Read
 );
 
 source!(
     /// Where it is told what board bears.
-    SAG, "board-sag", "Ceiling board makers, weight of insulation", SAG_SAYS, SAG_SEEN, Read
+    SAG, "board-sag", "Ceiling board makers, weight of insulation" es "Fabricantes de tablaroca de techo, peso del aislante", SAG_SAYS, SAG_SEEN, Read
 );
 
 choice! {

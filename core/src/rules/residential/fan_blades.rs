@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Where it is said.
-    FAN_BLADES, "maker-fan-blades", "Fan makers' instructions", FAN_BLADES_SAYS, FAN_BLADES_SEEN, Read
+    FAN_BLADES, "maker-fan-blades", "Fan makers' instructions" es "Instrucciones de fabricantes de ventiladores", FAN_BLADES_SAYS, FAN_BLADES_SEEN, Read
 );
 
 /// Blades over the floor.

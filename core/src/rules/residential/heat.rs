@@ -13,12 +13,12 @@ words! {
 
 source!(
     /// What heat through a surface is worked by.
-    THROUGH, "heat-through", "Heat through a surface, U A dT", THROUGH_SAYS, THROUGH_SEEN, Derived
+    THROUGH, "heat-through", "Heat through a surface, U A dT" es "Calor a través de una superficie, U A dT", THROUGH_SAYS, THROUGH_SEEN, Derived
 );
 
 source!(
     /// Where the heat of air is told.
-    AIR, "heat-of-air", "Sensible heat of air, 0.018 V n dT", AIR_SAYS, AIR_SEEN, Read
+    AIR, "heat-of-air", "Sensible heat of air, 0.018 V n dT" es "Calor sensible del aire, 0.018 V n dT", AIR_SAYS, AIR_SEEN, Read
 );
 
 /// What a cubic foot of air takes to warm by a degree. Source: [`AIR`].

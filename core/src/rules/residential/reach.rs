@@ -17,7 +17,7 @@ source!(
 );
 source!(
     /// How far a device's parts are from its middle.
-    PARTS, "device-parts", "Duplex receptacle, its face", PART_SAYS, PART_SEEN, Memory
+    PARTS, "device-parts", "Duplex receptacle, its face" es "Contacto doble, su cara", PART_SAYS, PART_SEEN, Memory
 );
 
 /// The lowest.

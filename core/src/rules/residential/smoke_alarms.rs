@@ -22,7 +22,7 @@ words! {
 
 source!(
     /// While they are down.
-    ALARMS_OUT, "practice-alarms-out", "Common practice", OUT_SAYS, OUT_SEEN, CommonPractice
+    ALARMS_OUT, "practice-alarms-out", "Common practice" es "Costumbre del oficio", OUT_SAYS, OUT_SEEN, CommonPractice
 );
 source!(
     /// Carbon monoxide.
