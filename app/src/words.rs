@@ -142,6 +142,7 @@ words! {
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";
     LOOKING_AT_NUMBERS = "Looking at what each number says today …", es "Viendo qué dice hoy cada número …";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
+    READY_SAMPLED = "{0}; {1} more in samples as they came, not counted", es "{0}; {1} más en ejemplos tal cual, sin contar";
     READY_LATER = "{0} {0?number|numbers} further down {0?is|are} held: nothing on record covers the old material {0?it disturbs|they disturb}.", es "Más abajo hay {0} {0?número detenido|números detenidos}: nada de lo que consta cubre el material viejo que {0?toca|tocan}.";
     READY_LATER_COUNT = "{1} held further down; here {0}", es "{1} {1?detenido|detenidos} más abajo; aquí {0}";
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";

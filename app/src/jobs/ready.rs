@@ -87,6 +87,10 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
         (0, _) => say!(w::READY_NO_MARKS),
         (_, within) => say!(w::READY_WITHIN, within as i64),
     };
+    let rest = match ready.sampled as i64 {
+        0 => rest,
+        more => say!(w::READY_SAMPLED, rest, more),
+    };
     let rest = el("p").class("quiet").text(&speech::say(&rest));
     let owner = (!ready.owner.is_empty()).then(|| {
         let answers = ready.owner.iter().map(|it| answer(job, it, voice));

@@ -216,11 +216,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         }
         let entry = catalog::find(&mark.calculator);
         let trade = entry.map_or(Trade::First, |entry| entry.trade);
-        let is_sample = !job.invented
-            && !job.is_said_own(&mark.id)
-            && entry.is_some_and(|entry| {
-                entry.canonical(&entry.sample(), Units::Customary).as_ref() == Ok(&mark.input)
-            });
+        let is_sample = job.is_sample(mark);
         let waits = !survey.is_fresh(&mark.id);
         if waits && !worked.sheet.materials.is_empty() {
             all.waiting.push(mark.title.clone());

@@ -206,6 +206,8 @@ pub struct Ready {
     pub owner: Vec<Answer>,
     /// How many checks are within.
     pub within: usize,
+    /// How many more would be, of samples that nobody touched: they say nothing of this job.
+    pub sampled: usize,
     /// How many marks count here.
     pub marks: usize,
     /// What the trade looks for.
@@ -270,8 +272,8 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
     let (over, ask, owner) = (vec![], vec![], vec![]);
-    let (later, within, marks) = (vec![], 0, 0);
-    let mut ready = Ready { phase, over, ask, later, owner, within, marks, points };
+    let (later, within, sampled, marks) = (vec![], 0, 0, 0);
+    let mut ready = Ready { phase, over, ask, later, owner, within, sampled, marks, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
         if entry.map(Phase::of) != Some(phase) {
@@ -296,7 +298,8 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
                     let those = worked.sheet.checks.iter().filter(|it| it.verdict == wanted);
                     found.checks.extend(those.cloned());
                 }
-                ready.within += worked.sheet.checks.len() - found.checks.len();
+                let within = worked.sheet.checks.len() - found.checks.len();
+                *if job.is_sample(mark) { &mut ready.sampled } else { &mut ready.within } += within;
             }
             Some(Err(stale)) => found.snags.push(Snag::Stale(stale.clone())),
             None => {}
@@ -353,7 +356,9 @@ mod tests {
         let survey = Survey::of(&job);
         let all = ready(&job, &survey);
         let checks = |found: &Vec<Found>| found.iter().map(|it| it.checks.len()).sum::<usize>();
-        let told: usize = all.iter().map(|it| it.within + checks(&it.over) + checks(&it.ask)).sum();
+        let within = |it: &Ready| it.within + it.sampled;
+        let told: usize =
+            all.iter().map(|it| within(it) + checks(&it.over) + checks(&it.ask)).sum();
         let there = |mark: &Mark| match survey.worked(&mark.id) {
             Some(Ok(worked)) => worked.sheet.checks.len(),
             _ => 0,
@@ -362,10 +367,33 @@ mod tests {
         assert_eq!(all.iter().map(|it| it.marks).sum::<usize>(), job.marks.len());
         let hold = all[0].over.iter().find(|it| it.title == "hold").unwrap();
         assert_eq!(hold.snags, [Snag::Held], "a blank hold stands in the way");
-        let counted: usize = all.iter().map(|it| it.within + it.overs() + it.asks()).sum();
+        let counted: usize = all.iter().map(|it| within(it) + it.overs() + it.asks()).sum();
         let held = all.iter().flat_map(|it| &it.over);
         let held = held.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         assert_eq!(counted, told + held.count());
+    }
+
+    /// By hand: each mark is a sample, until a person says that one is theirs or changes it.
+    #[test]
+    fn a_sample_as_it_came_is_within_nothing() {
+        let mut job = job();
+        let counts = |job: &Job| {
+            ready(job, &Survey::of(job)).map(|it| (it.within, it.sampled, it.overs(), it.asks()))
+        };
+        let before = counts(&job);
+        assert!(before.iter().all(|it| it.0 == 0) && before[2].1 > 0, "{before:?}");
+        let id = job.marks.iter().find(|it| it.title == "box-fill").unwrap().id.clone();
+        let checks = match Survey::of(&job).worked(&id) {
+            Some(Ok(worked)) => worked.sheet.checks.len(),
+            _ => 0,
+        };
+        assert!(checks > 0);
+        let own = job.note_sample(&id, &[], true).unwrap();
+        apply(&mut job, own, &stamp(80)).unwrap();
+        let after = counts(&job);
+        assert_eq!(after[2], (checks, before[2].1 - checks, before[2].2, before[2].3));
+        job.invented = true;
+        assert!(counts(&job).iter().all(|it| it.1 == 0), "an invented job is invented all through");
     }
 
     /// One job of which parts are taken: whatever is held, the strip says so, once, and counts no

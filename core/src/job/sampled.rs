@@ -2,8 +2,11 @@
 //! beside the mark, so that it is still told a week later.
 
 use super::edit::Edit;
+use super::mark::Mark;
 use super::refusal::LONGEST_JOT;
 use super::site::Job;
+use crate::catalog;
+use crate::measure::Units;
 
 /// Says that all of it is a person's own, though it is the sample word for word.
 const OWN: &str = "-";
@@ -23,6 +26,17 @@ impl Job {
     /// Whether a person said that a mark is their own, though it is the sample word for word.
     pub fn is_said_own(&self, mark: &str) -> bool {
         self.jotted(&key(mark)) == OWN
+    }
+
+    /// Whether all of a mark is a calculator's sample, as nobody's job is: nobody touched it, nor said
+    /// that it is theirs.
+    pub fn is_sample(&self, mark: &Mark) -> bool {
+        let is_all = || {
+            catalog::find(&mark.calculator).is_some_and(|entry| {
+                entry.canonical(&entry.sample(), Units::Customary).as_ref() == Ok(&mark.input)
+            })
+        };
+        !self.invented && !self.is_said_own(&mark.id) && is_all()
     }
 
     /// Notes it; none where the same is noted already.
