@@ -386,13 +386,13 @@ words! {
     JOB_SAVING = "Being saved …", es "Guardando …";
     JOB_ONCE = "Saved on this phone, one copy.", es "Guardado en este teléfono, una copia.";
     JOB_TWICE = "Saved on this phone, with a second copy.", es "Guardado en este teléfono, con otra copia.";
-    JOB_AWAY = "Saved in the browser's larger store alone, in two slots: its quick copy made room for other jobs. Opened, it comes back.", es "Guardado solo en el almacén grande del navegador, en dos lugares: su copia rápida dejó lugar a otros trabajos. Al abrirlo, vuelve.";
+    JOB_AWAY = "Saved on this phone, one copy: the second made room for other jobs. Opening the job makes it again.", es "Guardado en este teléfono, una copia: la otra dejó lugar a otros trabajos. Al abrir el trabajo se hace otra vez.";
     OPENING = "Opening …", es "Abriendo …";
     PUT_AWAY = "Put this job away", es "Guardar este trabajo como terminado";
     PUT_AWAY_SAYS = "A job that is done is listed below the others. Nothing of it goes.", es "Un trabajo terminado queda abajo de los demás. No se borra nada.";
     TAKE_OUT = "Take this job out again", es "Volver a sacar este trabajo";
     JOBS_PUT_AWAY = "Put away: {0}", es "Terminados: {0}";
-    LISTED_AWAY = "{0}, in the larger store alone", es "{0}, solo en el almacén grande";
+    LISTED_AWAY = "{0}, one copy until you open it", es "{0}, una copia hasta que lo abra";
     OPENED_LAST = "Opened last", es "Abiertos por último";
     FIND_NUMBER = "Find a saved number by a word of it", es "Buscar un número guardado por una palabra";
     FOUND_SOME = "{0} of {1} numbers found: type more of it", es "{0} de {1} números encontrados: escriba más";

@@ -80,11 +80,11 @@ async fn forty_jobs_of_two_hundred_numbers() {
         page.reload().await;
         page.until("document.querySelectorAll('.doors a').length === 40").await;
         // What local storage has no room for says so, and comes back when it is looked at.
-        page.until("[...document.querySelectorAll('.doors a')].some((it) => it.textContent.includes('in the larger store alone'))").await;
+        page.until("[...document.querySelectorAll('.doors a')].some((it) => it.textContent.includes('one copy until you open it'))").await;
         let away: String = page
             .evaluate(
                 "[...document.querySelectorAll('.doors a')].find((it) => \
-                 it.textContent.includes('in the larger store alone')).getAttribute('href')",
+                 it.textContent.includes('one copy until you open it')).getAttribute('href')",
             )
             .await;
         page.tap(format!("[href='{away}']").as_str()).await;
