@@ -57,7 +57,7 @@ words! {
     BUY_SAMPLED = "Counted with fields still from the sample: {0}.", es "Contado con datos todavía del ejemplo: {0}.";
     BUY_UNCOUNTED = "Not counted: {0}.", es "Sin contar: {0}.";
     BUY_ROLLS_TOO = "{0}: a plan’s rolls and single runs are both on this list. See what the rolls leave before you buy more.", es "{0}: en esta lista hay rollos de un plano y tramos sueltos. Vea qué sobra de los rollos antes de comprar más.";
-    BUY_WAITS = "As before, because they wait for a number that changed: {0}. Look at them on the job's page first.", es "Como antes, porque esperan un número que cambió: {0}. Véalos primero en la página del trabajo.";
+    BUY_WAITS = "Counted with old figures, since a number that they took has changed: {0}. Look at them on the job's page first.", es "Contado con cifras viejas, porque cambió un número que tomaron: {0}. Véalos primero en la página del trabajo.";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
     SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";
