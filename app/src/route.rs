@@ -139,6 +139,19 @@ pub(crate) fn replace(address: &str) {
     }
 }
 
+/// Notes a text with the present step of the browser's history: a reload and a way back find it there,
+/// and no address carries it.
+pub(crate) fn note(text: &str) {
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state(&JsValue::from_str(text), "");
+    }
+}
+
+/// The text that was noted with this step, if one was.
+pub(crate) fn noted() -> Option<String> {
+    window().history().ok()?.state().ok()?.as_string()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

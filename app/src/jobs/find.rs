@@ -5,7 +5,7 @@ use super::mark_line::{shown, word_of};
 use crate::desk::Desk;
 use crate::drawing::{held, verdict};
 use crate::elements::{El, Piece, el, focus_soon, live};
-use crate::later::later;
+use crate::later::{Because, later};
 use crate::signal::RwSignal;
 use crate::{route, speech, words as w};
 use ledgerboard_core::catalog;
@@ -16,17 +16,24 @@ use leptos::prelude::*;
 /// The most that are listed: who needs more types another letter.
 const MOST: usize = 20;
 
-/// The field, and under it what it finds. Who opens one and comes back finds both as they were left.
+/// The field, and under it what it finds. Who opens one and comes back finds both as they were left,
+/// and who reloads too: the browser keeps what was typed with this step of its history.
 pub(super) fn find(desk: Desk) -> El {
     let sought = desk.sought.with_untracked(|sought| sought.typed.clone());
+    let sought = if sought.is_empty() { route::noted().unwrap_or_default() } else { sought };
+    desk.sought.update(|it| it.typed.clone_from(&sought));
+    if !sought.is_empty() {
+        route::note(&sought);
+    }
     let typed = RwSignal::new(sought.clone());
     let asked = RwSignal::new(sought);
     let keep = move || {
         let typed = typed.get_untracked();
         desk.sought.update(|sought| sought.typed = typed);
     };
-    let soon = later(move |_| {
-        if let Some(typed) = typed.try_get_untracked() {
+    let soon = later(move |because| {
+        if let (Because::Paused, Some(typed)) = (because, typed.try_get_untracked()) {
+            route::note(&typed);
             asked.set(typed);
         }
     });
@@ -57,6 +64,7 @@ pub(super) fn find(desk: Desk) -> El {
                 typed.set(String::new());
                 asked.set(String::new());
                 keep();
+                route::note("");
                 focus_soon("#find");
             });
             Piece::all([el("div").class("row").with(status).with(close), lines])

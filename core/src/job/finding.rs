@@ -3,6 +3,7 @@
 use super::fold::fold;
 use super::mark::Mark;
 use super::site::Job;
+use super::slip::is_slip_of;
 use crate::catalog;
 use crate::words::Voice;
 
@@ -15,10 +16,27 @@ pub struct Found<'a> {
     pub mark: &'a Mark,
 }
 
+/// How well a mark fits what was typed: what is compared first stands first.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Rank {
+    /// Every word is there as it was typed.
+    is_exact: bool,
+    /// Its title is all that was typed, begins with it, or holds it.
+    title: u8,
+    /// So many of the words stand whole in its title.
+    in_title: usize,
+    /// So many stand whole in its job's name or place.
+    in_job: usize,
+    /// When it was kept.
+    at: i64,
+}
+
 /// The marks that have every word of `typed` somewhere in their title, spot, note or answer, in
-/// their calculator's name or in the name or place of their job; first those with more of the words
-/// whole in their title or their job's name, then the newest. Capitals make no difference. Nothing
-/// typed finds nothing. Gives at most `most`, and how many there are.
+/// their calculator's name or in the name or place of their job, a word of five letters or more also
+/// with one slip in it. Those where nothing is taken for a slip go first; then those whose title is
+/// the text, begins with it or holds it; then those with more of the words whole in their title, or
+/// in their job's name; then the newest. Capitals make no difference. Nothing typed finds nothing.
+/// Gives at most `most`, and how many there are.
 pub fn find<'a>(
     jobs: &'a [Job],
     typed: &str,
@@ -27,8 +45,9 @@ pub fn find<'a>(
 ) -> (Vec<Found<'a>>, usize) {
     let typed = fold(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
+    let text = words.join(" ");
     let mut found: Vec<Found<'a>> = Vec::new();
-    let mut ranks: Vec<(usize, i64)> = Vec::new();
+    let mut ranks: Vec<Rank> = Vec::new();
     let mut count = 0;
     if words.is_empty() {
         return (found, count);
@@ -39,37 +58,56 @@ pub fn find<'a>(
         let of_job = fold(&[&*job.name, " ", &*job.place].concat());
         // What the job's own name has, none of its marks needs to have.
         let left: Vec<&str> = words.iter().copied().filter(|word| !of_job.contains(word)).collect();
+        let in_job = whole(&of_job, &words);
         for mark in &job.marks {
-            let mut own = String::new();
-            let has = |word: &&str| {
-                if own.is_empty() {
-                    let texts = [&*mark.title, &*mark.spot, &*mark.note, &*mark.kept.answer];
-                    own = fold(&texts.join(" "));
-                }
-                own.contains(word)
-                    || calculators
-                        .iter()
-                        .any(|(id, name)| *id == mark.calculator && name.contains(word))
+            let Some(is_exact) = fits(mark, &left, &of_job, &calculators) else { continue };
+            count += 1;
+            let name = fold(&mark.title);
+            let title = match name.trim() {
+                name if name == text => 3,
+                name if name.starts_with(&text) => 2,
+                name => name.contains(&text).into(),
             };
-            if left.iter().all(has) {
-                count += 1;
-                let title = fold(&mark.title);
-                let whole = [&title, &of_job].map(|text| {
-                    text.split_whitespace().filter(|word| words.contains(word)).count()
-                });
-                let whole = whole[0] + whole[1];
-                let rank = (whole, mark.at.at);
-                let place = ranks.partition_point(|other| *other >= rank);
-                if place < most {
-                    ranks.insert(place, rank);
-                    ranks.truncate(most);
-                    found.insert(place, Found { job, mark });
-                    found.truncate(most);
-                }
+            let in_title = whole(&name, &words);
+            let rank = Rank { is_exact, title, in_title, in_job, at: mark.at.at };
+            let place = ranks.partition_point(|other| *other >= rank);
+            if place < most {
+                ranks.insert(place, rank);
+                ranks.truncate(most);
+                found.insert(place, Found { job, mark });
+                found.truncate(most);
             }
         }
     }
     (found, count)
+}
+
+/// How many words of a text are among those that are looked for.
+fn whole(text: &str, words: &[&str]) -> usize {
+    text.split_whitespace().filter(|word| words.contains(word)).count()
+}
+
+/// Whether a mark has each of the words, and then whether it has all of them as they were typed.
+fn fits(mark: &Mark, left: &[&str], of_job: &str, calculators: &[(&str, String)]) -> Option<bool> {
+    if left.is_empty() {
+        return Some(true);
+    }
+    let texts = [&*mark.title, &*mark.spot, &*mark.note, &*mark.kept.answer];
+    let own = fold(&texts.join(" "));
+    let name = calculators.iter().find(|(id, _)| *id == mark.calculator);
+    let name = name.map_or("", |(_, name)| &**name);
+    let mut is_exact = true;
+    for word in left {
+        if own.contains(word) || name.contains(word) {
+            continue;
+        }
+        let has = |text: &str| text.split_whitespace().any(|it| is_slip_of(word, it));
+        if !has(&own) && !has(name) && !has(of_job) {
+            return None;
+        }
+        is_exact = false;
+    }
+    Some(is_exact)
 }
 
 #[cfg(test)]
@@ -120,14 +158,70 @@ mod tests {
         assert_eq!((found[0].mark.title.as_str(), count), ("Long wall", 2));
     }
 
+    /// Titles of a job's marks, in the order in which they are found.
+    fn found_of(jobs: &[Job], typed: &str) -> Vec<String> {
+        let (found, _) = find(jobs, typed, 9, Voice::default());
+        found.iter().map(|it| it.mark.title.clone()).collect()
+    }
+
+    fn job_with(name: &str, titles: &[&str], at: u64) -> Job {
+        let mut job = Job::new(name, "", &stamp(at)).unwrap();
+        for (title, step) in titles.iter().zip(1..) {
+            let mark = Mark {
+                title: (*title).to_owned(),
+                spot: String::new(),
+                note: String::new(),
+                ..mark(at + step)
+            };
+            apply(&mut job, Edit::Keep(mark), &stamp(at + step)).unwrap();
+        }
+        job
+    }
+
+    #[test]
+    fn a_title_goes_before_the_name_of_a_job() {
+        let jobs = [
+            job_with("Den", &["Wall 2, number 17", "Number 17", "Number 17 again", "17"], 100),
+            job_with("Number 17", &["Lath", "17 by number"], 200),
+        ];
+        let all = found_of(&jobs, "number 17");
+        assert_eq!(
+            all,
+            ["Number 17", "Number 17 again", "Wall 2, number 17", "17 by number", "Lath"]
+        );
+        // What stands whole goes before what is the beginning of a longer one, however old it is.
+        let jobs = [job_with("Den", &["Number 1 den", "Number 17 den"], 100)];
+        assert_eq!(found_of(&jobs, " number  1 "), ["Number 1 den", "Number 17 den"]);
+    }
+
+    #[test]
+    fn a_word_with_a_slip_is_found_after_those_without() {
+        let jobs =
+            [job_with("Kitchen", &["Soffit", "Kichen"], 100), job_with("Den", &["Kitchen"], 10)];
+        assert_eq!(found_of(&jobs, "kichen"), ["Kichen", "Soffit", "Kitchen"]);
+        assert_eq!(found_of(&jobs, "kithcen soffit"), ["Soffit"]);
+        // Two slips, or one in a short word, find nothing.
+        assert_eq!(found_of(&jobs, "kihtcne"), [""; 0]);
+        assert_eq!(found_of(&jobs, "dem"), [""; 0]);
+    }
+
     proptest! {
-        /// One more letter never finds more.
+        /// One more letter never finds more, but for words that are long enough for a slip.
         #[test]
-        fn more_letters_find_no_more(typed in "[a-z ]{0,6}", more in "[a-z]") {
+        fn more_letters_find_no_more(typed in "([a-z]{1,4} ){0,2}[a-z]{0,3}", more in "[a-z]") {
             let jobs = jobs();
             let count = |typed: &str| find(&jobs, typed, 1, Voice::default()).1;
             let longer = [&typed, &*more].concat();
             prop_assert!(typed.trim().is_empty() || typed.ends_with(' ') || count(&longer) <= count(&typed));
+        }
+
+        /// A slip finds at least what the word as it was meant finds in titles.
+        #[test]
+        fn a_slip_finds_what_was_meant(title in "[a-z]{6,9}", at in 0_usize..6) {
+            let jobs = [job_with("Den", &[&title], 100)];
+            let mut typed = title.clone();
+            typed.remove(at);
+            prop_assert_eq!(found_of(&jobs, &typed), [title]);
         }
     }
 }

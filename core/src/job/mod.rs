@@ -28,6 +28,7 @@ pub mod record;
 mod refusal;
 mod sampled;
 mod site;
+mod slip;
 mod slots;
 mod stamp;
 mod stored;

@@ -121,6 +121,10 @@ async fn forty_jobs_of_two_hundred_numbers() {
         page.tap(saying("All calculators")).await;
         page.tap(saying("All jobs")).await;
         page.until("document.querySelector('#find').value === 'number 17 house 32'").await;
+        // It outlives a reload too, and finds the same by then.
+        page.reload().await;
+        page.until("document.querySelector('#find')?.value === 'number 17 house 32'").await;
+        page.sees(".find .mark-line").await;
         page.until("document.querySelectorAll('.find .mark-line').length === 14").await;
         page.tap(".find button").await;
         page.has_focus("#find").await;
