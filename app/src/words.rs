@@ -6,7 +6,7 @@ words! {
     // The frame.
     NAME = "Ledgerboard", es "Ledgerboard";
     TITLED = "{0} · Ledgerboard", es "{0} · Ledgerboard";
-    TO_HOME = "All calculators", es "Todas las calculadoras";
+    TO_HOME = "All calculators", es "Calculadoras";
     VERSION = "Version {0}", es "Versión {0}";
     PRIVACY = "Nothing you type leaves this phone.", es "Nada de lo que escribe sale de este teléfono.";
     NOWHERE = "Nothing is here", es "Aquí no hay nada";
@@ -235,8 +235,8 @@ words! {
     SAVE = "Save to job", es "Guardar";
     SAVE_KEYS = "Ctrl+S, or Cmd+S", es "Ctrl+S, o Cmd+S";
     SAVE_OVER = "Save over", es "Reemplazar";
-    SAVE_NEW = "Save as new", es "Guardar nuevo";
-    SHARE = "Share", es "Compartir";
+    SAVE_NEW = "Save new", es "Nuevo";
+    SHARE = "Share", es "Enviar";
     CODE = "Code", es "Código";
     CODE_TITLE = "For another phone's camera", es "Para la cámara de otro teléfono";
     CODE_SAYS = "Its camera opens this question. It needs no signal where Ledgerboard has been opened once.", es "Su cámara abre esta pregunta. No necesita señal si Ledgerboard ya se abrió ahí una vez.";

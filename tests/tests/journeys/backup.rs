@@ -362,7 +362,7 @@ async fn what_stays_out_of_a_restore_is_listed_and_comes_back_as_copies() {
         page.enter("#job-name", "12 Alder St").await;
         page.tap(saying("Make this job")).await;
         save_a_box(page, "Den switch").await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save new")).await;
         page.enter("#mark-title", "Hall switch").await;
         page.until("JSON.stringify({...localStorage}).includes('Hall switch')").await;
         let folder = folder();

@@ -205,7 +205,7 @@ async fn a_new_number_goes_to_the_job_of_the_one_that_is_open() {
         page.goto("#/jobs").await;
         page.tap(saying("12 Alder St")).await;
         page.tap(saying("Kitchen switch")).await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save new")).await;
         page.until("document.querySelector('.saved')?.textContent.startsWith('Saved, with a second copy, in 12 Alder St')").await;
         page.tap(saying("Undo")).await;
         page.sees(saying("Taken back: nothing is saved. What you typed stands here.")).await;
@@ -254,7 +254,7 @@ async fn the_first_page_tells_of_ten_numbers_without_a_backup() {
                 page.misses(saying("Back up")).await;
                 page.goto("#/box-fill").await;
             }
-            page.tap(saying(if number == 9 { "Save to job" } else { "Save as new" })).await;
+            page.tap(saying(if number == 9 { "Save to job" } else { "Save new" })).await;
         }
         page.sees("#mark-title").await;
         page.goto("#/").await;

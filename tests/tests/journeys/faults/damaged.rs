@@ -166,7 +166,7 @@ async fn an_older_copy_takes_the_place_of_a_later_one() {
         let page = &journey.page;
         save(page, "Den switch").await;
         page.tap(saying("Done")).await;
-        page.tap(saying("Save as new")).await;
+        page.tap(saying("Save new")).await;
         is_saved(page, "Saved, with a second copy").await;
         let id = job_id(page).await;
         let name = format!("ledgerboard.job.{id}");

@@ -32,7 +32,7 @@ async fn two_tabs_edit_one_job() {
         other.goto("#/box-fill").await;
         other.sees("h1").await;
         journey.page.tap(saying("Done")).await;
-        journey.page.tap(saying("Save as new")).await;
+        journey.page.tap(saying("Save new")).await;
         is_saved(&journey.page, "Saved, with a second copy").await;
         other.tap(saying("Save to job")).await;
         is_saved(&other, "Saved, with a second copy").await;
