@@ -149,10 +149,12 @@ pub(crate) fn table(table: &Table, voice: Voice) -> El {
         let cells = row.cells.iter().map(|cell| el("td").text(&voice.say(cell)));
         el("tr").with(head("row", &row.name)).with_all(cells)
     };
-    el("table")
+    let table = el("table")
         .class("columns")
         .with(el("thead").with(el("tr").with_all(heads)))
-        .with(el("tbody").with_all(table.rows.iter().map(row)))
+        .with(el("tbody").with_all(table.rows.iter().map(row)));
+    // With large letters it is wider than a phone: it is pushed across by itself, by keys too.
+    el("div").class("across").attr("tabindex", "0").with(table)
 }
 
 fn line(question: Question, part: &PartRow, key: &str, voice: Voice) -> El {

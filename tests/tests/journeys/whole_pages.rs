@@ -2,6 +2,7 @@
 //! finds, nothing that sticks out, no target too small for a glove.
 
 use crate::harness::{Device, Journey, Page, Scheme, Server, journey, saying};
+use ledgerboard_core::catalog;
 
 /// A question on its limit, one over it, one with a fault, lists and groups in use.
 const QUESTIONS: [&str; 4] = [
@@ -86,4 +87,50 @@ async fn on_a_small_phone() {
 #[tokio::test]
 async fn at_a_desk() {
     all_whole(Device::Desk).await;
+}
+
+/// Every page there is, opened whole, in both languages: on the narrowest phone with letters twice as
+/// large a line holds ten of them.
+#[tokio::test]
+async fn nothing_sticks_out_of_any_page_in_large_letters() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        page.goto("#/raising").await;
+        page.tap(saying("Save to job")).await;
+        page.sees("#mark-title").await;
+        let mut places: Vec<String> = PAGES.map(str::to_owned).to_vec();
+        places.extend(catalog::ALL.iter().map(|entry| format!("#/{}", entry.id)));
+        page.goto("#/jobs").await;
+        page.sees(".doors a").await;
+        let job: String = page.evaluate("document.querySelector('.doors a').hash").await;
+        page.goto(&job).await;
+        page.sees(".mark-line").await;
+        places.push(page.evaluate("document.querySelector('.mark-line').hash").await);
+        places.extend(["", "/buy", "/ready", "/inspector", "/owner"].map(|of| format!("{job}{of}")));
+        // Spanish is the longer one.
+        for (language, settings, percents) in
+            [("English", "Settings", &[200][..]), ("Español", "Ajustes", &[100, 200])]
+        {
+            page.goto("#/settings").await;
+            page.tap(saying(language)).await;
+            page.until(&format!("document.querySelector('h1')?.innerText === '{settings}'")).await;
+            for &percent in percents {
+                page.text_percent(percent).await;
+                for place in &places {
+                    let _: Option<bool> =
+                        page.evaluate("document.querySelector('main').id = 'before', null").await;
+                    page.goto(place).await;
+                    page.until("document.querySelector('main:not(#before) h1')").await;
+                    let _: Option<bool> = page
+                        .evaluate(
+                            "document.querySelectorAll('main details').forEach((it) => it.open = true)",
+                        )
+                        .await;
+                    let wide = page.overflow().await;
+                    assert!(wide.is_empty(), "{place}, {language}, {percent} %: {wide:?}");
+                }
+            }
+            page.text_percent(100).await;
+        }
+    })
+    .await;
 }
