@@ -109,7 +109,7 @@ fn untied(
     place: &Place,
     open: RwSignal<bool>,
 ) -> Piece {
-    let any = move || !question.sources(row, like).is_empty();
+    let any = move || question.has_sources(like);
     let place = place.clone();
     when(any, move || {
         let named = speech::say(&say!(w::TAKE_FROM_OF, &*place.label));
@@ -137,7 +137,7 @@ fn offers(
 ) -> El {
     let voice = question.voice();
     let one = |source: Source| {
-        let amount = say!(w::FIGURE, Arg::Amount(source.amount, Rounding::Nearest));
+        let amount = say!(w::FIGURE, Arg::Amount(source.figure.amount, Rounding::Nearest));
         let path = place.path.clone();
         let name = el("span").own_text(&source.name);
         let value = el("span").class("value").text(&voice.say(&amount));

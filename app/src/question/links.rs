@@ -10,7 +10,7 @@ use crate::{words as w, works};
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::find;
 use ledgerboard_core::fields::{Row, bare, heard, left_alone, row_at};
-use ledgerboard_core::job::{Job, Mark, Survey, Tie, TieState, opened_by};
+use ledgerboard_core::job::{Fit, Job, Mark, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
@@ -23,22 +23,22 @@ use leptos::prelude::*;
 pub(crate) struct Source {
     /// Its mark, by id.
     pub(crate) mark: String,
-    /// Its key.
-    pub(crate) key: String,
     /// What it says today.
-    pub(crate) amount: Amount,
+    pub(crate) figure: Figure,
     /// Room, title and figure, as a person reads it.
     pub(crate) name: String,
     /// Room and title.
     title: String,
     /// Its calculator, or nothing where it is a room's.
     of: &'static str,
+    /// The room that its mark is about; see [`Mark::about`].
+    about: String,
 }
 
 impl Source {
     /// Whether a row is this very figure.
     fn is_named(&self, row: &Row) -> bool {
-        !row.room.is_empty() && self.key == row.room && self.of == row.of
+        row.is_figure(self.figure.key, self.of)
     }
 }
 
@@ -155,15 +155,23 @@ pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Sour
     let survey = works::survey(&job);
     let offers = survey.all_offers(&own).into_iter();
     offers
-        .map(|offer| Source {
-            mark: offer.mark.id.clone(),
-            key: offer.figure.key.to_string(),
-            amount: offer.figure.amount,
-            name: source_name(offer.mark, Some(&offer.figure)),
-            title: source_name(offer.mark, None),
-            of: find(&offer.mark.calculator).map_or("", |it| if it.is_room { "" } else { it.id }),
+        .map(|offer| {
+            let of = source_of(offer.mark);
+            Source {
+                mark: offer.mark.id.clone(),
+                name: source_name(offer.mark, Some(&offer.figure)),
+                title: source_name(offer.mark, None),
+                of,
+                about: offer.mark.about(of.is_empty()),
+                figure: offer.figure,
+            }
         })
         .collect()
+}
+
+/// The calculator of a mark; nothing where it is a room's.
+fn source_of(mark: &Mark) -> &'static str {
+    find(&mark.calculator).map_or("", |it| if it.is_room { "" } else { it.id })
 }
 
 /// How each link of a question stands, by the path of its input; worked once as well.
@@ -234,18 +242,40 @@ impl Question {
         home(self.desk, self.mark)
     }
 
-    /// The figures of its job that are of the same kind as `like`, those that a row names first.
+    /// Whether its job has a figure of the same kind as `like`.
+    pub(crate) fn has_sources(self, like: Amount) -> bool {
+        self.sources.with(|all| all.iter().any(|source| source.figure.amount.is_like(like)))
+    }
+
+    /// The figures of its job that are of the same kind as `like`, those that fit a row best first.
     pub(crate) fn sources(self, row: &Row, like: Amount) -> Vec<Source> {
+        let rooms = self.about();
         self.sources.with(|all| {
-            let mut named = Vec::new();
-            let mut others = Vec::new();
-            for source in all.iter().filter(|source| source.amount.is_like(like)) {
-                let of = if source.is_named(row) { &mut named } else { &mut others };
-                of.push(source.clone());
+            let mut fits: Vec<Fit> = Vec::new();
+            let mut sorted = Vec::new();
+            for source in all.iter().filter(|source| source.figure.amount.is_like(like)) {
+                let is_here = rooms.contains(&source.about);
+                let fit = Fit::of(row, &source.figure, source.of, is_here);
+                let place = fits.partition_point(|other| *other <= fit);
+                fits.insert(place, fit);
+                sorted.insert(place, source.clone());
             }
-            named.append(&mut others);
-            named
+            sorted
         })
+    }
+
+    /// The rooms that it is about: its mark's, and those that it already takes something of.
+    fn about(self) -> Vec<String> {
+        let Some(job) = self.home() else { return Vec::new() };
+        let own = self.mark.with(|place| place.as_ref().map(|place| place.mark.clone()));
+        let mut ids = self.links.with(|links| match links.job == job.id {
+            true => links.ties.iter().map(|tie| tie.mark.clone()).collect(),
+            false => Vec::new(),
+        });
+        ids.extend(own);
+        let marks = ids.iter().filter_map(|id| job.mark(id));
+        let rooms = marks.map(|mark| mark.about(source_of(mark).is_empty()));
+        rooms.filter(|room| !room.is_empty()).collect()
     }
 
     /// The job's rooms, and others, that this question could take more than one figure of.
@@ -272,9 +302,9 @@ impl Question {
         let is_taken = |path: &str, source: &Source| {
             self.links.with(|links| {
                 links.ties.iter().any(|tie| {
-                    let is_it =
-                        (&*tie.path, &tie.mark, &tie.key) == (path, &source.mark, &source.key);
-                    is_it && tie.seen == source.amount.exact()
+                    let is_it = (&*tie.path, &*tie.mark, &*tie.key)
+                        == (path, &*source.mark, source.figure.key);
+                    is_it && tie.seen == source.figure.amount.exact()
                 })
             })
         };
@@ -345,7 +375,7 @@ impl Question {
         for (path, source) in &all {
             self.tie(path, source);
         }
-        let has = |key: &str| all.iter().any(|(_, source)| source.key == key);
+        let has = |key: &str| all.iter().any(|(_, source)| source.figure.key == key);
         let rows = self.entry.rows;
         let left = self.draft.with_untracked(|draft| left_alone(rows, draft, of, &has));
         let name = all.first().map(|(_, source)| source.title.clone()).unwrap_or_default();
@@ -368,7 +398,7 @@ impl Question {
     /// Takes a figure's value into an input, and remembers where it came from.
     pub(crate) fn tie(self, path: &str, source: &Source) {
         let Some(job) = untrack(|| self.home()) else { return };
-        self.write_tie(&job.id, path, &source.mark, &source.key, source.amount);
+        self.write_tie(&job.id, path, &source.mark, source.figure.key, source.figure.amount);
     }
 
     /// Takes what a link's source says by now.

@@ -77,6 +77,11 @@ impl Row {
         Self { room: key, of: calculator, ..self }
     }
 
+    /// Whether it is this very figure of a calculator, of a room where `of` is empty.
+    pub fn is_figure(&self, key: &str, of: &str) -> bool {
+        !self.room.is_empty() && self.room == key && self.of == of
+    }
+
     /// Nothing, of what a figure that it takes is; none where it takes none. A whole number does
     /// where it names its figure: any count would be offered for a year.
     pub fn takes(&self) -> Option<Amount> {
@@ -223,6 +228,20 @@ impl Kind {
         .map(|least| least.of_same(0))
     }
 
+    /// Whether an amount is one of it, and within its bounds.
+    pub fn holds(self, amount: Amount) -> bool {
+        match (self, amount) {
+            (Self::Length(span), Amount::Length(it)) => span.holds(it),
+            (Self::Area(span), Amount::Area(it)) => span.holds(it),
+            (Self::Volume(span), Amount::Volume(it)) | (Self::Room(span), Amount::Room(it)) => {
+                span.holds(it)
+            }
+            (Self::Measure(span), Amount::Measure(it)) => span.holds(it),
+            (Self::Number(span), Amount::Count(it)) => span.holds(it),
+            _ => false,
+        }
+    }
+
     /// Values of it that are offered for one tap.
     pub fn common(self) -> Vec<Amount> {
         match self {
@@ -328,6 +347,12 @@ pub fn left_alone(
         }
     }
     all
+}
+
+impl<T: PartialOrd> Span<T> {
+    fn holds(&self, it: T) -> bool {
+        self.least <= it && it <= self.most
+    }
 }
 
 impl When {

@@ -117,13 +117,13 @@ form! {
     /// What a raised ceiling changes.
     pub struct Input {
         /// The new wall.
-        wall: Option<Area>, area(&w::WALL, &w::WALL_HINT, false);
+        wall: Option<Area>, area(&w::WALL, &w::WALL_HINT, false).of_mark("raising", "infill");
         /// What is behind it, and how well it holds heat.
         holds: Holds = Holds::blank(), row(&w::HOLDS, &w::HOLDS_HINT, Kind::Group(Holds::ROWS));
         /// The new air.
         air: Option<Volume>, row(&w::AIR, &w::AIR_HINT, Kind::Room(Span {
             least: Volume::ZERO, most: FOOT.times(1_000_000), why: &w::WHY_AREA, common: &[], optional: false,
-        }));
+        })).of_mark("raising", "air-added");
         /// How often it changes.
         changes: Measure = Measure::hundredths(&unit::PER_HOUR, 50), row(&w::CHANGES, &w::CHANGES_HINT, measure(&unit::PER_HOUR, (0, 1_000), &w::WHY_CHANGES, false));
         /// Inside over outside.

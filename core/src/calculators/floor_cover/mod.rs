@@ -62,9 +62,9 @@ form! {
     /// A floor under a ceiling that is scraped.
     pub struct Input {
         /// Along one side.
-        long: Length, side(&w::LONG);
+        long: Length, side(&w::LONG).of_room("longest");
         /// Square to it.
-        wide: Length, side(&w::WIDE);
+        wide: Length, side(&w::WIDE).of_room("widest");
         /// What comes down, wet.
         wet: Option<Measure>, measure(&w::WET, &w::WET_HINT, &WEIGHT, [1, 50_000], false);
         /// Whether the texture is.

@@ -48,7 +48,7 @@ form! {
         /// How it is said.
         by: By, row(&w::BY, &w::NOTHING, Kind::Choice(By::PICKS));
         /// Finished, over the finished floor.
-        height: Option<Length>, row(&w::HEIGHT, &w::HEIGHT_HINT, span((48, 1), 360, &w::WHY_HEIGHT, &[], false))
+        height: Option<Length>, row(&w::HEIGHT, &w::HEIGHT_HINT, span((48, 1), 360, &w::WHY_HEIGHT, &[], false)).of_room("ceiling-height-to-be")
             .when(When::Is("by", &["height"]));
         /// More than it is now, finish to finish.
         raise: Option<Length>, row(&w::RAISE, &w::RAISE_HINT, span((1, 16), 240, &w::WHY_HEIGHT, &[], false))
@@ -112,13 +112,13 @@ form! {
         to: Goal = Goal::blank(), row(&w::TO, &w::NOTHING, Kind::Group(Goal::ROWS))
             .when(When::Is("shape", &["flat", "tray"]));
         /// The room's length.
-        long: Option<Length>, side(&w::LONG, &w::LONG_HINT);
+        long: Option<Length>, side(&w::LONG, &w::LONG_HINT).of_room("longest");
         /// Its width.
-        wide: Option<Length>, side(&w::WIDE, &w::NOTHING);
+        wide: Option<Length>, side(&w::WIDE, &w::NOTHING).of_room("widest");
         /// Its floor, where it is no rectangle.
         floor: Option<Area>, row(&w::FLOOR, &w::FLOOR_HINT, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(10_000), why: &w::WHY_SIDE, common: &[], optional: true,
-        })).when(FLAT);
+        })).of_room("floor-area").when(FLAT);
         /// The walls that go up, end to end, where they aren't all four.
         perimeter: Option<Length>, row(&w::PERIMETER, &w::PERIMETER_HINT, span(LEAST_SIDE, 4800, &w::WHY_SIDE, &[], true))
             .when(FLAT);

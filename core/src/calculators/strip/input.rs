@@ -61,15 +61,15 @@ form! {
     /// A textured ceiling.
     pub struct Input {
         /// Along one side.
-        long: Length, length(&w::LONG, &w::LONG_HINT, [12, 1200], &w::WHY_ROOM);
+        long: Length, length(&w::LONG, &w::LONG_HINT, [12, 1200], &w::WHY_ROOM).of_room("longest");
         /// Square to it.
-        wide: Length, length(&w::WIDE, &w::NOTHING, [12, 1200], &w::WHY_ROOM);
+        wide: Length, length(&w::WIDE, &w::NOTHING, [12, 1200], &w::WHY_ROOM).of_room("widest");
         /// Of another shape.
         area: Option<Area>, row(&w::AREA, &w::AREA_HINT, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(10_000), why: &w::WHY_ROOM, common: &[], optional: true,
-        }));
+        })).of_room("ceiling-area");
         /// Floor to ceiling.
-        height: Length = Length::inches(96, 1), length(&w::HEIGHT, &w::NOTHING, [60, 360], &w::WHY_ROOM);
+        height: Length = Length::inches(96, 1), length(&w::HEIGHT, &w::NOTHING, [60, 360], &w::WHY_ROOM).of_room("ceiling-height");
         /// Whether it drinks water.
         painted: Painted, row(&w::PAINTED, &w::PAINTED_HINT, Kind::Choice(Painted::PICKS));
         /// Off one square foot, dried.

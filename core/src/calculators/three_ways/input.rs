@@ -68,15 +68,15 @@ form! {
     /// A textured ceiling and three ways to be rid of it.
     pub struct Input {
         /// Along one side.
-        long: Length, length(&w::LONG, &w::LONG_HINT, [192, 19_200]);
+        long: Length, length(&w::LONG, &w::LONG_HINT, [192, 19_200]).of_room("longest");
         /// Square to it.
-        wide: Length, length(&w::WIDE, &w::NOTHING, [192, 19_200]);
+        wide: Length, length(&w::WIDE, &w::NOTHING, [192, 19_200]).of_room("widest");
         /// Of another shape.
         area: Option<Area>, row(&w::AREA, &w::NOTHING, Kind::Area(Span {
             least: Area::square_feet(1), most: Area::square_feet(10_000), why: &w::WHY, common: &[], optional: true,
-        }));
+        })).of_room("ceiling-area");
         /// Floor to the old board.
-        height: Length = Length::inches(96, 1), length(&w::HEIGHT, &w::HEIGHT_HINT, [960, 5_760]);
+        height: Length = Length::inches(96, 1), length(&w::HEIGHT, &w::HEIGHT_HINT, [960, 5_760]).of_room("ceiling-height");
         /// Whether the texture is.
         painted: Painted, row(&w::PAINTED, &w::NOTHING, Kind::Choice(Painted::PICKS));
         /// As it hangs, and as it stays under a board.
