@@ -58,6 +58,13 @@ fn taken_away(desk: Desk, gone: GoneJob, removed: RwSignal<Option<GoneJob>>) -> 
 fn opened(desk: Desk, id: String, removed: RwSignal<Option<GoneJob>>) -> Piece {
     // Its working copy comes back, where it had made room for others.
     store::touch(&id);
+    let is_at_hand = |job: Job| !job.invented && !job.is_put_away();
+    if untrack(|| desk.job(&id)).is_some_and(is_at_hand) {
+        // Today's loose notes are where numbers go without a job: picked, they would be tomorrow's too.
+        let loose = untrack(|| desk.todays_loose_notes());
+        let at_hand = Some(id.clone()).filter(|id| loose.as_ref() != Some(id));
+        desk.set(|settings| settings.job = at_hand);
+    }
     let id = StoredValue::new(id);
     let job = Memo::new(move |_| id.with_value(|id| desk.job(id)).map(Arc::new));
     let done = RwSignal::new(Vec::new());

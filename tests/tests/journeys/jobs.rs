@@ -89,6 +89,41 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
     .await;
 }
 
+/// The job whose page was opened last is the one that numbers go to, whichever way it was come to; one
+/// that was put away isn't.
+#[tokio::test]
+async fn the_job_that_is_opened_is_the_one_at_hand() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        for name in ["Plum Street 4", "Mill Bank 9"] {
+            page.goto("#/jobs").await;
+            page.enter("#job-name", name).await;
+            page.tap(saying("Make this job")).await;
+            page.sees(saying("Numbers are saved to this job now.")).await;
+        }
+        let at_hand = |name: &str| {
+            format!("document.querySelector('.switch').selectedOptions[0].textContent === '{name}'")
+        };
+        page.until(&at_hand("Mill Bank 9")).await;
+        page.goto("#/jobs").await;
+        let first: String = page
+            .evaluate("[...document.querySelectorAll('.doors a')].find((it) => it.textContent.includes('Plum')).hash")
+            .await;
+        page.goto(&first).await;
+        page.until(&at_hand("Plum Street 4")).await;
+        page.goto("#/cable-securing").await;
+        page.tap(saying("Save to job")).await;
+        page.sees("#mark-title").await;
+        page.goto(&first).await;
+        page.sees(".mark-title").await;
+        page.tap("#put-away").await;
+        page.until(&at_hand("Loose notes")).await;
+        page.reload().await;
+        page.sees(".mark-title").await;
+        page.until(&at_hand("Loose notes")).await;
+    })
+    .await;
+}
+
 /// Source: NEC 2017 and 2020 314.16(B)(5): five grounds count one allowance, or one and a quarter.
 #[tokio::test]
 async fn another_edition_shows_then_and_now_and_keeps_the_answer_of_its_day() {
