@@ -1,6 +1,7 @@
 //! What a question takes from other marks of its job: taken by a tap, cut by typing over.
 
 use super::Question;
+use super::sources::{Source, source_name};
 use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::signal::RwSignal;
@@ -8,52 +9,12 @@ use crate::speech;
 use crate::store::{Links, MarkPlace};
 use crate::{words as w, works};
 use ledgerboard_core::calculators::hold::Opened;
-use ledgerboard_core::catalog::find;
-use ledgerboard_core::fields::{Row, bare, heard, left_alone, row_at};
-use ledgerboard_core::job::{Fit, Job, Mark, Survey, Tie, TieState, opened_by};
+use ledgerboard_core::fields::{bare, heard, row_at};
+use ledgerboard_core::job::{Job, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::Units;
-use ledgerboard_core::say;
-use ledgerboard_core::sheet::Figure;
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::{Amount, Phrase, Text};
+use ledgerboard_core::words::Amount;
 use leptos::prelude::*;
-
-/// A figure of the job that an input could take.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Source {
-    /// Its mark, by id.
-    pub(crate) mark: String,
-    /// What it says today.
-    pub(crate) figure: Figure,
-    /// Room, title and figure, as a person reads it.
-    pub(crate) name: String,
-    /// Room and title.
-    title: String,
-    /// Its calculator, or nothing where it is a room's.
-    of: &'static str,
-    /// The room that its mark is about; see [`Mark::about`].
-    about: String,
-}
-
-impl Source {
-    /// Whether a row is this very figure.
-    fn is_named(&self, row: &Row) -> bool {
-        row.is_figure(self.figure.key, self.of)
-    }
-}
-
-/// A number of the job of which one tap takes several figures.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Whole {
-    /// Its mark, by id.
-    pub(crate) mark: String,
-    /// Room and title.
-    pub(crate) name: String,
-    /// Whether it is a room.
-    pub(crate) is_room: bool,
-    /// The inputs that take them, each with its figure.
-    figures: Vec<(&'static str, Source)>,
-}
 
 /// How the link of one input stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -74,7 +35,7 @@ pub(crate) struct Linked {
 
 impl Linked {
     /// Whether its source says what was taken.
-    fn is_still_so(&self) -> bool {
+    pub(super) fn is_still_so(&self) -> bool {
         matches!(self.standing, TieState::Fresh | TieState::Behind)
     }
 }
@@ -82,30 +43,6 @@ impl Linked {
 /// An amount as a person would type it in these units: exactly, whichever way is shorter.
 pub(crate) fn as_typed(amount: Amount, units: Units) -> String {
     bare(amount, units).unwrap_or_else(|| amount.exact())
-}
-
-/// Room, title and figure of a mark, as a person reads it.
-pub(crate) fn source_name(mark: &Mark, figure: Option<&Figure>) -> String {
-    let (spot, title) = (mark.spot.trim(), mark.title.trim());
-    let said = match (spot, title) {
-        ("", one) | (one, "") => one.to_owned(),
-        (spot, title) if spot == title => spot.to_owned(),
-        (spot, title) => [spot, title].join(", "),
-    };
-    match figure {
-        Some(figure) => speech::say(&say!(w::PAIR, said, figure.name.clone())),
-        None => said,
-    }
-}
-
-/// Names of fields in one line; none of none.
-pub(crate) fn together(labels: impl IntoIterator<Item = &'static Phrase>) -> Option<Text> {
-    labels.into_iter().fold(None, |all: Option<Text>, label| {
-        Some(match all {
-            Some(others) => say!(w::AND, others, label),
-            None => say!(w::FIGURE, label),
-        })
-    })
 }
 
 /// How a link of a job stands, with the name of what it leads to.
@@ -142,38 +79,6 @@ pub(super) fn hold(
     })
 }
 
-/// The quantities of a question's job that its inputs could take: the job is worked once for all
-/// of its fields.
-pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Source> {
-    let Some(job) = home(desk, mark) else { return Vec::new() };
-    if !works::are_known(&job) {
-        desk.worked.track();
-        works::begin(desk, &job.id);
-        return Vec::new();
-    }
-    let own = mark.get().map(|place| place.mark).unwrap_or_default();
-    let survey = works::survey(&job);
-    let offers = survey.all_offers(&own).into_iter();
-    offers
-        .map(|offer| {
-            let of = source_of(offer.mark);
-            Source {
-                mark: offer.mark.id.clone(),
-                name: source_name(offer.mark, Some(&offer.figure)),
-                title: source_name(offer.mark, None),
-                of,
-                about: offer.mark.about(of.is_empty()),
-                figure: offer.figure,
-            }
-        })
-        .collect()
-}
-
-/// The calculator of a mark; nothing where it is a room's.
-fn source_of(mark: &Mark) -> &'static str {
-    find(&mark.calculator).map_or("", |it| if it.is_room { "" } else { it.id })
-}
-
 /// How each link of a question stands, by the path of its input; worked once as well.
 pub(super) fn all_linked(desk: Desk, links: RwSignal<Links>) -> Vec<(String, Linked)> {
     links.with(|links| {
@@ -188,7 +93,7 @@ pub(super) fn all_linked(desk: Desk, links: RwSignal<Links>) -> Vec<(String, Lin
 }
 
 /// The job that a question belongs to: its mark's, else the one that numbers go to now.
-fn home(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Option<Job> {
+pub(super) fn home(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Option<Job> {
     let of = |id: String| desk.job(&id);
     let place = mark.get().map(|place| place.job);
     let present = || desk.present();
@@ -242,152 +147,11 @@ impl Question {
         home(self.desk, self.mark)
     }
 
-    /// Whether its job has a figure of the same kind as `like`.
-    pub(crate) fn has_sources(self, like: Amount) -> bool {
-        self.sources.with(|all| all.iter().any(|source| source.figure.amount.is_like(like)))
-    }
-
-    /// The figures of its job that are of the same kind as `like`, those that fit a row best first.
-    pub(crate) fn sources(self, row: &Row, like: Amount) -> Vec<Source> {
-        let rooms = self.about();
-        self.sources.with(|all| {
-            let mut fits: Vec<Fit> = Vec::new();
-            let mut sorted = Vec::new();
-            for source in all.iter().filter(|source| source.figure.amount.is_like(like)) {
-                let is_here = rooms.contains(&source.about);
-                let fit = Fit::of(row, &source.figure, source.of, is_here);
-                let place = fits.partition_point(|other| *other <= fit);
-                fits.insert(place, fit);
-                sorted.insert(place, source.clone());
-            }
-            sorted
-        })
-    }
-
-    /// The rooms that it is about: its mark's, and those that it already takes something of.
-    fn about(self) -> Vec<String> {
-        let Some(job) = self.home() else { return Vec::new() };
-        let own = self.mark.with(|place| place.as_ref().map(|place| place.mark.clone()));
-        let mut ids = self.links.with(|links| match links.job == job.id {
-            true => links.ties.iter().map(|tie| tie.mark.clone()).collect(),
-            false => Vec::new(),
-        });
-        ids.extend(own);
-        let marks = ids.iter().filter_map(|id| job.mark(id));
-        let rooms = marks.map(|mark| mark.about(source_of(mark).is_empty()));
-        rooms.filter(|room| !room.is_empty()).collect()
-    }
-
-    /// The job's rooms, and others, that this question could take more than one figure of.
-    pub(crate) fn wholes(self) -> Vec<Whole> {
-        let mut all: Vec<Whole> = Vec::new();
-        self.sources.with(|sources| {
-            for source in sources {
-                if all.iter().any(|it| it.mark == source.mark) {
-                    continue;
-                }
-                let figures = self.of_room(sources, &source.mark);
-                if figures.len() > 1 {
-                    let (mark, name) = (source.mark.clone(), source.title.clone());
-                    all.push(Whole { mark, name, is_room: source.of.is_empty(), figures });
-                }
-            }
-        });
-        all
-    }
-
-    /// Whether an input that is asked still says something else than its figure of that whole, or
-    /// wasn't taken from it.
-    pub(crate) fn leaves_some_of(self, whole: &Whole) -> bool {
-        let is_taken = |path: &str, source: &Source| {
-            self.links.with(|links| {
-                links.ties.iter().any(|tie| {
-                    let is_it = (&*tie.path, &*tie.mark, &*tie.key)
-                        == (path, &*source.mark, source.figure.key);
-                    is_it && tie.seen == source.figure.amount.exact()
-                })
-            })
-        };
-        whole.figures.iter().any(|(path, source)| self.is_asked(path) && !is_taken(path, source))
-    }
-
     /// Whether an input is asked as things stand: one in a list or a group wherever that stands.
-    fn is_asked(self, path: &str) -> bool {
+    pub(super) fn is_asked(self, path: &str) -> bool {
         let rows = self.entry.rows;
         let row = rows.iter().find(|row| row.key == path);
         self.draft.with(|draft| row.is_none_or(|row| row.when.holds(rows, draft, draft)))
-    }
-
-    /// The numbers that several inputs come from and still agree with: one link of each, and the
-    /// names of those inputs. They are told once, and not at each field.
-    pub(crate) fn told_together(self) -> Vec<(Linked, Text)> {
-        let mut all: Vec<(Linked, Vec<&'static Phrase>)> = Vec::new();
-        self.linked.with(|linked| {
-            for (path, link) in linked {
-                if !link.is_still_so() || !self.is_asked(path) {
-                    continue;
-                }
-                let label = row_at(self.entry.rows, path).map(|row| row.label);
-                match all.iter_mut().find(|(it, _)| it.mark == link.mark) {
-                    Some((it, labels)) => {
-                        labels.extend(label);
-                        if link.standing == TieState::Behind {
-                            it.standing = TieState::Behind;
-                        }
-                    }
-                    None => all.push((link.clone(), label.into_iter().collect())),
-                }
-            }
-        });
-        let several = all.into_iter().filter(|(_, labels)| labels.len() > 1);
-        several.filter_map(|(link, labels)| Some((link, together(labels)?))).collect()
-    }
-
-    /// Whether the link of an input is one of those.
-    pub(crate) fn is_told_together(self, path: &str) -> bool {
-        self.linked.with(|linked| {
-            let own = linked.iter().find(|(at, link)| at == path && link.is_still_so());
-            own.is_some_and(|(_, own)| {
-                let same = |at: &str, link: &Linked| {
-                    link.mark == own.mark && link.is_still_so() && self.is_asked(at)
-                };
-                linked.iter().filter(|(at, link)| same(at, link)).count() > 1
-            })
-        })
-    }
-
-    /// The fields that are a room's own figures, or another's, each with that figure.
-    fn of_room(self, sources: &[Source], mark: &str) -> Vec<(&'static str, Source)> {
-        let mut all = Vec::new();
-        for row in self.entry.rows {
-            let here = |it: &&Source| it.mark == mark && it.is_named(row);
-            if let Some(source) = sources.iter().find(here) {
-                all.push((row.key, source.clone()));
-            }
-        }
-        all
-    }
-
-    /// Takes all of a room that this question asks for.
-    pub(crate) fn take_room(self, mark: &str) {
-        let all = self.sources.with_untracked(|sources| self.of_room(sources, mark));
-        let Some(of) = all.first().map(|(_, source)| source.of) else { return };
-        for (path, source) in &all {
-            self.tie(path, source);
-        }
-        let has = |key: &str| all.iter().any(|(_, source)| source.figure.key == key);
-        let rows = self.entry.rows;
-        let left = self.draft.with_untracked(|draft| left_alone(rows, draft, of, &has));
-        let name = all.first().map(|(_, source)| source.title.clone()).unwrap_or_default();
-        self.left.set((!left.is_empty()).then_some((name, left)));
-    }
-
-    /// What the last tap that took all of a room, or of another number, left as it was.
-    pub(crate) fn left(self) -> Option<Text> {
-        self.left.with(|left| {
-            let (name, rows) = left.as_ref()?;
-            Some(say!(w::LEFT_ALONE, &**name, together(rows.iter().copied())?))
-        })
     }
 
     /// How the link of an input stands; none where it has none.

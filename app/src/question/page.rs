@@ -1,7 +1,7 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
 //! order on a phone, to the eye and to a reader alike.
 
-use super::links::Whole;
+use super::wholes::Whole;
 use super::{Opening, Origin, Question, START, keeping, links, source_name};
 use crate::desk::{Desk, OnPage};
 use crate::elements::{El, Piece, el, focus_soon, keep_up, live, on_change, text, when};

@@ -1,0 +1,85 @@
+//! What one tap takes back.
+
+use super::{Origin, Question};
+use crate::store::{Links, MarkPlace};
+use ledgerboard_core::fields;
+use ledgerboard_core::measure::Units;
+use ledgerboard_core::sheet::Put;
+use ledgerboard_core::wire::Node;
+
+/// The place of an undo of evidence that was taken out.
+pub(crate) const EVIDENCE: &str = "!";
+
+/// The place of an undo of starting over.
+pub(crate) const START: &str = "*";
+
+/// The place of an undo of having taken what the sample put there for one's own.
+pub(crate) const OWN: &str = "=";
+
+/// What one tap of Undo puts back, and the row that offers it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Undo {
+    /// The path of a list, the key of a heading, or [`START`].
+    pub(crate) place: String,
+    /// What stood there: paths and their trees.
+    before: Vec<Put>,
+    /// Where the question came from.
+    origin: Origin,
+    /// The mark that it stood for.
+    mark: Option<MarkPlace>,
+    /// What it took from other marks.
+    links: Links,
+    /// What was still the sample's.
+    sampled: Vec<String>,
+    /// What was done, where that is more than its place says by itself.
+    pub(crate) says: String,
+}
+
+/// The parts of a draft, to be put back.
+pub(super) fn parts(draft: &Node) -> Vec<Put> {
+    match draft {
+        Node::Tree(parts) => parts.clone(),
+        _ => Vec::new(),
+    }
+}
+
+impl Question {
+    pub(super) fn offer_undo(self, place: &str, before: Vec<Put>) {
+        self.undo.set(Some(self.undo_to(place, before)));
+    }
+
+    pub(super) fn undo_to(self, place: &str, before: Vec<Put>) -> Undo {
+        let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
+        let (links, sampled) = (self.links.get_untracked(), self.sampled.get_untracked());
+        Undo { place: place.to_owned(), before, origin, mark, links, sampled, says: String::new() }
+    }
+
+    /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
+    pub(crate) fn start_over(self) {
+        let (sample, units) = (self.entry.sample(), self.units.get_untracked());
+        let before = self.draft.with_untracked(parts);
+        self.offer_undo(START, before);
+        self.left.set(None);
+        self.draft.set(fields::plain(self.entry.rows, &sample, units));
+        self.sampled.set(self.entry.of_sample(&sample, Units::Customary));
+        self.origin.set(Origin::Sample);
+        self.mark.set(None);
+        self.links.set(Links::default());
+    }
+
+    /// Takes the last tap back.
+    pub(crate) fn take_back(self) {
+        if let Some(undo) = self.undo.get_untracked() {
+            self.draft.update(|draft| {
+                for (path, value) in undo.before {
+                    draft.put(&path, value);
+                }
+            });
+            self.origin.set(undo.origin);
+            self.mark.set(undo.mark);
+            self.links.set(undo.links);
+            self.sampled.set(undo.sampled);
+            self.undo.set(None);
+        }
+    }
+}
