@@ -263,7 +263,7 @@ fn what_was_taken_over_is_counted_once() {
     assert!(waiting.shares[1].waits && !waiting.shares[0].waits);
     let all = buying(&moved, &Survey::of(&moved));
     assert_eq!(all.waiting, [compound.title.clone()]);
-    assert!(list(&moved, &all, Voice::default()).contains("wait for a number that changed"));
+    assert!(list(&moved, &all, Voice::default()).contains("Counted with old figures"));
     // Counted all the same where a person says so, and by itself where the plan's are left out.
     say(&mut both, About::Share(&compound.id), "drywall-screw", COUNTED);
     assert_eq!(line(&both, "drywall-screw").needs.raw(), 2 * screws.amount.raw());
