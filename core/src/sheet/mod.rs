@@ -148,6 +148,39 @@ pub struct Part {
     pub table: Option<Table>,
 }
 
+impl Part {
+    /// One of rows. Not generic, nor inlined: the page carries it once.
+    #[inline(never)]
+    pub fn new(key: &'static str, title: Text, note: Option<Text>, rows: Vec<PartRow>) -> Self {
+        Self { key, title, note, rows, table: None }
+    }
+
+    /// The same, by phrases that take no values.
+    #[inline(never)]
+    pub fn plain(
+        key: &'static str,
+        title: &'static Phrase,
+        note: Option<&'static Phrase>,
+        rows: Vec<PartRow>,
+    ) -> Self {
+        Self::new(key, title.into(), note.map(Text::from), rows)
+    }
+
+    /// Puts the same behind others where there is a row in it.
+    #[inline(never)]
+    pub fn add(
+        all: &mut Vec<Self>,
+        key: &'static str,
+        title: &'static Phrase,
+        note: Option<&'static Phrase>,
+        rows: Vec<PartRow>,
+    ) {
+        if !rows.is_empty() {
+            all.push(Self::plain(key, title, note, rows));
+        }
+    }
+}
+
 /// Rows and columns, few enough for a narrow phone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Table {

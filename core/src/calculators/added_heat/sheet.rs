@@ -161,7 +161,7 @@ fn parts(input: &Input) -> Vec<Part> {
     read(&w::WALL_IN, "2018", say!(w::JUST, walls[0]));
     read(&w::WALL_IN, "2021", say!(w::JUST, walls[1]));
     let (title, note) = ((&w::BY_EDITION).into(), Some((&w::BY_EDITION_NOTE).into()));
-    vec![Part { key: "by-edition", title, note, rows, table: None }]
+    vec![Part::new("by-edition", title, note, rows)]
 }
 
 fn materials(input: &Input, answer: &Answer) -> Vec<Material> {

@@ -310,7 +310,7 @@ fn ways(input: &Input, answer: &Answer) -> Part {
         Wide::Both => say!(w::OTHER_BOTH, alone(input, Wide::W48), alone(input, Wide::W54)),
         _ => (&w::OTHER_NOTE).into(),
     });
-    Part { key: "ways", title: (&w::OTHER_WAYS).into(), note, rows, table: None }
+    Part::new("ways", (&w::OTHER_WAYS).into(), note, rows)
 }
 
 /// No fewer boards than this do of one width alone, by what the longest hold.
@@ -336,7 +336,7 @@ fn by_length(input: &Input, answer: &Answer) -> Part {
         rows.push(PartRow { name: say!(w::OF_LENGTH, plan.stock), value, puts: Vec::new() });
     }
     let note = Some(of_rows(input, (&w::LENGTHS_NOTE).into()));
-    Part { key: "lengths", title: (&w::LENGTHS).into(), note, rows, table: None }
+    Part::new("lengths", (&w::LENGTHS).into(), note, rows)
 }
 
 fn cuts(input: &Input, answer: &Answer, plan: &Plan) -> Part {
@@ -367,13 +367,7 @@ fn cuts(input: &Input, answer: &Answer, plan: &Plan) -> Part {
             });
         }
     }
-    Part {
-        key: "cuts",
-        title: (&w::CUTS).into(),
-        note: Some((&w::CUTS_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain("cuts", &w::CUTS, Some(&w::CUTS_NOTE), rows)
 }
 
 fn materials(input: &Input, plan: &Plan, screws: i64) -> Vec<Material> {

@@ -209,13 +209,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
             value: say!(s::SUITS_HOLD, mend.fill, mend.volume),
             puts: mend.puts.clone(),
         });
-        parts.push(Part {
-            key: "mends",
-            title: (&s::MENDS).into(),
-            note: Some((&s::MENDS_NOTE).into()),
-            rows: rows.collect(),
-            table: None,
-        });
+        parts.push(Part::plain("mends", &s::MENDS, Some(&s::MENDS_NOTE), rows.collect()));
     }
     let alone = answer.sides.len() == 1;
     for (at, (side, room)) in answer.sides.iter().zip(&answer.room).enumerate() {
@@ -224,20 +218,18 @@ fn parts(answer: &Answer) -> Vec<Part> {
             false => Text { phrase: of, args: vec![(at as i64 + 1).into()] },
         };
         let shares = side.shares.iter().map(|share| plain(share.name.clone(), share.volume));
-        parts.push(Part {
-            key: "shares",
-            title: title(&s::SHARES, &s::SHARES_SIDE),
-            note: side.assumed.clone(),
-            rows: shares.collect(),
-            table: None,
-        });
-        parts.push(Part {
-            key: "room",
-            title: title(&s::ROOM, &s::ROOM_SIDE),
-            note: Some((&s::ROOM_NOTE).into()),
-            rows: room_rows(room),
-            table: None,
-        });
+        parts.push(Part::new(
+            "shares",
+            title(&s::SHARES, &s::SHARES_SIDE),
+            side.assumed.clone(),
+            shares.collect(),
+        ));
+        parts.push(Part::new(
+            "room",
+            title(&s::ROOM, &s::ROOM_SIDE),
+            Some((&s::ROOM_NOTE).into()),
+            room_rows(room),
+        ));
     }
     let suits = answer.suits.iter().map(|suits| {
         let name = match suits.metal {
@@ -251,13 +243,7 @@ fn parts(answer: &Answer) -> Vec<Part> {
         };
         PartRow { name, value, puts: suits.puts.clone() }
     });
-    parts.push(Part {
-        key: "suits",
-        title: (&s::SUITS).into(),
-        note: Some((&s::SUITS_NOTE).into()),
-        rows: suits.collect(),
-        table: None,
-    });
+    parts.push(Part::plain("suits", &s::SUITS, Some(&s::SUITS_NOTE), suits.collect()));
     parts
 }
 

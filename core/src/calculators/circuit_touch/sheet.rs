@@ -35,11 +35,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let row =
         |name: &'static Phrase, value: Text| PartRow { name: name.into(), value, puts: Vec::new() };
     let mut all = Vec::new();
-    let mut add = |key, title: &'static Phrase, rows: Vec<PartRow>| {
-        if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note: None, rows, table: None });
-        }
-    };
+    let mut add = |key, title, rows| Part::add(&mut all, key, title, None, rows);
     let mut exempt = Vec::new();
     if answer.is_exempt {
         let wire = input.wire.unwrap_or_default();

@@ -273,7 +273,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         Member::PlateDouble | Member::PlateSingle => &s::PLATE_NOTE,
         _ => &s::MAY_NOTE,
     };
-    vec![Part { key: "may", title: title.into(), note: Some(note.into()), rows, table: None }]
+    vec![Part::plain("may", title, Some(note), rows)]
 }
 
 fn materials(input: &Input, answer: &Answer) -> Vec<Material> {

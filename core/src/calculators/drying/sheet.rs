@@ -13,7 +13,7 @@ use crate::rules::finish::drying::{
 use crate::rules::finish::vapor::FLUES;
 use crate::say;
 use crate::sheet::{Check, Expr, Figure, Part, PartRow, Sheet, Steps, Table, TableRow, Verdict};
-use crate::words::{Arg, Phrase, Text};
+use crate::words::{Arg, Text};
 
 /// By its label's clock: humidity has no part in it.
 fn by_clock(input: &Input, at: usize) -> Sheet {
@@ -49,7 +49,7 @@ fn clocks() -> Part {
         rows.push(PartRow { name: say!(w::CLOCK, label), value, puts: Vec::new() });
     }
     let note = Some((&w::CLOCKS_NOTE).into());
-    Part { key: "clocks", title: (&w::CLOCKS).into(), note, rows, table: None }
+    Part::new("clocks", (&w::CLOCKS).into(), note, rows)
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -161,12 +161,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         };
         so_far.push(row(say!(w::SPELL_NUMBER, number), value));
     }
-    let mut add = |key, title: &'static Phrase, note: Option<Text>, rows: Vec<PartRow>| {
-        if !rows.is_empty() {
-            all.push(Part { key, title: title.into(), note, rows, table: None });
-        }
-    };
-    add("so-far", &w::SO_FAR, None, so_far);
+    Part::add(&mut all, "so-far", &w::SO_FAR, None, so_far);
     all.push(hours(input));
     all.push(clocks());
     all

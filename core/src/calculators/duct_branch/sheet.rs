@@ -106,11 +106,8 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
 fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut part = |key, title: &'static Phrase, rows: Vec<(Text, Text)>| {
-        if !rows.is_empty() {
-            let row = |(name, value)| PartRow { name, value, puts: Vec::new() };
-            let rows = rows.into_iter().map(row).collect();
-            all.push(Part { key, title: title.into(), note: None, rows, table: None });
-        }
+        let row = |(name, value)| PartRow { name, value, puts: Vec::new() };
+        Part::add(&mut all, key, title, None, rows.into_iter().map(row).collect());
     };
     let mut back = Vec::new();
     match answer.size {

@@ -165,7 +165,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut part = |key, title: &'static Phrase, rows: Vec<(Text, Text)>| {
         let row = |(name, value)| PartRow { name, value, puts: Vec::new() };
         let rows = rows.into_iter().map(row).collect();
-        all.push(Part { key, title: title.into(), note: None, rows, table: None });
+        all.push(Part::plain(key, title, None, rows));
     };
     let mut rows = Vec::new();
     for (at, flow) in answer.flows.ends.iter().enumerate() {

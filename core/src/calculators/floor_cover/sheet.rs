@@ -64,13 +64,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         })
         .into();
     vec![
-        Part {
-            key: "ways",
-            title: (&w::SIDE_BY_SIDE).into(),
-            note: Some((&w::ORDER).into()),
-            rows,
-            table: None,
-        },
-        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges, table: None },
+        Part::plain("ways", &w::SIDE_BY_SIDE, Some(&w::ORDER), rows),
+        Part::plain("ranges", &w::RANGES, None, ranges),
     ]
 }

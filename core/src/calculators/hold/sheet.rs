@@ -51,10 +51,7 @@ pub fn ahead(mut sheet: Sheet, says: Text) -> Sheet {
     sheet.next = Some(say!(w::NEXT_HELD, says.clone()));
     let value = say!(w::REASON_BEHIND, &UNSAID.clause);
     let rows = vec![PartRow { name: says, value, puts: Vec::new() }];
-    sheet.parts.insert(
-        0,
-        Part { key: "reasons", title: (&w::REASONS).into(), note: None, rows, table: None },
-    );
+    sheet.parts.insert(0, Part::plain("reasons", &w::REASONS, None, rows));
     let told = sheet.cautions;
     sheet.cautions = super::Hold::cautions(None);
     let kept: Vec<_> = told.into_iter().filter(|it| !sheet.cautions.contains(it)).collect();
@@ -215,22 +212,13 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         bid.push(read((&w::ROW_LAB).into(), lab));
     }
     let mut parts = Vec::new();
-    if !reasons.is_empty() {
-        parts.push(Part {
-            key: "reasons",
-            title: (&w::REASONS).into(),
-            note: None,
-            rows: reasons,
-            table: None,
-        });
-    }
-    parts.push(Part {
-        key: "bid",
-        title: (&w::BID).into(),
-        note: Some(say!(w::BID_NOTE, CONTENT_PERCENT.value)),
-        rows: bid,
-        table: None,
-    });
+    Part::add(&mut parts, "reasons", &w::REASONS, None, reasons);
+    parts.push(Part::new(
+        "bid",
+        (&w::BID).into(),
+        Some(say!(w::BID_NOTE, CONTENT_PERCENT.value)),
+        bid,
+    ));
     parts
 }
 

@@ -68,15 +68,6 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     all
 }
 
-fn part(
-    key: &'static str,
-    title: &'static Phrase,
-    note: Option<&'static Phrase>,
-    rows: Vec<PartRow>,
-) -> Part {
-    Part { key, title: title.into(), note: note.map(Text::from), rows, table: None }
-}
-
 fn row(name: &'static Phrase, value: Text) -> PartRow {
     PartRow { name: name.into(), value, puts: Vec::new() }
 }
@@ -90,7 +81,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         both.push(row(&w::TAPE_RULE, say!(w::JUST, tape_by_area(area))));
         both.push(row(&w::TAPE_JOINTS, say!(w::JUST, joints(input))));
     }
-    let mut all = vec![part("two-ways", &w::WHY, Some(&w::WHY_NOTE), both)];
+    let mut all = vec![Part::plain("two-ways", &w::WHY, Some(&w::WHY_NOTE), both)];
     if input.by == By::Joints {
         let [least, _, most] = input.kind.shrinks();
         let rows = vec![
@@ -101,7 +92,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             ),
             row(&w::DRIVER_SHRINK, say!(w::DRIVER_SHRINK_SAYS, least, most)),
         ];
-        all.push(part("drivers", &w::DRIVERS, None, rows));
+        all.push(Part::plain("drivers", &w::DRIVERS, None, rows));
     }
     let mut rows = Vec::new();
     for level in Level::ALL {
@@ -109,7 +100,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let puts = if *level == input.level { Vec::new() } else { puts };
         rows.push(PartRow { name: level.label().into(), value: level.asks().into(), puts });
     }
-    all.push(part("levels", &w::LEVELS, None, rows));
+    all.push(Part::plain("levels", &w::LEVELS, None, rows));
     all
 }
 

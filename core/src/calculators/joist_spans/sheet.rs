@@ -73,5 +73,5 @@ fn parts(answer: &Answer) -> Vec<Part> {
         let (name, value) = (Text::from(*stop), Text::from(&w::ASK));
         rows.push(PartRow { name, value, puts: Vec::new() });
     }
-    vec![Part { key: "why", title: (&w::WHY_PART).into(), note: None, rows, table: None }]
+    vec![Part::plain("why", &w::WHY_PART, None, rows)]
 }

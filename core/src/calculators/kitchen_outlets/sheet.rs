@@ -132,8 +132,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let name = say!(w::ISLAND_OF, island.kind.label(), at as i64 + 1);
         rows.push(row(name, say!(w::COUNT, *count)));
     }
-    let mut all =
-        vec![Part { key: "spaces", title: (&w::SPACES).into(), note: None, rows, table: None }];
+    let mut all = vec![Part::plain("spaces", &w::SPACES, None, rows)];
     if !input.islands.is_empty() {
         let mut rows = Vec::new();
         for edition in Electrical::VERIFIED {
@@ -144,7 +143,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         let title =
             said_of(input, [&w::BY_EDITION_ISLAND, &w::BY_EDITION_PENINSULA, &w::BY_EDITION]);
         let (title, note) = (title.into(), Some(note.into()));
-        all.push(Part { key: "editions", title, note, rows, table: None });
+        all.push(Part::new("editions", title, note, rows));
     }
     all
 }

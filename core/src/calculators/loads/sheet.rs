@@ -76,14 +76,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         };
         sums.push(line(say!(w::ROW, sum.of.sum), value));
     }
-    let part = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| Part {
-        key,
-        title: title.into(),
-        note: note.map(Text::from),
-        rows,
-        table: None,
-    };
-    all.push(part("sums", &w::SUMS, None, sums));
+    all.push(Part::plain("sums", &w::SUMS, None, sums));
     if let Some(bearing) = answer.bearing {
         let mut rows = vec![row(&w::STRESS, bearing.stress.into())];
         match bearing.published {
@@ -96,7 +89,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             }
             None => rows.push(row(&w::LEAST, bearing.length.into())),
         }
-        all.push(part("bearing", &w::BEARING, Some(&w::BEARING_NOTE), rows));
+        all.push(Part::plain("bearing", &w::BEARING, Some(&w::BEARING_NOTE), rows));
     }
     if input.shoring {
         let mut rows = Vec::new();
@@ -110,7 +103,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         if input.roof || input.point || input.wall.millionths() > 0 {
             rows.push(line((&w::SHORE_LEFT_OUT).into(), (&w::SHORE_LEFT_OUT_IS).into()));
         }
-        all.push(part("shoring", &w::SHORE_PART, Some(&w::SHORE_NOTE), rows));
+        all.push(Part::plain("shoring", &w::SHORE_PART, Some(&w::SHORE_NOTE), rows));
     }
     all
 }

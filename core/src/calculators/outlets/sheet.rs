@@ -113,18 +113,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         spaces.push(row(say!(w::SPACE, number(at)), value));
     }
     let mut all = Vec::new();
-    let mut add =
-        |key, title: &'static Phrase, note: Option<&'static Phrase>, rows: Vec<PartRow>| {
-            if !rows.is_empty() {
-                all.push(Part {
-                    key,
-                    title: title.into(),
-                    note: note.map(Text::from),
-                    rows,
-                    table: None,
-                });
-            }
-        };
+    let mut add = |key, title, note, rows| Part::add(&mut all, key, title, note, rows);
     let title = if input.have.is_empty() { &w::SPOTS } else { &w::EXTRA };
     add("spots", title, input.on_studs.then_some(&w::STUDS_NOTE), spots);
     add("stay", &w::STAY, None, stay);

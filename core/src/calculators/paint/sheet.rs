@@ -57,10 +57,7 @@ pub(super) fn sheet(_: &Input, answer: &Answer) -> Sheet {
     figures.retain(|figure| figure.key != headline.key);
     figures.push(Figure::plain("net", &w::NET, answer.net.into()));
     let mut parts = Vec::new();
-    if !ranges.is_empty() {
-        let title = (&w::RANGES).into();
-        parts.push(Part { key: "ranges", title, note: None, rows: ranges, table: None });
-    }
+    Part::add(&mut parts, "ranges", &w::RANGES, None, ranges);
     Sheet {
         headline,
         lead: None,

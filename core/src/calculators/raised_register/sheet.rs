@@ -105,13 +105,7 @@ fn both(input: &Input, answer: &Answer, throws: [Length; 2]) -> Part {
     add(&w::ROW_GAP, [input.gap, gap].map(Amount::Length));
     add(&w::ROW_VOLUME, answer.volumes.map(Amount::Room));
     add(&w::ROW_CHANGES, answer.changes.map(Amount::Measure));
-    Part {
-        key: "both",
-        title: (&w::BOTH).into(),
-        note: Some((&w::BOTH_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain("both", &w::BOTH, Some(&w::BOTH_NOTE), rows)
 }
 
 fn working(input: &Input, answer: &Answer) -> Vec<Step> {

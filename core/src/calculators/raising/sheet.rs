@@ -250,13 +250,7 @@ fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
         for width in WIDTHS {
             rows.push(read(say!(s::WIDE, width), seams(answer.highest, width)));
         }
-        all.push(Part {
-            key: "sheets",
-            title: (&s::SHEETS).into(),
-            note: Some((&s::SHEETS_NOTE).into()),
-            rows,
-            table: None,
-        });
+        all.push(Part::plain("sheets", &s::SHEETS, Some(&s::SHEETS_NOTE), rows));
     }
     let blocks = match answer.made {
         Made::Flat(_) => &s::BLOCKS_FLAT,
@@ -285,13 +279,7 @@ fn parts(answer: &Answer, stopped: bool) -> Vec<Part> {
         // Whole sentences: there is no figure beside them.
         rows.push(read(said, (&s::NOTHING).into()));
     }
-    all.push(Part {
-        key: "moves",
-        title: (&s::MOVES).into(),
-        note: Some((&s::MOVES_NOTE).into()),
-        rows,
-        table: None,
-    });
+    all.push(Part::plain("moves", &s::MOVES, Some(&s::MOVES_NOTE), rows));
     all
 }
 

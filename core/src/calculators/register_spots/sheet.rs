@@ -133,13 +133,7 @@ fn order(input: &Input, answer: &Answer) -> Part {
         let value = say!(w::RANKED, rank as i64, answer.order.len() as i64, reason(spot));
         rows.push(read(name(input, at), value));
     }
-    Part {
-        key: "order",
-        title: (&w::ORDER).into(),
-        note: Some((&w::ORDER_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain("order", &w::ORDER, Some(&w::ORDER_NOTE), rows)
 }
 
 /// What the sub is given of a place.

@@ -93,7 +93,7 @@ pub fn handed_over(
         rows.push(read((&ROW_HEADS).into(), says));
     }
     rows.push(read((&ROW_SOUND).into(), sound(answer.speeds()[1])));
-    Part { key, title: title.unwrap_or_else(|| (&HANDED).into()), note: None, rows, table: None }
+    Part::new(key, title.unwrap_or_else(|| (&HANDED).into()), None, rows)
 }
 
 /// What only the sub can answer; of an open flue, where there is one.
@@ -108,5 +108,5 @@ pub fn questions(open_flue: bool) -> Part {
     ];
     let rows = &rows[usize::from(!open_flue)..];
     let rows = rows.iter().map(|(name, value)| read((*name).into(), (*value).into())).collect();
-    Part { key: "ask", title: (&ASK).into(), note: None, rows, table: None }
+    Part::plain("ask", &ASK, None, rows)
 }

@@ -219,13 +219,7 @@ fn reach(answer: &Answer) -> Part {
         };
         rows.push(read(say!(w::TO, end), all));
     }
-    Part {
-        key: "reach",
-        title: (&w::REACH).into(),
-        note: Some((&w::REACH_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain("reach", &w::REACH, Some(&w::REACH_NOTE), rows)
 }
 
 fn behaves(input: &Input, answer: &Answer) -> Part {
@@ -247,11 +241,5 @@ fn behaves(input: &Input, answer: &Answer) -> Part {
     if let Some(carried) = answer.carried {
         rows.push(read((&w::CARRIED).into(), say!(w::ONE, carried)));
     }
-    Part {
-        key: "behaves",
-        title: (&w::BEHAVES).into(),
-        note: Some((&w::SOUND_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain("behaves", &w::BEHAVES, Some(&w::SOUND_NOTE), rows)
 }

@@ -261,7 +261,7 @@ fn parts(input: &Input, answer: &Answer, add: Option<&Adds>) -> Vec<Part> {
     let mut part = |key, title: &'static Phrase, rows: Vec<(Text, Text)>| {
         let row = |(name, value)| PartRow { name, value, puts: Vec::new() };
         let rows = rows.into_iter().map(row).collect();
-        all.push(Part { key, title: title.into(), note: None, rows, table: None });
+        all.push(Part::plain(key, title, None, rows));
     };
     if let Some(add) = add {
         let rows: [(&'static Phrase, Amount); 4] = [

@@ -149,24 +149,17 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             |name, tall: Tall| read(name, say!(s::FROM_TO, tall.height, tall.height.plus(off)));
         let mut rows = vec![row((&s::LEVEL_NOW).into(), answer.now)];
         rows.extend(answer.to_be.map(|tall| row((&s::LEVEL_TO_BE).into(), tall)));
-        all.push(Part {
-            key: "level",
-            title: (&s::LEVEL_PART).into(),
-            note: Some((&s::LEVEL_NOTE).into()),
-            rows,
-            table: None,
-        });
+        all.push(Part::plain("level", &s::LEVEL_PART, Some(&s::LEVEL_NOTE), rows));
     }
     // The first stands under the answer.
     if answer.doubts.len() > 1 {
         let rows = answer.doubts.iter().enumerate();
-        all.push(Part {
-            key: "look-again",
-            title: (&s::AGAIN_PART).into(),
-            note: None,
-            rows: rows.map(|(at, it)| read(say!(s::AGAIN, at as i64 + 1), it.clone())).collect(),
-            table: None,
-        });
+        all.push(Part::plain(
+            "look-again",
+            &s::AGAIN_PART,
+            None,
+            rows.map(|(at, it)| read(say!(s::AGAIN, at as i64 + 1), it.clone())).collect(),
+        ));
     }
     all
 }

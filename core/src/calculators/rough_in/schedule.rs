@@ -18,18 +18,7 @@ use crate::words::{Amount, Arg, Phrase, Text};
 /// All of them that have a row.
 pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
-    let mut part = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| {
-        let rows: Vec<PartRow> = rows;
-        if !rows.is_empty() {
-            all.push(Part {
-                key,
-                title: title.into(),
-                note: note.map(Into::into),
-                rows,
-                table: None,
-            });
-        }
-    };
+    let mut part = |key, title, note, rows| Part::add(&mut all, key, title, note, rows);
     part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
     part("boxes", &s::BOXES, None, boxes(input, answer));
     part("places", &s::PLACES, None, places(input));

@@ -206,13 +206,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         spots.push(row(floor_name(input, at), value));
     }
     vec![
-        Part {
-            key: FOREMOST,
-            title: (&w::MARKS).into(),
-            note: Some((&w::MARKS_NOTE).into()),
-            rows: marks,
-            table: None,
-        },
-        Part { key: "floors", title: (&w::SPOTS).into(), note: None, rows: spots, table: None },
+        Part::plain(FOREMOST, &w::MARKS, Some(&w::MARKS_NOTE), marks),
+        Part::plain("floors", &w::SPOTS, None, spots),
     ]
 }

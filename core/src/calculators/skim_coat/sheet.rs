@@ -89,5 +89,5 @@ fn by_coat(input: &Input, answer: &Answer) -> Part {
         };
         rows.push(PartRow { name: say!(w::COAT_NUMBER, number), value, puts: Vec::new() });
     }
-    Part { key: "coats", title: (&w::BY_COAT).into(), note: None, rows, table: None }
+    Part::plain("coats", &w::BY_COAT, None, rows)
 }

@@ -116,10 +116,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let by = [0, 1, 2].map(|end| drivers(input, end));
     let laid = |Laid { widths, each, roll }: Laid| say!(w::LAID, widths, each, roll);
     let mut all = Vec::new();
-    let mut add = |key, title: &'static Phrase, note: Option<&'static Phrase>, rows| {
-        let note = note.map(Text::from);
-        all.push(Part { key, title: title.into(), note, rows, table: None });
-    };
+    let mut add = |key, title, note, rows| Part::add(&mut all, key, title, note, rows);
     let rows = ranges.into_iter().map(|(name, of)| row(name, ends(of))).collect();
     add("ranges", &w::RANGES, Some(&w::RANGES_NOTE), rows);
     let mut rows = Vec::new();

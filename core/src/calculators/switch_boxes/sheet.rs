@@ -78,7 +78,7 @@ fn part(run: &Run) -> Part {
         rows.push(PartRow { name, value: wire.role.words().into(), puts: Vec::new() });
     }
     let title = say!(w::RUN, named(run.from), named(run.to), run.cable.label());
-    Part { key: "run", title, note: None, rows, table: None }
+    Part::new("run", title, None, rows)
 }
 
 fn four_ways(input: &Input) -> i64 {

@@ -73,19 +73,8 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         ));
     }
     let mut all = Vec::new();
-    for (key, title, note, rows) in
-        [("order", &w::ORDER, Some(&w::ORDER_NOTE), down), ("back", &w::DONE, None, back)]
-    {
-        if !rows.is_empty() {
-            all.push(Part {
-                key,
-                title: title.into(),
-                note: note.map(Text::from),
-                rows,
-                table: None,
-            });
-        }
-    }
+    Part::add(&mut all, "order", &w::ORDER, Some(&w::ORDER_NOTE), down);
+    Part::add(&mut all, "back", &w::DONE, None, back);
     all
 }
 

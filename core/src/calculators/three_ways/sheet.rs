@@ -154,15 +154,9 @@ fn parts(answer: &Answer, rows: Vec<PartRow>) -> Vec<Part> {
         }
     }
     vec![
-        Part {
-            key: "ways",
-            title: (&w::SIDE_BY_SIDE).into(),
-            note: Some((&w::ORDER).into()),
-            rows,
-            table: None,
-        },
+        Part::plain("ways", &w::SIDE_BY_SIDE, Some(&w::ORDER), rows),
         holds(),
-        Part { key: "ranges", title: (&w::RANGES).into(), note: None, rows: ranges, table: None },
+        Part::plain("ranges", &w::RANGES, None, ranges),
     ]
 }
 
@@ -182,11 +176,5 @@ pub(super) fn holds() -> Part {
         say!(w::HELD_BY_TWO, say!(w::HELD_BY, texture, out), board, out),
     ];
     let holds = Way::ALL.iter().zip(holds).map(|(way, held)| row(way.label().into(), held));
-    Part {
-        key: "holds",
-        title: (&w::HOLDS).into(),
-        note: Some((&w::HOLDS_NOTE).into()),
-        rows: holds.collect(),
-        table: None,
-    }
+    Part::plain("holds", &w::HOLDS, Some(&w::HOLDS_NOTE), holds.collect())
 }

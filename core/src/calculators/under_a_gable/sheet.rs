@@ -137,7 +137,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             let (name, value) = if unknown { (&w::ROOF, *stop) } else { (*stop, &w::STOP) };
             rows.push(line(name.into(), value.into()));
         }
-        all.push(Part { key: "why", title: (&w::WHY_PART).into(), note: None, rows, table: None });
+        all.push(Part::plain("why", &w::WHY_PART, None, rows));
     }
     if let Some(rows) = answer.rows {
         let row = |phrase, share: &str, times| {
@@ -150,7 +150,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         ];
         let measured = input.ridge.is_some() || input.up() == Length::ZERO;
         let note = (!measured).then(|| say!(w::ROWS_NOTE, DEEPEST_RIDGE));
-        all.push(Part { key: "rows", title: (&w::ROWS_PART).into(), note, rows, table: None });
+        all.push(Part::new("rows", (&w::ROWS_PART).into(), note, rows));
     }
     all
 }
