@@ -15,6 +15,12 @@ pub fn is_missing(fault: &Fault) -> bool {
     std::ptr::eq(fault.says.phrase, &w::NEEDED)
 }
 
+/// The fault of a row that may be empty by its kind, a day or a line, and is needed all the same.
+pub fn missing(path: String, label: &'static Phrase, example: Option<&str>) -> Fault {
+    let example = example.map_or((&w::A_DAY).into(), Arg::from);
+    Fault { path, label, given: String::new(), says: say!(w::NEEDED, label, example) }
+}
+
 /// Walks a tree, noting every fault with its path.
 #[derive(Debug)]
 pub struct Reader<'a> {

@@ -3,7 +3,7 @@
 
 use super::reader::amount;
 use super::row::{Kind, Row};
-use crate::measure::unit::PERCENT;
+use crate::measure::unit::{MONEY_PERCENT, PERCENT};
 use crate::measure::{Rounding, Units};
 use crate::wire::Node;
 use crate::words::Amount;
@@ -33,7 +33,7 @@ pub fn bare(amount: Amount, units: Units) -> Option<String> {
 /// More than nothing and less than a percent: without its sign it could be a share of one.
 pub(super) fn may_be_a_share(amount: Amount) -> bool {
     matches!(amount, Amount::Measure(it)
-        if *it.unit() == PERCENT && (1..1_000_000).contains(&it.millionths()))
+        if [&PERCENT, &MONEY_PERCENT].contains(&it.unit()) && (1..1_000_000).contains(&it.millionths()))
 }
 
 /// The same tree with every quantity put as `say` has it; where it says nothing, as it stands.

@@ -51,6 +51,38 @@ impl Day {
         self.year
     }
 
+    /// Its place in a count of days in which the next day's is one more. Years begin in March in it, so
+    /// that a leap day comes last.
+    pub fn number(self) -> i64 {
+        let year = i64::from(self.year) - i64::from(self.month < 3);
+        let month = (i64::from(self.month) + 9) % 12;
+        let before = 365 * year + year / 4 - year / 100 + year / 400;
+        before + (153 * month + 2) / 5 + i64::from(self.day)
+    }
+
+    /// The day of a [`Day::number`]; none whose year isn't one of [`Day::YEARS`].
+    pub fn of_number(number: i64) -> Option<Self> {
+        // A day past the last that is read.
+        if !(1..1_000_000).contains(&number) {
+            return None;
+        }
+        // So many times 400 years, and what is left of them.
+        let (ages, of_age) = ((number - 1) / 146_097, (number - 1) % 146_097);
+        let year = (of_age - of_age / 1_460 + of_age / 36_524 - of_age / 146_096) / 365;
+        let of_year = of_age - (365 * year + year / 4 - year / 100);
+        let month = (5 * of_year + 2) / 153;
+        let day = of_year - (153 * month + 2) / 5 + 1;
+        let year = ages * 400 + year + i64::from(month > 9);
+        let month = (month + 2) % 12 + 1;
+        Self::new(year.try_into().ok()?, month.try_into().ok()?, day.try_into().ok()?)
+    }
+
+    /// Its place in its week: nothing is Monday, six is Sunday.
+    pub fn weekday(self) -> usize {
+        // The first of March of the year 2000, whose number is 730,486, was a Wednesday.
+        ((self.number() + 1) % 7) as usize
+    }
+
     /// Reads `2026-11-25`, `25 Nov 2026`, `November 25, 2026`, and `11/25/2026` where only one
     /// day can be meant. `3/4/2026` is March to some and April to others: it is not read.
     ///
@@ -184,6 +216,29 @@ mod tests {
             [(1900, false), (2000, true), (2024, true), (2026, false), (2100, false)]
         {
             assert_eq!(Day::new(year, 2, 29).is_some(), leap, "{year}");
+        }
+    }
+
+    /// Source: the `jiff` crate's own calendar, an independent implementation of ISO 8601: every day
+    /// from 1900 to 2199.
+    #[test]
+    fn every_day_has_the_number_and_the_weekday_of_another_calendar() {
+        let mut other = jiff::civil::date(1900, 1, 1);
+        let mut number = Day::new(1900, 1, 1).unwrap().number();
+        let mut seen = 0;
+        while other.year() < 2200 {
+            let of = |part: i8| u8::try_from(part).unwrap();
+            let year = u16::try_from(other.year()).unwrap();
+            let day = Day::new(year, of(other.month()), of(other.day())).unwrap();
+            assert_eq!(day.number(), number, "{other}");
+            assert_eq!(Day::of_number(number), Some(day), "{other}");
+            assert_eq!(day.weekday(), usize::from(of(other.weekday().to_monday_zero_offset())));
+            (number, other, seen) = (number + 1, other.tomorrow().unwrap(), seen + 1);
+        }
+        assert_eq!(seen, 300 * 365 + 73, "of 300 years 73 are leap years");
+        assert_eq!(Day::of_number(number), None, "the year 2200 isn't read");
+        for far in [i64::MIN, -1, 0, 1, 999_999, i64::MAX] {
+            assert_eq!(Day::of_number(far), None, "{far}");
         }
     }
 

@@ -122,13 +122,15 @@ impl Shown {
         if self.rounded {
             text.push_str("≈ ");
         }
-        // Money is written as on a till.
-        if self.unit == "$" {
-            text.push('$');
-            text.push_str(&self.figure);
+        // Money is written as on a till, and money for an hour like it.
+        if let Some(rest) = self.unit.strip_prefix('$') {
+            let owed = self.figure.strip_prefix('−');
+            text.push_str(if owed.is_some() { "−$" } else { "$" });
+            text.push_str(owed.unwrap_or(&self.figure));
             if self.figure.bytes().rev().nth(1) == Some(b'.') {
                 text.push('0');
             }
+            text.push_str(rest);
             return text;
         }
         text.push_str(&self.figure);

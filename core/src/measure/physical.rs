@@ -94,14 +94,17 @@ impl Measure {
         if scan.is_done() {
             return Err(Problem::Empty);
         }
-        // A dollar stands before its figure.
-        let before = unit.key == "$" && scan.take('$');
+        // A dollar stands before its figure, and is its unit with what comes after.
         let minus = scan.take_minus();
+        let before = unit.key.starts_with('$') && scan.take('$');
+        let minus = minus || scan.take_minus();
         let number = scan.number()?;
-        let rest = folded(scan.rest());
+        let mut rest = folded(scan.rest());
+        if before && !rest.is_empty() {
+            rest.insert(0, '$');
+        }
         let given = match (&*rest, unit.metric) {
             ("", metric) => metric.filter(|_| units == Units::Metric),
-            (_, _) if before => return Err(Problem::NotANumber),
             (text, _)
                 if [unit.key, unit.sign].iter().chain(unit.also).any(|own| text == folded(own)) =>
             {

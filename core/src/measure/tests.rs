@@ -376,7 +376,10 @@ proptest! {
 /// convention `t/°C = (t/°F − 32)/1.8`.
 #[test]
 fn measures_read_and_show_in_both_units() {
-    use unit::{BTUH, CFM, FAHRENHEIT, MONEY_SPENT, PERCENT, PITCH, PSF, R_VALUE};
+    use unit::{
+        BTUH, CFM, FAHRENHEIT, MONEY_AN_HOUR, MONEY_PERCENT, MONEY_SPENT, PERCENT, PITCH, PSF,
+        R_VALUE,
+    };
     use unit::{FPM, IN_WC, IN_WC_PER_100_FT, NET_IN2, PASCAL};
     let say = |measure: Measure, units| measure.show(units, Rounding::Nearest).text();
     for (text, unit, units, exact, customary, metric) in [
@@ -393,6 +396,25 @@ fn measures_read_and_show_in_both_units() {
         ("1/2", &PITCH, Units::Customary, "0.5 /12", "0.5 in 12", "0.5 in 12"),
         ("6:12", &PITCH, Units::Customary, "6 /12", "6 in 12", "6 in 12"),
         ("$40", &MONEY_SPENT, Units::Customary, "40 $", "$40", "$40"),
+        ("-$40", &MONEY_SPENT, Units::Customary, "-40 $", "−$40", "−$40"),
+        (
+            "$52.50/hr",
+            &MONEY_AN_HOUR,
+            Units::Customary,
+            "52.5 $/h",
+            "$52.50 an hour",
+            "$52.50 an hour",
+        ),
+        (
+            "$52.50 an hour",
+            &MONEY_AN_HOUR,
+            Units::Metric,
+            "52.5 $/h",
+            "$52.50 an hour",
+            "$52.50 an hour",
+        ),
+        ("50 $/h", &MONEY_AN_HOUR, Units::Customary, "50 $/h", "$50 an hour", "$50 an hour"),
+        ("7.25%", &MONEY_PERCENT, Units::Customary, "7.25 pct", "7.25 %", "7.25 %"),
         ("12000 btuh", &BTUH, Units::Customary, "12000 btu/h", "12000 Btu/h", "≈ 3517 W"),
         ("100 cfm", &CFM, Units::Customary, "100 cfm", "100 cfm", "≈ 47 L/s"),
         ("700 ft/min", &FPM, Units::Customary, "700 fpm", "700 fpm", "≈ 3.56 m/s"),
@@ -416,7 +438,16 @@ fn measures_read_and_show_in_both_units() {
         assert_eq!(say(read, Units::Customary), customary, "{text}");
         assert_eq!(say(read, Units::Metric), metric, "{text}");
     }
-    for (text, unit) in [("30 kg", &PSF), ("$40 $", &MONEY_SPENT), ("30 psf x", &PSF), ("", &PSF)] {
+    for (text, unit) in [
+        ("30 kg", &PSF),
+        ("$40 $", &MONEY_SPENT),
+        ("$40 usd", &MONEY_SPENT),
+        ("$40 an hour", &MONEY_SPENT),
+        ("$$40", &MONEY_AN_HOUR),
+        ("30 psf x", &PSF),
+        ("$30 psf", &PSF),
+        ("", &PSF),
+    ] {
         assert!(Measure::read(text, unit, Units::Customary).is_err(), "{text}");
     }
 }
@@ -455,7 +486,9 @@ fn an_area_that_is_something_never_shows_as_nothing() {
 
 #[test]
 fn money_is_written_as_on_a_till() {
-    for (figure, want) in [("12", "$12"), ("12.5", "$12.50"), ("0.05", "$0.05"), ("9", "$9")] {
+    for (figure, want) in
+        [("−12.5", "−$12.50"), ("12", "$12"), ("12.5", "$12.50"), ("0.05", "$0.05"), ("9", "$9")]
+    {
         let shown = Shown { figure: figure.to_owned(), unit: "$", rounded: false };
         assert_eq!(shown.text(), want);
     }

@@ -89,6 +89,8 @@ units! {
     PERCENT = "%", "%" ["percent", "pct"], 1, PURE, (1, 100), None;
     /// Square inches of a hole or a cable: an area of a room is an area.
     SQUARE_INCH = "inch2", "sq in" [], 3, with(LENGTH, LENGTH, 1), (INCH * INCH, 1), metric("cm²", 64_516, 10_000);
+    /// Hundredths of money, told finely: 7.25 % of tax is not 7.3.
+    MONEY_PERCENT = "pct", "%" ["percent"], 3, PURE, (1, 100), None;
     /// A roof's rise in 12 of run.
     PITCH = "/12", "in 12" ["in12", "/12", ":12"], 2, PURE, (1, 12), None;
     /// Pounds of force on a square foot.
@@ -183,6 +185,8 @@ units! {
     AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money for an hour's work.
     MONEY_AN_HOUR = "$/h", "$ an hour" ["$/hr", "$/hour"], 2, with(MONEY, TIME, -1), (1, 60), None;
+    /// A hundredth of it, to which sums are rounded.
+    CENT = "cent", "¢" ["¢", "cents"], 0, MONEY, (1, 100), None;
     /// Money, in the person's own currency.
     MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
 }

@@ -26,6 +26,8 @@ pub enum Expr {
     RoundUp(Box<Expr>),
     /// Down to the next whole number.
     RoundDown(Box<Expr>),
+    /// To the nearest whole one, halves away from nothing: money to its cent.
+    ToNearest(Box<Expr>),
     /// Its square root, or its cube root where that is 3.
     Root(i8, Box<Expr>),
     /// A plain number above nothing, to so many thousandths of the first power.
@@ -299,6 +301,7 @@ impl Expr {
             Self::Least(parts) => extreme(parts, false),
             Self::RoundUp(of) => whole(of, Rounding::Up),
             Self::RoundDown(of) => whole(of, Rounding::Down),
+            Self::ToNearest(of) => whole(of, Rounding::Nearest),
             Self::Root(power, of) => of.value()?.root(*power),
             Self::Power(thousandths, of) => of.value()?.power(*thousandths),
             Self::In(unit, of) => {
@@ -339,6 +342,7 @@ impl Expr {
             Self::Least(parts) => around("min(", parts, ")", voice, out),
             Self::RoundUp(of) => around("⌈", std::slice::from_ref(of), "⌉", voice, out),
             Self::RoundDown(of) => around("⌊", std::slice::from_ref(of), "⌋", voice, out),
+            Self::ToNearest(of) => around("⌊", std::slice::from_ref(of), "⌉", voice, out),
             Self::Root(3, of) => around("∛(", std::slice::from_ref(of), ")", voice, out),
             Self::Root(_, of) => around("√(", std::slice::from_ref(of), ")", voice, out),
             Self::Power(thousandths, of) => {
@@ -520,6 +524,18 @@ mod tests {
         assert_eq!(step.equation(Voice::default()), "16 h × (4)^−1.5 = 2 h");
         assert_eq!(power(Expr::length(Length::inches(1, 1))).value(), None);
         assert_eq!(power(Expr::count(0)).value(), None);
+    }
+
+    /// By hand: 2.5 h at $47.33 are $118.325, and a half of a cent goes up.
+    #[test]
+    fn money_is_rounded_to_its_cent() {
+        let hours = Expr::measure(Measure::new(&unit::HOUR, 2_500_000));
+        let rate = Expr::measure(Measure::hundredths(&unit::MONEY_AN_HOUR, 4_733));
+        let cents = Expr::ToNearest(Box::new(hours.times(rate).told_in(&unit::CENT)));
+        let sum = cents.told_in(&unit::MONEY_SPENT);
+        let due = Measure::hundredths(&unit::MONEY_SPENT, 11_833);
+        assert_eq!(sum.value().and_then(Value::amount), Some(Amount::Measure(due)));
+        assert_eq!(sum.written(Voice::default()), "⌊2.5 h × $47.33 an hour⌉");
     }
 
     #[test]
