@@ -114,6 +114,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::skim_coat::SkimCoat>(),
     entry::<calculators::drying::Drying>(),
     entry::<calculators::paint::Paint>(),
+    entry::<calculators::trade_days::TradeDays>(),
 ];
 
 const fn entry<C: Calculator + 'static>() -> Entry {

@@ -18,6 +18,7 @@ const PLACED: &[(&str, Place)] = &[
     ("set-out", set_out),
     ("between-edges", between_edges),
     ("rough-in", rough_in),
+    ("trade-days", trade_days),
 ];
 
 /// Inputs in which every field is within its bounds and, where a calculator has places in a room,
@@ -49,6 +50,35 @@ fn scale(input: &mut Node, path: &str, whole: Length, most: Length) {
     let share = at.nanometres() as f64 / most.nanometres() as f64;
     let at = Length::from_nanometres((share * whole.nanometres() as f64) as i64).min(whole);
     input.put(path, Node::Text(at.exact()));
+}
+
+/// Days that are there, steps of one word each, of which some wait for the one before them.
+fn trade_days(input: &mut Node) {
+    let is_given = |input: &Node, path: &str| {
+        input.at(path).and_then(Node::leaf).is_some_and(|text| !text.is_empty())
+    };
+    for (list, key) in [("off", "day"), ("steps", "name")] {
+        for at in 0..input.items(list).len() {
+            let path = format!("{list}.{at}.{key}");
+            if key == "name" {
+                input.put(&path, Node::Text(format!("S{at}")));
+                let after = format!("{list}.{at}.after");
+                let wait =
+                    if at > 0 && is_given(input, &after) { &format!("S{}", at - 1) } else { "" };
+                input.put(&after, Node::text(wait));
+                // Any day of three hundred years is past all that is reckoned.
+                input.put(&format!("{list}.{at}.from"), Node::text(""));
+            } else {
+                if !is_given(input, &path) {
+                    input.put(&path, Node::text("2027-01-18"));
+                }
+                input.put(&format!("{list}.{at}.through"), Node::text(""));
+            }
+        }
+    }
+    if !is_given(input, "start") {
+        input.put("start", Node::text("2027-01-04"));
+    }
 }
 
 /// A room of 60 ft at the most, over framing 12 in apart or more, and a length that gets in;

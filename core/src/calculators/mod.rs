@@ -41,6 +41,7 @@ pub mod strip;
 pub mod switch_boxes;
 pub mod taken_down;
 pub mod three_ways;
+pub mod trade_days;
 pub mod under_a_gable;
 
 use crate::edition::Basis;
@@ -68,6 +69,8 @@ pub enum Trade {
     Air,
     /// Board, compound and paint.
     Finish,
+    /// The job as a whole: its days, and what is changed in it.
+    Job,
 }
 
 words! {
@@ -78,6 +81,7 @@ words! {
     ROUGH_IN = "Boxes and cables", es "Cajas y cables";
     AIR = "Air", es "Aire";
     FINISH = "Boards, mud and paint", es "Tablaroca, pasta y pintura";
+    JOB = "Days and changes", es "Días y cambios";
 }
 
 impl Trade {
@@ -90,6 +94,7 @@ impl Trade {
         Self::RoughIn,
         Self::Air,
         Self::Finish,
+        Self::Job,
     ];
 
     /// For a page's own names.
@@ -102,6 +107,7 @@ impl Trade {
             Self::RoughIn => "rough-in",
             Self::Air => "air",
             Self::Finish => "finish",
+            Self::Job => "job",
         }
     }
 
@@ -115,6 +121,7 @@ impl Trade {
             Self::RoughIn => &ROUGH_IN,
             Self::Air => &AIR,
             Self::Finish => &FINISH,
+            Self::Job => &JOB,
         }
     }
 }

@@ -126,7 +126,7 @@ impl Phase {
             // A plan of boxes and cables has cables, holes and circuits, which board covers.
             _ if entry.id == RoughIn::ID => Self::Cover,
             Trade::RoughIn | Trade::Air if entry.tells_places => Self::RoughIn,
-            Trade::First | Trade::Room | Trade::Strip => Self::Strip,
+            Trade::First | Trade::Room | Trade::Strip | Trade::Job => Self::Strip,
             Trade::Framing => Self::RoughIn,
             Trade::RoughIn | Trade::Air => Self::Cover,
             Trade::Finish => Self::Paint,

@@ -26,6 +26,7 @@ pub mod finish;
 pub mod framing;
 pub mod hazards;
 pub mod packs;
+pub mod planning;
 pub mod residential;
 pub mod solids;
 pub mod square;

@@ -1,0 +1,90 @@
+//! The days as they are shown.
+
+use super::words as w;
+use super::{Answer, Because, Calculator, Input, TradeDays};
+use crate::measure::Day;
+use crate::rules::planning::CRITICAL_PATH;
+use crate::say;
+use crate::sheet::{Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
+use crate::words::{Phrase, Text};
+
+/// With its weekday.
+fn told(day: Day) -> Text {
+    say!(w::DAY, w::WEEK[day.weekday()], day.exact())
+}
+
+fn part(key: &'static str, title: &'static Phrase, rows: Vec<PartRow>) -> Part {
+    Part { key, title: title.into(), note: None, rows, table: None }
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let name = |step: usize| input.steps[step].name.trim();
+    let named = |step: usize| say!(w::NAMED, name(step), input.steps[step].who.label());
+    let row = |step, value| PartRow { name: named(step), value, puts: Vec::new() };
+    let (mut chain, mut days) = (Vec::new(), Vec::new());
+    let mut before = answer.first.number() - 1;
+    for &step in &answer.chain {
+        let it = &answer.steps[step];
+        let because = match it.because {
+            Because::First => say!(w::IS_FIRST),
+            Because::Own => say!(w::IS_OWN),
+            Because::After(wait, false) => say!(w::IS_AFTER, name(wait)),
+            Because::After(wait, true) => say!(w::IS_PAST, name(wait)),
+        };
+        chain.push(row(
+            step,
+            if it.begins == it.done {
+                say!(w::ONE_DAY, told(it.begins), because)
+            } else {
+                say!(w::SPAN, told(it.begins), told(it.done), because)
+            },
+        ));
+        days.push(Expr::count(it.done.number() - before));
+        before = it.done.number();
+    }
+    let (mut rows, mut late) = (Vec::new(), Vec::new());
+    let mut first_call: Option<(Day, usize)> = None;
+    for &step in &answer.order {
+        let it = &answer.steps[step];
+        if let Some(call) = it.call
+            && first_call.is_none_or(|(day, _)| call < day)
+        {
+            first_call = Some((call, step));
+        }
+        let call = it.call.map_or((&w::NOTHING).into(), told);
+        let cells = vec![told(it.begins), told(it.done), call, say!(w::COUNT, it.slack)];
+        rows.push(TableRow { name: named(step), cells });
+        let moved: Vec<&str> = it.moves.iter().map(|other| name(*other)).collect();
+        let last = told(it.last);
+        let value = if moved.is_empty() {
+            say!(w::STAYS, last)
+        } else {
+            say!(w::MOVES, moved.join(", "), last)
+        };
+        late.push(row(step, value));
+    }
+    let heads = [&w::STEP, &w::BEGINS, &w::DONE, &w::CALL_BY, &w::SLACK].map(Text::from).into();
+    let mut all = part("days", &w::ALL, Vec::new());
+    all.table = Some(Table { heads, rows });
+    let in_all = answer.last.number() - answer.first.number() + 1;
+    // Numbered as it is written, so that a day that moves is another amount.
+    let number = answer.last.exact().replace('-', "").parse().unwrap_or(in_all);
+    let last = Figure::plain("last-day", &w::LAST, i64::into(number));
+    Sheet {
+        headline: Figure { said: Some(told(answer.last)), ..last },
+        lead: None,
+        next: first_call.map(|(day, step)| say!(w::NEXT, name(step), told(day))),
+        figures: vec![Figure::plain("days", &w::IN_ALL, in_all.into())],
+        checks: Vec::new(),
+        working: vec![Step {
+            key: "days".to_owned(),
+            name: (&w::IN_ALL).into(),
+            expr: Expr::Sum(days),
+            source: Some(&CRITICAL_PATH),
+        }],
+        parts: vec![part(FOREMOST, &w::CHAIN, chain), all, part("late", &w::LATE, late)],
+        materials: Vec::new(),
+        cautions: TradeDays::cautions(None),
+        drawing: None,
+    }
+}

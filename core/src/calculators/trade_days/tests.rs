@@ -1,0 +1,366 @@
+//! Days by hand, paths by other means, then laws.
+
+use super::*;
+use crate::fields::{Form, is_missing, known_as};
+use crate::measure::Day;
+use crate::sheet::{Step as Line, Verdict};
+use crate::words::{Amount, Text, Voice};
+use jiff::civil::Date;
+use proptest::prelude::*;
+
+fn day(year: u16, month: u8, day: u8) -> Day {
+    Day::new(year, month, day).unwrap()
+}
+
+fn step(name: &str, days: i64, after: &str) -> Step {
+    Step { name: name.into(), days, after: after.into(), ..Step::blank() }
+}
+
+/// From Monday, 2027-01-04.
+fn plan(steps: Vec<Step>) -> Input {
+    Input { start: Some(day(2027, 1, 4)), steps, ..Input::blank() }
+}
+
+fn say(text: &Text) -> String {
+    Voice::default().say(text)
+}
+
+/// By hand, on a calendar of January 2027 whose third Monday is off.
+#[test]
+fn the_sample_is_what_a_calendar_on_the_wall_says() {
+    let input = Input::sample();
+    let answer = solve(&input).unwrap();
+    #[rustfmt::skip]
+    let want = [
+        // begins, done, call, slack
+        ("LAB",         (1, 4),  (1, 6),  None,          0),
+        ("STRIP",       (1, 7),  (1, 8),  None,          0),
+        ("FRAME",       (1, 11), (1, 13), None,          0),
+        ("WIRES",       (1, 14), (1, 15), Some((1, 7)),  0),
+        ("DUCTS",       (1, 14), (1, 14), Some((1, 7)),  1),
+        ("ROUGH-CHECK", (1, 19), (1, 19), Some((1, 14)), 0),
+        ("BOARD",       (1, 20), (1, 21), None,          0),
+        ("TAPE",        (1, 22), (1, 26), None,          0),
+        ("DRY",         (1, 27), (1, 28), None,          0),
+        ("PAINT",       (1, 29), (2, 1),  None,          0),
+    ];
+    let of = |(month, at)| day(2027, month, at);
+    for (at, (name, begins, done, call, slack)) in want.into_iter().enumerate() {
+        let it = &answer.steps[at];
+        assert_eq!(input.steps[at].name, name);
+        assert_eq!((it.begins, it.done), (of(begins), of(done)), "{name}");
+        assert_eq!((it.call, it.slack), (call.map(of), slack), "{name}");
+    }
+    assert_eq!(answer.last, day(2027, 2, 1));
+    assert_eq!(answer.chain, [0, 1, 2, 3, 5, 6, 7, 8, 9], "all but the ducts");
+    assert_eq!(answer.steps[5].because, Because::After(3, true), "a weekend and a day off");
+    assert_eq!(answer.steps[6].because, Because::After(5, false));
+    assert_eq!((answer.steps[4].moves.len(), answer.steps[4].last), (0, answer.last));
+    assert_eq!(answer.steps[3].moves, [5, 6, 7, 8, 9]);
+    // From Wednesday, 2027-01-20: board, tape to Wednesday, dry over Thursday and Friday, paint from
+    // Monday to Tuesday.
+    assert_eq!(answer.steps[3].last, day(2027, 2, 2));
+}
+
+#[test]
+fn the_sheet_tells_the_chain_the_days_and_whom_to_call_first() {
+    let sheet =
+        TradeDays::sheet(&Input::sample(), &solve(&Input::sample()).unwrap(), <_>::default());
+    assert_eq!(say(&sheet.headline.value()), "Mon 2027-02-01");
+    assert_eq!(sheet.headline.amount, Amount::Count(20_270_201));
+    assert_eq!(sheet.figure("days").unwrap().amount, Amount::Count(29));
+    let Line { expr, .. } = &sheet.working[0];
+    assert_eq!(expr.value().and_then(|it| it.amount()), Some(Amount::Count(29)), "day by day");
+    assert_eq!(say(sheet.next.as_ref().unwrap()), "First call: DUCTS, by Thu 2027-01-07.");
+    let chain = &sheet.parts[0].rows;
+    assert_eq!(say(&chain[0].value), "Mon 2027-01-04 to Wed 2027-01-06: the first day");
+    assert_eq!(say(&chain[4].value), "Tue 2027-01-19: after WIRES and days off");
+    let table = sheet.parts[1].table.as_ref().unwrap();
+    assert_eq!((table.rows.len(), table.heads.len()), (10, 5));
+    let ducts: Vec<_> = table.rows[3].cells.iter().map(say).collect();
+    assert_eq!(say(&table.rows[3].name), "DUCTS, HVAC");
+    assert_eq!(ducts, ["Thu 2027-01-14", "Thu 2027-01-14", "Thu 2027-01-07", "1"]);
+    assert_eq!(say(&sheet.parts[2].rows[3].value), "moves no other; last day Mon 2027-02-01");
+    assert_eq!(
+        say(&sheet.parts[2].rows[9].value),
+        "moves no other; last day Tue 2027-02-02",
+        "the last step itself"
+    );
+    assert_eq!(sheet.verdict(), Verdict::Within, "no rule is held against it");
+}
+
+/// By hand: Friday's day of work goes on over a weekend only where it may.
+#[test]
+fn days_off_are_passed_over_by_work_and_not_by_drying() {
+    let after = |through, saturdays| {
+        let steps = vec![step("A", 4, ""), Step { through, ..step("B", 3, "A") }];
+        let input = Input { saturdays, ..plan(steps) };
+        let answer = solve(&input).unwrap();
+        (answer.steps[1].begins.exact(), answer.last.exact())
+    };
+    let friday = "2027-01-08".to_owned();
+    assert_eq!(after(false, false), (friday.clone(), "2027-01-12".into()));
+    assert_eq!(after(false, true), (friday.clone(), "2027-01-11".into()));
+    assert_eq!(after(true, false), (friday, "2027-01-10".into()));
+    let late = Step { from: Some(day(2027, 1, 9)), ..step("C", 1, "") };
+    let answer = solve(&plan(vec![late])).unwrap();
+    assert_eq!((answer.last, answer.steps[0].because), (day(2027, 1, 11), Because::Own));
+    // Dried on Sunday, and the crew comes on Monday: the chain passes through it, and it may slip none.
+    let steps = vec![step("A", 4, ""), Step { through: true, ..step("B", 2, "A") }];
+    let steps = [steps, vec![step("C", 1, "B")]].concat();
+    let answer = solve(&plan(steps)).unwrap();
+    assert_eq!((answer.steps[1].slack, answer.chain), (1, vec![0, 1, 2]), "Sunday is left");
+}
+
+fn faults(input: &Input) -> Vec<(String, String)> {
+    let faults = solve(input).unwrap_err();
+    faults.iter().map(|fault| (fault.path.clone(), say(&fault.says))).collect()
+}
+
+#[test]
+fn what_does_not_fit_is_refused_at_its_row() {
+    let one = |steps: Vec<Step>| faults(&plan(steps));
+    let fault = |path: &str, says: &str| vec![(path.to_owned(), says.to_owned())];
+    assert_eq!(
+        one(vec![step("A", 1, "C"), step("B", 1, "A"), step("c", 1, "b"), step("D", 1, "C")]),
+        fault("steps.0.after", "It waits for itself: A → c → B → A.")
+    );
+    assert_eq!(
+        one(vec![step("D", 1, "B"), step("A", 1, ""), step("B", 1, "A, B")]),
+        fault("steps.2.after", "It waits for itself: B → B.")
+    );
+    assert_eq!(one(vec![step("A", 1, "A2")]), fault("steps.0.after", "No step is called “A2”."));
+    assert_eq!(
+        one(vec![step("TAPE", 1, ""), step("tape ", 1, "")]),
+        fault("steps.1.name", "Another step is called “tape ”.")
+    );
+    assert_eq!(
+        one(vec![step("rough in, check", 1, "")]),
+        fault("steps.0.name", "One word is needed: rough-in-check")
+    );
+    assert_eq!(one(Vec::new()), fault("steps", "Add a step."));
+    let never = Off { day: Some(day(2027, 1, 1)), through: Some(day(2199, 1, 1)) };
+    let input = Input { off: vec![never], ..plan(vec![step("A", 1, "")]) };
+    assert_eq!(faults(&input)[0].0, "steps.0.days");
+    let back = Off { day: Some(day(2027, 1, 5)), through: Some(day(2027, 1, 4)) };
+    let input = Input { off: vec![back], ..plan(vec![step("A", 1, "")]) };
+    assert_eq!(faults(&input), fault("off.0.through", "It ends before it begins, 2027-01-05."));
+    let before = Off { day: Some(day(2020, 1, 1)), through: Some(day(2027, 1, 3)) };
+    let call = Step { call: 1, ..step("A", 1, "") };
+    assert_eq!(faults(&Input { off: vec![before], ..plan(vec![call]) })[0].0, "steps.0.call");
+    let end = Input { start: Some(day(2199, 12, 31)), ..plan(vec![step("A", 9, "")]) };
+    assert_eq!(faults(&end)[0].0, "steps.0.days");
+    let empty = Input { off: vec![Off::blank()], steps: vec![Step::blank()], ..Input::blank() };
+    let missing = solve(&empty).unwrap_err();
+    let paths: Vec<_> = missing.iter().map(|it| it.path.as_str()).collect();
+    assert_eq!(paths, ["off.0.day", "start", "steps.0.name"]);
+    assert!(missing.iter().all(is_missing));
+}
+
+/// Plans without circles: each step waits for some of those before it.
+fn plans(every_day: bool) -> impl Strategy<Value = Input> {
+    let off = prop::collection::vec((0_i64..60, 0_i64..9), 0..4);
+    let one = (1_i64..7, any::<bool>(), any::<u16>(), prop::option::weighted(0.2, 0_i64..30));
+    let one = (one, prop_oneof![Just(0_i64), 1_i64..15]);
+    let steps = prop::collection::vec(one, 1..9);
+    (any::<[bool; 2]>(), 0_i64..40_000, off, steps).prop_map(
+        move |([saturdays, sundays], start, off, drawn)| {
+            let first = day(2027, 1, 4).number() + start;
+            let at = |after: i64| Day::of_number(first + after);
+            let mut steps = Vec::new();
+            for (place, ((days, through, waits, from), call)) in drawn.into_iter().enumerate() {
+                let names = (0..place).filter(|it| waits >> it & 1 == 1).map(|it| format!("S{it}"));
+                let after = names.collect::<Vec<_>>().join(", ");
+                let it = step(&format!("s{place}"), days, &after);
+                let from = from.and_then(at).filter(|_| !every_day);
+                steps.push(Step { through: through || every_day, call, from, ..it });
+            }
+            let off =
+                off.into_iter().map(|(from, long)| Off { day: at(from), through: at(from + long) });
+            let off = off.filter(|_| !every_day).collect();
+            Input { start: at(0), saturdays, sundays, off, steps }
+        },
+    )
+}
+
+fn date(day: Day) -> Date {
+    day.exact().parse().unwrap()
+}
+
+/// Whether a day counts for a step, asked day by day of another calendar.
+fn counts(input: &Input, through: bool, [saturdays, sundays]: [bool; 2], at: Date) -> bool {
+    let is_off = input.off.iter().any(|off| {
+        let from = date(off.day.unwrap());
+        (from..=off.through.map_or(from, date)).contains(&at)
+    });
+    let of_week = match at.weekday() {
+        jiff::civil::Weekday::Saturday => saturdays,
+        jiff::civil::Weekday::Sunday => sundays,
+        _ => true,
+    };
+    through || (of_week && !is_off)
+}
+
+fn is_worked(input: &Input, step: &Step, at: Date) -> bool {
+    counts(input, step.through, [input.saturdays, input.sundays], at)
+}
+
+/// First and last day of a step that can begin on a day, walked day by day.
+fn walk(input: &Input, step: &Step, from: Date) -> [Date; 2] {
+    let mut at = step.from.map_or(from, |own| from.max(date(own)));
+    let (mut begins, mut left) = (None, step.days);
+    loop {
+        if is_worked(input, step, at) {
+            let begins = *begins.get_or_insert(at);
+            left -= 1;
+            if left == 0 {
+                return [begins, at];
+            }
+        }
+        at = at.tomorrow().unwrap();
+    }
+}
+
+/// The last of all days on which a step begins and is done, over every path that leads to it: nothing is
+/// kept from one path to the next.
+fn over_all_paths(input: &Input, at: usize) -> [Date; 2] {
+    let step = &input.steps[at];
+    let mut latest = walk(input, step, date(input.start.unwrap()));
+    for name in step.after.split(", ").filter(|name| !name.is_empty()) {
+        let wait = input.steps.iter().position(|it| known_as(&it.name) == name).unwrap();
+        let [_, done] = over_all_paths(input, wait);
+        let [begins, ends] = walk(input, step, done.tomorrow().unwrap());
+        latest = [latest[0].max(begins), latest[1].max(ends)];
+    }
+    latest
+}
+
+proptest! {
+    #[test]
+    fn every_step_is_as_early_as_the_longest_of_all_paths_to_it(input in plans(false)) {
+        let answer = solve(&input).unwrap();
+        for (at, it) in answer.steps.iter().enumerate() {
+            prop_assert_eq!([date(it.begins), date(it.done)], over_all_paths(&input, at));
+            // The last day from which so many days that an office is open come before it begins.
+            let mut office = date(it.begins);
+            for _ in 0..input.steps[at].call {
+                office = office.yesterday().unwrap();
+                while !counts(&input, false, [false; 2], office) {
+                    office = office.yesterday().unwrap();
+                }
+            }
+            let call = (input.steps[at].call > 0).then_some(office);
+            prop_assert_eq!(it.call.map(date), call);
+        }
+        let last = answer.steps.iter().map(|it| it.done).max();
+        prop_assert_eq!(Some(answer.last), last);
+    }
+
+    /// Source: Bellman and Ford's shortest path of the `petgraph` crate, over days below nothing: the
+    /// longest path where every day counts.
+    #[test]
+    fn the_last_day_is_the_longest_path_of_a_graph_library(input in plans(true)) {
+        use petgraph::graph::DiGraph;
+        let mut graph = DiGraph::<(), f64>::new();
+        let [source, sink] = [(); 2].map(|()| graph.add_node(()));
+        let nodes: Vec<_> = input.steps.iter().map(|_| graph.add_node(())).collect();
+        for (at, step) in input.steps.iter().enumerate() {
+            graph.add_edge(source, nodes[at], 0.0);
+            graph.add_edge(nodes[at], sink, -(step.days as f64));
+            for (wait, other) in input.steps.iter().enumerate() {
+                if step.after.split(", ").any(|name| name == known_as(&other.name)) {
+                    graph.add_edge(nodes[wait], nodes[at], -(other.days as f64));
+                }
+            }
+        }
+        let paths = petgraph::algo::bellman_ford(&graph, source).unwrap();
+        let answer = solve(&input).unwrap();
+        let first = answer.first.number();
+        prop_assert_eq!((answer.last.number() - first + 1) as f64, -paths.distances[sink.index()]);
+        for (node, it) in nodes.iter().zip(&answer.steps) {
+            prop_assert_eq!((it.begins.number() - first) as f64, -paths.distances[node.index()]);
+        }
+    }
+
+    #[test]
+    fn a_step_may_slip_as_far_as_is_said_and_no_day_more(input in plans(false)) {
+        let answer = solve(&input).unwrap();
+        for (at, it) in answer.steps.iter().enumerate() {
+            // Its own days behind the one on which it begins.
+            let mut late = vec![it.begins];
+            let mut next = date(it.begins);
+            while (late.len() as i64) < it.slack + 2 {
+                next = next.tomorrow().unwrap();
+                if is_worked(&input, &input.steps[at], next) {
+                    late.push(Day::read(&next.to_string()).unwrap());
+                }
+            }
+            for (more, moves) in [(it.slack, false), (it.slack + 1, true)] {
+                let mut begun = input.clone();
+                begun.steps[at].from = Some(late[more as usize]);
+                let mut longer = input.clone();
+                longer.steps[at].days += more;
+                for slipped in [begun, longer] {
+                    let last = solve(&slipped).unwrap().last;
+                    prop_assert_eq!(last > answer.last, moves, "step {} by {}", at, more);
+                    prop_assert!(last >= answer.last);
+                }
+            }
+            let mut longer = input.clone();
+            longer.steps[at].days += 1;
+            let longer = solve(&longer).unwrap();
+            prop_assert_eq!(it.last, longer.last);
+            for (other, moved) in longer.steps.iter().enumerate() {
+                prop_assert!(moved.begins >= answer.steps[other].begins, "longer, and earlier");
+                prop_assert!(moved.done >= answer.steps[other].done);
+                let said = it.moves.contains(&other);
+                prop_assert_eq!(said, moved.begins != answer.steps[other].begins);
+            }
+        }
+    }
+
+    #[test]
+    fn the_chain_is_one_from_the_first_reason_to_the_last_day(input in plans(false)) {
+        let answer = solve(&input).unwrap();
+        let steps = &answer.steps;
+        let end = &steps[*answer.chain.last().unwrap()];
+        prop_assert_eq!((end.done, end.slack), (answer.last, 0));
+        prop_assert!(!matches!(steps[answer.chain[0]].because, Because::After(..)));
+        for pair in answer.chain.windows(2) {
+            let gap = steps[pair[1]].begins.number() - steps[pair[0]].done.number();
+            prop_assert_eq!(steps[pair[1]].because, Because::After(pair[0], gap > 1));
+            prop_assert!(gap > 0);
+            // None of its own days was left between.
+            let mut between = date(steps[pair[0]].done).tomorrow().unwrap();
+            while between < date(steps[pair[1]].begins) {
+                prop_assert!(!is_worked(&input, &input.steps[pair[1]], between));
+                between = between.tomorrow().unwrap();
+            }
+        }
+    }
+
+    #[test]
+    fn the_order_of_rows_changes_nothing(input in plans(false), by in 0_usize..8, flip: bool) {
+        let mut other = input.clone();
+        let count = other.steps.len();
+        other.steps.rotate_left(by % count);
+        if flip {
+            other.steps.reverse();
+        }
+        let by_name = |input: &Input| {
+            let answer = solve(input).unwrap();
+            let name = |at: &usize| input.steps[*at].name.clone();
+            let of = |all: &[usize]| all.iter().map(name).collect::<Vec<_>>();
+            let told: Vec<_> = answer.order.iter().map(|at| {
+                let it = &answer.steps[*at];
+                let because = match it.because {
+                    Because::After(wait, gap) => format!("{} {gap}", name(&wait)),
+                    other => format!("{other:?}"),
+                };
+                (name(at), it.begins, it.done, it.call, it.slack, because, of(&it.moves), it.last)
+            }).collect();
+            (told, of(&answer.chain), answer.last)
+        };
+        prop_assert_eq!(by_name(&input), by_name(&other));
+    }
+}

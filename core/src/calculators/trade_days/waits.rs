@@ -1,0 +1,89 @@
+//! Which step waits for which, by their names.
+
+use super::input::Input;
+use super::words as w;
+use crate::fields::{each_name, known_as, missing};
+use crate::say;
+use crate::sheet::{Fault, Faults};
+use crate::words::{Phrase, Text};
+
+/// A fault at a step's row.
+pub(super) fn at(step: usize, key: &str, label: &'static Phrase, given: &str, says: Text) -> Fault {
+    let path = ["steps.", &step.to_string(), ".", key].concat();
+    Fault { path, label, given: given.to_owned(), says }
+}
+
+/// What each step waits for, by place in the list, and an order in which none comes before what it
+/// waits for.
+///
+/// # Errors
+/// A name that is missing, of several words, or another step's; one that no step has; a circle.
+pub(super) fn waits(input: &Input) -> Result<(Vec<Vec<usize>>, Vec<usize>), Faults> {
+    let mut faults = Vec::new();
+    let mut names: Vec<String> = Vec::new();
+    for (step, it) in input.steps.iter().enumerate() {
+        let name = known_as(&it.name);
+        let word: Vec<&str> = each_name(&it.name).collect();
+        let mut wrong = |says| faults.push(at(step, "name", &w::STEP, &it.name, says));
+        if word.is_empty() {
+            let path = ["steps.", &step.to_string(), ".name"].concat();
+            faults.push(missing(path, &w::STEP, Some("STRIP")));
+        } else if word.len() > 1 || word[0] != it.name.trim() {
+            wrong(say!(w::ONE_WORD, word.join("-")));
+        } else if names.contains(&name) {
+            wrong(say!(w::TWICE, it.name.as_str()));
+        }
+        names.push(name);
+    }
+    let mut all: Vec<Vec<usize>> = Vec::new();
+    for (step, it) in input.steps.iter().enumerate() {
+        let mut of = Vec::new();
+        for name in each_name(&it.after) {
+            let known = known_as(name);
+            match names.iter().position(|it| *it == known) {
+                Some(place) => of.push(place),
+                None => faults.push(at(step, "after", &w::AFTER, name, say!(w::NO_SUCH, name))),
+            }
+        }
+        all.push(of);
+    }
+    if !faults.is_empty() {
+        return Err(faults);
+    }
+    let order = order(&all);
+    match (0..all.len()).find(|step| !order.contains(step)) {
+        Some(stuck) => Err(vec![circle(input, &all, &order, stuck)]),
+        None => Ok((all, order)),
+    }
+}
+
+/// Those whose turn comes, each behind what it waits for.
+fn order(all: &[Vec<usize>]) -> Vec<usize> {
+    let mut order: Vec<usize> = Vec::new();
+    loop {
+        let is_next = |step: &usize| {
+            !order.contains(step) && all[*step].iter().all(|wait| order.contains(wait))
+        };
+        match (0..all.len()).find(is_next) {
+            Some(step) => order.push(step),
+            None => return order,
+        }
+    }
+}
+
+/// From a step that never has its turn back along what is never done, until one comes again.
+fn circle(input: &Input, all: &[Vec<usize>], done: &[usize], stuck: usize) -> Fault {
+    let mut way = vec![stuck];
+    loop {
+        let here = way[way.len() - 1];
+        let next = all[here].iter().find(|wait| !done.contains(wait)).copied().unwrap_or(here);
+        let before = way.iter().position(|step| *step == next);
+        way.push(next);
+        if let Some(from) = before {
+            let names: Vec<&str> =
+                way[from..].iter().map(|it| input.steps[*it].name.trim()).collect();
+            let after = &input.steps[next].after;
+            return at(next, "after", &w::AFTER, after, say!(w::CIRCLE, names.join(" → ")));
+        }
+    }
+}
