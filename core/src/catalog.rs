@@ -115,6 +115,7 @@ pub static ALL: &[Entry] = &[
     entry::<calculators::drying::Drying>(),
     entry::<calculators::paint::Paint>(),
     entry::<calculators::trade_days::TradeDays>(),
+    entry::<calculators::change_order::ChangeOrder>(),
 ];
 
 const fn entry<C: Calculator + 'static>() -> Entry {

@@ -12,6 +12,7 @@ pub mod boards;
 pub mod box_fill;
 pub mod cable_run;
 pub mod cable_securing;
+pub mod change_order;
 pub mod circuit_touch;
 pub mod drilling;
 pub mod drying;

@@ -21,6 +21,7 @@ macro_rules! source {
 
 pub mod air;
 pub mod compare;
+pub mod contracts;
 pub mod electrical;
 pub mod finish;
 pub mod framing;

@@ -1,0 +1,98 @@
+//! A change as it is shown, and the lines to sign on.
+
+use super::words as w;
+use super::{Answer, Calculator, ChangeOrder, Input, name};
+use crate::measure::unit::PERCENT;
+use crate::measure::{Measure, Rounding, divide};
+use crate::say;
+use crate::sheet::{Figure, Part, PartRow, Sheet, Table, TableRow};
+use crate::words::{Phrase, Text};
+
+fn row(name: Text, value: Text) -> PartRow {
+    PartRow { name, value, puts: Vec::new() }
+}
+
+fn part(key: &'static str, title: &'static Phrase, rows: Vec<PartRow>) -> Part {
+    Part { key, title: title.into(), note: None, rows, table: None }
+}
+
+/// Of what is charged, in percent.
+fn share(of: Measure, whole: Measure) -> Measure {
+    let (of, whole) = (i128::from(of.millionths()), i128::from(whole.millionths()).max(1));
+    let millionths = divide(of * 100_000_000, whole, Rounding::Nearest);
+    Measure::new(&PERCENT, i64::try_from(millionths).unwrap_or(i64::MAX))
+}
+
+pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let [labor, materials, markup, tax, credits] = answer.parts;
+    let mut lines = Vec::new();
+    let mut line = |name: &str, count: Option<Measure>, each: Option<Measure>, comes: Measure| {
+        if let (Some(count), Some(each)) = (count, each) {
+            lines.push(row(say!(w::LINE, name, count, each), say!(w::VALUE, comes)));
+        }
+    };
+    for (it, comes) in input.labor.iter().zip(&answer.labor) {
+        line(&it.who, it.hours, it.rate, *comes);
+    }
+    for (it, comes) in input.materials.iter().zip(&answer.materials) {
+        line(&it.what, it.count, it.price, *comes);
+    }
+    let less = |of: Measure| of.of_same(-of.millionths());
+    for (it, comes) in input.credits.iter().zip(&answer.credits) {
+        lines.push(row(say!(w::VALUE, it.what.as_str()), say!(w::VALUE, less(*comes))));
+    }
+    let total = name(answer.charged, credits);
+    let mut rows = Vec::new();
+    for (name, of, is_charge) in [
+        (&w::LABOR, labor, true),
+        (&w::MATERIALS, materials, true),
+        (&w::MARKED_UP, markup, true),
+        (&w::TAXED, tax, true),
+        (&w::CREDITS, less(credits), false),
+        (total, answer.total, false),
+    ] {
+        let of_all = if is_charge && answer.charged.millionths() > 0 {
+            say!(w::VALUE, share(of, answer.charged))
+        } else {
+            say!(w::NOTHING)
+        };
+        rows.push(TableRow { name: name.into(), cells: vec![say!(w::VALUE, of), of_all] });
+    }
+    let heads = [&w::SHARES, &w::AMOUNT, &w::SHARE].map(Text::from).into();
+    let mut shares = part("shares", &w::SHARES, Vec::new());
+    shares.table = Some(Table { heads, rows });
+    let mut sign = vec![
+        row((&w::WHAT).into(), say!(w::VALUE, input.what.as_str())),
+        row((&w::WHY).into(), input.why.label().into()),
+        row(total.into(), say!(w::VALUE, answer.total)),
+    ];
+    sign.extend(answer.after.map(|after| row((&w::AFTER).into(), say!(w::VALUE, after))));
+    sign.push(row((&w::DAYS).into(), say!(w::VALUE, input.days)));
+    if !input.paid.is_empty() {
+        sign.push(row((&w::PAID).into(), say!(w::VALUE, input.paid.as_str())));
+    }
+    for who in [&w::SIGN_OWNER, &w::SIGN_CREW] {
+        sign.push(row(who.into(), (&w::SIGNED).into()));
+    }
+    let figure = |key, name, of: Measure| Figure::plain(key, name, of.into());
+    let mut figures = vec![
+        figure("charged", &w::CHARGED, answer.charged),
+        figure("credits", &w::CREDITS, credits),
+        Figure::plain("days", &w::DAYS, input.days.into()),
+    ];
+    figures.extend(answer.after.map(|after| figure("after", &w::AFTER, after)));
+    let mut each = part("lines", &w::LINES, lines);
+    each.note = Some((&w::LINES_NOTE).into());
+    Sheet {
+        headline: figure("total", total, answer.total),
+        lead: None,
+        next: Some((&w::NEXT).into()),
+        figures,
+        checks: Vec::new(),
+        working: answer.working.0.clone(),
+        parts: vec![each, shares, part("to-sign", &w::TO_SIGN, sign)],
+        materials: Vec::new(),
+        cautions: ChangeOrder::cautions(None),
+        drawing: None,
+    }
+}
