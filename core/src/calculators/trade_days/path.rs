@@ -2,9 +2,9 @@
 //! Source: [`crate::rules::planning::CRITICAL_PATH`].
 
 use super::input::{Input, Step};
-use super::waits::{at, waits};
+use super::waits::{Waits, at, waits};
 use super::words as w;
-use crate::fields::{known_as, missing};
+use crate::fields::missing;
 use crate::measure::Day;
 use crate::say;
 use crate::sheet::{Fault, Faults};
@@ -76,8 +76,7 @@ impl Days {
 
 struct Plan<'a> {
     steps: &'a [Step],
-    waits: Vec<Vec<usize>>,
-    order: Vec<usize>,
+    by: Waits,
     first: i64,
     worked: Days,
     every: Days,
@@ -92,10 +91,10 @@ impl Plan<'_> {
     /// First and last day of every step, where one of them takes a day longer, if any does.
     fn forward(&self, longer: Option<usize>) -> Result<Vec<[i64; 2]>, Fault> {
         let mut spans = vec![[0; 2]; self.steps.len()];
-        for &step in &self.order {
+        for &step in &self.by.order {
             let it = &self.steps[step];
             let mut from = self.first.max(it.from.map_or(0, Day::number));
-            for &wait in &self.waits[step] {
+            for &wait in &self.by.waits[step] {
                 from = from.max(spans[wait][1] + 1);
             }
             let days = self.days(step);
@@ -110,12 +109,12 @@ impl Plan<'_> {
     fn slack(&self, spans: &[[i64; 2]], last: i64) -> Vec<i64> {
         let mut latest = vec![last; spans.len()];
         let mut slack = vec![0; spans.len()];
-        for &step in self.order.iter().rev() {
+        for &step in self.by.order.iter().rev() {
             let days = self.days(step);
             let ends = days.place(latest[step] + 1);
             let begins = ends.saturating_sub(self.steps[step].days as usize);
             slack[step] = begins as i64 - days.place(spans[step][0]) as i64;
-            for &wait in &self.waits[step] {
+            for &wait in &self.by.waits[step] {
                 latest[wait] = latest[wait].min(days.0[begins] - 1);
             }
         }
@@ -126,9 +125,9 @@ impl Plan<'_> {
     fn because(&self, step: usize, spans: &[[i64; 2]], slack: &[i64]) -> Because {
         let (days, begins) = (self.days(step), spans[step][0]);
         let mut best: Option<usize> = None;
-        for &wait in &self.waits[step] {
+        for &wait in &self.by.waits[step] {
             let drives = days.0[days.place(spans[wait][1] + 1)] == begins;
-            let rank = |it: usize| (slack[it], -spans[it][1], known_as(&self.steps[it].name));
+            let rank = |it: usize| (slack[it], -spans[it][1], &self.by.names[it]);
             if drives && best.is_none_or(|best| rank(wait) < rank(best)) {
                 best = Some(wait);
             }
@@ -185,7 +184,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         let (path, given) = ("steps".to_owned(), String::new());
         faults.push(Fault { path, label: &w::STEPS, given, says: say!(w::NO_STEPS) });
     }
-    let (waits, order) = match waits(input) {
+    let by = match waits(input) {
         Ok(found) => found,
         Err(mut more) => {
             faults.append(&mut more);
@@ -213,7 +212,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         }
     }
     let (worked, every, office) = (Days(worked), Days(every), Days(office));
-    let plan = Plan { steps: &input.steps, waits, order, first, worked, every };
+    let plan = Plan { steps: &input.steps, by, first, worked, every };
     planned(&plan, start, &office).map_err(|fault| vec![fault])
 }
 
@@ -222,7 +221,7 @@ fn planned(plan: &Plan<'_>, first: Day, office: &Days) -> Result<Answer, Fault> 
     let latest = |spans: &[[i64; 2]]| spans.iter().fold(0, |last, span| last.max(span[1]));
     let last = latest(&spans);
     let slack = plan.slack(&spans, last);
-    let rank = |step: usize| (spans[step], known_as(&plan.steps[step].name));
+    let rank = |step: usize| (spans[step], &plan.by.names[step]);
     let mut order: Vec<usize> = Vec::new();
     for step in 0..spans.len() {
         let place = order.partition_point(|it| rank(*it) < rank(step));

@@ -13,12 +13,21 @@ pub(super) fn at(step: usize, key: &str, label: &'static Phrase, given: &str, sa
     Fault { path, label, given: given.to_owned(), says }
 }
 
-/// What each step waits for, by place in the list, and an order in which none comes before what it
-/// waits for.
+/// Steps by place in the list.
+pub(super) struct Waits {
+    /// As they are known.
+    pub(super) names: Vec<String>,
+    /// What each waits for.
+    pub(super) waits: Vec<Vec<usize>>,
+    /// None comes before what it waits for.
+    pub(super) order: Vec<usize>,
+}
+
+/// Finds what each step waits for.
 ///
 /// # Errors
 /// A name that is missing, of several words, or another step's; one that no step has; a circle.
-pub(super) fn waits(input: &Input) -> Result<(Vec<Vec<usize>>, Vec<usize>), Faults> {
+pub(super) fn waits(input: &Input) -> Result<Waits, Faults> {
     let mut faults = Vec::new();
     let mut names: Vec<String> = Vec::new();
     for (step, it) in input.steps.iter().enumerate() {
@@ -53,7 +62,7 @@ pub(super) fn waits(input: &Input) -> Result<(Vec<Vec<usize>>, Vec<usize>), Faul
     let order = order(&all);
     match (0..all.len()).find(|step| !order.contains(step)) {
         Some(stuck) => Err(vec![circle(input, &all, &order, stuck)]),
-        None => Ok((all, order)),
+        None => Ok(Waits { names, waits: all, order }),
     }
 }
 
