@@ -6,7 +6,7 @@ use super::show;
 use crate::desk::{Desk, Restored};
 use crate::elements::{El, Piece, el, live, text, when};
 use crate::keep::then;
-use crate::sheet_view::undo_button;
+use crate::sheet_view::undo_later;
 use crate::signal::Memo;
 use crate::store::Held;
 use crate::{speech, words as w};
@@ -173,7 +173,14 @@ fn carry_out(
         desk.set(|settings| settings.backed_up = backed_up);
     }
     last::note(desk, back, false, backed_up.map(|at| (Some(at), before)));
-    Some(done(desk, place, says.into()))
+    Some(done_now(desk, place, says.into()))
+}
+
+/// The same of what was done just now: what was tapped has gone.
+fn done_now(desk: Desk, place: &El, says: Text) -> El {
+    let line = done(desk, place, says).attr("tabindex", "-1");
+    line.clone().focus_in_place();
+    line
 }
 
 /// The last restore: whether it is held, what of it was changed since, and the tap that undoes the
@@ -203,7 +210,7 @@ fn done(desk: Desk, place: &El, says: Text) -> El {
         move || back.with(|(any, _)| *any),
         move || {
             let here = here.clone();
-            undo_button().tap(move || take_back(desk, &here))
+            undo_later().tap(move || take_back(desk, &here))
         },
     );
     let kept = live(move || {
@@ -240,8 +247,7 @@ fn take_back(desk: Desk, place: &El) {
             last::note(desk, made, !last.is_undo, counted);
             let left = back.stays.iter().map(|it| el("p").class("quiet").own_text(&stays(it)));
             let says = if last.is_undo { &w::RESTORED } else { &w::TAKEN_BACK };
-            let taken = done(desk, place, says.into()).attr("tabindex", "-1");
-            taken.clone().focus_in_place();
+            let taken = done_now(desk, place, says.into());
             show(place, Piece::all(std::iter::once(taken).chain(left)));
         }
     }

@@ -3,8 +3,8 @@
 
 use super::mark_line::focus_on;
 use crate::desk::Desk;
-use crate::elements::{El, el};
-use crate::sheet_view::undo_button;
+use crate::elements::{El, el, focus_soon};
+use crate::sheet_view::undo_later;
 use crate::signal::RwSignal;
 use crate::{speech, words as w};
 use ledgerboard_core::job::{Clock, Edit, Job, Mark};
@@ -40,6 +40,8 @@ const MOST: usize = 30;
 
 /// Notes what was done.
 pub(super) fn add(done: RwSignal<Vec<Done>>, one: Done) {
+    // What was tapped has gone.
+    focus_soon(&["[data-done='", &one.mark.id, "'] button"].concat());
     done.update(|done| {
         if done.len() == MOST {
             done.remove(0);
@@ -93,6 +95,7 @@ pub(super) fn done_line(desk: Desk, job: &str, here: Done, done: RwSignal<Vec<Do
             None => say!(w::REMOVED),
         },
     };
+    let id = here.mark.id.clone();
     let tag = if here.is_off() { "li" } else { "p" };
     let job = job.to_owned();
     let undo = move || {
@@ -111,6 +114,7 @@ pub(super) fn done_line(desk: Desk, job: &str, here: Done, done: RwSignal<Vec<Do
     el(tag)
         .class("undo")
         .attr("role", "status")
+        .attr("data-done", &id)
         .with(el("span").own_text(&speech::say(&text)))
-        .with(undo_button().tap(undo))
+        .with(undo_later().tap(undo))
 }

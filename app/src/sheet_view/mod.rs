@@ -13,7 +13,9 @@ mod working;
 pub(crate) use answer::answer;
 pub(crate) use editions::{edition_picker, settings, units_picker};
 pub(crate) use headings::headings;
-pub(crate) use parts::{orphaned_undo, table, undo_beside, undo_button, undo_line, undo_said};
+pub(crate) use parts::{
+    orphaned_undo, table, undo_beside, undo_button, undo_later, undo_line, undo_said,
+};
 
 use crate::elements::{El, Piece, el, live};
 use crate::question::Question;

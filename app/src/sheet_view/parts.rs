@@ -173,9 +173,14 @@ fn line(question: Question, part: &PartRow, key: &str, voice: Voice) -> El {
 /// The button of an undo. What was tapped has gone, so that the focus goes here; the page stays
 /// where it is.
 pub(crate) fn undo_button() -> El {
-    let button = el("button").attr("type", "button").say(&w::UNDO);
+    let button = undo_later();
     button.clone().focus_in_place();
     button
+}
+
+/// The button of an undo that may have stood there before.
+pub(crate) fn undo_later() -> El {
+    el("button").attr("type", "button").say(&w::UNDO)
 }
 
 /// What was just done, and the tap that takes it back.

@@ -73,7 +73,9 @@ async fn a_mark_is_copied_moved_removed_and_brought_back() {
         }
         page.tap(saying("Remove")).await;
         page.misses(".mark-title").await;
-        page.tap(saying("Undo")).await;
+        // Each in its place, with an Undo of its own.
+        let other = if again == "first" { "last" } else { "first" };
+        page.tap(&*format!("li.undo:{other}-child button")).await;
         page.reads(".mark-title", "Den switch").await;
         page.until("document.activeElement.matches('.mark-line')").await;
 

@@ -75,7 +75,7 @@ async fn one_wall_changed_is_followed_to_the_number_that_took_it() {
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
         page.sees(saying("Used by Run along the den")).await;
-        page.tap(saying("Den")).await;
+        page.tap(".mark:last-child .mark-line").await;
         page.enter(field("long"), "20'").await;
         page.tap(saying("Save over")).await;
         page.tap(saying("Done")).await;

@@ -39,7 +39,7 @@ async fn what_is_still_the_samples_is_told_until_it_is_typed_or_said_to_be_ones_
         // The number knows it a week later, until somebody says that it is theirs.
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
-        page.tap(saying("Den")).await;
+        page.tap(".mark-line").await;
         page.sees(saying("1 field from the sample")).await;
         page.tap(saying("All mine")).await;
         page.sees(saying("Nothing left from the sample.")).await;
@@ -53,7 +53,7 @@ async fn what_is_still_the_samples_is_told_until_it_is_typed_or_said_to_be_ones_
         page.tap(saying("Done")).await;
         page.goto("#/jobs").await;
         page.tap("main .doors a").await;
-        page.tap(saying("Den")).await;
+        page.tap(".mark-line").await;
         page.reads(field("wide"), "12 ft").await;
         page.misses(LINE).await;
 

@@ -52,7 +52,7 @@ words! {
     TO_SIGN = "To sign before that work begins", es "Para firmar antes de ese trabajo";
     SIGN_OWNER = "Owner", es "Dueño";
     SIGN_CREW = "Contractor", es "Contratista";
-    SIGNED = "____________________ day ____________", es "____________________ día ____________";
+    SIGNED = "______________ day ________", es "______________ día ________";
     NEXT = "Both sign before that work begins.", es "Firman los dos antes de ese trabajo.";
 
     OLD = "Found old material? Stop: it is tested before it is cut or scraped.", es "¿Halló material viejo? Pare: se analiza antes de cortarlo o rasparlo.";
