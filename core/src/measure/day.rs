@@ -51,6 +51,16 @@ impl Day {
         self.year
     }
 
+    /// Its month, from 1.
+    pub const fn month(self) -> u8 {
+        self.month
+    }
+
+    /// Its place in the month, from 1.
+    pub const fn of_month(self) -> u8 {
+        self.day
+    }
+
     /// Its place in a count of days in which the next day's is one more. Years begin in March in it, so
     /// that a leap day comes last.
     pub fn number(self) -> i64 {

@@ -3,7 +3,7 @@
 use crate::words;
 
 words! {
-    SAYS = "A step begins when the last step that it waits for is done; the longest chain of waits sets the last day. What may slip is what the chain leaves.", es "Un paso empieza cuando termina el último que espera; la cadena de esperas más larga fija el último día. Lo que puede atrasarse es lo que deja la cadena.";
+    SAYS = "A step begins when the last step that it waits for is done; the longest chain of waits sets the last day. Float: how many days a step may slip before the last day moves.", es "Un paso empieza cuando termina el último que espera; la cadena de esperas más larga fija el último día. Holgura: cuántos días puede atrasarse un paso antes de mover el último día.";
     SEEN = "from memory of Kelley and Walker, Critical-Path Planning and Scheduling, 1959; worked here in days, by a method that tests compare with every path", es "de memoria de Kelley y Walker, Critical-Path Planning and Scheduling, 1959; aquí se calcula en días, y las pruebas lo comparan con cada camino";
 }
 

@@ -6,14 +6,10 @@ use crate::measure::unit::PERCENT;
 use crate::measure::{Measure, Rounding, divide};
 use crate::say;
 use crate::sheet::{Figure, Part, PartRow, Sheet, Table, TableRow};
-use crate::words::{Phrase, Text};
+use crate::words::Text;
 
 fn row(name: Text, value: Text) -> PartRow {
     PartRow { name, value, puts: Vec::new() }
-}
-
-fn part(key: &'static str, title: &'static Phrase, rows: Vec<PartRow>) -> Part {
-    Part { key, title: title.into(), note: None, rows, table: None }
 }
 
 /// Of what is charged, in percent.
@@ -59,7 +55,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         rows.push(TableRow { name: name.into(), cells: vec![say!(w::VALUE, of), of_all] });
     }
     let heads = [&w::SHARES, &w::AMOUNT, &w::SHARE].map(Text::from).into();
-    let mut shares = part("shares", &w::SHARES, Vec::new());
+    let mut shares = Part::plain("shares", &w::SHARES, None, Vec::new());
     shares.table = Some(Table { heads, rows });
     let mut sign = vec![
         row((&w::WHAT).into(), say!(w::VALUE, input.what.as_str())),
@@ -81,7 +77,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         Figure::plain("days", &w::DAYS, input.days.into()),
     ];
     figures.extend(answer.after.map(|after| figure("after", &w::AFTER, after)));
-    let mut each = part("lines", &w::LINES, lines);
+    let mut each = Part::plain("lines", &w::LINES, None, lines);
     each.note = Some((&w::LINES_NOTE).into());
     Sheet {
         headline: figure("total", total, answer.total),
@@ -90,7 +86,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures,
         checks: Vec::new(),
         working: answer.working.0.clone(),
-        parts: vec![each, shares, part("to-sign", &w::TO_SIGN, sign)],
+        parts: vec![each, shares, Part::plain("to-sign", &w::TO_SIGN, None, sign)],
         materials: Vec::new(),
         cautions: ChangeOrder::cautions(None),
         drawing: None,

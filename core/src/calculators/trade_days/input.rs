@@ -39,7 +39,7 @@ form! {
     /// A step of the job.
     pub struct Step {
         /// What others call it: one word.
-        name: String, row(&w::STEP, &w::STEP_HINT, Kind::Text(24)).foremost(|_| true);
+        name: String, row(&w::STEP, &w::NOTHING, Kind::Text(24)).foremost(|_| true);
         /// Who does it.
         who: Who, row(&w::WHO, &w::NOTHING, Kind::Choice(Who::PICKS));
         /// How long, in whole days.

@@ -6,18 +6,20 @@ use crate::measure::Day;
 use crate::rules::planning::CRITICAL_PATH;
 use crate::say;
 use crate::sheet::{Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
-use crate::words::{Phrase, Text};
+use crate::words::Text;
 
-/// With its weekday.
-fn told(day: Day) -> Text {
-    say!(w::DAY, w::WEEK[day.weekday()], day.exact())
-}
-
-fn part(key: &'static str, title: &'static Phrase, rows: Vec<PartRow>) -> Part {
-    Part { key, title: title.into(), note: None, rows, table: None }
+/// With its weekday; with its year where that isn't the first day's.
+fn day_text(day: Day, first: Day) -> Text {
+    let month = usize::from(day.month()) - 1;
+    let (week, month, at) = (w::WEEK[day.weekday()], w::YEAR[month], i64::from(day.of_month()));
+    match day.year() == first.year() {
+        true => say!(w::DAY, week, month, at),
+        false => say!(w::DAY_OF_YEAR, week, month, at, day.year().to_string()),
+    }
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
+    let told = |day| day_text(day, answer.first);
     let name = |step: usize| input.steps[step].name.trim();
     let named = |step: usize| say!(w::NAMED, name(step), input.steps[step].who.label());
     let row = |step, value| PartRow { name: named(step), value, puts: Vec::new() };
@@ -53,7 +55,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         }
         let call = it.call.map_or((&w::NOTHING).into(), told);
         let cells = vec![told(it.begins), told(it.done), call, say!(w::COUNT, it.slack)];
-        rows.push(TableRow { name: named(step), cells });
+        rows.push(TableRow { name: say!(w::COUNT, name(step)), cells });
         let moved: Vec<&str> = it.moves.iter().map(|other| name(*other)).collect();
         let last = told(it.last);
         let value = if moved.is_empty() {
@@ -64,7 +66,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         late.push(row(step, value));
     }
     let heads = [&w::STEP, &w::BEGINS, &w::DONE, &w::CALL_BY, &w::SLACK].map(Text::from).into();
-    let mut all = part("days", &w::ALL, Vec::new());
+    let mut all = Part::plain("days", &w::ALL, None, Vec::new());
     all.table = Some(Table { heads, rows });
     let in_all = answer.last.number() - answer.first.number() + 1;
     // Numbered as it is written, so that a day that moves is another amount.
@@ -82,7 +84,11 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             expr: Expr::Sum(days),
             source: Some(&CRITICAL_PATH),
         }],
-        parts: vec![part(FOREMOST, &w::CHAIN, chain), all, part("late", &w::LATE, late)],
+        parts: vec![
+            Part::plain(FOREMOST, &w::CHAIN, None, chain),
+            all,
+            Part::plain("late", &w::LATE, None, late),
+        ],
         materials: Vec::new(),
         cautions: TradeDays::cautions(None),
         drawing: None,

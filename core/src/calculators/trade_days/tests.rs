@@ -4,7 +4,7 @@ use super::*;
 use crate::fields::{Form, is_missing, known_as};
 use crate::measure::Day;
 use crate::sheet::{Step as Line, Verdict};
-use crate::words::{Amount, Text, Voice};
+use crate::words::{Amount, Language, Text, Voice};
 use jiff::civil::Date;
 use proptest::prelude::*;
 
@@ -14,6 +14,16 @@ fn day(year: u16, month: u8, day: u8) -> Day {
 
 fn step(name: &str, days: i64, after: &str) -> Step {
     Step { name: name.into(), days, after: after.into(), ..Step::blank() }
+}
+
+/// A day of another year than the first says which: from Thursday, 2026-12-31, over New Year's Day.
+#[test]
+fn a_day_of_another_year_says_its_year() {
+    let input = Input { start: Some(day(2026, 12, 31)), ..plan(vec![step("A", 2, "")]) };
+    let sheet = TradeDays::sheet(&input, &solve(&input).unwrap(), <_>::default());
+    assert_eq!(say(&sheet.headline.value()), "Fri Jan 1, 2027");
+    let spanish = Voice { language: Language::Spanish, ..Voice::default() };
+    assert_eq!(spanish.say(&sheet.headline.value()), "vie 1 ene 2027");
 }
 
 /// From Monday, 2027-01-04.
@@ -66,24 +76,24 @@ fn the_sample_is_what_a_calendar_on_the_wall_says() {
 fn the_sheet_tells_the_chain_the_days_and_whom_to_call_first() {
     let sheet =
         TradeDays::sheet(&Input::sample(), &solve(&Input::sample()).unwrap(), <_>::default());
-    assert_eq!(say(&sheet.headline.value()), "Mon 2027-02-01");
+    assert_eq!(say(&sheet.headline.value()), "Mon Feb 1");
     assert_eq!(sheet.headline.amount, Amount::Count(20_270_201));
     assert_eq!(sheet.figure("days").unwrap().amount, Amount::Count(29));
     let Line { expr, .. } = &sheet.working[0];
     assert_eq!(expr.value().and_then(|it| it.amount()), Some(Amount::Count(29)), "day by day");
-    assert_eq!(say(sheet.next.as_ref().unwrap()), "First call: DUCTS, by Thu 2027-01-07.");
+    assert_eq!(say(sheet.next.as_ref().unwrap()), "First call: DUCTS, by Thu Jan 7.");
     let chain = &sheet.parts[0].rows;
-    assert_eq!(say(&chain[0].value), "Mon 2027-01-04 to Wed 2027-01-06: the first day");
-    assert_eq!(say(&chain[4].value), "Tue 2027-01-19: after WIRES and days off");
+    assert_eq!(say(&chain[0].value), "Mon Jan 4 to Wed Jan 6: the first day");
+    assert_eq!(say(&chain[4].value), "Tue Jan 19: after WIRES and days off");
     let table = sheet.parts[1].table.as_ref().unwrap();
     assert_eq!((table.rows.len(), table.heads.len()), (10, 5));
     let ducts: Vec<_> = table.rows[3].cells.iter().map(say).collect();
-    assert_eq!(say(&table.rows[3].name), "DUCTS, HVAC");
-    assert_eq!(ducts, ["Thu 2027-01-14", "Thu 2027-01-14", "Thu 2027-01-07", "1"]);
-    assert_eq!(say(&sheet.parts[2].rows[3].value), "moves no other; last day Mon 2027-02-01");
+    assert_eq!(say(&table.rows[3].name), "DUCTS");
+    assert_eq!(ducts, ["Thu Jan 14", "Thu Jan 14", "Thu Jan 7", "1"]);
+    assert_eq!(say(&sheet.parts[2].rows[3].value), "moves no other; last day Mon Feb 1");
     assert_eq!(
         say(&sheet.parts[2].rows[9].value),
-        "moves no other; last day Tue 2027-02-02",
+        "moves no other; last day Tue Feb 2",
         "the last step itself"
     );
     assert_eq!(sheet.verdict(), Verdict::Within, "no rule is held against it");

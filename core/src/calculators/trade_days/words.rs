@@ -17,7 +17,6 @@ words! {
     OFF_HINT = "Empty is one day.", es "Vacío es un día.";
     STEPS = "Steps", es "Pasos";
     STEP = "Step", es "Paso";
-    STEP_HINT = "One word: others name it.", es "Una palabra: otros lo nombran.";
     WHO = "Who", es "Quién";
     CREW = "Crew", es "Cuadrilla";
     ELECTRICIAN = "Electrician", es "Electricista";
@@ -46,7 +45,8 @@ words! {
 
     LAST = "Last day", es "Último día";
     IN_ALL = "Days, first to last", es "Días, del primero al último";
-    DAY = "{0} {1}", es "{0} {1}";
+    DAY = "{0} {1} {2}", es "{0} {2} {1}";
+    DAY_OF_YEAR = "{0} {1} {2}, {3}", es "{0} {2} {1} {3}";
     CHAIN = "What the last day hangs on", es "De qué depende el último día";
     SPAN = "{0} to {1}: {2}", es "{0} a {1}: {2}";
     ONE_DAY = "{0}: {1}", es "{0}: {1}";
@@ -60,7 +60,7 @@ words! {
     BEGINS = "Begins", es "Empieza";
     DONE = "Done", es "Termina";
     CALL_BY = "Call by", es "Llamar";
-    SLACK = "May slip, days", es "Holgura, días";
+    SLACK = "Float", es "Holgura";
     LATE = "If a step takes a day longer", es "Si un paso toma un día más";
     MOVES = "moves {0}; last day {1}", es "mueve {0}; último día {1}";
     STAYS = "moves no other; last day {0}", es "no mueve otro; último día {0}";
@@ -76,7 +76,23 @@ words! {
     FRI = "Fri", es "vie";
     SAT = "Sat", es "sáb";
     SUN = "Sun", es "dom";
+    JAN = "Jan", es "ene";
+    FEB = "Feb", es "feb";
+    MAR = "Mar", es "mar";
+    APR = "Apr", es "abr";
+    MAY = "May", es "may";
+    JUN = "Jun", es "jun";
+    JUL = "Jul", es "jul";
+    AUG = "Aug", es "ago";
+    SEP = "Sep", es "sep";
+    OCT = "Oct", es "oct";
+    NOV = "Nov", es "nov";
+    DEC = "Dec", es "dic";
 }
 
 /// By their place in the week.
 pub(super) static WEEK: [&Phrase; 7] = [&MON, &TUE, &WED, &THU, &FRI, &SAT, &SUN];
+
+/// By their place in the year.
+pub(super) static YEAR: [&Phrase; 12] =
+    [&JAN, &FEB, &MAR, &APR, &MAY, &JUN, &JUL, &AUG, &SEP, &OCT, &NOV, &DEC];
