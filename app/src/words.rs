@@ -90,6 +90,7 @@ words! {
     MORE_OF_ITEM = "More", es "Más";
     USED = "Put in.", es "Puesto.";
     YES = "Yes", es "Sí";
+    NO = "No", es "No";
     RULER = "Tape", es "Cinta";
     RULER_OF = "Set {0} by feet, inches and sixteenths", es "Poner {0} en pies, pulgadas y dieciseisavos";
     FEET = "Feet", es "Pies";
@@ -143,6 +144,7 @@ words! {
     LOOKING_AT_NUMBERS = "Looking at what each number says today …", es "Viendo qué dice hoy cada número …";
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
     READY_SAMPLED = "{0}; {1} more in samples as they came, not counted", es "{0}; {1} más en ejemplos tal cual, sin contar";
+    HELD_WHY = "nothing on record covers the old material", es "nada de lo que consta cubre el material viejo";
     READY_LATER = "{0} {0?number|numbers} further down {0?is|are} held: nothing on record covers the old material {0?it disturbs|they disturb}.", es "Más abajo hay {0} {0?número detenido|números detenidos}: nada de lo que consta cubre el material viejo que {0?toca|tocan}.";
     READY_LATER_COUNT = "{1} held further down; here {0}", es "{1} {1?detenido|detenidos} más abajo; aquí {0}";
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
@@ -299,6 +301,7 @@ words! {
     SAVED_NOW = "Saved: {0}, {1}. Now: {2}, {3}.", es "Guardado: {0}, {1}. Ahora: {2}, {3}.";
     AGAIN = "Copy", es "Copiar";
     MOVE = "Move to another job …", es "Mover a otro trabajo …";
+    THEN_NOW_BARE = "Saved: {0}. Now: {1}.", es "Guardado: {0}. Ahora: {1}.";
     THEN_NOW = "Then: {0}, {1}. Now: {2}, {3}.", es "Antes: {0}, {1}. Ahora: {2}, {3}.";
     INVENTED = "Invented: nobody’s house and nobody’s numbers.", es "Inventado: ni la casa ni los números son de nadie.";
     DEMO_SAYS = "Look round, open its numbers, change them. What you save goes to your own jobs.", es "Véalo, abra sus números, cámbielos. Lo que guarde va a sus propios trabajos.";

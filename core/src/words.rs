@@ -3,7 +3,7 @@
 //! A [`Phrase`] holds one wording in each language; a [`Text`] is a phrase with its values, and
 //! [`Voice::say`] is the one place where the two meet. Nothing else builds text for people.
 
-use crate::measure::{Area, Length, Measure, Rounding, Shown, Units, Volume};
+use crate::measure::{Area, Day, Length, Measure, Rounding, Shown, Units, Volume};
 
 /// One wording, with `{0}` where a value goes and `{0?one|many}` where it counts something.
 #[derive(Debug, PartialEq, Eq)]
@@ -51,6 +51,8 @@ pub enum Amount {
     Room(Volume),
     /// A count.
     Count(i64),
+    /// A day of the calendar.
+    Day(Day),
     /// Any other physical quantity, with its unit.
     Measure(Measure),
 }
@@ -69,6 +71,7 @@ impl Amount {
                 let figure = [sign, &count.unsigned_abs().to_string()].concat();
                 Shown { figure, unit: "", rounded: false }
             }
+            Self::Day(day) => Shown { figure: day.exact(), unit: "", rounded: false },
         }
     }
 
@@ -98,6 +101,7 @@ impl Amount {
             Self::Volume(volume) => volume.exact(),
             Self::Room(volume) => volume.exact_as_room(),
             Self::Count(count) => count.to_string(),
+            Self::Day(day) => day.exact(),
             Self::Measure(measure) => measure.exact(),
         }
     }
@@ -109,6 +113,7 @@ impl Amount {
             Self::Area(area) => area.square_nanometres(),
             Self::Volume(volume) | Self::Room(volume) => volume.units().into(),
             Self::Count(count) => count.into(),
+            Self::Day(day) => day.number().into(),
             Self::Measure(measure) => measure.millionths().into(),
         }
     }
@@ -122,6 +127,7 @@ impl Amount {
             Self::Volume(_) => Self::Volume(Volume::from_units(narrow())),
             Self::Room(_) => Self::Room(Volume::from_units(narrow())),
             Self::Count(_) => Self::Count(narrow()),
+            Self::Day(day) => Self::Day(Day::of_number(narrow()).unwrap_or(day)),
             Self::Measure(measure) => Self::Measure(measure.of_same(narrow())),
         }
     }
@@ -130,6 +136,9 @@ impl Amount {
     pub fn from_exact(text: &str) -> Option<Self> {
         if let Ok(count) = text.parse() {
             return Some(Self::Count(count));
+        }
+        if Day::is_plain(text) {
+            return Day::read(text).ok().map(Self::Day);
         }
         if let Some(measure) = Measure::from_exact(text) {
             return Some(Self::Measure(measure));
@@ -167,6 +176,7 @@ amounts! {
     Area, Area;
     Volume, Volume;
     i64, Count;
+    Day, Day;
     Measure, Measure;
 }
 

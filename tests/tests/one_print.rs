@@ -31,7 +31,7 @@ impl Prints {
                 let unit = unit.fold(0, |sum, byte| sum * 256 + byte) << 64;
                 (4, unit + u128::from(measure.millionths().unsigned_abs()))
             }
-            Amount::Count(_) => return,
+            Amount::Count(_) | Amount::Day(_) => return,
         };
         let figures = self.0.entry(key).or_default();
         let figure = figure.replace(['−', '≈', ' '], "");

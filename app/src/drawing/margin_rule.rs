@@ -60,7 +60,7 @@ fn step(amount: Amount, units: Units, end: i64) -> i64 {
         step
     };
     match (amount, units) {
-        (Amount::Count(_), _) => decimal(1),
+        (Amount::Count(_) | Amount::Day(_), _) => decimal(1),
         (Amount::Area(_), Units::Customary) => decimal(raw(Amount::Area(Area::square_feet(1)))),
         (Amount::Area(_), Units::Metric) => decimal(1_000_000_000_000),
         (Amount::Room(_), Units::Customary) => decimal(Volume::hundredths(172_800).units()),

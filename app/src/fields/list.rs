@@ -5,7 +5,7 @@ use super::choice::picker;
 use super::count::stepper;
 use super::long::Long;
 use super::{Place, asked, folding, join, names, one};
-use crate::elements::{El, Piece, each, el, on_change, show_soon, when};
+use crate::elements::{El, Piece, each, el, on_change, show_soon, text, when};
 use crate::question::Question;
 use crate::sheet_view::{undo_button, undo_said};
 use crate::signal::{Memo, RwSignal};
@@ -167,6 +167,11 @@ pub(super) fn called(item: &'static Item) -> Option<&'static Row> {
     item.rows.first().filter(|row| matches!(row.kind, Kind::Text(_)))
 }
 
+/// Whether a row says how many there are of an item, which more equal ones add to.
+fn is_counted(row: &Row) -> bool {
+    row.key == COUNT && matches!(row.kind, Kind::Count { .. })
+}
+
 /// What kind of item it is.
 fn main(item: &'static Item) -> Option<&'static Row> {
     item.rows.iter().find(|row| matches!(row.kind, Kind::Choice(_)))
@@ -182,7 +187,7 @@ fn line(
 ) -> Piece {
     let path = join(list, &at.to_string());
     let numbered = numbered(item, at);
-    let count = item.rows.iter().find(|row| row.key == COUNT);
+    let count = item.rows.iter().find(|row| is_counted(row));
     let in_view = [called(item), main(item), count];
     let mut in_line = Vec::new();
     let mut notes = Vec::new();
@@ -294,8 +299,8 @@ fn differences(
     path: String,
 ) -> El {
     let usual = (item.blank)();
-    el("summary").text_live(move || {
-        let said = question.draft.with(|root| {
+    let said = text(move || {
+        question.draft.with(|root| {
             let Some(here) = root.at(&path) else { return String::new() };
             let other = rest.iter().filter(|row| {
                 leaf(here, row.key) != leaf(&usual, row.key)
@@ -303,9 +308,15 @@ fn differences(
                     && !row.is_foremost(root)
             });
             other.map(|row| as_said(row, leaf(here, row.key))).collect::<Vec<_>>().join(", ")
-        });
-        if said.is_empty() { speech::phrase(&w::MORE_OF_ITEM) } else { said }
-    })
+        })
+    });
+    // On paper, where nothing can be opened, only what it says is of use.
+    el("summary").class_when("screen-only", move || said.with(String::is_empty)).text_live(
+        move || {
+            let said = said.get();
+            if said.is_empty() { speech::phrase(&w::MORE_OF_ITEM) } else { said }
+        },
+    )
 }
 
 /// A leaf as it is called.
@@ -315,6 +326,10 @@ fn as_said(row: &Row, leaf: String) -> String {
             Some(pick) => speech::phrase(pick.label),
             None => leaf,
         },
+        Kind::Flag => {
+            let says = if leaf == "yes" { &w::YES } else { &w::NO };
+            speech::say(&say!(w::PAIR, row.label, says))
+        }
         _ => speech::say(&say!(w::PAIR, row.label, leaf)),
     }
 }
@@ -352,7 +367,7 @@ fn adders(question: Question, item: &'static Item, list: &str) -> El {
 fn added(draft: &Node, list: &str, item: &Item, add: &Node) -> Option<(String, Node)> {
     let items = draft.items(list);
     let most = item.rows.iter().find_map(|row| match row.kind {
-        Kind::Count { most, .. } if row.key == COUNT => Some(most),
+        Kind::Count { most, .. } if is_counted(row) => Some(most),
         _ => None,
     });
     let others = |node: &Node| {

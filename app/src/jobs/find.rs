@@ -83,8 +83,9 @@ fn line(found: &Found<'_>) -> El {
     let place: Vec<&str> = place.into_iter().filter(|part| !part.is_empty()).collect();
     let place = place.join(" · ");
     let says = match kept.is_held() {
-        true => held(),
-        false => verdict(kept.verdict(), word_of(&mark.calculator, kept)),
+        true => Some(held()),
+        false if kept.is_bare() => None,
+        false => Some(verdict(kept.verdict(), word_of(&mark.calculator, kept))),
     };
     let link = el("a")
         .class("mark-line")

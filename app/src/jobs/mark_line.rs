@@ -41,6 +41,15 @@ pub(crate) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
     if is_hold && !kept.is_held() { &w::HOLD_OPEN } else { kept.word() }
 }
 
+/// What was kept, and what that is now.
+pub(crate) fn then_now(calculator: &str, then: &Kept, now: &Kept) -> Text {
+    let [was, is] = [then, now].map(|kept| shown(&kept.answer));
+    if then.is_bare() && now.is_bare() {
+        return say!(w::THEN_NOW_BARE, was, is);
+    }
+    say!(w::THEN_NOW, was, word_of(calculator, then), is, word_of(calculator, now))
+}
+
 /// What a mark's item holds. It says what was kept, and what that is today once `is_told`.
 pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piece {
     let part = |build: fn(&Lines, &Mark, Option<&Today>) -> Piece| {
@@ -115,7 +124,7 @@ fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         .with(el("span").class("value").text(&voice.say(&named)))
         .text(" ")
         .with(is_held.then(held))
-        .with((!is_held).then(|| verdict(word, word_of(&mark.calculator, kept))))
+        .with((!is_held && !kept.is_bare()).then(|| verdict(word, word_of(&mark.calculator, kept))))
         .with((is_held && is_over).then(|| verdict(Verdict::Over, Verdict::Over.words())));
     // A room is known by its plan.
     let is_room = catalog::find(&mark.calculator).is_some_and(|it| it.is_room);
@@ -151,11 +160,7 @@ fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let now = match &*today.says {
         Ok(worked) => {
             let now = Kept::of(worked);
-            (!now.agrees(kept)).then(|| {
-                let (then, says) =
-                    (word_of(&mark.calculator, kept), word_of(&mark.calculator, &now));
-                say!(w::THEN_NOW, shown(&kept.answer), then, shown(&now.answer), says)
-            })
+            (!now.agrees(kept)).then(|| then_now(&mark.calculator, kept, &now))
         }
         Err(stale) => Some(stale.says()),
     };

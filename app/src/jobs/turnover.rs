@@ -100,7 +100,7 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
             if number.is_held {
                 // What holds it is on its own lines overleaf.
                 if wanted == Verdict::Over {
-                    line(number, None, held());
+                    line(number, Some((&w::HELD_WHY).into()), held());
                 }
                 continue;
             }

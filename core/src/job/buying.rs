@@ -364,7 +364,7 @@ fn whole_one(amount: Amount) -> i128 {
         Amount::Area(_) => Area::square_feet(1).square_nanometres(),
         Amount::Volume(_) => Volume::hundredths(100).units().into(),
         Amount::Room(_) => i128::from(Volume::hundredths(100).units()) * 1728,
-        Amount::Count(_) => 1,
+        Amount::Count(_) | Amount::Day(_) => 1,
         Amount::Measure(_) => 1_000_000,
     }
 }
@@ -398,6 +398,7 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
         Amount::Volume(_) => Volume::read(text, units).ok().map(Amount::Volume),
         Amount::Room(_) => Volume::read(text, units).ok().map(Amount::Room),
         Amount::Count(_) => text.parse().ok().map(Amount::Count),
+        Amount::Day(_) => None,
         Amount::Measure(like) => Measure::read(text, like.unit(), units).ok().map(Amount::Measure),
     }
 }

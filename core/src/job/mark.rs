@@ -95,6 +95,11 @@ impl Kept {
         word_of(&self.verdict)
     }
 
+    /// Whether nothing was checked, so that no word says how it stood: a price is within nothing.
+    pub fn is_bare(&self) -> bool {
+        self.checks.is_empty() && self.verdict == Verdict::Within.key()
+    }
+
     /// Whether a person would call the two the same answer: figure, text and verdict. Which
     /// checks stood beside it, and under which edition, does not matter.
     pub fn agrees(&self, other: &Self) -> bool {

@@ -135,7 +135,7 @@ impl Value {
     fn of(amount: Amount) -> Self {
         let exact = |dims| Self::new(dims, Exact(amount.raw(), 1));
         match amount {
-            Amount::Count(_) => exact(PURE),
+            Amount::Count(_) | Amount::Day(_) => exact(PURE),
             Amount::Length(_) => exact(LENGTH),
             Amount::Area(_) => exact(AREA),
             // 64 bits times 44 are well within 128.

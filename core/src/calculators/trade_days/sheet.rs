@@ -69,9 +69,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let mut all = Part::plain("days", &w::ALL, None, Vec::new());
     all.table = Some(Table { heads, rows });
     let in_all = answer.last.number() - answer.first.number() + 1;
-    // Numbered as it is written, so that a day that moves is another amount.
-    let number = answer.last.exact().replace('-', "").parse().unwrap_or(in_all);
-    let last = Figure::plain("last-day", &w::LAST, i64::into(number));
+    let last = Figure::plain("last-day", &w::LAST, answer.last.into());
     Sheet {
         headline: Figure { said: Some(told(answer.last)), ..last },
         lead: None,

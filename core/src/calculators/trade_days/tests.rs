@@ -77,7 +77,7 @@ fn the_sheet_tells_the_chain_the_days_and_whom_to_call_first() {
     let sheet =
         TradeDays::sheet(&Input::sample(), &solve(&Input::sample()).unwrap(), <_>::default());
     assert_eq!(say(&sheet.headline.value()), "Mon Feb 1");
-    assert_eq!(sheet.headline.amount, Amount::Count(20_270_201));
+    assert_eq!(sheet.headline.amount, Amount::Day(day(2027, 2, 1)));
     assert_eq!(sheet.figure("days").unwrap().amount, Amount::Count(29));
     let Line { expr, .. } = &sheet.working[0];
     assert_eq!(expr.value().and_then(|it| it.amount()), Some(Amount::Count(29)), "day by day");
