@@ -10,6 +10,7 @@ pub(crate) mod decimal;
 mod length;
 mod physical;
 mod reading;
+pub mod time_of_day;
 pub mod unit;
 mod volume;
 

@@ -2,12 +2,12 @@
 //! tested dead.
 
 use super::circuits::Circuit;
-use super::clock;
 use super::graph::{Answer, Laid};
 use super::input::{Input, Mount, PlacedBox, Proof, Run, State, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
 use crate::fields::each_name;
+use crate::measure::time_of_day::told;
 use crate::measure::{Day, Length, Rounding, divide};
 use crate::rules::compare::is_at_most;
 use crate::rules::electrical::voltage_drop::OF_BRANCH;
@@ -331,7 +331,7 @@ fn rolls(answer: &Answer) -> Vec<PartRow> {
 fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
     let mut at = day?.exact();
     if !time.trim().is_empty() {
-        at = [at, clock::told(time)].join(" ");
+        at = [at, told(time)].join(" ");
     }
     Some(match by.trim() {
         "" => say!(s::AT, at),
