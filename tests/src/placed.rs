@@ -14,6 +14,7 @@ type Place = fn(&mut Node);
 const PLACED: &[(&str, Place)] = &[
     ("register-spots", register_spots),
     ("boards", boards),
+    ("behind-the-board", behind_the_board),
     ("outlets", outlets),
     ("set-out", set_out),
     ("between-edges", between_edges),
@@ -110,6 +111,31 @@ fn boards(input: &mut Node) {
             scale(input, &format!("openings.{at}.{key}"), whole, most);
         }
     }
+}
+
+/// Openings in the right half of the wall, things in the left one, and what hangs within it.
+fn behind_the_board(input: &mut Node) {
+    let of = |feet: i64| Length::inches(12 * feet, 1);
+    let (Some(wall), Some(high)) = (length(input, "wall"), length(input, "high")) else { return };
+    for (list, keys) in [
+        ("openings", ["from", "wide", "sill", "high"]),
+        ("things", ["left", "wide", "low", "tall"]),
+    ] {
+        for at in 0..input.items(list).len() {
+            let path = |key: &str| format!("{list}.{at}.{key}");
+            let widest = of(if list == "things" { 200 } else { 20 });
+            scale(input, &path(keys[0]), wall.part(4), of(200));
+            scale(input, &path(keys[1]), wall.part(4), widest);
+            scale(input, &path(keys[2]), high.part(2), of(20));
+            scale(input, &path(keys[3]), high.part(2), of(20));
+            if let Some(from) = length(input, &path("from")) {
+                input.put(&path("from"), Node::Text(from.plus(wall.part(2)).exact()));
+            }
+        }
+    }
+    scale(input, "at_left", wall.part(2), of(200));
+    scale(input, "across", wall.part(2), of(200));
+    scale(input, "at_low", high, of(20));
 }
 
 /// A walk of drawn walls closes next to never: it becomes two lengths. Parts of a shape take half

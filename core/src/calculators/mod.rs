@@ -6,6 +6,7 @@
 pub mod added_heat;
 pub mod alarm_places;
 pub mod bath_hall_outlets;
+pub mod behind_the_board;
 pub mod between_edges;
 pub mod board_weight;
 pub mod boards;
@@ -25,6 +26,7 @@ pub mod joint_compound;
 pub mod joist_spans;
 pub mod kitchen_outlets;
 pub mod loads;
+pub mod off_tonight;
 pub mod outlets;
 pub mod paint;
 pub mod raised_register;

@@ -22,6 +22,7 @@ const LAYERS: [&str; 12] = [
 
 /// Which calculator may call which other's public `solve`. Never in a circle.
 const CALLS: &[(&str, &str)] = &[
+    ("behind_the_board", "boards"),
     ("boards", "hold"),
     ("boards", "room"),
     ("cable_run", "cable_securing"),

@@ -110,7 +110,8 @@ form! {
     }
 }
 
-static OPENINGS: Item = Item {
+/// Openings, with a door and a window for one tap.
+pub static OPENINGS: Item = Item {
     name: &w::OPENING,
     rows: Opening::ROWS,
     most: 12,
@@ -132,7 +133,8 @@ form! {
     }
 }
 
-static MEMBERS: Item = Item {
+/// Members that were measured.
+pub static MEMBERS: Item = Item {
     name: &w::MEMBER,
     rows: Member::ROWS,
     most: 60,

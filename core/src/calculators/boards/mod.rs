@@ -10,7 +10,9 @@ mod surface;
 mod words;
 
 pub use bands::{Band, bands};
-pub use input::{Input, Member, Opening, Run as Way, Stock, Surface, Want, Wide};
+pub use input::{
+    Input, MEMBERS, Member, OPENINGS, Opening, Run as Way, Stock, Surface, Want, Wide,
+};
 pub use plans::{Answer, Looking, Piece, Plan, Size, fewest};
 pub use surface::{Ground, Part, Run};
 

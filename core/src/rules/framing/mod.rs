@@ -1,6 +1,7 @@
 //! Wood framing: sizes, what may be cut out of a member, and what a roof asks of its ties.
 
 pub mod bearing;
+pub mod behind_board;
 pub mod board_sheets;
 pub mod ceiling_joists;
 pub mod dead_weights;

@@ -10,3 +10,4 @@ pub mod heat;
 pub mod insulation;
 pub mod reach;
 pub mod smoke_alarms;
+pub mod while_off;
