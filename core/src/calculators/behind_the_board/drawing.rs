@@ -3,6 +3,7 @@
 use super::sheet::range;
 use super::words as w;
 use super::{Answer, Input, gap, name};
+use crate::calculators::boards::OPENINGS;
 use crate::measure::Length;
 use crate::say;
 use crate::sheet::{Anchor, Clear, Drawing, Ink, Line, PAGE_PX, Point, Surface};
@@ -36,9 +37,9 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         let edges = [stud.minus(half).max(none), stud.plus(half).min(wall), none, input.high];
         area(&mut page, Surface::Open, Line::Hidden, edges, &w::MEANS_STUD);
     }
-    area(&mut page, Surface::Open, Line::Cut, [none, wall, none, input.high], &w::MEANS_WALL);
+    area(&mut page, Surface::Open, Line::Cut, [none, wall, none, input.high], &w::WALL);
     for opening in &input.openings {
-        area(&mut page, Surface::Blank, Line::Cut, gap(opening), &w::MEANS_OPENING);
+        area(&mut page, Surface::Blank, Line::Cut, gap(opening), OPENINGS.name);
     }
     for thing in &input.things {
         // A line has no inside.
@@ -50,13 +51,10 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     }
     if let (true, Some(low), Some(left)) = (input.hang, input.at_low, input.at_left) {
         let (right, tick) = (left.plus(input.across), page.px(4));
-        for x in [left, right] {
-            let edges = [x, x, low.minus(tick), low.plus(tick)];
-            area(&mut page, Surface::Open, Line::Leader, edges, &w::MEANS_HANG);
-        }
-        area(&mut page, Surface::Open, Line::Leader, [left, right, low, low], &w::MEANS_HANG);
+        let edges = [left, right, low.minus(tick), low.plus(tick)];
+        area(&mut page, Surface::Open, Line::Leader, edges, &w::ALONG);
     }
-    let mut twin = vec![say!(w::TWIN_WALL, wall, input.high)];
+    let mut twin = vec![say!(w::OF, &w::WALL, wall)];
     for number in &answer.order {
         let thing = &input.things[*number];
         let [left, right, low, top] = thing.edges();

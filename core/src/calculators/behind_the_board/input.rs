@@ -114,9 +114,9 @@ form! {
     /// One wall from the room.
     pub struct Input {
         /// End to end.
-        wall: Option<Length>, row(&w::WALL, &w::WALL_HINT, span(12, 2400, &[]));
+        wall: Option<Length>, row(&w::WALL, &w::NOTHING, span(12, 2400, &[]));
         /// Floor to ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::HIGH_HINT, span(24, 240, &[])).of_room("ceiling-height");
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, span(24, 240, &[])).of_room("ceiling-height");
         /// Studs, center to center.
         spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::NOTHING, span(6, 48, &[Length::inches(16, 1), Length::inches(24, 1)]));
         /// The first center on it.
@@ -126,7 +126,7 @@ form! {
         /// A stud, across its face.
         thick: Length = THICK, row(&w::THICK, &w::NOTHING, span(1, 6, &[THICK]));
         /// Doors and windows.
-        openings: Vec<Opening>, row(&w::OPENINGS, &w::NOTHING, Kind::List(&OPENINGS));
+        openings: Vec<Opening>, row(OPENINGS.name, &w::NOTHING, Kind::List(&OPENINGS));
         /// What is in it.
         things: Vec<Thing>, row(&w::THINGS, &w::THINGS_HINT, Kind::List(&THINGS));
         /// Something is to hang.
@@ -140,7 +140,7 @@ form! {
         /// Its screw.
         screw: Option<Length>, row(&w::SCREW, &w::NOTHING, length(12, &[Length::inches(2, 1), Length::inches(5, 2), Length::inches(3, 1)], true)).when(HANGS);
         /// Before the stud's face.
-        cover: Length = Length::inches(1, 2), row(&w::COVER, &w::COVER_HINT, length(6, &[], false)).when(HANGS);
+        cover: Length = Length::inches(1, 2), row(&w::COVER, &w::NOTHING, length(6, &[], false)).when(HANGS);
     }
 }
 

@@ -89,12 +89,7 @@ impl Calculator for BehindTheBoard {
     }
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
-        Caution::all(&[
-            (&w::DRAWN, None),
-            (&w::SCAN, None),
-            (KEEP_OFF.says, Some(&KEEP_OFF)),
-            (&w::INSPECT, None),
-        ])
+        Caution::all(&[(&w::DRAWN, None), (&w::SCAN, None), (KEEP_OFF.says, Some(&KEEP_OFF))])
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
@@ -137,9 +132,8 @@ fn studs(input: &Input) -> Vec<Length> {
     let (wall, half) = (input.wall.unwrap_or_default(), input.thick.part(2));
     let mut all: Vec<Length> = Vec::new();
     let mut add = |at: Length| {
-        let place = all.partition_point(|other| *other < at);
-        if Length::ZERO <= at && at <= wall && all.get(place) != Some(&at) {
-            all.insert(place, at);
+        if Length::ZERO <= at && at <= wall {
+            insert(&mut all, at);
         }
     };
     for stud in &input.studs {
@@ -208,9 +202,8 @@ fn stretches(
 ) -> Vec<Stretch> {
     let mut cuts = vec![left, right];
     let mut cut = |edge: Length| {
-        let place = cuts.partition_point(|other| *other < edge);
-        if left < edge && edge < right && cuts[place] != edge {
-            cuts.insert(place, edge);
+        if left < edge && edge < right {
+            insert(&mut cuts, edge);
         }
     };
     for thing in &input.things {
@@ -284,10 +277,18 @@ fn faults(input: &Input) -> Faults {
 
 /// What a thing is called: as it is numbered in its list.
 fn name(at: usize, thing: &Thing) -> Text {
-    let (number, what) = (at as i64 + 1, thing.what.label());
+    let named = say!(w::NAMED, at as i64 + 1, thing.what.label());
     match thing.note.trim() {
-        "" => say!(w::NAMED, number, what),
-        note => say!(w::NAMED_NOTE, number, what, note),
+        "" => named,
+        note => say!(w::OF, named, note),
+    }
+}
+
+/// Puts a place among others from left to right, once.
+fn insert(all: &mut Vec<Length>, at: Length) {
+    let place = all.partition_point(|other| *other < at);
+    if all.get(place) != Some(&at) {
+        all.insert(place, at);
     }
 }
 

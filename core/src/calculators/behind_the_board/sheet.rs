@@ -6,33 +6,20 @@ use super::{Answer, BehindTheBoard, Calculator, Input, Meets, Thing, What, name,
 use crate::measure::Length;
 use crate::rules::compare::{Limit, at_least, at_most, settle, unverified};
 use crate::rules::electrical::nail_protection::{along, clear};
-use crate::rules::framing::behind_board::{KEEP_OFF, NONE_LOOSE, ONE_HOLDS, SHORT};
+use crate::rules::framing::behind_board::{NONE_LOOSE, ONE_HOLDS, SHORT};
 use crate::rules::framing::shield_plates::CLEAR;
 use crate::say;
-use crate::sheet::{
-    Asks, Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow, Verdict,
-};
+use crate::sheet::{Asks, Check, FOREMOST, Figure, Part, PartRow, Sheet, Table, TableRow, Verdict};
 use crate::words::{Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let count = |key, title, count: usize| Figure::plain(key, title, (count as i64).into());
-    let mut working = Vec::new();
-    if let (true, Some(screw)) = (input.hang, input.screw) {
-        let expr = Expr::length(screw).less(Expr::length(input.cover));
-        working.push(Step { key: "past".to_owned(), name: (&w::PAST).into(), expr, source: None });
-    }
-    let next = match answer.along.as_slice() {
-        [] => None,
-        [one] => Some(say!(w::NEXT, range(one.from, one.to), met(input, one.meets))),
-        _ => Some(say!(w::NEXT_MANY, held(answer), input.across)),
-    };
     Sheet {
-        headline: count("noted", &w::NOTED, input.things.len()),
+        headline: Figure::plain("noted", &w::NOTED, (input.things.len() as i64).into()),
         lead: None,
-        next,
-        figures: vec![count("studs", &w::COUNT_STUDS, answer.studs.len())],
+        next: None,
+        figures: Vec::new(),
         checks: checks(input, answer),
-        working,
+        working: Vec::new(),
         parts: parts(input, answer),
         materials: Vec::new(),
         cautions: BehindTheBoard::cautions(None),
@@ -54,7 +41,7 @@ fn met(input: &Input, meets: Meets) -> Text {
     match meets {
         Meets::KeepOff(at) => say!(w::IS_OFF, name(at, &input.things[at])),
         Meets::Opening(at) => say!(w::IS_OPENING, at as i64 + 1),
-        Meets::Wood(at) => say!(w::IS_WOOD, name(at, &input.things[at])),
+        Meets::Wood(at) => name(at, &input.things[at]),
         Meets::Stud(at) => say!(w::IS_STUD, at),
         Meets::Nothing => (&w::IS_NOTHING).into(),
     }
@@ -72,69 +59,48 @@ fn least(thing: &Thing, answer: &Answer) -> Option<(Limit<Length>, bool)> {
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
-    let named = |phrase: &'static Phrase, at: usize| Text {
-        phrase,
-        args: vec![name(at, &input.things[at]).into()],
-    };
     let key = |start: &str, at: usize| [start, &(at + 1).to_string()].concat();
-    let (mut unknown, mut loose, mut wood) = (0, 0, 0);
+    let of = |at: usize, what: &'static Phrase| say!(w::OF, name(at, &input.things[at]), what);
     for (at, thing) in input.things.iter().enumerate() {
-        if thing.what.is_run() && !thing.plated {
-            match (thing.deep, least(thing, answer)) {
-                (Some(deep), Some((limit, is_read))) => {
-                    let check = at_least(&key("deep-", at), named(&w::CHECK_DEEP, at), deep, limit);
-                    all.push(if is_read { check } else { unverified(check) });
-                }
-                _ => unknown += 1,
-            }
+        if thing.what.is_run()
+            && !thing.plated
+            && let Some((limit, is_read)) = least(thing, answer)
+        {
+            let name = of(at, &w::DEEP);
+            let check = at_least(&key("deep-", at), name, thing.deep.unwrap_or_default(), limit);
+            all.push(match (thing.deep, is_read) {
+                (None, _) => Check { asks: Asks::Missing, ..settle(check, &w::ASK_DEPTH) },
+                (_, false) => unverified(check),
+                _ => check,
+            });
         }
         if thing.what.holds() {
-            wood += 1;
             let [left, right, ..] = thing.edges();
-            let off = [left, right].map(|end| on_stud(input, &answer.studs, end).is_none());
-            let why = match off {
-                [false, false] => continue,
-                [true, false] => &w::LEFT_OFF,
-                [false, true] => &w::RIGHT_OFF,
-                _ => &w::BOTH_OFF,
-            };
-            loose += 1;
-            let count = off.iter().filter(|is_off| **is_off).count() as i64;
-            let check = at_most(&key("ends-", at), named(&w::CHECK_ENDS_OF, at), count, NONE_LOOSE);
-            all.push(settle(check, why));
+            for (start, end, why) in
+                [("left-", left, &w::LEFT_OFF), ("right-", right, &w::RIGHT_OFF)]
+            {
+                let is_off = on_stud(input, &answer.studs, end).is_none();
+                let name = name(at, thing);
+                let check = at_most(&key(start, at), name, i64::from(is_off), NONE_LOOSE);
+                if is_off {
+                    all.push(settle(check, why));
+                }
+            }
         }
     }
-    if wood > 0 && loose == 0 {
-        all.push(at_most("ends", (&w::CHECK_ENDS).into(), 0, NONE_LOOSE));
-    }
-    if unknown > 0 {
-        let none = Limit { value: 0, source: CLEAR.source };
-        let none = answer
-            .edition
-            .or_newest(along)
-            .map_or(none, |it| Limit { value: 0, source: it.source });
-        let check =
-            settle(at_most("no-depth", (&w::CHECK_NO_DEPTH).into(), unknown, none), &w::ASK_DEPTH);
-        all.push(Check { asks: Asks::Missing, ..check });
-    }
     if !answer.along.is_empty() {
-        let check = at_least("hold", (&w::CHECK_HOLD).into(), held(answer), ONE_HOLDS);
+        let check = at_least("hold", (&w::ALONG).into(), held(answer), ONE_HOLDS);
         let is_over = check.verdict == Verdict::Over;
         all.push(if is_over { settle(check, ONE_HOLDS.source.says) } else { check });
     }
-    let mut untold = 0;
     for at in answer.reach.iter().copied() {
-        match (input.things[at].deep, input.screw) {
-            (Some(deep), Some(screw)) => {
-                let left = deep.minus(screw.minus(input.cover).max(Length::ZERO));
-                all.push(at_least(&key("tip-", at), named(&w::CHECK_TIP, at), left, SHORT));
-            }
-            _ => untold += 1,
-        }
-    }
-    if untold > 0 {
-        let none = Limit { value: 0, source: &KEEP_OFF };
-        all.push(settle(at_most("reach", (&w::CHECK_REACH).into(), untold, none), &w::ASK_REACH));
+        let both = input.things[at].deep.zip(input.screw);
+        // What isn't known is not said to be clear.
+        let (deep, screw) = both.unwrap_or_default();
+        let left = deep.minus(screw.minus(input.cover).max(Length::ZERO));
+        let check = at_least(&key("tip-", at), of(at, &w::SCREW), left, SHORT);
+        let ask = |check| Check { asks: Asks::Missing, ..settle(check, &w::ASK_REACH) };
+        all.push(if both.is_none() { ask(check) } else { check });
     }
     all
 }
@@ -156,11 +122,11 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
             cells: vec![range(left, right), range(low, top), deep],
         });
     }
-    let heads = [&w::THING, &w::FROM_LEFT, &w::FROM_FLOOR, &w::BEHIND].map(Text::from).to_vec();
+    let heads = [&w::THING, &w::AT_LEFT, &w::FROM_FLOOR, &w::DEEP].map(Text::from).to_vec();
     let mut all = Vec::new();
     let mut add = |key, title, note, rows, table| all.push(Part { key, title, note, rows, table });
     if let (false, Some(low)) = (along.is_empty(), input.at_low) {
-        add(FOREMOST, say!(w::ALONG, low), Some((&w::ALONG_NOTE).into()), along, None);
+        add(FOREMOST, say!(w::OF, &w::ALONG, low), Some((&w::AT_LEFT).into()), along, None);
     }
     if !rows.is_empty() {
         add("things", (&w::THINGS).into(), None, Vec::new(), Some(Table { heads, rows }));

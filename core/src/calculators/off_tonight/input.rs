@@ -68,7 +68,7 @@ form! {
         /// Which, in plain words.
         named: String, row(&w::NAMED, &w::NOTHING, NAME).foremost(|_| true);
         /// What people are without.
-        feeds: String, row(&w::FEEDS, &w::FEEDS_HINT, Kind::Text(60)).foremost(|_| true);
+        feeds: String, row(&w::FEEDS, &w::NOTHING, Kind::Text(60)).foremost(|_| true);
         /// From which day.
         off_day: Option<Day>, row(&w::OFF_DAY, &w::OFF_DAY_HINT, Kind::Day);
         /// At what time.
@@ -77,10 +77,8 @@ form! {
         back_day: Option<Day>, row(&w::BACK_DAY, &w::BACK_DAY_HINT, Kind::Day);
         /// By what time.
         back_time: String, row(&w::BACK_TIME, &w::NOTHING, TIME).foremost(|_| true);
-        /// Who turns it on.
-        who: String, row(&w::WHO, &w::NOTHING, NAME);
-        /// Whom to call.
-        call: String, row(&w::CALL, &w::NOTHING, NAME);
+        /// Who turns it on, and whom to call.
+        who: String, row(&w::WHO, &w::NOTHING, Kind::Text(60));
         /// Who lives by it.
         medical: Medical, row(&w::MEDICAL, &w::NOTHING, Kind::Choice(Medical::PICKS)).when(POWER);
         /// What it keeps cold.
@@ -148,25 +146,11 @@ form! {
 impl Input {
     /// What the screen opens with: invented.
     pub fn sample() -> Self {
-        let line = |what, [named, feeds, off, back]: [&str; 4]| Line {
-            what,
-            named: named.to_owned(),
-            feeds: feeds.to_owned(),
-            off_time: off.to_owned(),
-            back_time: back.to_owned(),
-            who: "Crew".to_owned(),
-            call: "555-0142".to_owned(),
-            ..Line::blank()
-        };
-        let kitchen =
-            line(What::Circuit, ["Kitchen", "no refrigerator, no kettle", "13:00", "16:30"]);
-        Self {
-            off: vec![
-                Line { medical: Medical::None, cold: Cold::Fridge, ..kitchen },
-                line(What::ColdWater, ["Upstairs bath", "no toilet upstairs", "9:00", "12:00"]),
-            ],
-            ..Self::blank()
-        }
+        let [named, off_time, back_time, who] =
+            ["Kitchen", "13:00", "16:30", "Crew, 555-0142"].map(str::to_owned);
+        let (medical, cold) = (Medical::None, Cold::Fridge);
+        let line = Line { named, off_time, back_time, who, medical, cold, ..Line::blank() };
+        Self { off: vec![line], ..Self::blank() }
     }
 
     /// Whether any of it falls where people sleep. Times of the night that can't be read count as

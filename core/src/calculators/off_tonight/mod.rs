@@ -9,7 +9,7 @@ pub use input::{Cold, Input, Line, Medical, What};
 
 use super::{Calculator, Trade};
 use crate::edition::Basis;
-use crate::measure::time_of_day::{minutes, told};
+use crate::measure::time_of_day::minutes;
 use crate::rules::residential::smoke_alarms::ALARMS_OUT;
 use crate::rules::residential::while_off::{GAS, GENERATOR, MEDICAL, WAY};
 use crate::say;
@@ -93,43 +93,23 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     Ok(Answer { order, spans, overnight })
 }
 
-/// Times that can't be read, and what is back before it goes off: such a line counts as one without
-/// times.
+/// Times that can't be read: such a line counts as one without times.
 fn left_out(input: &Input) -> Faults {
     let mut faults = Faults::new();
     let mut odd = |path: String, label, typed: &str| {
-        let is_odd = !typed.trim().is_empty() && minutes(typed).is_none();
-        if is_odd {
-            let (given, says) = (typed.to_owned(), say!(w::NO_TIME));
+        if !typed.trim().is_empty() && minutes(typed).is_none() {
+            let (given, says) = (typed.to_owned(), (&w::TIME_HINT).into());
             faults.push(Fault { path, label, given, says });
         }
-        is_odd
     };
     odd("night".to_owned(), &w::NIGHT, &input.night);
     odd("morning".to_owned(), &w::MORNING, &input.morning);
-    let mut early = Faults::new();
     for (at, line) in input.off.iter().enumerate() {
         let path = |key| ["off.", &at.to_string(), key].concat();
-        let is_odd = odd(path(".off_time"), &w::OFF_TIME, &line.off_time)
-            | odd(path(".back_time"), &w::BACK_TIME, &line.back_time);
-        if let (false, Some(off), Some(back)) = (is_odd, line.off_day, line.back_day)
-            && (back < off || line.has_times() && line.span().is_none())
-        {
-            let then = [off.exact(), told(&line.off_time)].join(" ");
-            let given = [back.exact(), told(&line.back_time)].join(" ");
-            let (path, says) = (path(".back_day"), say!(w::TOO_EARLY, then.trim()));
-            early.push(Fault { path, label: &w::BACK_DAY, given, says });
-        }
+        odd(path(".off_time"), &w::OFF_TIME, &line.off_time);
+        odd(path(".back_time"), &w::BACK_TIME, &line.back_time);
     }
-    faults.append(&mut early);
     faults
-}
-
-impl Line {
-    /// Whether both times of day are there.
-    fn has_times(&self) -> bool {
-        minutes(&self.off_time).is_some() && minutes(&self.back_time).is_some()
-    }
 }
 
 #[cfg(test)]

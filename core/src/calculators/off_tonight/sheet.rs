@@ -12,31 +12,16 @@ use crate::rules::residential::while_off::{
 };
 use crate::say;
 use crate::sheet::{Asks, Check, FOREMOST, Figure, Part, PartRow, Sheet, Source, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::words::{Amount, Arg, Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let count = |count: usize| Amount::Count(count as i64);
-    let overnight = answer.overnight.iter().filter(|is_off| **is_off).count();
-    let mut figures = vec![Figure::plain("overnight", &w::OVERNIGHT, count(overnight))];
-    if let Some(longest) = answer.spans.iter().flatten().map(|span| hours(*span)).max() {
-        figures.push(Figure::plain("longest", &w::LONGEST, longest.into()));
-    }
     let checks = checks(input, answer);
     let is_over = checks.iter().any(|check| check.verdict == Verdict::Over);
-    let last = answer.order.iter().rfind(|at| answer.spans[**at].is_some());
-    let next = match last {
-        _ if is_over => Some((&w::NEXT_STOP).into()),
-        Some(at) => {
-            let line = &input.off[*at];
-            Some(say!(w::NEXT_LAST, time(line.back_day, &line.back_time), name(line)))
-        }
-        None => None,
-    };
     Sheet {
-        headline: Figure::plain("off", &w::COUNT, count(input.off.len())),
+        headline: Figure::plain("off", &w::COUNT, Amount::Count(input.off.len() as i64)),
         lead: None,
-        next,
-        figures,
+        next: is_over.then(|| (&w::NEXT_STOP).into()),
+        figures: Vec::new(),
         checks,
         working: Vec::new(),
         parts: vec![notice(input, answer)],
@@ -52,20 +37,24 @@ fn hours([from, to]: [i64; 2]) -> Measure {
     Measure::new(&HOUR, i64::try_from(millionths).unwrap_or(i64::MAX))
 }
 
-fn name(line: &Line) -> Text {
-    match line.named.trim() {
-        "" => line.what.label().into(),
-        named => say!(w::PAIR, line.what.label(), named),
-    }
-}
-
 /// As it was given, a time of day as a clock shows it.
-fn time(day: Option<Day>, time: &str) -> Text {
+fn time(day: Option<Day>, time: &str) -> Arg {
     let both = [day.map(Day::exact).unwrap_or_default(), told(time)].join(" ");
     match both.trim() {
         "" => (&w::NOT_GIVEN).into(),
-        both => say!(w::ONE, both),
+        both => both.into(),
     }
+}
+
+/// One after another, without what is empty.
+fn joined(first: Text, more: &[&String]) -> Text {
+    let mut all = first;
+    for more in more {
+        if !more.trim().is_empty() {
+            all = say!(w::WITH, all, more.trim());
+        }
+    }
+    all
 }
 
 fn notice(input: &Input, answer: &Answer) -> Part {
@@ -74,13 +63,11 @@ fn notice(input: &Input, answer: &Answer) -> Part {
         let line = &input.off[*at];
         let (off, back) =
             (time(line.off_day, &line.off_time), time(line.back_day, &line.back_time));
-        let mut value = say!(w::WHEN, off, back);
-        for more in [&line.feeds, &line.who, &line.call] {
-            if !more.trim().is_empty() {
-                value = say!(w::WITH, value, more.trim());
-            }
-        }
-        rows.push(PartRow { name: name(line), value, puts: Vec::new() });
+        rows.push(PartRow {
+            name: joined(line.what.label().into(), &[&line.named]),
+            value: joined(say!(w::WHEN, off, back), &[&line.feeds, &line.who]),
+            puts: Vec::new(),
+        });
     }
     Part {
         key: FOREMOST,
@@ -101,62 +88,56 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let none = |source| Limit { value: 0, source };
     // Past its limit it is over; told wherever there is such a line.
     let bans: [(_, _, &'static Phrase, _, Is<'_>); 3] = [
-        (What::Circuit, "medical", &w::CHECK_MEDICAL, none(&MEDICAL), &|_, line| {
+        (What::Circuit, "medical", &w::MEDICAL, none(&MEDICAL), &|_, line| {
             line.what == What::Circuit && line.medical == Medical::Needs
         }),
         (What::Alarm, "alarms", &w::CHECK_ALARMS, NONE_OUT, &|at, line| {
             line.what == What::Alarm && answer.overnight[at]
         }),
-        (What::Way, "way", &w::CHECK_WAY, none(&WAY), &|_, line| {
-            line.what == What::Way && !line.kept
-        }),
+        (What::Way, "way", &w::WAY, none(&WAY), &|_, line| line.what == What::Way && !line.kept),
     ];
     for (what, key, name, limit, is) in bans {
-        if input.off.iter().any(|line| line.what == what) {
+        // What nobody asked about is not said to be none.
+        let is_told = |line: &Line| {
+            line.what == what && (what != What::Circuit || line.medical != Medical::NotAsked)
+        };
+        if input.off.iter().any(is_told) {
             all.push(at_most(key, name.into(), count(is), limit));
         }
     }
-    for (cold, key, name, limit) in [
-        (Cold::Fridge, "refrigerator", &w::CHECK_FRIDGE, REFRIGERATOR),
-        (Cold::Full, "full-freezer", &w::CHECK_FULL, FULL_FREEZER),
-        (Cold::Half, "half-freezer", &w::CHECK_HALF, HALF_FREEZER),
-    ] {
-        let mut longest: Option<Measure> = None;
-        for (line, span) in input.off.iter().zip(&answer.spans) {
-            if let (true, true, Some(span)) = (line.what == What::Circuit, line.cold == cold, span)
-            {
-                longest = longest.max(Some(hours(*span)));
-            }
-        }
-        if let Some(longest) = longest {
-            all.push(at_most(key, name.into(), longest, limit));
+    for (line, span) in input.off.iter().zip(&answer.spans) {
+        let limit = match line.cold {
+            Cold::Nothing => continue,
+            Cold::Fridge => REFRIGERATOR,
+            Cold::Full => FULL_FREEZER,
+            Cold::Half => HALF_FREEZER,
+        };
+        if let (What::Circuit, Some(span)) = (line.what, span) {
+            let name = joined(line.cold.label().into(), &[&line.named]);
+            all.push(at_most(line.cold.key(), name, hours(*span), limit));
         }
     }
     // Those that ask; told where there is one.
-    let asked: [(_, &'static Phrase, &'static Source, &'static Phrase, _, Is<'_>); 7] = [
-        ("asked", &w::CHECK_ASKED, &MEDICAL, &w::ASK_LIVING, Asks::First, &|_, line| {
+    let asked: [(_, &'static Phrase, &'static Source, _, Is<'_>); 6] = [
+        ("asked", &w::MEDICAL, &MEDICAL, Asks::Missing, &|_, line| {
             line.what == What::Circuit && line.medical == Medical::NotAsked
         }),
-        ("gas", &w::CHECK_GAS, &GAS, GAS.says, Asks::First, &|_, line| line.what == What::Gas),
-        ("frost", &w::CHECK_FROST, &FROST, &w::ASK_FROST, Asks::First, &|_, line| {
+        ("gas", &w::GAS, &GAS, Asks::First, &|_, line| line.what == What::Gas),
+        ("frost", &w::FROST, &FROST, Asks::First, &|_, line| {
             line.frost && matches!(line.what, What::Heat | What::Gas)
         }),
-        ("sump", &w::CHECK_SUMP, &NIGHT, &w::ASK_SUMP, Asks::First, &|_, line| {
-            line.sump && line.what == What::Circuit
-        }),
-        ("overnight", &w::OVERNIGHT, &NIGHT, &w::ASK_NIGHT, Asks::Minded, &|at, line| {
+        ("sump", &w::SUMP, &NIGHT, Asks::First, &|_, line| line.sump && line.what == What::Circuit),
+        ("overnight", &w::OVERNIGHT, &NIGHT, Asks::Minded, &|at, line| {
             line.what != What::Alarm && answer.overnight[at]
         }),
-        ("times", &w::CHECK_TIMES, &NIGHT, &w::ASK_TIMES, Asks::Missing, &|at, _| {
-            answer.spans[at].is_none()
-        }),
-        ("who", &w::CHECK_WHO, &NIGHT, &w::ASK_WHO, Asks::Missing, &|_, line| {
-            line.who.trim().is_empty() || line.call.trim().is_empty()
+        ("missing", &w::CHECK_TIMES, &NIGHT, Asks::Missing, &|at, line| {
+            answer.spans[at].is_none() || line.who.trim().is_empty()
         }),
     ];
-    for (key, name, source, why, asks, is) in asked {
+    for (key, name, source, asks, is) in asked {
         let count = count(is);
         if count > 0 {
+            let why = if key == "missing" { &w::ASK_TIMES } else { source.says };
             let check = settle(at_most(key, name.into(), count, none(source)), why);
             all.push(Check { asks, ..check });
         }
