@@ -11,9 +11,9 @@ words! {
 
 source!(
     /// Of one state.
-    CALIFORNIA_CHANGE, "ca-bpc-7159-6", "California BPC 7159.6", CA_SAYS, CA_SEEN, Read
+    CALIFORNIA_CHANGE, "ca-bpc-7159-6", "California BPC 7159.6" es "California BPC 7159.6", CA_SAYS, CA_SEEN, Read
 );
 source!(
     /// Of many.
-    STATES_CHANGE, "state-change-rules", "State contract rules", LOCAL_SAYS, LOCAL_SEEN, Memory
+    STATES_CHANGE, "state-change-rules", "State contract rules" es "Reglas estatales de contratos", LOCAL_SAYS, LOCAL_SEEN, Memory
 );

@@ -9,5 +9,5 @@ words! {
 
 source!(
     /// The critical path method.
-    CRITICAL_PATH, "critical-path", "Critical path method", SAYS, SEEN, Memory
+    CRITICAL_PATH, "critical-path", "Critical path method" es "Método de la ruta crítica", SAYS, SEEN, Memory
 );
