@@ -123,12 +123,21 @@ impl Shown {
         if self.rounded {
             text.push_str("≈ ");
         }
-        // Money is written as on a till, and money for an hour like it.
+        // Money is written as on a till, always with its cents, and money for an hour like it.
         if let Some(rest) = self.unit.strip_prefix('$') {
             let owed = self.figure.strip_prefix('−');
             text.push_str(if owed.is_some() { "−$" } else { "$" });
-            text.push_str(owed.unwrap_or(&self.figure));
-            if self.figure.bytes().rev().nth(1) == Some(b'.') {
+            let figure = owed.unwrap_or(&self.figure);
+            let (whole, part) = figure.split_once('.').unwrap_or((figure, ""));
+            for (at, digit) in whole.chars().enumerate() {
+                if at > 0 && (whole.len() - at).is_multiple_of(3) {
+                    text.push(',');
+                }
+                text.push(digit);
+            }
+            text.push('.');
+            text.push_str(part);
+            for _ in part.len()..2 {
                 text.push('0');
             }
             text.push_str(rest);

@@ -36,6 +36,24 @@ fn folded(unit: &str) -> String {
     unit
 }
 
+/// Money without the marks of its thousands, as we write it ourselves: only where a point with cents
+/// behind them leaves no doubt what they are.
+fn without_thousands(money: &str) -> Option<String> {
+    let (whole, cents) = money.split_once('.')?;
+    let mut groups = whole.split(',');
+    let mut all =
+        groups.next().filter(|first| first.ends_with(|it: char| it.is_ascii_digit()))?.to_owned();
+    for group in groups {
+        if group.len() != 3 || !group.bytes().all(|it| it.is_ascii_digit()) {
+            return None;
+        }
+        all.push_str(group);
+    }
+    all.push('.');
+    all.push_str(cents);
+    Some(all)
+}
+
 impl Measure {
     /// So many millionths of a unit.
     pub const fn new(unit: &'static Unit, millionths: i64) -> Self {
@@ -90,13 +108,15 @@ impl Measure {
     /// # Errors
     /// The [`Problem`]; [`Problem::TooLarge`] past what is held.
     pub fn read(text: &str, unit: &'static Unit, units: Units) -> Reading<Self> {
-        let mut scan = Scanner::new(text);
+        let is_money = unit.key.starts_with('$');
+        let whole = if is_money { without_thousands(text) } else { None };
+        let mut scan = Scanner::new(whole.as_deref().unwrap_or(text));
         if scan.is_done() {
             return Err(Problem::Empty);
         }
         // A dollar stands before its figure, and is its unit with what comes after.
         let minus = scan.take_minus();
-        let before = unit.key.starts_with('$') && scan.take('$');
+        let before = is_money && scan.take('$');
         let minus = minus || scan.take_minus();
         let number = scan.number()?;
         let mut rest = folded(scan.rest());

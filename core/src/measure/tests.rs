@@ -395,8 +395,8 @@ fn measures_read_and_show_in_both_units() {
         ("4 1/2", &PITCH, Units::Customary, "4.5 /12", "4.5 in 12", "4.5 in 12"),
         ("1/2", &PITCH, Units::Customary, "0.5 /12", "0.5 in 12", "0.5 in 12"),
         ("6:12", &PITCH, Units::Customary, "6 /12", "6 in 12", "6 in 12"),
-        ("$40", &MONEY_SPENT, Units::Customary, "40 $", "$40", "$40"),
-        ("-$40", &MONEY_SPENT, Units::Customary, "-40 $", "−$40", "−$40"),
+        ("$40", &MONEY_SPENT, Units::Customary, "40 $", "$40.00", "$40.00"),
+        ("-$40", &MONEY_SPENT, Units::Customary, "-40 $", "−$40.00", "−$40.00"),
         (
             "$52.50/hr",
             &MONEY_AN_HOUR,
@@ -413,7 +413,8 @@ fn measures_read_and_show_in_both_units() {
             "$52.50 an hour",
             "$52.50 an hour",
         ),
-        ("50 $/h", &MONEY_AN_HOUR, Units::Customary, "50 $/h", "$50 an hour", "$50 an hour"),
+        ("$18,939.84", &MONEY_SPENT, Units::Customary, "18939.84 $", "$18,939.84", "$18,939.84"),
+        ("50 $/h", &MONEY_AN_HOUR, Units::Customary, "50 $/h", "$50.00 an hour", "$50.00 an hour"),
         ("7.25%", &MONEY_PERCENT, Units::Customary, "7.25 pct", "7.25 %", "7.25 %"),
         ("12000 btuh", &BTUH, Units::Customary, "12000 btu/h", "12000 Btu/h", "≈ 3517 W"),
         ("100 cfm", &CFM, Units::Customary, "100 cfm", "100 cfm", "≈ 47 L/s"),
@@ -441,6 +442,10 @@ fn measures_read_and_show_in_both_units() {
     for (text, unit) in [
         ("30 kg", &PSF),
         ("$40 $", &MONEY_SPENT),
+        ("$1,500", &MONEY_SPENT),
+        ("$1,50,000.00", &MONEY_SPENT),
+        ("$,500.00", &MONEY_SPENT),
+        ("1,500.00 psf", &PSF),
         ("$40 usd", &MONEY_SPENT),
         ("$40 an hour", &MONEY_SPENT),
         ("$$40", &MONEY_AN_HOUR),
@@ -486,10 +491,33 @@ fn an_area_that_is_something_never_shows_as_nothing() {
 
 #[test]
 fn money_is_written_as_on_a_till() {
-    for (figure, want) in
-        [("−12.5", "−$12.50"), ("12", "$12"), ("12.5", "$12.50"), ("0.05", "$0.05"), ("9", "$9")]
-    {
+    for (figure, want) in [
+        ("−12.5", "−$12.50"),
+        ("12", "$12.00"),
+        ("12.345", "$12.345"),
+        ("0.05", "$0.05"),
+        ("999", "$999.00"),
+        ("18939.84", "$18,939.84"),
+        ("−1234567", "−$1,234,567.00"),
+    ] {
         let shown = Shown { figure: figure.to_owned(), unit: "$", rounded: false };
         assert_eq!(shown.text(), want);
+    }
+}
+
+#[test]
+fn what_is_typed_in_such_a_unit_is_shown_with_every_decimal() {
+    use unit::typed;
+    for (own, text, want) in [
+        (&typed::HOUR, "7.25", "7.25 h"),
+        (&typed::HOUR, "7 1/3", "7.333333 h"),
+        (&typed::NUMBER, "2.125", "2.125"),
+        (&typed::MONEY_SPENT, "12.345", "$12.345"),
+        (&typed::MONEY_AN_HOUR, "61.35", "$61.35 an hour"),
+        (&typed::MONEY_PERCENT, "8.8755", "8.8755 %"),
+    ] {
+        let read = Measure::read(text, own, Units::Customary).unwrap();
+        assert_eq!(read.show(Units::Customary, Rounding::Nearest).text(), want);
+        assert_eq!(Measure::from_exact(&read.exact()), Some(read), "of the same key");
     }
 }

@@ -191,6 +191,23 @@ units! {
     MONEY_SPENT = "$", "$" ["usd", "dollars"], 2, MONEY, (1, 1), None;
 }
 
+/// Units in which what was typed is shown as it was typed: with every decimal that it has. By their keys
+/// they are the units that they come from, so that records and links don't differ.
+pub mod typed {
+    use super::Unit;
+
+    /// A plain decimal.
+    pub static NUMBER: Unit = Unit { places: 6, ..super::NUMBER };
+    /// Time.
+    pub static HOUR: Unit = Unit { places: 6, ..super::HOUR };
+    /// Money for an hour's work.
+    pub static MONEY_AN_HOUR: Unit = Unit { places: 6, ..super::MONEY_AN_HOUR };
+    /// A share of money.
+    pub static MONEY_PERCENT: Unit = Unit { places: 6, ..super::MONEY_PERCENT };
+    /// Money.
+    pub static MONEY_SPENT: Unit = Unit { places: 6, ..super::MONEY_SPENT };
+}
+
 /// One unit is told from another by its key.
 impl PartialEq for Unit {
     fn eq(&self, other: &Self) -> bool {

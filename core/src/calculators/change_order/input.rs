@@ -2,8 +2,8 @@
 
 use super::words as w;
 use crate::fields::{Form, Item, Kind, Row, Span, row};
-use crate::measure::unit::{HOUR, MONEY_AN_HOUR, MONEY_PERCENT, MONEY_SPENT, NUMBER};
-use crate::measure::{Measure, Unit};
+use crate::measure::unit::typed::{HOUR, MONEY_AN_HOUR, MONEY_PERCENT, MONEY_SPENT, NUMBER};
+use crate::measure::{Day, Measure, Unit};
 use crate::words::Phrase;
 use crate::{choice, form};
 
@@ -44,6 +44,15 @@ const fn measure(
     row(label, hint, Kind::Measure(span))
 }
 
+/// Somebody's time: written in hours and parts of one.
+const fn hours() -> Row {
+    const COMMON: &[Measure] =
+        &[Measure::hundredths(&HOUR, 350), Measure::whole(&HOUR, 4), Measure::whole(&HOUR, 8)];
+    let (least, most) = (Measure::whole(&HOUR, 0), Measure::whole(&HOUR, 10_000));
+    let span = Span { least, most, why: &w::TOO_MUCH, common: COMMON, optional: false };
+    row(&w::HOURS, &w::HOURS_HINT, Kind::Measure(span))
+}
+
 const fn text(label: &'static Phrase, hint: &'static Phrase, most: usize) -> Row {
     row(label, hint, Kind::Text(most))
 }
@@ -54,7 +63,7 @@ form! {
         /// Who, or what for.
         who: String, text(&w::LABOR_LINE, &w::NOTHING, 40).foremost(|_| true);
         /// How long.
-        hours: Option<Measure>, measure(&w::HOURS, &w::NOTHING, &HOUR, 10_000, false);
+        hours: Option<Measure>, hours();
         /// The person's own.
         rate: Option<Measure>, measure(&w::RATE, &w::OWN, &MONEY_AN_HOUR, 10_000, false);
     }
@@ -111,6 +120,10 @@ const NO_SHARE: Measure = Measure::whole(&MONEY_PERCENT, 0);
 form! {
     /// A change.
     pub struct Input {
+        /// Its place among the changes of a contract.
+        number: String, text(&w::NUMBER, &w::NOTHING, 20);
+        /// When it is given to the owner.
+        issued: Option<Day>, row(&w::ISSUED, &w::NOTHING, Kind::Day);
         /// In the owner's words.
         what: String, text(&w::WHAT, &w::NOTHING, 200);
         /// Its reason.

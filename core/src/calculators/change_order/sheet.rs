@@ -6,10 +6,18 @@ use crate::measure::unit::PERCENT;
 use crate::measure::{Measure, Rounding, divide};
 use crate::say;
 use crate::sheet::{Figure, Part, PartRow, Sheet, Table, TableRow};
-use crate::words::Text;
+use crate::words::{Phrase, Text};
 
 fn row(name: Text, value: Text) -> PartRow {
     PartRow { name, value, puts: Vec::new() }
+}
+
+/// What a person calls a line, or its place where it has no name.
+fn named(name: &str, place: &'static Phrase, at: usize) -> Text {
+    match name.trim() {
+        "" => say!(*place, at as i64 + 1),
+        name => say!(w::VALUE, name),
+    }
 }
 
 /// Of what is charged, in percent.
@@ -22,20 +30,21 @@ fn share(of: Measure, whole: Measure) -> Measure {
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let [labor, materials, markup, tax, credits] = answer.parts;
     let mut lines = Vec::new();
-    let mut line = |name: &str, count: Option<Measure>, each: Option<Measure>, comes: Measure| {
-        if let (Some(count), Some(each)) = (count, each) {
-            lines.push(row(say!(w::LINE, name, count, each), say!(w::VALUE, comes)));
+    let mut line = |name: Text, of: [Option<Measure>; 2], comes: Option<&Measure>| {
+        if let ([Some(count), Some(each)], Some(comes)) = (of, comes) {
+            lines.push(row(say!(w::LINE, name, count, each), say!(w::VALUE, *comes)));
         }
     };
-    for (it, comes) in input.labor.iter().zip(&answer.labor) {
-        line(&it.who, it.hours, it.rate, *comes);
+    for (at, it) in input.labor.iter().enumerate() {
+        line(named(&it.who, &w::WORKER_AT, at), [it.hours, it.rate], answer.labor.get(at));
     }
-    for (it, comes) in input.materials.iter().zip(&answer.materials) {
-        line(&it.what, it.count, it.price, *comes);
+    for (at, it) in input.materials.iter().enumerate() {
+        line(named(&it.what, &w::MATERIAL_AT, at), [it.count, it.price], answer.materials.get(at));
     }
     let less = |of: Measure| of.of_same(-of.millionths());
-    for (it, comes) in input.credits.iter().zip(&answer.credits) {
-        lines.push(row(say!(w::VALUE, it.what.as_str()), say!(w::VALUE, less(*comes))));
+    for (at, comes) in answer.credits.iter().enumerate() {
+        let name = named(&input.credits[at].what, &w::CREDIT_AT, at);
+        lines.push(row(name, say!(w::VALUE, less(*comes))));
     }
     let total = name(answer.charged, credits);
     let mut rows = Vec::new();
@@ -57,11 +66,16 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let heads = [&w::SHARES, &w::AMOUNT, &w::SHARE].map(Text::from).into();
     let mut shares = Part::plain("shares", &w::SHARES, None, Vec::new());
     shares.table = Some(Table { heads, rows });
-    let mut sign = vec![
+    let mut sign = Vec::new();
+    if !input.number.trim().is_empty() {
+        sign.push(row((&w::NUMBER).into(), say!(w::VALUE, input.number.trim())));
+    }
+    sign.extend(input.issued.map(|day| row((&w::ISSUED).into(), say!(w::VALUE, day.exact()))));
+    sign.extend([
         row((&w::WHAT).into(), say!(w::VALUE, input.what.as_str())),
         row((&w::WHY).into(), input.why.label().into()),
         row(total.into(), say!(w::VALUE, answer.total)),
-    ];
+    ]);
     sign.extend(answer.after.map(|after| row((&w::AFTER).into(), say!(w::VALUE, after))));
     sign.push(row((&w::DAYS).into(), say!(w::VALUE, input.days)));
     if !input.paid.is_empty() {

@@ -2,7 +2,8 @@
 
 use super::*;
 use crate::fields::{Form, is_missing};
-use crate::measure::unit::{HOUR, MONEY_AN_HOUR, MONEY_PERCENT, NUMBER};
+use crate::measure::unit::typed::{HOUR, MONEY_AN_HOUR, MONEY_PERCENT, NUMBER};
+use crate::measure::{Day, Rounding, Units};
 use crate::words::{Text, Voice};
 use proptest::prelude::*;
 use rust_decimal::{Decimal, RoundingStrategy};
@@ -34,7 +35,7 @@ fn the_sample_comes_to_what_a_pencil_says() {
     assert_eq!(say(&sheet.headline.value()), "$289.02");
     assert_eq!(say(&sheet.headline.name), "Added to the price");
     let lines: Vec<_> = sheet.parts[0].rows.iter().map(|row| say(&row.value)).collect();
-    assert_eq!(lines, ["$183.75", "$79.38", "$87.90", "$6.90", "−$90"]);
+    assert_eq!(lines, ["$183.75", "$79.38", "$87.90", "$6.90", "−$90.00"]);
     assert_eq!(say(&sheet.parts[0].rows[1].name), "Invented helper: 2.5 h × $31.75 an hour");
     let shares: Vec<_> =
         sheet.parts[1].table.as_ref().unwrap().rows.iter().map(|row| say(&row.cells[1])).collect();
@@ -56,12 +57,22 @@ fn the_page_to_sign_says_what_why_how_much_and_when() {
     assert_eq!(said("What changes"), &input.what);
     assert_eq!(said("Why"), "Found behind the finish");
     assert_eq!(said("Added to the price"), "$289.02");
-    assert_eq!(said("Contract price with this"), "$18789.02");
+    assert_eq!(said("Contract price with this"), "$18,789.02");
     assert_eq!(said("Days added"), "1");
     assert_eq!(said("To be paid"), "with the last payment");
     let lines = rows.iter().filter(|(_, value)| value.contains("____ day ____"));
     let lines: Vec<_> = lines.map(|(name, _)| name.as_str()).collect();
     assert_eq!(lines, ["Owner", "Contractor"]);
+    assert!(!rows.iter().any(|(name, _)| name == "Change number" || name == "Issue date"));
+    input.number = " 3 ".into();
+    input.issued = Day::new(2027, 1, 4);
+    let (_, sheet) = shown(&input);
+    let sign = sheet.parts.last().unwrap();
+    assert_eq!(sign.key, "to-sign", "what is signed stands last");
+    let first: Vec<_> =
+        sign.rows[..2].iter().map(|row| (say(&row.name), say(&row.value))).collect();
+    let want = [("Change number", "3"), ("Issue date", "2027-01-04")];
+    assert_eq!(first, want.map(|(name, value)| (name.to_owned(), value.to_owned())));
     // Nothing on it says that a law is met.
     let all = format!("{sheet:?}").to_lowercase();
     assert!(!all.contains("valid") && !all.contains("binding"), "{all}");
@@ -78,7 +89,7 @@ fn more_left_out_than_done_is_a_credit() {
     let bare = Input { what: "Days alone".into(), ..Input::blank() };
     let (answer, sheet) = shown(&bare);
     assert_eq!((answer.total, answer.charged), (dollars(0), dollars(0)));
-    assert_eq!(say(&sheet.headline.value()), "$0");
+    assert_eq!(say(&sheet.headline.value()), "$0.00");
     let fault = &solve(&Input { what: " ".into(), ..bare }).unwrap_err()[0];
     assert!(is_missing(fault) && fault.path == "what");
 }
@@ -87,7 +98,6 @@ fn more_left_out_than_done_is_a_credit() {
 #[test]
 fn a_new_line_waits_for_its_own_rate() {
     use crate::fields::Reader;
-    use crate::measure::Units;
     let mut input = Input { what: "Lights".into(), ..Input::blank() };
     input.labor.push(Labor::blank());
     input.materials.push(Bought::blank());
@@ -96,6 +106,52 @@ fn a_new_line_waits_for_its_own_rate() {
     let want = ["labor.0.hours", "labor.0.rate", "materials.0.count", "materials.0.price"];
     assert_eq!(paths, want);
     assert!(faults.iter().all(is_missing));
+}
+
+/// By hand: 7.25 h × $61.35 are $444.7875, and 2.5 × $12.345 are $30.8625.
+#[test]
+fn every_line_is_told_as_typed_and_comes_to_the_amount_beside_it() {
+    use crate::fields::Reader;
+    use crate::wire::Node;
+    let tree = |all: &[(&str, &str)]| {
+        Node::Tree(all.iter().map(|(key, it)| ((*key).to_owned(), Node::text(it))).collect())
+    };
+    let mut typed = Input { what: "Lights".into(), ..Input::blank() }.write_parts();
+    let mut put = |key: &str, all: Vec<Node>| typed.put(key, Node::List(all));
+    put("labor", vec![tree(&[("who", " "), ("hours", "7.25"), ("rate", "61.35")])]);
+    let tin = tree(&[("what", "Tin"), ("count", "1 1/2"), ("price", "$1,250.00")]);
+    put("materials", vec![tree(&[("what", ""), ("count", "2.5"), ("price", "12.345")]), tin]);
+    put("credits", vec![tree(&[("what", ""), ("worth", "90")])]);
+    let (input, aside) = Reader::form::<Input>(&typed, Units::Customary).unwrap();
+    assert!(aside.is_empty());
+    let (answer, sheet) = shown(&input);
+    let lines: Vec<_> =
+        sheet.parts[0].rows.iter().map(|row| (say(&row.name), say(&row.value))).collect();
+    let want = [
+        ("Worker 1: 7.25 h × $61.35 an hour", "$444.79"),
+        ("Material 1: 2.5 × $12.345", "$30.86"),
+        ("Tin: 1.5 × $1,250.00", "$1,875.00"),
+        ("Left out 1", "−$90.00"),
+    ];
+    assert_eq!(lines, want.map(|(name, value)| (name.to_owned(), value.to_owned())));
+    let written = |at: usize| answer.working.0[at].expr.written(Voice::default());
+    assert_eq!(written(0), "⌊7.25 h × $61.35 an hour⌉");
+    assert_eq!(written(1), "⌊2.5 × $12.345⌉ + ⌊1.5 × $1,250.00⌉");
+    let parts = format!("{:?}", sheet.parts);
+    assert!(!parts.contains(['⌊', '⌉']), "the sign of rounding stays in the working");
+    let spanish = Voice { language: crate::words::Language::Spanish, ..Voice::default() };
+    assert_eq!(spanish.say(&sheet.parts[0].rows[0].name), "Trabajador 1: 7.25 h × $61.35 an hour");
+}
+
+#[test]
+fn hours_on_a_clock_are_refused_with_hours_as_they_are_written() {
+    use crate::fields::Reader;
+    use crate::wire::Node;
+    let mut input = Input::sample().write_parts();
+    input.put("labor.0.hours", Node::text("3:30"));
+    let fault = &Reader::form::<Input>(&input, Units::Customary).unwrap_err()[0];
+    assert_eq!(say(&fault.says), "Can't read “3:30”. Write it like 3.5 h.");
+    assert!(Voice::default().phrase(&w::HOURS_HINT).contains("3:30 is 3.5"));
 }
 
 /// In millionths of a unit.
@@ -129,11 +185,12 @@ fn amount(unit: &'static Unit, most: i64) -> impl Strategy<Value = Option<Measur
 
 fn changes() -> impl Strategy<Value = Input> {
     let labor = (amount(&HOUR, 10_000), amount(&MONEY_AN_HOUR, 10_000));
-    let bought = (amount(&NUMBER, 10_000), amount(&MONEY_SPENT, 100_000));
+    let bought =
+        (amount(&NUMBER, 10_000), amount(&crate::measure::unit::typed::MONEY_SPENT, 100_000));
     let lists = (
         prop::collection::vec(labor, 0..20),
         prop::collection::vec(bought, 0..40),
-        prop::collection::vec(amount(&MONEY_SPENT, 1_000_000), 0..20),
+        prop::collection::vec(amount(&crate::measure::unit::typed::MONEY_SPENT, 1_000_000), 0..20),
     );
     let shares = (amount(&MONEY_PERCENT, 200), amount(&MONEY_PERCENT, 30), any::<bool>());
     (lists, shares).prop_map(|((labor, bought, credits), (markup, tax, all))| Input {
@@ -170,6 +227,16 @@ proptest! {
                 it.millionths()
             };
             prop_assert_eq!(lines.iter().map(cents).sum::<i64>(), sum.millionths());
+        }
+        for row in &sheet.parts[0].rows {
+            prop_assert!(!say(&row.name).contains('≈'), "{}", say(&row.name));
+        }
+        for (it, comes) in input.labor.iter().zip(&answer.labor) {
+            let told = |of: Option<Measure>| {
+                let figure = of.unwrap().show(Units::Customary, Rounding::Nearest).figure;
+                figure.parse::<Decimal>().unwrap()
+            };
+            prop_assert_eq!(to_cent(told(it.hours) * told(it.rate)), decimal(*comes));
         }
         let lines = input.labor.len() + input.materials.len() + input.credits.len();
         prop_assert_eq!(sheet.parts[0].rows.len(), lines);

@@ -6,6 +6,8 @@ words! {
     NAME = "Change order at your own rates", es "Orden de cambio con sus propios precios";
     ABOUT = "What a change adds to the price or takes off it, on a page to sign", es "Lo que un cambio sube o baja del precio, en una hoja para firmar";
     NOTHING = "", es "";
+    NUMBER = "Change number", es "Número de cambio";
+    ISSUED = "Issue date", es "Fecha de emisión";
     WHAT = "What changes", es "Qué cambia";
     WHY = "Why", es "Por qué";
     OWNER_ASKED = "The owner asked", es "Lo pidió el dueño";
@@ -15,6 +17,7 @@ words! {
     LABOR = "Labor", es "Mano de obra";
     LABOR_LINE = "Worker", es "Trabajador";
     HOURS = "Hours", es "Horas";
+    HOURS_HINT = "In hours and parts of one: 3:30 is 3.5.", es "En horas y partes de hora: 3:30 es 3.5.";
     RATE = "Your rate", es "Su tarifa";
     OWN = "Your own; none is looked up.", es "La suya; no se busca ninguna.";
     MATERIALS = "Materials", es "Materiales";
@@ -45,6 +48,9 @@ words! {
     LINES = "Each line", es "Cada línea";
     LINES_NOTE = "Each line, the markup and the tax are rounded to the cent, halves up.", es "Cada línea, el porcentaje y el impuesto se redondean al centavo, las mitades hacia arriba.";
     LINE = "{0}: {1} × {2}", es "{0}: {1} × {2}";
+    WORKER_AT = "Worker {0}", es "Trabajador {0}";
+    MATERIAL_AT = "Material {0}", es "Material {0}";
+    CREDIT_AT = "Left out {0}", es "Se quita {0}";
     VALUE = "{0}", es "{0}";
     SHARES = "What it is made of", es "De qué se compone";
     AMOUNT = "Amount", es "Importe";
