@@ -1,7 +1,7 @@
 //! What is put in: the first day, which days are worked, and the steps with what each waits for.
 
 use super::words as w;
-use crate::fields::{Form, Item, Kind, Preset, row};
+use crate::fields::{Form, Item, Kind, Preset, When, row};
 use crate::measure::Day;
 use crate::{choice, form};
 
@@ -44,8 +44,8 @@ form! {
         who: Who, row(&w::WHO, &w::NOTHING, Kind::Choice(Who::PICKS));
         /// How long, in whole days.
         days: i64 = 1, row(&w::DAYS, &w::DAYS_HINT, days(1, 120));
-        /// On days that nobody works, too.
-        through: bool, row(&w::THROUGH, &w::THROUGH_HINT, Kind::Flag);
+        /// On days that nobody works, too; an inspector's never does.
+        through: bool, row(&w::THROUGH, &w::THROUGH_HINT, Kind::Flag).when(When::IsNot("who", &["inspector"]));
         /// Notice to give beforehand, in days from Monday to Friday.
         call: i64, row(&w::CALL, &w::CALL_HINT, days(0, 60));
         /// It can't begin before.
@@ -80,9 +80,9 @@ form! {
         /// Nothing begins before.
         start: Option<Day>, row(&w::START, &w::NOTHING, Kind::Day);
         /// Whether they are.
-        saturdays: bool, row(&w::SATURDAYS, &w::NOTHING, Kind::Flag);
+        saturdays: bool, row(&w::SATURDAYS, &w::WORKED_HINT, Kind::Flag);
         /// Whether they are.
-        sundays: bool, row(&w::SUNDAYS, &w::NOTHING, Kind::Flag);
+        sundays: bool, row(&w::SUNDAYS, &w::WORKED_HINT, Kind::Flag);
         /// Holidays, and when nobody can come.
         off: Vec<Off>, row(&w::OFF, &w::NOTHING, Kind::List(&OFF));
         /// In any order.

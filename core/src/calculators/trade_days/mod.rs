@@ -2,12 +2,14 @@
 //! hangs on, how far the others may slip, and when to call.
 
 mod input;
+mod inspections;
 mod path;
 mod sheet;
 mod waits;
 mod words;
 
 pub use input::{Input, Off, Step, Who};
+pub use inspections::Early;
 pub use path::{Answer, Because, Planned, solve};
 
 use super::{Calculator, Trade};

@@ -1,7 +1,8 @@
 //! The critical path, by days of a calendar: forward for the earliest days, back for the latest.
 //! Source: [`crate::rules::planning::CRITICAL_PATH`].
 
-use super::input::{Input, Step};
+use super::input::{Input, Step, Who};
+use super::inspections::{Early, early, unasked};
 use super::waits::{Waits, at, waits};
 use super::words as w;
 use crate::fields::missing;
@@ -52,6 +53,10 @@ pub struct Answer {
     pub first: Day,
     /// The last day of all.
     pub last: Day,
+    /// Inspections that nothing waits for, though there is work beside them.
+    pub unasked: Vec<usize>,
+    /// What the crew begins before an inspection that it doesn't wait for.
+    pub early: Vec<Early>,
 }
 
 /// So many days are looked at before the first and behind it.
@@ -80,12 +85,19 @@ struct Plan<'a> {
     first: i64,
     worked: Days,
     every: Days,
+    /// Mondays to Fridays that aren't off.
+    office: Days,
 }
 
 impl Plan<'_> {
     /// The days of a step.
     fn days(&self, step: usize) -> &Days {
-        if self.steps[step].through { &self.every } else { &self.worked }
+        match self.steps[step] {
+            // Whatever the crew works.
+            Step { who: Who::Inspector, .. } => &self.office,
+            Step { through: true, .. } => &self.every,
+            _ => &self.worked,
+        }
     }
 
     /// First and last day of every step, where one of them takes a day longer, if any does.
@@ -167,7 +179,8 @@ fn off(input: &Input, faults: &mut Faults) -> Vec<[i64; 2]> {
 
 /// Works out the days of all steps.
 ///
-/// - Shape: steps of whole days that wait for others; days worked by all alike, or every day.
+/// - Shape: steps of whole days that wait for others; days worked by all alike, or every day. An
+///   inspector's are Mondays to Fridays that aren't off.
 /// - Method: [`crate::rules::planning::CRITICAL_PATH`]. A step begins on the first of its days past the
 ///   last day of all that it waits for.
 /// - Notice is counted back over Mondays to Fridays that aren't off.
@@ -212,11 +225,11 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         }
     }
     let (worked, every, office) = (Days(worked), Days(every), Days(office));
-    let plan = Plan { steps: &input.steps, by, first, worked, every };
-    planned(&plan, start, &office).map_err(|fault| vec![fault])
+    let plan = Plan { steps: &input.steps, by, first, worked, every, office };
+    planned(&plan, start).map_err(|fault| vec![fault])
 }
 
-fn planned(plan: &Plan<'_>, first: Day, office: &Days) -> Result<Answer, Fault> {
+fn planned(plan: &Plan<'_>, first: Day) -> Result<Answer, Fault> {
     let spans = plan.forward(None)?;
     let latest = |spans: &[[i64; 2]]| spans.iter().fold(0, |last, span| last.max(span[1]));
     let last = latest(&spans);
@@ -233,8 +246,8 @@ fn planned(plan: &Plan<'_>, first: Day, office: &Days) -> Result<Answer, Fault> 
         let call = match it.call {
             0 => None,
             notice => {
-                let place = office.place(spans[step][0]).checked_sub(notice as usize);
-                let day = place.and_then(|place| Day::of_number(office.0[place]));
+                let place = plan.office.place(spans[step][0]).checked_sub(notice as usize);
+                let day = place.and_then(|place| Day::of_number(plan.office.0[place]));
                 Some(day.ok_or_else(|| too_far(step, "call", &notice.to_string()))?)
             }
         };
@@ -261,5 +274,7 @@ fn planned(plan: &Plan<'_>, first: Day, office: &Days) -> Result<Answer, Fault> 
         };
     }
     let last = Day::of_number(last).unwrap_or(first);
-    Ok(Answer { steps, order, chain, first, last })
+    let unasked = unasked(plan.steps, &plan.by);
+    let early = early(plan.steps, &plan.by, &spans);
+    Ok(Answer { steps, order, chain, first, last, unasked, early })
 }

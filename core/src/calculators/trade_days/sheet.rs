@@ -1,11 +1,12 @@
 //! The days as they are shown.
 
 use super::words as w;
-use super::{Answer, Because, Calculator, Input, TradeDays};
+use super::{Answer, Because, Calculator, Input, Step as Of, TradeDays, Who};
 use crate::measure::Day;
-use crate::rules::planning::CRITICAL_PATH;
+use crate::rules::compare::{Limit, at_least, at_most, settle};
+use crate::rules::planning::{CRITICAL_PATH, ROUGH_INSPECTION};
 use crate::say;
-use crate::sheet::{Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
+use crate::sheet::{Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
 use crate::words::Text;
 
 /// With its weekday; with its year where that isn't the first day's.
@@ -16,6 +17,26 @@ fn day_text(day: Day, first: Day) -> Text {
         true => say!(w::DAY, week, month, at),
         false => say!(w::DAY_OF_YEAR, week, month, at, day.year().to_string()),
     }
+}
+
+/// What to look at before anybody is called.
+fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
+    let mut all = Vec::new();
+    let mut ask = |check, note| all.push(Check { note: Some(note), ..settle(check, &w::NOTHING) });
+    let name = |step: usize| input.steps[step].name.trim();
+    let limit = |value: i64| Limit { value, source: &ROUGH_INSPECTION };
+    for &step in &answer.unasked {
+        let it = name(step);
+        let key = ["unasked ", it].concat();
+        ask(at_least(&key, say!(w::UNASKED, it), 0, limit(1)), say!(w::ASK_UNASKED, it));
+    }
+    for early in &answer.early {
+        let (it, check) = (name(early.step), name(early.inspection));
+        let key = ["early ", it, " ", check].concat();
+        let days = at_most(&key, say!(w::EARLY, it, check), early.days, limit(0));
+        ask(days, say!(w::ASK_EARLY, it, check));
+    }
+    all
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -45,16 +66,26 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         before = it.done.number();
     }
     let (mut rows, mut late) = (Vec::new(), Vec::new());
-    let mut first_call: Option<(Day, usize)> = None;
+    let mut first_call: Option<Day> = None;
+    let mut to_call: Vec<&str> = Vec::new();
     for &step in &answer.order {
         let it = &answer.steps[step];
-        if let Some(call) = it.call
-            && first_call.is_none_or(|(day, _)| call < day)
-        {
-            first_call = Some((call, step));
+        if let Some(call) = it.call {
+            if first_call.is_none_or(|day| call < day) {
+                first_call = Some(call);
+                to_call.clear();
+            }
+            if first_call == Some(call) {
+                to_call.push(name(step));
+            }
         }
+        let slack = match input.steps[step] {
+            Of { who: Who::Inspector, .. } => &w::SLACK_OFFICE,
+            Of { through: true, .. } => &w::SLACK_DAYS,
+            _ => &w::SLACK_WORK,
+        };
         let call = it.call.map_or((&w::NOTHING).into(), told);
-        let cells = vec![told(it.begins), told(it.done), call, say!(w::COUNT, it.slack)];
+        let cells = vec![told(it.begins), told(it.done), call, say!(*slack, it.slack)];
         rows.push(TableRow { name: say!(w::COUNT, name(step)), cells });
         let moved: Vec<&str> = it.moves.iter().map(|other| name(*other)).collect();
         let last = told(it.last);
@@ -73,9 +104,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     Sheet {
         headline: Figure { said: Some(told(answer.last)), ..last },
         lead: None,
-        next: first_call.map(|(day, step)| say!(w::NEXT, name(step), told(day))),
+        next: first_call.map(|day| {
+            let next = if day < answer.first { &w::NEXT_AHEAD } else { &w::NEXT };
+            say!(*next, to_call.join(", "), told(day))
+        }),
         figures: vec![Figure::plain("days", &w::IN_ALL, in_all.into())],
-        checks: Vec::new(),
+        checks: checks(input, answer),
         working: vec![Step {
             key: "days".to_owned(),
             name: (&w::IN_ALL).into(),

@@ -23,7 +23,9 @@ fn a_day_of_another_year_says_its_year() {
     let sheet = TradeDays::sheet(&input, &solve(&input).unwrap(), <_>::default());
     assert_eq!(say(&sheet.headline.value()), "Fri Jan 1, 2027");
     let spanish = Voice { language: Language::Spanish, ..Voice::default() };
-    assert_eq!(spanish.say(&sheet.headline.value()), "vie 1 ene 2027");
+    assert_eq!(spanish.say(&sheet.headline.value()), "vie\u{a0}1\u{a0}ene\u{a0}2027");
+    let told = Voice::default().say(&sheet.headline.value());
+    assert!(!told.contains(' '), "a day never breaks over two lines: {told}");
 }
 
 /// From Monday, 2027-01-04.
@@ -31,8 +33,9 @@ fn plan(steps: Vec<Step>) -> Input {
     Input { start: Some(day(2027, 1, 4)), steps, ..Input::blank() }
 }
 
+/// With plain blanks, for it to be read here.
 fn say(text: &Text) -> String {
-    Voice::default().say(text)
+    Voice::default().say(text).replace('\u{a0}', " ")
 }
 
 /// By hand, on a calendar of January 2027 whose third Monday is off.
@@ -81,7 +84,7 @@ fn the_sheet_tells_the_chain_the_days_and_whom_to_call_first() {
     assert_eq!(sheet.figure("days").unwrap().amount, Amount::Count(29));
     let Line { expr, .. } = &sheet.working[0];
     assert_eq!(expr.value().and_then(|it| it.amount()), Some(Amount::Count(29)), "day by day");
-    assert_eq!(say(sheet.next.as_ref().unwrap()), "First call: DUCTS, by Thu Jan 7.");
+    assert_eq!(say(sheet.next.as_ref().unwrap()), "First call: DUCTS, WIRES, by Thu Jan 7.");
     let chain = &sheet.parts[0].rows;
     assert_eq!(say(&chain[0].value), "Mon Jan 4 to Wed Jan 6: the first day");
     assert_eq!(say(&chain[4].value), "Tue Jan 19: after WIRES and days off");
@@ -89,7 +92,7 @@ fn the_sheet_tells_the_chain_the_days_and_whom_to_call_first() {
     assert_eq!((table.rows.len(), table.heads.len()), (10, 5));
     let ducts: Vec<_> = table.rows[3].cells.iter().map(say).collect();
     assert_eq!(say(&table.rows[3].name), "DUCTS");
-    assert_eq!(ducts, ["Thu Jan 14", "Thu Jan 14", "Thu Jan 7", "1"]);
+    assert_eq!(ducts, ["Thu Jan 14", "Thu Jan 14", "Thu Jan 7", "1 work day"]);
     assert_eq!(say(&sheet.parts[2].rows[3].value), "moves no other; last day Mon Feb 1");
     assert_eq!(
         say(&sheet.parts[2].rows[9].value),
@@ -120,6 +123,137 @@ fn days_off_are_passed_over_by_work_and_not_by_drying() {
     let steps = [steps, vec![step("C", 1, "B")]].concat();
     let answer = solve(&plan(steps)).unwrap();
     assert_eq!((answer.steps[1].slack, answer.chain), (1, vec![0, 1, 2]), "Sunday is left");
+}
+
+fn of(who: Who, name: &str, days: i64, after: &str) -> Step {
+    Step { who, ..step(name, days, after) }
+}
+
+/// By hand: Friday's wires are inspected on Monday, though Saturday is worked; the board goes on from
+/// Tuesday. The inspector's float is in weekdays, the crew's in days of work, the air's in days.
+#[test]
+fn an_inspector_comes_monday_to_friday_whatever_the_crew_works() {
+    use Who::{Crew, Electrician, Inspector, Other};
+    let steps = vec![
+        of(Electrician, "WIRES", 5, ""),
+        Step { through: true, ..of(Inspector, "CHECK", 1, "WIRES") },
+        of(Crew, "BOARD", 1, "CHECK"),
+        Step { through: true, ..of(Other, "DRY", 1, "WIRES") },
+        of(Electrician, "PLATES", 1, "WIRES"),
+        of(Inspector, "LAST", 1, "PLATES, DRY, WIRES"),
+    ];
+    let input = Input { saturdays: true, sundays: true, ..plan(steps) };
+    let answer = solve(&input).unwrap();
+    let begins = |at: usize| answer.steps[at].begins;
+    assert_eq!(begins(1), day(2027, 1, 11), "Monday");
+    assert_eq!((begins(2), begins(4)), (day(2027, 1, 12), day(2027, 1, 9)));
+    let sheet = TradeDays::sheet(&input, &answer, <_>::default());
+    let rows = &sheet.parts[1].table.as_ref().unwrap().rows;
+    let float = |name: &str| {
+        let row = rows.iter().find(|row| say(&row.name) == name).unwrap();
+        say(&row.cells[3])
+    };
+    assert_eq!((float("LAST"), float("PLATES")), ("1 weekday".into(), "2 work days".into()));
+    assert_eq!(float("DRY"), "2 days");
+}
+
+/// What asks of a plan, with its value.
+fn asks(steps: Vec<Step>) -> Vec<(String, String)> {
+    let input = plan(steps);
+    let sheet = TradeDays::sheet(&input, &solve(&input).unwrap(), <_>::default());
+    for check in &sheet.checks {
+        assert_eq!(check.verdict, Verdict::Ask);
+        assert_eq!(check.source.key, "irc-r109.1.2");
+    }
+    let told = |it: &crate::sheet::Check| {
+        [say(&it.name), say(&it.told()), say(it.note.as_ref().unwrap())].join(" | ")
+    };
+    sheet.checks.iter().map(|it| (it.key.clone(), told(it))).collect()
+}
+
+#[test]
+fn an_inspection_that_the_plan_goes_past_is_named() {
+    use Who::{Crew, Electrician, Inspector};
+    let wires = || vec![of(Electrician, "WIRES", 1, "")];
+    let and = |more: Vec<Step>| asks([wires(), more].concat());
+    let pair = |key: &str, told: &str| (key.to_owned(), told.to_owned());
+    let unasked = || {
+        let told = "Steps that wait for CHECK | 0, at least 1 | \
+            Nothing waits for CHECK: what does it inspect?";
+        pair("unasked CHECK", told)
+    };
+    let check = || of(Inspector, "CHECK", 1, "WIRES");
+    let told = "BOARD before CHECK is done, days | 1 | \
+        BOARD doesn't wait for CHECK. Does it cover what is inspected?";
+    let early = pair("early BOARD CHECK", told);
+    assert_eq!(and(vec![check(), of(Crew, "BOARD", 2, "WIRES")]), [unasked(), early.clone()]);
+    // Something else waits for it, and the board still doesn't.
+    let more = vec![check(), of(Crew, "BOARD", 2, "WIRES"), of(Crew, "TAPE", 1, "CHECK, BOARD")];
+    assert_eq!(and(more), [early]);
+    // The board waits for it, through another step.
+    let more = vec![check(), of(Crew, "INSULATE", 1, "CHECK")];
+    let board = of(Crew, "BOARD", 2, "WIRES, INSULATE");
+    assert_eq!(and([more, vec![board]].concat()), []);
+    // What the inspection waits for is before it, and another trade covers nothing.
+    let more = vec![
+        of(Crew, "BOXES", 1, "WIRES"),
+        of(Inspector, "CHECK", 1, "WIRES, BOXES"),
+        of(Electrician, "PANEL", 1, "WIRES"),
+        of(Crew, "BOARD", 1, "CHECK"),
+    ];
+    assert_eq!(and(more), []);
+    // Begun after the inspection, for its own day.
+    let late = Step { from: Some(day(2027, 1, 20)), ..of(Crew, "BOARD", 2, "WIRES") };
+    assert_eq!(and(vec![check(), late]), [unasked()]);
+    // Two inspections end the job, and there is no work beside them.
+    let more = vec![check(), of(Inspector, "LAST", 1, "WIRES")];
+    assert_eq!(and(more), []);
+    // Work beside the last inspection.
+    let more = vec![check(), of(Crew, "PAINT", 1, "")];
+    assert_eq!(and(more), [unasked()]);
+    assert_eq!(asks(Input::sample().steps), [], "the sample's inspection is waited for");
+}
+
+#[test]
+fn the_first_call_is_told_with_all_who_are_due_and_where_it_is_before_the_first_day() {
+    let next = |call: [i64; 3]| {
+        let steps = call.into_iter().zip(["A", "B", "C"]);
+        let steps = steps.map(|(call, name)| Step { call, ..step(name, 1, "") }).collect();
+        let input = plan(steps);
+        let sheet = TradeDays::sheet(&input, &solve(&input).unwrap(), <_>::default());
+        sheet.next.as_ref().map(say)
+    };
+    let told = "First call: A, C, by Thu Dec 31, 2026, before the first day for work.";
+    assert_eq!(next([2, 1, 2]).unwrap(), told);
+    assert_eq!(next([0; 3]), None);
+}
+
+#[test]
+fn names_may_stand_with_and_between_them() {
+    let waits = |after: &str| {
+        let steps = vec![step("A", 1, ""), step("B", 2, ""), step("C", 1, after)];
+        solve(&plan(steps)).map(|answer| answer.steps[2].begins)
+    };
+    let after_both = Ok(day(2027, 1, 6));
+    for after in ["A, B", "A and B", "a AND b", "A & B", "A&B", "A y B", "A; B", "A B"] {
+        assert_eq!(waits(after), after_both, "{after}");
+    }
+    assert!(waits("A or B").is_err());
+    assert!(waits("A&D").is_err());
+    // A step may be called so itself.
+    let steps = vec![step("Y", 3, ""), step("A&B", 4, ""), step("C", 1, "y"), step("D", 1, "A&B")];
+    let answer = solve(&plan(steps)).unwrap();
+    assert_eq!(
+        (answer.steps[2].begins, answer.steps[3].begins),
+        (day(2027, 1, 7), day(2027, 1, 8))
+    );
+}
+
+#[test]
+fn what_hurts_is_said_of_every_plan() {
+    let first = &TradeDays::cautions(None)[0];
+    let says = "Strip nothing before the laboratory's report, cover nothing before the inspection.";
+    assert_eq!(say(&first.text), says);
 }
 
 fn faults(input: &Input) -> Vec<(String, String)> {
@@ -171,19 +305,22 @@ fn what_does_not_fit_is_refused_at_its_row() {
 fn plans(every_day: bool) -> impl Strategy<Value = Input> {
     let off = prop::collection::vec((0_i64..60, 0_i64..9), 0..4);
     let one = (1_i64..7, any::<bool>(), any::<u16>(), prop::option::weighted(0.2, 0_i64..30));
-    let one = (one, prop_oneof![Just(0_i64), 1_i64..15]);
+    let who = prop::sample::select(vec![Who::Crew, Who::Inspector, Who::Hvac]);
+    let one = (one, prop_oneof![Just(0_i64), 1_i64..15], who);
     let steps = prop::collection::vec(one, 1..9);
     (any::<[bool; 2]>(), 0_i64..40_000, off, steps).prop_map(
         move |([saturdays, sundays], start, off, drawn)| {
             let first = day(2027, 1, 4).number() + start;
             let at = |after: i64| Day::of_number(first + after);
             let mut steps = Vec::new();
-            for (place, ((days, through, waits, from), call)) in drawn.into_iter().enumerate() {
+            for (place, ((days, through, waits, from), call, who)) in drawn.into_iter().enumerate()
+            {
                 let names = (0..place).filter(|it| waits >> it & 1 == 1).map(|it| format!("S{it}"));
                 let after = names.collect::<Vec<_>>().join(", ");
                 let it = step(&format!("s{place}"), days, &after);
                 let from = from.and_then(at).filter(|_| !every_day);
-                steps.push(Step { through: through || every_day, call, from, ..it });
+                let who = if every_day { Who::Crew } else { who };
+                steps.push(Step { through: through || every_day, call, from, who, ..it });
             }
             let off =
                 off.into_iter().map(|(from, long)| Off { day: at(from), through: at(from + long) });
@@ -212,6 +349,9 @@ fn counts(input: &Input, through: bool, [saturdays, sundays]: [bool; 2], at: Dat
 }
 
 fn is_worked(input: &Input, step: &Step, at: Date) -> bool {
+    if step.who == Who::Inspector {
+        return counts(input, false, [false; 2], at);
+    }
     counts(input, step.through, [input.saturdays, input.sundays], at)
 }
 

@@ -23,6 +23,9 @@ pub(super) struct Waits {
     pub(super) order: Vec<usize>,
 }
 
+/// What people write between two names, as it is known.
+const AND: [&str; 2] = ["AND", "Y"];
+
 /// Finds what each step waits for.
 ///
 /// # Errors
@@ -47,11 +50,16 @@ pub(super) fn waits(input: &Input) -> Result<Waits, Faults> {
     let mut all: Vec<Vec<usize>> = Vec::new();
     for (step, it) in input.steps.iter().enumerate() {
         let mut of = Vec::new();
-        for name in each_name(&it.after) {
-            let known = known_as(name);
-            match names.iter().position(|it| *it == known) {
-                Some(place) => of.push(place),
-                None => faults.push(at(step, "after", &w::AFTER, name, say!(w::NO_SUCH, name))),
+        let place = |name: &str| names.iter().position(|it| *it == known_as(name));
+        for typed in each_name(&it.after) {
+            // "WIRES & DUCTS" and "WIRES&DUCTS", unless a step is called so.
+            let parts = if place(typed).is_some() { None } else { Some('&') };
+            for name in typed.split(|sign| Some(sign) == parts).filter(|it| !it.is_empty()) {
+                match place(name) {
+                    Some(place) => of.push(place),
+                    None if AND.contains(&&*known_as(name)) => {}
+                    None => faults.push(at(step, "after", &w::AFTER, name, say!(w::NO_SUCH, name))),
+                }
             }
         }
         all.push(of);

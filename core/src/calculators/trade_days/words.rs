@@ -10,6 +10,7 @@ words! {
     START = "First day for work", es "Primer día de trabajo";
     SATURDAYS = "Saturdays are worked", es "Se trabaja en sábado";
     SUNDAYS = "Sundays are worked", es "Se trabaja en domingo";
+    WORKED_HINT = "By all but the inspector, who comes Monday to Friday.", es "Por todos menos el inspector, que viene de lunes a viernes.";
     OFF = "Days off", es "Días libres";
     DAY_OFF = "Day off", es "Día libre";
     OFF_DAY = "From", es "Desde";
@@ -45,8 +46,9 @@ words! {
 
     LAST = "Last day", es "Último día";
     IN_ALL = "Days, first to last", es "Días, del primero al último";
-    DAY = "{0} {1} {2}", es "{0} {2} {1}";
-    DAY_OF_YEAR = "{0} {1} {2}, {3}", es "{0} {2} {1} {3}";
+    /// Never broken over two lines.
+    DAY = "{0}\u{a0}{1}\u{a0}{2}", es "{0}\u{a0}{2}\u{a0}{1}";
+    DAY_OF_YEAR = "{0}\u{a0}{1}\u{a0}{2},\u{a0}{3}", es "{0}\u{a0}{2}\u{a0}{1}\u{a0}{3}";
     CHAIN = "What the last day hangs on", es "De qué depende el último día";
     SPAN = "{0} to {1}: {2}", es "{0} a {1}: {2}";
     ONE_DAY = "{0}: {1}", es "{0}: {1}";
@@ -61,12 +63,20 @@ words! {
     DONE = "Done", es "Termina";
     CALL_BY = "Call by", es "Llamar";
     SLACK = "Float", es "Holgura";
+    SLACK_DAYS = "{0} {0?day|days}", es "{0} {0?día|días}";
+    SLACK_WORK = "{0} work {0?day|days}", es "{0} {0?día|días} de trabajo";
+    SLACK_OFFICE = "{0} {0?weekday|weekdays}", es "{0} {0?día hábil|días hábiles}";
     LATE = "If a step takes a day longer", es "Si un paso toma un día más";
     MOVES = "moves {0}; last day {1}", es "mueve {0}; último día {1}";
     STAYS = "moves no other; last day {0}", es "no mueve otro; último día {0}";
     NEXT = "First call: {0}, by {1}.", es "Primera llamada: {0}, a más tardar {1}.";
+    NEXT_AHEAD = "First call: {0}, by {1}, before the first day for work.", es "Primera llamada: {0}, a más tardar {1}, antes del primer día de trabajo.";
+    UNASKED = "Steps that wait for {0}", es "Pasos que esperan a {0}";
+    ASK_UNASKED = "Nothing waits for {0}: what does it inspect?", es "Nada espera a {0}: ¿qué inspecciona?";
+    EARLY = "{0} before {1} is done, days", es "{0} antes de que termine {1}, días";
+    ASK_EARLY = "{0} doesn't wait for {1}. Does it cover what is inspected?", es "{0} no espera a {1}. ¿Cubre lo que se inspecciona?";
 
-    COVER = "Cover nothing before it is inspected.", es "No cubra nada antes de su inspección.";
+    COVER = "Strip nothing before the laboratory's report, cover nothing before the inspection.", es "No raspe nada antes del informe del laboratorio; no cubra nada antes de la inspección.";
     GUESS = "Days are your guess; an inspector's day is the inspector's to give.", es "Los días son su cálculo; el día del inspector lo da el inspector.";
     DRIES = "Nothing dries by the calendar: test it before you go on.", es "Nada seca por calendario: pruébelo antes de seguir.";
     MON = "Mon", es "lun";

@@ -1,0 +1,63 @@
+//! Inspections that the plan goes past: asked by what waits for what, since nobody says which step covers
+//! what.
+
+use super::input::{Step, Who};
+use super::waits::Waits;
+
+/// A step of the crew's that begins before an inspection is done, without waiting for it, though both
+/// wait for one step.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Early {
+    /// The step of the crew's.
+    pub step: usize,
+    /// The inspection.
+    pub inspection: usize,
+    /// So many days of the calendar, the inspection's last among them.
+    pub days: i64,
+}
+
+/// All that each step waits for, through others too.
+fn before(by: &Waits) -> Vec<Vec<usize>> {
+    let mut all = vec![Vec::new(); by.waits.len()];
+    for &step in &by.order {
+        let mut before = by.waits[step].clone();
+        for wait in &by.waits[step] {
+            before.extend_from_slice(&all[*wait]);
+        }
+        all[step] = before;
+    }
+    all
+}
+
+/// The inspections that no step waits for. One at the end of all work is as it should be.
+pub(super) fn unasked(steps: &[Step], by: &Waits) -> Vec<usize> {
+    let before = before(by);
+    let mut all = Vec::new();
+    for (at, it) in steps.iter().enumerate() {
+        let is_waited_for = by.waits.iter().any(|waits| waits.contains(&at));
+        let is_beside =
+            |other: usize| steps[other].who != Who::Inspector && !before[at].contains(&other);
+        if it.who == Who::Inspector && !is_waited_for && (0..steps.len()).any(is_beside) {
+            all.push(at);
+        }
+    }
+    all
+}
+
+/// What the crew begins on the day of an inspection or before, by the first and last days of all steps.
+pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early> {
+    let before = before(by);
+    let mut all = Vec::new();
+    for inspection in 0..steps.len() {
+        for step in 0..steps.len() {
+            let pair = (steps[step].who, steps[inspection].who);
+            let days = spans[inspection][1] - spans[step][0] + 1;
+            let waits = before[step].contains(&inspection) || before[inspection].contains(&step);
+            let both = by.waits[step].iter().any(|wait| by.waits[inspection].contains(wait));
+            if pair == (Who::Crew, Who::Inspector) && days > 0 && !waits && both {
+                all.push(Early { step, inspection, days });
+            }
+        }
+    }
+    all
+}
