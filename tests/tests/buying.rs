@@ -71,6 +71,8 @@ proptest! {
         title in "[=+\\-@,;\"'\n\r a-z0-9é]{0,20}", spot in "[=\"\n,a-z]{0,12}",
     ) {
         let (records, _) = table(&job(&title, &spot));
+        // Blanks are no spot.
+        let spot = if spot.trim().is_empty() { String::new() } else { spot };
         let head = records.first().unwrap();
         let column = |name: &str| head.iter().position(|cell| cell == name).unwrap();
         for record in &records[1..] {

@@ -229,10 +229,12 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         }
         for material in &worked.sheet.materials {
             let (counted, counts) = counted(job, survey, mark, material, is_sample);
+            let has_spot = !mark.spot.trim().is_empty();
             let share = Share {
                 mark: mark.id.clone(),
                 title: mark.title.clone(),
-                spot: job.spot_of(mark).to_owned(),
+                // As it was typed, where it was.
+                spot: if has_spot { mark.spot.clone() } else { job.spot_of(mark).to_owned() },
                 asks: material.amount,
                 counted,
                 counts,

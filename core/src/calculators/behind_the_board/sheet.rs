@@ -47,14 +47,14 @@ fn met(input: &Input, meets: Meets) -> Text {
     }
 }
 
-/// The least wood that a nail has before it, and whether that text was read.
-fn least(thing: &Thing, answer: &Answer) -> Option<(Limit<Length>, bool)> {
+/// The least wood that a nail has before it.
+fn least(thing: &Thing, answer: &Answer) -> Option<Limit<Length>> {
     if thing.what == What::Pipe {
-        return Some((CLEAR, true));
+        return Some(CLEAR);
     }
     // Level it goes through studs; upright it is fastened along one.
     let clause = if thing.wide > thing.tall { clear } else { along };
-    Some((answer.edition.or_newest(clause)?, clause(answer.edition).is_some()))
+    answer.edition.or_newest(clause)
 }
 
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
@@ -64,14 +64,13 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     for (at, thing) in input.things.iter().enumerate() {
         if thing.what.is_run()
             && !thing.plated
-            && let Some((limit, is_read)) = least(thing, answer)
+            && let Some(limit) = least(thing, answer)
         {
             let name = of(at, &w::DEEP);
             let check = at_least(&key("deep-", at), name, thing.deep.unwrap_or_default(), limit);
-            all.push(match (thing.deep, is_read) {
-                (None, _) => Check { asks: Asks::Missing, ..settle(check, &w::ASK_DEPTH) },
-                (_, false) => unverified(check),
-                _ => check,
+            all.push(match thing.deep {
+                None => Check { asks: Asks::Missing, ..settle(check, &w::ASK_DEPTH) },
+                Some(_) => check,
             });
         }
         if thing.what.holds() {
@@ -102,7 +101,12 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         let ask = |check| Check { asks: Asks::Missing, ..settle(check, &w::ASK_REACH) };
         all.push(if both.is_none() { ask(check) } else { check });
     }
-    all
+    if answer.edition.is_verified() {
+        return all;
+    }
+    // Nothing is within under a text that nobody has read, whatever it is about.
+    let told = |check: Check| if check.verdict == Verdict::Ask { check } else { unverified(check) };
+    all.into_iter().map(told).collect()
 }
 
 fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
