@@ -9,7 +9,8 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
 use super::turnover_words as w;
-use crate::calculators::Trade;
+use crate::calculators::trade_days::TradeDays;
+use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry, Worked};
 use crate::say;
 use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sheet, Source, Verdict};
@@ -74,15 +75,17 @@ impl Who {
             worked.sheet.checks.iter().any(|check| check.source.key.starts_with("nec-"))
         };
         match self {
+            _ if entry.id == TradeDays::ID && self != Self::Inspector => true,
             Self::Electrician => entry.trade == Trade::RoughIn || worked.is_some_and(is_electrical),
             Self::Mechanical => entry.trade == Trade::Air,
             // A room has no rule to hold to but its height, which the ceiling's number tells; what
             // nothing is held against is no inspector's.
             Self::Inspector => {
-                entry.trade != Trade::Room
+                !matches!(entry.trade, Trade::Room | Trade::Job)
                     && worked.is_none_or(|worked| !worked.sheet.checks.is_empty())
             }
             // How far air blows is no place: its own sheet tells where it comes from.
+            Self::Owner if entry.trade == Trade::Job => true,
             Self::Owner => {
                 entry.tells_places
                     && (entry.trade != Trade::Air
@@ -285,6 +288,8 @@ const INSPECTED: [&str; 7] =
     [FOREMOST, "spots", "boxes", "places", "circuits", "schedule", "holes"];
 /// The parts that tell an owner where things will be, in plain words.
 const PLACES: [&str; 4] = [FOREMOST, "spots", "places", "order"];
+/// The parts that an owner agrees to or signs: what is off, when who comes, what a change costs.
+const AGREED: [&str; 4] = [FOREMOST, "days", "lines", "to-sign"];
 
 fn shows_places(sheet: &Sheet) -> bool {
     sheet.parts.iter().any(|part| part.key != FOREMOST && PLACES.contains(&part.key))
@@ -360,6 +365,8 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
     };
     let checks = sheet.checks.iter().filter(|it| is_shown(it.verdict));
     let along: &[&str] = match who {
+        Who::Owner if entry.trade == Trade::Job => &AGREED,
+        _ if entry.trade == Trade::Job => &["days"],
         Who::Owner => &PLACES,
         Who::Inspector => &INSPECTED,
         Who::Electrician | Who::Mechanical => &GO_ALONG,

@@ -73,7 +73,7 @@ pub struct Answer {
 impl Calculator for BehindTheBoard {
     const ID: &'static str = "behind-the-board";
     const VERSION: u16 = 1;
-    const TRADE: Trade = Trade::Finish;
+    const TRADE: Trade = Trade::RoughIn;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = true;
@@ -234,7 +234,7 @@ fn stretches(
 }
 
 fn faults(input: &Input) -> Faults {
-    let mut faults = Faults::new();
+    let (mut faults, mut sizes) = (Faults::new(), Faults::new());
     // What starts inside and ends outside is told at its size, else at its start.
     let wall = [input.wall.unwrap_or_default(), input.high];
     let mut outside = |path: &str, keys: [&str; 4], [left, right, low, top]: [Length; 4]| {
@@ -255,6 +255,13 @@ fn faults(input: &Input) -> Faults {
     }
     for (at, thing) in input.things.iter().enumerate() {
         let path = ["things.", &at.to_string(), "."].concat();
+        // A run without a length would be a point, and all along it a place for screws.
+        let is_point = thing.wide == Length::ZERO && thing.tall == Length::ZERO;
+        if is_point && thing.what != What::Box {
+            let says = say!(w::NO_SIZE);
+            let (path, given) = ([&path, "wide"].concat(), thing.wide.exact());
+            sizes.push(Fault { path, label: &w::WIDE, given, says });
+        }
         outside(&path, ["left", "low", "wide", "tall"], thing.edges());
     }
     if let (true, Some(low), Some(left)) = (input.hang, input.at_low, input.at_left) {
@@ -272,6 +279,7 @@ fn faults(input: &Input) -> Faults {
             faults.push(Fault { path, label: &w::LEFT, given: left.exact(), says });
         }
     }
+    faults.append(&mut sizes);
     faults
 }
 

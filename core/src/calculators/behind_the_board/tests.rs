@@ -353,3 +353,17 @@ proptest! {
         }
     }
 }
+
+/// A run is as long as it runs: as a point it would leave all of its way to screws.
+#[test]
+fn a_run_without_a_length_is_asked_for_it() {
+    for what in [What::Cable, What::Pipe, What::Duct, What::Vent, What::Other, What::Backing] {
+        let found = told(&wall(vec![thing(what, [160, 640, 0, 0])]));
+        assert_eq!(found.len(), 1, "{what:?}");
+        assert_eq!(found[0].0, "things.0.wide");
+        for size in [[160, 640, 16, 0], [160, 640, 0, 16]] {
+            assert!(solve(&wall(vec![thing(what, size)]), Electrical::E2023).is_ok(), "{what:?}");
+        }
+    }
+    assert!(solve(&wall(vec![thing(What::Box, [160, 640, 0, 0])]), Electrical::E2023).is_ok());
+}

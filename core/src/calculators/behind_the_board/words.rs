@@ -45,6 +45,7 @@ words! {
     COVER = "Board and all that it goes through first", es "Tablaroca y todo lo que atraviesa primero";
     WHY = "no wall of a house takes that.", es "ninguna pared de casa da para eso.";
 
+    NO_SIZE = "How wide or how high it is, is needed: of a cable, pipe or duct how far it runs.", es "Hace falta el ancho o el alto: de un cable, tubo o ducto, cuánto corre.";
     OUTSIDE = "It ends outside the wall: {0} is left.", es "Termina fuera de la pared: quedan {0}.";
     IN_OPENING = "It lies in opening {0}.", es "Queda en el vano {0}.";
 

@@ -16,8 +16,17 @@ choice! {
         Hvac = "hvac", w::HVAC;
         /// Of the building department.
         Inspector = "inspector", w::INSPECTOR;
-        /// Anybody else: a lab, a shop, the air that dries.
+        /// Who tests what was sampled.
+        Lab = "lab", w::LABORATORY;
+        /// Anybody else: a shop, the air that dries.
         Other = "other", w::OTHER;
+    }
+}
+
+impl Who {
+    /// Whether others wait for what they say.
+    pub const fn is_awaited(self) -> bool {
+        matches!(self, Self::Inspector | Self::Lab)
     }
 }
 
@@ -93,14 +102,14 @@ form! {
 impl Input {
     /// What the screen opens with: an invented house.
     pub fn sample() -> Self {
-        use Who::{Crew, Electrician, Hvac, Inspector, Other};
+        use Who::{Crew, Electrician, Hvac, Inspector, Lab, Other};
         let step = |name: &str, who, days, call, after: &str| Step {
             name: name.to_owned(),
             who,
             days,
             call,
             // What nobody does dries, or is at the lab.
-            through: who == Other,
+            through: who == Other || who == Lab,
             after: after.to_owned(),
             ..Step::blank()
         };
@@ -108,7 +117,7 @@ impl Input {
             start: Day::new(2027, 1, 4),
             off: vec![Off { day: Day::new(2027, 1, 18), through: None }],
             steps: vec![
-                step("LAB", Other, 3, 0, ""),
+                step("LAB", Lab, 3, 0, ""),
                 step("STRIP", Crew, 2, 0, "LAB"),
                 step("FRAME", Crew, 3, 0, "STRIP"),
                 step("WIRES", Electrician, 2, 5, "FRAME"),

@@ -1,11 +1,11 @@
-//! Inspections that the plan goes past: asked by what waits for what, since nobody says which step covers
-//! what.
+//! Inspections and laboratory results that the plan goes past: asked by what waits for what, since nobody
+//! says which step covers or disturbs what.
 
 use super::input::{Step, Who};
 use super::waits::Waits;
 
 /// A step of the crew's that begins before an inspection is done, without waiting for it, though both
-/// wait for one step.
+/// wait for one step; or before a laboratory's result.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Early {
     /// The step of the crew's.
@@ -29,15 +29,15 @@ fn before(by: &Waits) -> Vec<Vec<usize>> {
     all
 }
 
-/// The inspections that no step waits for. One at the end of all work is as it should be.
+/// The inspections and results that no step waits for. One at the end of all work is as it should be.
 pub(super) fn unasked(steps: &[Step], by: &Waits) -> Vec<usize> {
     let before = before(by);
     let mut all = Vec::new();
     for (at, it) in steps.iter().enumerate() {
         let is_waited_for = by.waits.iter().any(|waits| waits.contains(&at));
         let is_beside =
-            |other: usize| steps[other].who != Who::Inspector && !before[at].contains(&other);
-        if it.who == Who::Inspector && !is_waited_for && (0..steps.len()).any(is_beside) {
+            |other: usize| !steps[other].who.is_awaited() && !before[at].contains(&other);
+        if it.who.is_awaited() && !is_waited_for && (0..steps.len()).any(is_beside) {
             all.push(at);
         }
     }
@@ -54,7 +54,13 @@ pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early
             let days = spans[inspection][1] - spans[step][0] + 1;
             let waits = before[step].contains(&inspection) || before[inspection].contains(&step);
             let both = by.waits[step].iter().any(|wait| by.waits[inspection].contains(wait));
-            if pair == (Who::Crew, Who::Inspector) && days > 0 && !waits && both {
+            // A result comes before anything that may disturb old material, whatever waits for what.
+            let is_asked = match pair {
+                (Who::Crew, Who::Inspector) => both,
+                (Who::Crew, Who::Lab) => true,
+                _ => false,
+            };
+            if is_asked && days > 0 && !waits {
                 all.push(Early { step, inspection, days });
             }
         }

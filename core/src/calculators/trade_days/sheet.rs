@@ -4,6 +4,7 @@ use super::words as w;
 use super::{Answer, Because, Calculator, Input, Step as Of, TradeDays, Who};
 use crate::measure::Day;
 use crate::rules::compare::{Limit, at_least, at_most, settle};
+use crate::rules::hazards::asbestos::CONTENT;
 use crate::rules::planning::{CRITICAL_PATH, ROUGH_INSPECTION};
 use crate::say;
 use crate::sheet::{Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
@@ -24,16 +25,19 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
     let mut ask = |check, note| all.push(Check { note: Some(note), ..settle(check, &w::NOTHING) });
     let name = |step: usize| input.steps[step].name.trim();
-    let limit = |value: i64| Limit { value, source: &ROUGH_INSPECTION };
+    let limit = |step: usize, value: i64| match input.steps[step].who {
+        Who::Lab => Limit { value, source: &CONTENT },
+        _ => Limit { value, source: &ROUGH_INSPECTION },
+    };
     for &step in &answer.unasked {
         let it = name(step);
         let key = ["unasked ", it].concat();
-        ask(at_least(&key, say!(w::UNASKED, it), 0, limit(1)), say!(w::ASK_UNASKED, it));
+        ask(at_least(&key, say!(w::UNASKED, it), 0, limit(step, 1)), say!(w::ASK_UNASKED, it));
     }
     for early in &answer.early {
         let (it, check) = (name(early.step), name(early.inspection));
         let key = ["early ", it, " ", check].concat();
-        let days = at_most(&key, say!(w::EARLY, it, check), early.days, limit(0));
+        let days = at_most(&key, say!(w::EARLY, it, check), early.days, limit(early.inspection, 0));
         ask(days, say!(w::ASK_EARLY, it, check));
     }
     all
@@ -44,6 +48,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let name = |step: usize| input.steps[step].name.trim();
     let named = |step: usize| say!(w::NAMED, name(step), input.steps[step].who.label());
     let row = |step, value| PartRow { name: named(step), value, puts: Vec::new() };
+    let slack_of = |step: usize| {
+        let phrase = match input.steps[step] {
+            Of { who: Who::Inspector, .. } => &w::SLACK_OFFICE,
+            Of { through: true, .. } => &w::SLACK_DAYS,
+            _ => &w::SLACK_WORK,
+        };
+        say!(*phrase, answer.steps[step].slack)
+    };
     let (mut chain, mut days) = (Vec::new(), Vec::new());
     let mut before = answer.first.number() - 1;
     for &step in &answer.chain {
@@ -54,14 +66,14 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
             Because::After(wait, false) => say!(w::IS_AFTER, name(wait)),
             Because::After(wait, true) => say!(w::IS_PAST, name(wait)),
         };
-        chain.push(row(
-            step,
-            if it.begins == it.done {
-                say!(w::ONE_DAY, told(it.begins), because)
-            } else {
-                say!(w::SPAN, told(it.begins), told(it.done), because)
-            },
-        ));
+        let when = if it.begins == it.done {
+            say!(w::ONE_DAY, told(it.begins), because)
+        } else {
+            say!(w::SPAN, told(it.begins), told(it.done), because)
+        };
+        // Days off behind it may leave it some.
+        let when = if it.slack > 0 { say!(w::WITH_FLOAT, when, slack_of(step)) } else { when };
+        chain.push(row(step, when));
         days.push(Expr::count(it.done.number() - before));
         before = it.done.number();
     }
@@ -79,13 +91,8 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
                 to_call.push(name(step));
             }
         }
-        let slack = match input.steps[step] {
-            Of { who: Who::Inspector, .. } => &w::SLACK_OFFICE,
-            Of { through: true, .. } => &w::SLACK_DAYS,
-            _ => &w::SLACK_WORK,
-        };
         let call = it.call.map_or((&w::NOTHING).into(), told);
-        let cells = vec![told(it.begins), told(it.done), call, say!(*slack, it.slack)];
+        let cells = vec![told(it.begins), told(it.done), call, slack_of(step)];
         rows.push(TableRow { name: say!(w::COUNT, name(step)), cells });
         let moved: Vec<&str> = it.moves.iter().map(|other| name(*other)).collect();
         let last = told(it.last);

@@ -514,3 +514,23 @@ proptest! {
         prop_assert_eq!(by_name(&input), by_name(&other));
     }
 }
+
+/// What strips before the laboratory's result is asked about, whatever waits for what; so is a result
+/// that nothing waits for.
+#[test]
+fn work_before_a_result_is_asked_about() {
+    let mut input = Input::sample();
+    let asked = |input: &Input| {
+        let sheet = TradeDays::sheet(input, &solve(input).unwrap(), <_>::default());
+        let all = sheet.checks.iter().map(|check| (check.key.clone(), check.verdict));
+        all.collect::<Vec<_>>()
+    };
+    assert_eq!(asked(&input), []);
+    input.steps[1].after = String::new();
+    let keys = ["unasked LAB", "early STRIP LAB", "early FRAME LAB"]
+        .map(|key| (key.to_owned(), Verdict::Ask));
+    assert_eq!(asked(&input), keys);
+    // Begun the day after, it doesn't come before it, but nothing keeps it there.
+    input.steps[1].from = Day::new(2027, 1, 7);
+    assert_eq!(asked(&input), keys[..1]);
+}

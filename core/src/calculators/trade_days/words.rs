@@ -23,6 +23,7 @@ words! {
     ELECTRICIAN = "Electrician", es "Electricista";
     HVAC = "HVAC", es "Aire";
     INSPECTOR = "Inspector", es "Inspector";
+    LABORATORY = "Laboratory", es "Laboratorio";
     OTHER = "Other", es "Otro";
     DAYS = "Days it takes", es "Días que toma";
     DAYS_HINT = "Whole days: what waits for it begins a day later.", es "Días enteros: lo que lo espera empieza un día después.";
@@ -52,6 +53,7 @@ words! {
     CHAIN = "What the last day hangs on", es "De qué depende el último día";
     SPAN = "{0} to {1}: {2}", es "{0} a {1}: {2}";
     ONE_DAY = "{0}: {1}", es "{0}: {1}";
+    WITH_FLOAT = "{0}; float {1}", es "{0}; holgura {1}";
     IS_FIRST = "the first day", es "el primer día";
     IS_OWN = "not before its day", es "no antes de su día";
     IS_AFTER = "after {0}", es "después de {0}";
