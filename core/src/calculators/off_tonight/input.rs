@@ -96,9 +96,14 @@ form! {
 pub(super) const DAY: i64 = 1440;
 
 impl Line {
+    /// Both times, as they were typed.
+    pub fn typed(&self) -> [&str; 2] {
+        [&self.off_time, &self.back_time]
+    }
+
     /// From when to when, in minutes past the midnight that began 1 January 1970, or, where no day
-    /// is given, today. None of times that can't be read, of which one is missing, or that are the
-    /// wrong way round.
+    /// is given, today. None of times that can't be read, of which one is missing, or of which
+    /// the second isn't later.
     pub fn span(&self) -> Option<[i64; 2]> {
         let (off, back) = (minutes(&self.off_time)?, minutes(&self.back_time)?);
         let span = match (self.off_day, self.back_day) {
@@ -110,7 +115,7 @@ impl Line {
                 [day + off, day + back + next]
             }
         };
-        (span[0] <= span[1]).then_some(span)
+        (span[0] < span[1]).then_some(span)
     }
 }
 
@@ -153,15 +158,12 @@ impl Input {
         Self { off: vec![line], ..Self::blank() }
     }
 
-    /// Whether any of it falls where people sleep. Times of the night that can't be read count as
-    /// all day.
-    pub fn is_overnight(&self, [from, to]: [i64; 2]) -> bool {
-        let (Some(night), Some(morning)) = (minutes(&self.night), minutes(&self.morning)) else {
-            return true;
-        };
+    /// Whether any of it falls where people sleep; none where their hours aren't given.
+    pub fn is_overnight(&self, [from, to]: [i64; 2]) -> Option<bool> {
+        let (night, morning) = (minutes(&self.night)?, minutes(&self.morning)?);
         let long = if morning <= night { morning + DAY - night } else { morning - night };
         // The last night that began before it ends.
         let began = (to - 1 - night).div_euclid(DAY) * DAY + night;
-        from < to && from < began + long
+        Some(from < to && from < began + long)
     }
 }

@@ -1,6 +1,7 @@
 //! A notice for the people who live in the house: what is off, until when, and what that means for
 //! them. It tells a plan; that something is dead or empty it never says.
 
+mod clock;
 mod input;
 mod sheet;
 mod words;
@@ -28,8 +29,9 @@ pub struct Answer {
     pub order: Vec<usize>,
     /// From when to when each is off, in minutes: see [`Line::span`].
     pub spans: Vec<Option<[i64; 2]>>,
-    /// Which of them are off while people sleep, as far as their times are known.
-    pub overnight: Vec<bool>,
+    /// Which of them are off while people sleep; none where that isn't known: a time isn't given, or
+    /// may mean either half of a day and isn't at night as it is read.
+    pub overnight: Vec<Option<bool>>,
 }
 
 impl Calculator for OffTonight {
@@ -62,10 +64,6 @@ impl Calculator for OffTonight {
         ])
     }
 
-    fn left_out(input: &Input) -> Faults {
-        left_out(input)
-    }
-
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
     }
@@ -74,40 +72,66 @@ impl Calculator for OffTonight {
 /// Works what is off. Hours are those of a day of 24.
 ///
 /// # Errors
-/// Nothing is off.
+/// Nothing is off; a time can't be read; a day back without the day that it goes off; what is back no
+/// later than it goes off.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
-    if input.off.is_empty() {
-        let (path, given) = ("off".to_owned(), String::new());
-        return Err(vec![Fault { path, label: &w::OFF, given, says: say!(w::NONE) }]);
+    let faults = faults(input);
+    if !faults.is_empty() {
+        return Err(faults);
     }
     let mut spans: Vec<Option<[i64; 2]>> = Vec::new();
-    let (mut order, mut overnight): (Vec<usize>, Vec<bool>) = (Vec::new(), Vec::new());
+    let (mut order, mut overnight) = (Vec::<usize>::new(), Vec::new());
     let back = |span: Option<[i64; 2]>| span.map_or(i64::MAX, |span| span[1]);
+    let is_night_sure = clock::either_half(&[&input.night, &input.morning]).is_none();
     for (at, line) in input.off.iter().enumerate() {
         let span = line.span();
+        let is_sure = is_night_sure && clock::either_half(&line.typed()).is_none();
         spans.push(span);
-        overnight.push(span.is_some_and(|span| input.is_overnight(span)));
+        overnight.push(span.and_then(|it| input.is_overnight(it)).filter(|it| *it || is_sure));
         let place = order.partition_point(|other| back(spans[*other]) <= back(span));
         order.insert(place, at);
     }
     Ok(Answer { order, spans, overnight })
 }
 
-/// Times that can't be read: such a line counts as one without times.
-fn left_out(input: &Input) -> Faults {
+/// What can't be worked, each at its field.
+fn faults(input: &Input) -> Faults {
     let mut faults = Faults::new();
-    let mut odd = |path: String, label, typed: &str| {
-        if !typed.trim().is_empty() && minutes(typed).is_none() {
-            let (given, says) = (typed.to_owned(), (&w::TIME_HINT).into());
-            faults.push(Fault { path, label, given, says });
+    let mut wrong = |path: &str, label, given: String, says| {
+        faults.push(Fault { path: path.to_owned(), label, given, says });
+    };
+    if input.off.is_empty() {
+        wrong("off", &w::OFF, String::new(), say!(w::NONE));
+    }
+    let mut read = |path: &str, label, typed: &str| {
+        let typed = typed.trim();
+        if !typed.is_empty() && minutes(typed).is_none() {
+            wrong(path, label, typed.to_owned(), say!(w::CANNOT_READ, typed));
         }
     };
-    odd("night".to_owned(), &w::NIGHT, &input.night);
-    odd("morning".to_owned(), &w::MORNING, &input.morning);
+    read("night", &w::NIGHT, &input.night);
+    read("morning", &w::MORNING, &input.morning);
+    let path = |at: usize, key| ["off.", &at.to_string(), key].concat();
     for (at, line) in input.off.iter().enumerate() {
-        let path = |key| ["off.", &at.to_string(), key].concat();
-        odd(path(".off_time"), &w::OFF_TIME, &line.off_time);
-        odd(path(".back_time"), &w::BACK_TIME, &line.back_time);
+        read(&path(at, ".off_time"), &w::OFF_TIME, &line.off_time);
+        read(&path(at, ".back_time"), &w::BACK_TIME, &line.back_time);
+    }
+    for (at, line) in input.off.iter().enumerate() {
+        let Some(back) = line.back_day else { continue };
+        let is_timed = line.typed().iter().all(|it| minutes(it).is_some());
+        match line.off_day {
+            None => {
+                wrong(&path(at, ".off_day"), &w::OFF_DAY, String::new(), say!(w::NEEDS_OFF_DAY));
+            }
+            Some(off) if off.number() > back.number() => {
+                wrong(&path(at, ".back_day"), &w::BACK_DAY, back.exact(), say!(w::TOO_EARLY));
+            }
+            Some(_) if is_timed && line.span().is_none() => {
+                let given = line.back_time.clone();
+                wrong(&path(at, ".back_time"), &w::BACK_TIME, given, say!(w::TOO_EARLY));
+            }
+            Some(_) => {}
+        }
     }
     faults
 }

@@ -12,6 +12,10 @@ fn line(what: What, off: &str, back: &str) -> Line {
     Line { what, off_time, back_time, who, medical: Medical::None, ..Line::blank() }
 }
 
+fn say(text: &crate::words::Text) -> String {
+    Voice::default().say(text).replace('\u{a0}', " ")
+}
+
 fn check(lines: &[Line], key: &str) -> Option<Check> {
     let input = Input { off: lines.to_vec(), ..Input::blank() };
     let answer = solve(&input).unwrap();
@@ -45,7 +49,8 @@ fn times_run_across_midnight() {
     }
     assert_eq!(long(&dated(1, "22:00", 2, "6:00")), Some(480));
     assert_eq!(long(&dated(1, "8:00", 3, "8:00")), Some(2880));
-    assert_eq!(long(&dated(2, "8:00", 2, "8:00")), Some(0));
+    assert_eq!(long(&dated(2, "8:00", 2, "8:01")), Some(1));
+    assert_eq!(long(&dated(2, "8:00", 2, "8:00")), None);
     assert_eq!(long(&dated(2, "8:00", 2, "7:59")), None);
     assert_eq!(long(&Line { off_day: None, ..dated(2, "8:00", 2, "9:00") }), None);
     let year = Line { back_day: Day::new(2027, 1, 1), ..dated(31, "23:30", 31, "0:30") };
@@ -69,6 +74,9 @@ fn cold_keeps_for_as_long_as_published() {
             let times = line(What::Circuit, &clock(from), &clock(to));
             let lines = [Line { off_day: day(from), back_day: day(to), cold, ..times }];
             assert_eq!(verdict(&lines, key), Some(want), "{key} {more}");
+            let check = check(&lines, key).unwrap();
+            let told = [hours * 60 + more, hours * 60].map(|it| it.to_string());
+            assert_eq!(say(&check.told()), told.join(", at most "), "nothing is rounded");
             assert_eq!(verdict(&[Line { what: What::Gas, ..lines[0].clone() }], key), None);
         }
     }
@@ -91,10 +99,132 @@ fn an_alarm_is_back_before_anybody_sleeps() {
         let minded = check(&[other], "overnight").map(|check| check.asks);
         assert_eq!(minded, (want == Verdict::Over).then_some(Asks::Minded));
     }
-    let night = line(What::Alarm, "9:00", "13:00");
-    let input = Input { off: vec![night], night: "noon".to_owned(), ..Input::blank() };
-    assert_eq!(solve(&input).unwrap().overnight, [true], "a night that can't be read is all day");
-    assert_eq!(left_out(&input)[0].path, "night");
+}
+
+/// An alarm is never within before it is known from when to when it is off, and when people sleep.
+#[test]
+fn an_alarm_of_unknown_times_asks() {
+    for (off, back) in [("", ""), ("9:00", ""), ("", "13:00"), (" ", "13:00")] {
+        let lines = [line(What::Alarm, off, back), line(What::Alarm, "9:00", "13:00")];
+        let check = check(&lines, "alarms").unwrap();
+        assert_eq!((check.verdict, check.asks), (Verdict::Ask, Asks::Missing), "{off} {back}");
+        assert_eq!(say(&check.told()), "1");
+    }
+    let lines = [line(What::Alarm, "", ""), line(What::Alarm, "23:00", "1:00")];
+    assert_eq!(verdict(&lines, "alarms"), Some(Verdict::Over));
+    let off = vec![line(What::Alarm, "9:00", "13:00")];
+    let input = Input { off, night: String::new(), ..Input::blank() };
+    let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+    for key in ["alarms", "missing"] {
+        let check = sheet.checks.iter().find(|check| check.key == key).unwrap();
+        assert_eq!((check.verdict, check.asks), (Verdict::Ask, Asks::Missing), "{key}");
+    }
+}
+
+/// 8:00 may be eight in the evening: that is asked, unless its line is plainly by 24 hours.
+#[test]
+fn a_time_of_either_half_of_a_day_asks() {
+    for (off, back, note) in [
+        ("8:00", "11:00", Some("8:00 is read as 8:00 am: write am or pm.")),
+        ("8:00", "4:00 pm", Some("8:00 is read as 8:00 am: write am or pm.")),
+        ("8 a.m.", "11:59", Some("11:59 is read as 11:59 am: write am or pm.")),
+        ("12:30", "1:00", Some("1:00 is read as 1:00 am: write am or pm.")),
+        ("08:00", "11:00", None),
+        ("8:00", "13:00", None),
+        ("0:30", "8:00", None),
+        ("8:00 am", "11 A.M.", None),
+        ("12:00 pm", "12:30 p.m.", None),
+    ] {
+        let alarm = [line(What::Alarm, off, back)];
+        let missing = check(&alarm, "missing");
+        let said = missing.and_then(|check| check.note).map(|it| say(&it));
+        assert_eq!(said.as_deref(), note, "{off} {back}");
+        if note.is_some() {
+            assert_ne!(verdict(&alarm, "alarms"), Some(Verdict::Within), "{off} {back}");
+        }
+    }
+    let cold = Line { cold: Cold::Fridge, ..line(What::Circuit, "8:00", "11:00") };
+    assert_eq!(verdict(&[cold], "refrigerator"), Some(Verdict::Ask));
+    let off = vec![line(What::Alarm, "9:00", "13:00")];
+    let [night, morning] = ["9 pm", "6:00"].map(str::to_owned);
+    let input = Input { off, night, morning };
+    let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+    assert_eq!(sheet.verdict(), Verdict::Ask);
+    let note = sheet.checks.iter().find(|check| check.key == "missing").unwrap().note.clone();
+    assert_eq!(say(&note.unwrap()), "6:00 is read as 6:00 am: write am or pm.");
+}
+
+/// One check for all circuits, which names those that nobody was asked about.
+#[test]
+fn one_check_tells_of_devices_on_all_circuits() {
+    let of = |medical, named: &str| Line {
+        medical,
+        named: named.to_owned(),
+        ..line(What::Circuit, "9:00", "13:00")
+    };
+    let tell = |lines: &[Line]| {
+        let input = Input { off: lines.to_vec(), ..Input::blank() };
+        let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        let name = say(&(&w::MEDICAL).into());
+        let mut all = sheet.checks.iter().filter(|check| say(&check.name) == name);
+        let check = all.next().unwrap();
+        assert_eq!(all.count(), 0);
+        (check.verdict, say(&check.told()), check.note.as_ref().map(say).unwrap_or_default())
+    };
+    let (asked, not) = (of(Medical::None, "Kitchen"), of(Medical::NotAsked, "Bath"));
+    let unnamed = of(Medical::NotAsked, " ");
+    assert_eq!(tell(&[asked.clone()]), (Verdict::Within, "0, at most 0".into(), String::new()));
+    assert_eq!(
+        tell(&[asked, not.clone(), unnamed]),
+        (Verdict::Ask, "2".into(), "Not asked yet: Bath, Circuit 3.".into())
+    );
+    assert_eq!(
+        tell(&[not, of(Medical::Needs, "Bedroom")]),
+        (Verdict::Over, "1, at most 0".into(), "Not asked yet: Bath.".into())
+    );
+}
+
+#[test]
+fn the_notice_tells_times_by_am_and_pm_with_their_day() {
+    use crate::words::Language::{English, Spanish};
+    let told = |line: Line, language| {
+        let line = Line { who: String::new(), ..line };
+        let input = Input { off: vec![line], ..Input::blank() };
+        let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        let voice = Voice { language, ..Voice::default() };
+        voice.say(&sheet.parts[0].rows[0].value).replace('\u{a0}', " ")
+    };
+    let late = line(What::Circuit, "22:00", "1:30");
+    let dated_late = Line { off_day: Day::new(2026, 12, 1), ..late.clone() };
+    for (line, want) in [
+        (line(What::Circuit, "8:00", "13:00"), "off 8:00 am, back by 1:00 pm"),
+        (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by 12:00 pm"),
+        (late.clone(), "off 10:00 pm, back by 1:30 am the next day"),
+        (dated_late, "off 10:00 pm on Tue Dec 1, back by 1:30 am on Wed Dec 2"),
+        (dated(1, "8:00", 3, "17:00"), "off 8:00 am on Tue Dec 1, back by 5:00 pm on Thu Dec 3"),
+        (dated(1, "", 3, "17:00"), "off Tue Dec 1, time not given, back by 5:00 pm on Thu Dec 3"),
+        (line(What::Circuit, "", ""), "off not given, back by not given"),
+    ] {
+        assert_eq!(told(line, English), want);
+    }
+    let want = "se apaga 10:00 pm, regresa antes de 1:30 am del día siguiente";
+    assert_eq!(told(late, Spanish), want);
+}
+
+#[test]
+fn the_headline_names_what_presses() {
+    let head = |lines: &[Line]| {
+        let input = Input { off: lines.to_vec(), ..Input::blank() };
+        let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        assert_eq!(sheet.headline.amount, crate::words::Amount::Count(lines.len() as i64));
+        say(&sheet.headline.value())
+    };
+    let (day, night) = (line(What::Room, "9:00", "13:00"), line(What::Alarm, "22:00", "1:00"));
+    let device = Line { medical: Medical::Needs, ..line(What::Circuit, "9:00", "13:00") };
+    assert_eq!(head(&[day.clone()]), "1");
+    assert_eq!(head(&[day.clone(), night.clone()]), "2, 1 overnight");
+    assert_eq!(head(&[night, device, day.clone()]), "3, 1 with a medical device");
+    assert_eq!(head(&[day, line(What::Gas, "9:00", "")]), "2, 1 without a time");
 }
 
 #[test]
@@ -103,11 +233,9 @@ fn what_somebody_lives_by_is_over_until_it_is_settled() {
     assert_eq!(verdict(&of(Medical::Needs), "medical"), Some(Verdict::Over));
     for settled in [Medical::None, Medical::OwnPower] {
         assert_eq!(verdict(&of(settled), "medical"), Some(Verdict::Within));
-        assert_eq!(verdict(&of(settled), "asked"), None);
     }
-    let asked = check(&of(Medical::NotAsked), "asked").map(|check| (check.verdict, check.asks));
+    let asked = check(&of(Medical::NotAsked), "medical").map(|check| (check.verdict, check.asks));
     assert_eq!(asked, Some((Verdict::Ask, Asks::Missing)));
-    assert_eq!(verdict(&of(Medical::NotAsked), "medical"), None);
     let way = |kept| [Line { kept, ..line(What::Way, "9:00", "10:00") }];
     assert_eq!(verdict(&way(false), "way"), Some(Verdict::Over));
     assert_eq!(verdict(&way(true), "way"), Some(Verdict::Within));
@@ -121,14 +249,38 @@ fn what_somebody_lives_by_is_over_until_it_is_settled() {
 }
 
 #[test]
-fn times_that_cannot_be_read_are_told_and_asked_for() {
-    let odd =
-        [line(What::Alarm, "9:00", "late"), dated(2, "9:00", 1, "10:00"), line(What::Room, "", "")];
-    assert_eq!(check(&odd, "missing").map(|check| check.value), Some(3_i64.into()));
-    let faults = left_out(&Input { off: odd.to_vec(), ..Input::blank() });
-    let told: Vec<_> =
-        faults.iter().map(|it| (&*it.path, Voice::default().say(&it.says))).collect();
-    assert_eq!(told, [("off.0.back_time", "14:10, or 2:10 pm.".to_owned())]);
+fn what_cannot_be_worked_is_told_at_its_field() {
+    use crate::words::Language::{English, Spanish};
+    let off = vec![
+        line(What::Alarm, "9:00", "6 oclock"),
+        Line { off_day: None, ..dated(2, "9:00", 1, "10:00") },
+        Line { off_day: None, ..dated(2, "", 1, "") },
+        dated(2, "", 1, ""),
+        dated(2, "9:00", 2, "9:00"),
+        dated(2, "9:00", 2, ""),
+        line(What::Room, "", ""),
+    ];
+    let input = Input { off, night: "noon".to_owned(), ..Input::blank() };
+    let faults = solve(&input).unwrap_err();
+    let told = |language| {
+        let voice = Voice { language, ..Voice::default() };
+        faults.iter().map(|it| (&*it.path, voice.say(&it.says))).collect::<Vec<_>>()
+    };
+    let read = |typed| format!("Can't read “{typed}” as a time. Write it like 14:10 or 2:10 pm.");
+    let day = "Put in the day it goes off.".to_owned();
+    let early = "Back must be later than off.".to_owned();
+    let want = [
+        ("night", read("noon")),
+        ("off.0.back_time", read("6 oclock")),
+        ("off.1.off_day", day.clone()),
+        ("off.2.off_day", day),
+        ("off.3.back_day", early.clone()),
+        ("off.4.back_time", early),
+    ];
+    assert_eq!(told(English), want);
+    assert_eq!(told(Spanish)[3].1, "Ponga el día en que se apaga.");
+    let short = [line(What::Room, "", ""), line(What::Room, "9:00", "")];
+    assert_eq!(check(&short, "missing").map(|check| check.value), Some(2_i64.into()));
     assert_eq!(solve(&Input::blank()).unwrap_err()[0].path, "off");
 }
 
@@ -171,16 +323,40 @@ proptest! {
             if night < morning { night <= at && at < morning } else { night <= at || at < morning }
         };
         let want = (from..from + long).any(sleeps);
-        prop_assert_eq!(input.is_overnight([from, from + long]), want);
+        prop_assert_eq!(input.is_overnight([from, from + long]), Some(want));
+    }
+
+    /// Whatever is typed and left empty.
+    #[test]
+    fn an_alarm_without_a_whole_span_is_never_within(
+        times in prop::collection::vec(
+            prop::array::uniform2("|[0-9]{1,2}:[0-5][0-9]|[0-9]{1,2} ?[ap]m|.{0,6}"), 1..4,
+        ),
+        days in prop::array::uniform2(prop::option::of(1_u8..4)),
+        night in "|22:00|9:00|10 pm",
+    ) {
+        let of = |[off, back]: &[String; 2]| {
+            let [off_day, back_day] = days.map(|day| day.and_then(|day| Day::new(2026, 12, day)));
+            Line { off_day, back_day, ..line(What::Alarm, off, back) }
+        };
+        let input = Input { off: times.iter().map(of).collect(), night, ..Input::blank() };
+        let Ok(answer) = solve(&input) else { return Ok(()) };
+        let sheet = OffTonight::sheet(&input, &answer, Basis::default());
+        let check = sheet.checks.iter().find(|check| check.key == "alarms").unwrap();
+        let is_known = input.off.iter().all(|line| line.span().is_some());
+        if !is_known || input.night.is_empty() {
+            prop_assert_ne!(check.verdict, Verdict::Within);
+            prop_assert!(sheet.checks.iter().any(|check| check.key == "missing"));
+        }
     }
 
     #[test]
     fn lines_stand_by_when_they_are_back_and_later_is_never_better(
-        times in prop::collection::vec((0_i64..1440, 0_i64..2_000, any::<bool>()), 1..8),
+        times in prop::collection::vec((0_i64..1440, 1_i64..2_000, any::<bool>()), 1..8),
         more in 0_i64..600,
     ) {
         let day = |at: i64| Day::new(2026, 12, 1 + u8::try_from(at / 1440).unwrap());
-        let clock = |at: i64| format!("{}:{:02}", at / 60 % 24, at % 60);
+        let clock = |at: i64| format!("{:02}:{:02}", at / 60 % 24, at % 60);
         let of = |more: i64| {
             let line = |(off, long, timed): &(i64, i64, bool)| {
                 let back = off + long + more;

@@ -44,20 +44,36 @@ words! {
     NIGHT = "People sleep from", es "La gente duerme desde las";
     MORNING = "To", es "Hasta las";
 
+    CANNOT_READ = "Can't read “{0}” as a time. Write it like 14:10 or 2:10 pm.", es "No se lee “{0}” como hora. Escríbala como 14:10 o 2:10 pm.";
+    NEEDS_OFF_DAY = "Put in the day it goes off.", es "Ponga el día en que se apaga.";
+    TOO_EARLY = "Back must be later than off.", es "El regreso debe ser después del apagado.";
     NONE = "Put in one line at least.", es "Ponga al menos un renglón.";
 
     COUNT = "Off or shut by plan", es "Apagado o cerrado según el plan";
+    HEAD_MEDICAL = "{0}, {1} with a medical device", es "{0}, {1} con aparato médico";
+    HEAD_NIGHT = "{0}, {1} overnight", es "{0}, {1} de noche";
+    HEAD_UNTIMED = "{0}, {1} without a time", es "{0}, {1} sin hora";
     OVERNIGHT = "Off while people sleep", es "Apagado mientras la gente duerme";
     NEXT_STOP = "Settle what is over first.", es "Resuelva antes lo que excede.";
     NOTICE = "Switched off or shut by plan", es "Apagado o cerrado según el plan";
     NOTICE_NOTE = "A plan says nothing about what a wire or a pipe holds: leave all of it alone.", es "Un plan no dice qué hay en un cable o un tubo: no toque nada.";
+    NEXT_DAY = "{0} the next day", es "{0} del día siguiente";
+    TIME_ON_DAY = "{0} on {1}", es "{0} el {1}";
+    DAY_ALONE = "{0}, time not given", es "{0}, sin hora";
+    WORD = "{0}", es "{0}";
     WHEN = "off {0}, back by {1}", es "se apaga {0}, regresa antes de {1}";
     WITH = "{0} · {1}", es "{0} · {1}";
     NOT_GIVEN = "not given", es "sin dato";
 
     CHECK_ALARMS = "Alarms out while people sleep", es "Alarmas fuera mientras la gente duerme";
+    NIGHT_UNKNOWN = "Whether it is back in time isn't known: see the times.", es "No se sabe si regresa a tiempo: vea las horas.";
     CHECK_TIMES = "Lines short of a time or a name", es "Renglones sin hora o sin nombre";
-    ASK_TIMES = "A time is missing, can't be read or is the wrong way round, or nobody is named.", es "Falta una hora, no se lee o está al revés, o no hay a quién llamar.";
+    ASK_TIMES = "A time is missing, or nobody is named.", es "Falta una hora, o no hay a quién llamar.";
+    ASK_HALF = "{0} is read as {1}: write am or pm.", es "{0} se lee como {1}: escriba am o pm.";
+    BOTH = "{0} {1}", es "{0} {1}";
+    AND = "{0}, {1}", es "{0}, {1}";
+    ASK_ABOUT = "Not asked yet: {0}.", es "Aún no se pregunta: {0}.";
+    MINUTES_OFF = "{0}, off {1}, in minutes", es "{0}, apagado {1}, en minutos";
 
     NOT_PROVED = "Off by plan is not proved: nobody touches a wire, a pipe or a burner for it.", es "Apagado según el plan no es comprobado: nadie toca por eso un cable, un tubo ni un quemador.";
     SMELL = "Smell gas, or an alarm sounds: everybody out, then call 911.", es "Si huele a gas o suena una alarma: todos afuera, luego llamen al 911.";
