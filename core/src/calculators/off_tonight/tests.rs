@@ -200,9 +200,9 @@ fn the_notice_tells_times_by_am_and_pm_with_their_day() {
         (line(What::Circuit, "8:00", "13:00"), "off 8:00 am, back by 1:00 pm"),
         (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by 12:00 pm"),
         (late.clone(), "off 10:00 pm, back by 1:30 am the next day"),
-        (dated_late, "off 10:00 pm on Tue Dec 1, back by 1:30 am on Wed Dec 2"),
-        (dated(1, "8:00", 3, "17:00"), "off 8:00 am on Tue Dec 1, back by 5:00 pm on Thu Dec 3"),
-        (dated(1, "", 3, "17:00"), "off Tue Dec 1, time not given, back by 5:00 pm on Thu Dec 3"),
+        (dated_late, "off 10:00 pm on 2026-12-01, back by 1:30 am on 2026-12-02"),
+        (dated(1, "8:00", 3, "17:00"), "off 8:00 am on 2026-12-01, back by 5:00 pm on 2026-12-03"),
+        (dated(1, "", 3, "17:00"), "off 2026-12-01, time not given, back by 5:00 pm on 2026-12-03"),
         (line(What::Circuit, "", ""), "off not given, back by not given"),
     ] {
         assert_eq!(told(line, English), want);
