@@ -173,7 +173,10 @@ fn one_check_tells_of_devices_on_all_circuits() {
     };
     let (asked, not) = (of(Medical::None, "Kitchen"), of(Medical::NotAsked, "Bath"));
     let unnamed = of(Medical::NotAsked, " ");
-    assert_eq!(tell(&[asked.clone()]), (Verdict::Within, "0, at most 0".into(), String::new()));
+    assert_eq!(
+        tell(std::slice::from_ref(&asked)),
+        (Verdict::Within, "0, at most 0".into(), String::new())
+    );
     assert_eq!(
         tell(&[asked, not.clone(), unnamed]),
         (Verdict::Ask, "2".into(), "Not asked yet: Bath, Circuit 3.".into())
@@ -221,7 +224,7 @@ fn the_headline_names_what_presses() {
     };
     let (day, night) = (line(What::Room, "9:00", "13:00"), line(What::Alarm, "22:00", "1:00"));
     let device = Line { medical: Medical::Needs, ..line(What::Circuit, "9:00", "13:00") };
-    assert_eq!(head(&[day.clone()]), "1");
+    assert_eq!(head(std::slice::from_ref(&day)), "1");
     assert_eq!(head(&[day.clone(), night.clone()]), "2, 1 overnight");
     assert_eq!(head(&[night, device, day.clone()]), "3, 1 with a medical device");
     assert_eq!(head(&[day, line(What::Gas, "9:00", "")]), "2, 1 without a time");
