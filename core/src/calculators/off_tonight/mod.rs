@@ -64,6 +64,10 @@ impl Calculator for OffTonight {
         ])
     }
 
+    fn left_out(input: &Input) -> Faults {
+        left_out(input)
+    }
+
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         sheet::sheet(input, answer)
     }
@@ -72,7 +76,7 @@ impl Calculator for OffTonight {
 /// Works what is off. Hours are those of a day of 24.
 ///
 /// # Errors
-/// Nothing is off; a time can't be read; a day back without the day that it goes off; what is back no
+/// Nothing is off; a day back without the day that it goes off; what is back no
 /// later than it goes off.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let faults = faults(input);
@@ -103,19 +107,7 @@ fn faults(input: &Input) -> Faults {
     if input.off.is_empty() {
         wrong("off", &w::OFF, String::new(), say!(w::NONE));
     }
-    let mut read = |path: &str, label, typed: &str| {
-        let typed = typed.trim();
-        if !typed.is_empty() && minutes(typed).is_none() {
-            wrong(path, label, typed.to_owned(), say!(w::CANNOT_READ, typed));
-        }
-    };
-    read("night", &w::NIGHT, &input.night);
-    read("morning", &w::MORNING, &input.morning);
     let path = |at: usize, key| ["off.", &at.to_string(), key].concat();
-    for (at, line) in input.off.iter().enumerate() {
-        read(&path(at, ".off_time"), &w::OFF_TIME, &line.off_time);
-        read(&path(at, ".back_time"), &w::BACK_TIME, &line.back_time);
-    }
     for (at, line) in input.off.iter().enumerate() {
         let Some(back) = line.back_day else { continue };
         let is_timed = line.typed().iter().all(|it| minutes(it).is_some());
@@ -132,6 +124,26 @@ fn faults(input: &Input) -> Faults {
             }
             Some(_) => {}
         }
+    }
+    faults
+}
+
+/// Times that can't be read: they count as not given, and the sheet asks for them.
+fn left_out(input: &Input) -> Faults {
+    let mut faults = Faults::new();
+    let mut read = |path: String, label, typed: &str| {
+        let typed = typed.trim();
+        if !typed.is_empty() && minutes(typed).is_none() {
+            let (given, says) = (typed.to_owned(), say!(w::CANNOT_READ, typed));
+            faults.push(Fault { path, label, given, says });
+        }
+    };
+    read("night".to_owned(), &w::NIGHT, &input.night);
+    read("morning".to_owned(), &w::MORNING, &input.morning);
+    for (at, line) in input.off.iter().enumerate() {
+        let path = |key| ["off.", &at.to_string(), key].concat();
+        read(path(".off_time"), &w::OFF_TIME, &line.off_time);
+        read(path(".back_time"), &w::BACK_TIME, &line.back_time);
     }
     faults
 }

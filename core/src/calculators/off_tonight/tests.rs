@@ -104,7 +104,8 @@ fn an_alarm_is_back_before_anybody_sleeps() {
 /// An alarm is never within before it is known from when to when it is off, and when people sleep.
 #[test]
 fn an_alarm_of_unknown_times_asks() {
-    for (off, back) in [("", ""), ("9:00", ""), ("", "13:00"), (" ", "13:00")] {
+    for (off, back) in [("", ""), ("9:00", ""), ("", "13:00"), (" ", "13:00"), ("9:00", "6 oclock")]
+    {
         let lines = [line(What::Alarm, off, back), line(What::Alarm, "9:00", "13:00")];
         let check = check(&lines, "alarms").unwrap();
         assert_eq!((check.verdict, check.asks), (Verdict::Ask, Asks::Missing), "{off} {back}");
@@ -206,7 +207,7 @@ fn the_notice_tells_times_by_am_and_pm_with_their_day() {
         (dated_late, "off 10:00 pm on 2026-12-01, back by 1:30 am on 2026-12-02"),
         (dated(1, "8:00", 3, "17:00"), "off 8:00 am on 2026-12-01, back by 5:00 pm on 2026-12-03"),
         (dated(1, "", 3, "17:00"), "off 2026-12-01, time not given, back by 5:00 pm on 2026-12-03"),
-        (line(What::Circuit, "", ""), "off not given, back by not given"),
+        (line(What::Circuit, "", "6 oclock"), "off not given, back by not given"),
     ] {
         assert_eq!(told(line, English), want);
     }
@@ -265,9 +266,10 @@ fn what_cannot_be_worked_is_told_at_its_field() {
     ];
     let input = Input { off, night: "noon".to_owned(), ..Input::blank() };
     let faults = solve(&input).unwrap_err();
+    let unread = left_out(&input);
     let told = |language| {
         let voice = Voice { language, ..Voice::default() };
-        faults.iter().map(|it| (&*it.path, voice.say(&it.says))).collect::<Vec<_>>()
+        unread.iter().chain(&faults).map(|it| (&*it.path, voice.say(&it.says))).collect::<Vec<_>>()
     };
     let read = |typed| format!("Can't read “{typed}” as a time. Write it like 14:10 or 2:10 pm.");
     let day = "Put in the day it goes off.".to_owned();
