@@ -76,12 +76,11 @@ impl Calculator for OffTonight {
 /// Works what is off. Hours are those of a day of 24.
 ///
 /// # Errors
-/// Nothing is off; a day back without the day that it goes off; what is back no
-/// later than it goes off.
+/// Nothing is off.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
-    let faults = faults(input);
-    if !faults.is_empty() {
-        return Err(faults);
+    if input.off.is_empty() {
+        let (path, given) = ("off".to_owned(), String::new());
+        return Err(vec![Fault { path, label: &w::OFF, given, says: say!(w::NONE) }]);
     }
     let mut spans: Vec<Option<[i64; 2]>> = Vec::new();
     let (mut order, mut overnight) = (Vec::<usize>::new(), Vec::new());
@@ -98,15 +97,27 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     Ok(Answer { order, spans, overnight })
 }
 
-/// What can't be worked, each at its field.
-fn faults(input: &Input) -> Faults {
+/// Times that can't be read, and days that leave open when it is off: such a line counts as one
+/// without times, and the sheet asks for them.
+fn left_out(input: &Input) -> Faults {
     let mut faults = Faults::new();
+    let mut read = |path: String, label, typed: &str| {
+        let typed = typed.trim();
+        if !typed.is_empty() && minutes(typed).is_none() {
+            let (given, says) = (typed.to_owned(), say!(w::CANNOT_READ, typed));
+            faults.push(Fault { path, label, given, says });
+        }
+    };
+    read("night".to_owned(), &w::NIGHT, &input.night);
+    read("morning".to_owned(), &w::MORNING, &input.morning);
+    for (at, line) in input.off.iter().enumerate() {
+        let path = |key| ["off.", &at.to_string(), key].concat();
+        read(path(".off_time"), &w::OFF_TIME, &line.off_time);
+        read(path(".back_time"), &w::BACK_TIME, &line.back_time);
+    }
     let mut wrong = |path: &str, label, given: String, says| {
         faults.push(Fault { path: path.to_owned(), label, given, says });
     };
-    if input.off.is_empty() {
-        wrong("off", &w::OFF, String::new(), say!(w::NONE));
-    }
     let path = |at: usize, key| ["off.", &at.to_string(), key].concat();
     for (at, line) in input.off.iter().enumerate() {
         let Some(back) = line.back_day else { continue };
@@ -124,26 +135,6 @@ fn faults(input: &Input) -> Faults {
             }
             Some(_) => {}
         }
-    }
-    faults
-}
-
-/// Times that can't be read: they count as not given, and the sheet asks for them.
-fn left_out(input: &Input) -> Faults {
-    let mut faults = Faults::new();
-    let mut read = |path: String, label, typed: &str| {
-        let typed = typed.trim();
-        if !typed.is_empty() && minutes(typed).is_none() {
-            let (given, says) = (typed.to_owned(), say!(w::CANNOT_READ, typed));
-            faults.push(Fault { path, label, given, says });
-        }
-    };
-    read("night".to_owned(), &w::NIGHT, &input.night);
-    read("morning".to_owned(), &w::MORNING, &input.morning);
-    for (at, line) in input.off.iter().enumerate() {
-        let path = |key| ["off.", &at.to_string(), key].concat();
-        read(path(".off_time"), &w::OFF_TIME, &line.off_time);
-        read(path(".back_time"), &w::BACK_TIME, &line.back_time);
     }
     faults
 }

@@ -68,7 +68,7 @@ words! {
     CHECK_ALARMS = "Alarms out while people sleep", es "Alarmas fuera mientras la gente duerme";
     NIGHT_UNKNOWN = "Whether it is back in time isn't known: see the times.", es "No se sabe si regresa a tiempo: vea las horas.";
     CHECK_TIMES = "Lines short of a time or a name", es "Renglones sin hora o sin nombre";
-    ASK_TIMES = "A time is missing or can't be read, or nobody is named.", es "Falta una hora o no se lee, o no hay a quién llamar.";
+    ASK_TIMES = "A time is missing, can't be read or is the wrong way round, or nobody is named.", es "Falta una hora, no se lee o está al revés, o no hay a quién llamar.";
     ASK_HALF = "{0} is read as {1}: write am or pm.", es "{0} se lee como {1}: escriba am o pm.";
     BOTH = "{0} {1}", es "{0} {1}";
     AND = "{0}, {1}", es "{0}, {1}";
