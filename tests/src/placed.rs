@@ -15,6 +15,7 @@ const PLACED: &[(&str, Place)] = &[
     ("register-spots", register_spots),
     ("boards", boards),
     ("behind-the-board", behind_the_board),
+    ("off-tonight", off_tonight),
     ("outlets", outlets),
     ("set-out", set_out),
     ("between-edges", between_edges),
@@ -136,6 +137,26 @@ fn behind_the_board(input: &mut Node) {
     scale(input, "at_left", wall.part(2), of(200));
     scale(input, "across", wall.part(2), of(200));
     scale(input, "at_low", high, of(20));
+}
+
+/// Drawn texts are hardly ever times of day: they become some by their length, on the days of one night.
+fn off_tonight(input: &mut Node) {
+    const TIMES: [&str; 6] = ["13:00", "8 pm", "9:30", "22:15", "", "12:05 am"];
+    let time = |input: &mut Node, path: &str| {
+        let drawn = input.at(path).and_then(Node::leaf).unwrap_or_default();
+        input.put(path, Node::text(TIMES[drawn.len() % TIMES.len()]));
+    };
+    for key in ["night", "morning"] {
+        time(input, key);
+    }
+    for at in 0..input.items("off").len() {
+        for key in ["off_time", "back_time"] {
+            time(input, &format!("off.{at}.{key}"));
+        }
+        let day = |day: &str| Node::text(day);
+        input.put(&format!("off.{at}.off_day"), day("2027-01-04"));
+        input.put(&format!("off.{at}.back_day"), day(if at % 2 == 0 { "" } else { "2027-01-05" }));
+    }
 }
 
 /// A walk of drawn walls closes next to never: it becomes two lengths. Parts of a shape take half
