@@ -37,7 +37,7 @@ pub struct Answer {
 impl Calculator for OffTonight {
     const ID: &'static str = "off-tonight";
     const VERSION: u16 = 1;
-    const TRADE: Trade = Trade::First;
+    const TRADE: Trade = Trade::Job;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
     const ELECTRICAL: bool = false;

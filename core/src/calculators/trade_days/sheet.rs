@@ -25,20 +25,23 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
     let mut ask = |check, note| all.push(Check { note: Some(note), ..settle(check, &w::NOTHING) });
     let name = |step: usize| input.steps[step].name.trim();
-    let limit = |step: usize, value: i64| match input.steps[step].who {
-        Who::Lab => Limit { value, source: &CONTENT },
-        _ => Limit { value, source: &ROUGH_INSPECTION },
+    let is_lab = |step: usize| input.steps[step].who == Who::Lab;
+    let limit = |step: usize, value: i64| {
+        let source = if is_lab(step) { &CONTENT } else { &ROUGH_INSPECTION };
+        Limit { value, source }
     };
     for &step in &answer.unasked {
         let it = name(step);
+        let unasked = if is_lab(step) { &w::ASK_LAB } else { &w::ASK_UNASKED };
         let key = ["unasked ", it].concat();
-        ask(at_least(&key, say!(w::UNASKED, it), 0, limit(step, 1)), say!(w::ASK_UNASKED, it));
+        ask(at_least(&key, say!(w::UNASKED, it), 0, limit(step, 1)), say!(*unasked, it));
     }
     for early in &answer.early {
         let (it, check) = (name(early.step), name(early.inspection));
         let key = ["early ", it, " ", check].concat();
         let days = at_most(&key, say!(w::EARLY, it, check), early.days, limit(early.inspection, 0));
-        ask(days, say!(w::ASK_EARLY, it, check));
+        let why = if is_lab(early.inspection) { &w::ASK_BEFORE_LAB } else { &w::ASK_EARLY };
+        ask(days, say!(*why, it, check));
     }
     all
 }

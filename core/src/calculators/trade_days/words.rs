@@ -74,6 +74,8 @@ words! {
     NEXT = "First call: {0}, by {1}.", es "Primera llamada: {0}, a más tardar {1}.";
     NEXT_AHEAD = "First call: {0}, by {1}, before the first day for work.", es "Primera llamada: {0}, a más tardar {1}, antes del primer día de trabajo.";
     UNASKED = "Steps that wait for {0}", es "Pasos que esperan a {0}";
+    ASK_LAB = "Nothing waits for what {0} finds.", es "Nada espera lo que encuentre {0}.";
+    ASK_BEFORE_LAB = "{0} doesn’t wait for what {1} finds. Does it disturb what was sampled?", es "{0} no espera lo que encuentre {1}. ¿Toca lo que se muestreó?";
     ASK_UNASKED = "Nothing waits for {0}: what does it inspect?", es "Nada espera a {0}: ¿qué inspecciona?";
     EARLY = "{0} before {1} is done, days", es "{0} antes de que termine {1}, días";
     ASK_EARLY = "{0} doesn't wait for {1}. Does it cover what is inspected?", es "{0} no espera a {1}. ¿Cubre lo que se inspecciona?";
