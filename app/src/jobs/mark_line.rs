@@ -36,18 +36,18 @@ pub(crate) fn is_hold(mark: &Mark) -> bool {
 }
 
 /// The word for how a kept answer stood: a hold that isn't shut is open.
-pub(crate) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
+pub(super) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
     let is_hold = catalog::find(calculator).is_some_and(|entry| entry.is_hold);
     if is_hold && !kept.is_held() { &w::HOLD_OPEN } else { kept.word() }
 }
 
-/// What was kept, and what that is now.
-pub(crate) fn then_now(calculator: &str, then: &Kept, now: &Kept) -> Text {
+/// What was kept, and what that is now: in the phrase's words, with a word for how either stood.
+pub(crate) fn then_now(phrase: &'static Phrase, calculator: &str, then: &Kept, now: &Kept) -> Text {
     let [was, is] = [then, now].map(|kept| shown(&kept.answer));
     if then.is_bare() && now.is_bare() {
         return say!(w::THEN_NOW_BARE, was, is);
     }
-    say!(w::THEN_NOW, was, word_of(calculator, then), is, word_of(calculator, now))
+    say!(*phrase, was, word_of(calculator, then), is, word_of(calculator, now))
 }
 
 /// What a mark's item holds. It says what was kept, and what that is today once `is_told`.
@@ -160,7 +160,7 @@ fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let now = match &*today.says {
         Ok(worked) => {
             let now = Kept::of(worked);
-            (!now.agrees(kept)).then(|| then_now(&mark.calculator, kept, &now))
+            (!now.agrees(kept)).then(|| then_now(&w::THEN_NOW, &mark.calculator, kept, &now))
         }
         Err(stale) => Some(stale.says()),
     };

@@ -22,7 +22,7 @@ pub(crate) use aside::rescue;
 pub(crate) use buy::buying_page;
 pub(crate) use details::details;
 pub(crate) use list::{door, job_lines, jobs_page};
-pub(crate) use mark_line::{is_hold, shown, word_of};
+pub(crate) use mark_line::{is_hold, shown, then_now};
 pub(crate) use page::job_page;
 pub(crate) use ready::ready_page;
 pub(crate) use switch::switch;

@@ -47,13 +47,11 @@ pub(super) fn versions(lines: &Lines, mark: &Mark, _: Option<&Today>) -> Piece {
         };
         match desk.edit(&id, edit) {
             Err(refusal) => fault.set(speech::say(&refusal.says())),
-            Ok(made) if uses => {
-                let after = untrack(|| desk.job(&id)).and_then(|job| job.mark(&used).cloned());
-                add(done, Done { mark: here.clone(), after, what: What::Used(made.inverse) });
-            }
             Ok(made) => {
-                let what = What::Removed(made.inverse);
-                add(done, Done { mark: here.clone(), after: None, what });
+                let after = || untrack(|| desk.job(&id)).and_then(|job| job.mark(&used).cloned());
+                let what = if uses { What::Used } else { What::Removed };
+                let after = if uses { after() } else { None };
+                add(done, Done { mark: here.clone(), after, what: what(made.inverse) });
             }
         }
     };

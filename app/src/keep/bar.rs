@@ -289,17 +289,8 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     if now.agrees(then) {
         return question.changed.get().then(|| speech::phrase(&w::NOT_SAVED));
     }
-    let voice = question.voice();
-    let answer = |kept: &Kept| jobs::shown(&kept.answer);
-    let id = question.entry.id;
-    let [then_says, now_says] = [answer(then), answer(&now)];
-    Some(voice.say(&match then.is_bare() && now.is_bare() {
-        true => say!(w::THEN_NOW_BARE, then_says, now_says),
-        false => {
-            let (was, is) = (jobs::word_of(id, then), jobs::word_of(id, &now));
-            say!(w::SAVED_NOW, then_says, was, now_says, is)
-        }
-    }))
+    let says = jobs::then_now(&w::SAVED_NOW, question.entry.id, then, &now);
+    Some(question.voice().say(&says))
 }
 
 /// What is saved of an answer that is still looked for, or was stopped: a mark is worked to the end.

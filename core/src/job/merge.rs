@@ -326,6 +326,12 @@ pub(super) fn other_title(title: &str) -> String {
     within(title, &w::OTHER_VERSION_OF)
 }
 
+/// Whether a title is one of those. Asked of every number for every line of a job: nothing is written
+/// out for it.
+pub(super) fn is_other_title(title: &str) -> bool {
+    w::OTHER_VERSION_OF.en.strip_prefix("{0}").is_some_and(|words| title.ends_with(words))
+}
+
 /// A title within words that say where it comes from, cut where both together are too long.
 fn within(title: &str, words: &'static Phrase) -> String {
     let says = |title: &str| {

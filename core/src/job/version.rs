@@ -3,7 +3,7 @@
 
 use super::edit::Edit;
 use super::mark::Mark;
-use super::merge::other_title;
+use super::merge::{is_other_title, other_title};
 use super::site::Job;
 
 /// The number in use of which this is the other version; none where nobody can tell. A title that a
@@ -38,7 +38,7 @@ pub fn use_other(job: &Job, mark: &Mark, other: &Mark) -> Edit {
 }
 
 fn is_other(mark: &Mark) -> bool {
-    mark.title.ends_with(other_title("").as_str())
+    is_other_title(&mark.title)
 }
 
 #[cfg(test)]

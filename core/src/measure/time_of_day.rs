@@ -24,9 +24,13 @@ pub fn minutes(typed: &str) -> Option<i64> {
     }
 }
 
+/// At least two digits.
+pub fn two(count: i64) -> String {
+    [if count < 10 { "0" } else { "" }, &count.to_string()].concat()
+}
+
 /// `14:10` of what can be read, else as it was typed.
 pub fn told(typed: &str) -> String {
-    let two = |count: i64| [if count < 10 { "0" } else { "" }, &count.to_string()].concat();
     match minutes(typed) {
         Some(at) => [two(at / 60), two(at % 60)].join(":"),
         None => typed.trim().to_owned(),

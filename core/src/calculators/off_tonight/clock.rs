@@ -1,7 +1,7 @@
 //! Times of day as who lives there reads them, and those that may mean either half of a day.
 
 use super::words as w;
-use crate::measure::time_of_day::minutes;
+use crate::measure::time_of_day::{minutes, two};
 use crate::measure::{Day, Measure};
 use crate::say;
 use crate::words::{Amount, Arg, Text};
@@ -18,10 +18,6 @@ pub(super) fn either_half<'a>(typed: &[&'a str; 2]) -> Option<&'a str> {
         return None;
     }
     bare.clone().find(|(_, hour)| (1..12).contains(hour)).map(|(typed, _)| typed)
-}
-
-fn two(count: i64) -> String {
-    [if count < 10 { "0" } else { "" }, &count.to_string()].concat()
 }
 
 /// `8:00 am`; none of what can't be read.

@@ -85,13 +85,7 @@ fn notice(input: &Input, answer: &Answer) -> Part {
             puts: Vec::new(),
         });
     }
-    Part {
-        key: FOREMOST,
-        title: (&w::NOTICE).into(),
-        note: Some((&w::NOTICE_NOTE).into()),
-        rows,
-        table: None,
-    }
+    Part::plain(FOREMOST, &w::NOTICE, Some(&w::NOTICE_NOTE), rows)
 }
 
 /// Which lines are counted.
