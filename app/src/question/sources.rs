@@ -71,7 +71,7 @@ pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Sour
                 name: source_name(offer.mark, Some(&offer.figure)),
                 title: source_name(offer.mark, None),
                 of,
-                about: offer.mark.about(of.is_empty()),
+                about: offer.mark.about(),
                 figure: offer.figure,
             }
         })
@@ -116,7 +116,7 @@ impl Question {
         });
         ids.extend(own);
         let marks = ids.iter().filter_map(|id| job.mark(id));
-        let rooms = marks.map(|mark| mark.about(source_of(mark).is_empty()));
+        let rooms = marks.map(Mark::about);
         rooms.filter(|room| !room.is_empty()).collect()
     }
 }

@@ -2,6 +2,7 @@
 
 use super::fold::fold;
 use super::mark::Mark;
+use super::site::own_spot;
 use crate::fields::Row;
 use crate::sheet::Figure;
 
@@ -41,11 +42,8 @@ impl Fit {
 impl Mark {
     /// The room that it is about, to be compared with another's: its spot, or the title of a room
     /// without one. Empty where nobody said.
-    pub fn about(&self, is_room: bool) -> String {
-        fold(match self.spot.trim() {
-            "" if is_room => self.title.trim(),
-            spot => spot,
-        })
+    pub fn about(&self) -> String {
+        fold(own_spot(self))
     }
 }
 
@@ -116,12 +114,13 @@ mod tests {
 
     #[test]
     fn a_room_is_told_by_its_spot_or_its_title() {
-        let of = |title: &str, spot: &str| Mark {
+        let of = |calculator: &str, title: &str, spot: &str| Mark {
+            calculator: calculator.to_owned(),
             title: title.to_owned(),
             spot: spot.to_owned(),
             ..mark(1)
         };
-        assert_eq!(of("Boards", " Den ").about(false), of("DEN", "").about(true));
-        assert_eq!(of("Boards", "").about(false), "");
+        assert_eq!(of("boards", "Boards", " Den ").about(), of("room", "DEN", "").about());
+        assert_eq!(of("boards", "Boards", "").about(), "");
     }
 }

@@ -57,7 +57,7 @@ pub struct Gone {
 }
 
 /// What a mark says of where it is by itself: what was written, and of a room its title too.
-fn own_spot(mark: &Mark) -> &str {
+pub(super) fn own_spot(mark: &Mark) -> &str {
     match mark.spot.trim() {
         "" if is_room(mark) => mark.title.trim(),
         spot => spot,
