@@ -1,7 +1,10 @@
-//! Work that takes longer than a keystroke, gone on with between keys: in slices that are short,
-//! on the page's own thread, until it is done, something else is asked, or a person stops it.
+//! Work that takes longer than a keystroke, gone on with between keys: in slices of a few
+//! milliseconds, on the page's own thread, until it is done, something else is asked, or a person
+//! stops it. The first slice comes before the first answer: most rooms are done with it, and
+//! nothing moves after that.
 
 use crate::signal::RwSignal;
+use crate::works::slice;
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::catalog::{Entry, Looking, Worked};
 use ledgerboard_core::measure::Units;
@@ -11,12 +14,8 @@ use leptos::prelude::set_timeout;
 use std::cell::RefCell;
 use std::time::Duration;
 
-/// Steps at once, before the first answer: a small room is done with them.
-const FIRST: u32 = 10;
-/// Steps of one slice.
-const SLICE: u32 = 2;
 /// Slices after which what was found so far is shown.
-const SHOWN: u32 = 20;
+const SHOWN: u32 = 10;
 
 struct Asked {
     id: &'static str,
@@ -50,7 +49,7 @@ pub(super) fn worked(
             // What is no longer asked is dropped.
             *looking = None;
             let mut work = entry.begin(input, units)?;
-            let done = (0..FIRST).any(|_| work.step());
+            let done = one_slice(work.as_mut());
             let input = input.clone();
             *looking = Some(Asked { id: entry.id, input, units, number, work, slices: 0 });
             if !done {
@@ -77,13 +76,27 @@ pub(super) fn stop(stopped: bool, found: RwSignal<u64>) {
     found.set(number);
 }
 
+/// Whether it is done with this slice. The clock says when to look up, never when to end: the answer
+/// is the same on every phone.
+fn one_slice(work: &mut dyn Looking) -> bool {
+    let mut has_time = slice();
+    loop {
+        if work.step() {
+            return true;
+        }
+        if !has_time() {
+            return false;
+        }
+    }
+}
+
 fn go_on(number: u64, found: RwSignal<u64>) {
     if found.is_disposed() {
         return;
     }
     let more = LOOKING.with_borrow_mut(|looking| {
         let asked = looking.as_mut().filter(|it| it.number == number)?;
-        let done = (0..SLICE).any(|_| asked.work.step());
+        let done = one_slice(asked.work.as_mut());
         asked.slices += 1;
         Some((done, done || asked.slices % SHOWN == 0))
     });
