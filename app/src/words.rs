@@ -363,6 +363,7 @@ words! {
     RESTORE_STAYS_WITH = "Changed since in {0}, so all of it stays: {1}.", es "Cambió desde entonces en {0}, así que todo se queda: {1}.";
     RESTORED = "Restored.", es "Recuperado.";
     RESTORED_BUT_DAMAGED = "Restored, but for what can’t be read.", es "Recuperado, menos lo que no se puede leer.";
+    WAY_BACK_LOST = "What undoes it can’t be read any more. Nothing was changed.", es "Lo que la deshace ya no se puede leer. No se cambió nada.";
     RESTORE_STAYS = "{0} was changed since, so it stays.", es "{0} cambió desde entonces, así que se queda.";
     RESTORES_NEW = "A new job with {0} {0?number|numbers}.", es "Un trabajo nuevo con {0} {0?número|números}.";
     RESTORES_NOTHING = "All of it is here already.", es "Todo esto ya está aquí.";

@@ -110,8 +110,6 @@ fn look(desk: Desk, place: &El, plan: Plan) {
     let here = place.clone();
     let go = changes.then(|| button(&w::RESTORE_GO).class("main").tap(go));
     let leave = button(&w::RESTORE_LEAVE).tap(move || rest(desk, &here));
-    let is_undoable = desk.restored.with_untracked(Option::is_some);
-    let leave = (changes || !copies.is_empty() || is_undoable).then_some(leave);
     let copies = bring_back(desk, place.clone(), copies);
     let buttons = el("div").class("buttons").with(go).with(copies).with(leave);
     show(place, Piece::all([told, buttons.into()]));
@@ -138,18 +136,36 @@ fn bring_back(desk: Desk, place: El, copies: Vec<Step>) -> Option<El> {
 fn rest(desk: Desk, place: &El) {
     show(place, Piece::NONE);
     let here = place.clone();
-    last::find(desk, move || {
+    last::find(desk, move |head| {
         // A file may have been chosen by now.
         if here.node().has_child_nodes() {
             return;
         }
-        let says = desk.restored.with_untracked(|last| {
-            last.as_ref().map(|last| match last.is_undo {
-                true => say!(w::TAKEN_BACK_ON, last.at.text()),
-                false => say!(w::RESTORED_ON, last.at.text()),
-            })
+        let says = move || match head.is_undo {
+            true => say!(w::TAKEN_BACK_ON, head.at.text()),
+            false => say!(w::RESTORED_ON, head.at.text()),
+        };
+        if desk.restored.with_untracked(Option::is_some) {
+            return show(&here, done(desk, &here, says()));
+        }
+        let line = el("span").text(&speech::say(&says()));
+        let there = here.clone();
+        let undo = undo_later().tap(move || {
+            let here = there.clone();
+            last::read(desk, head, move |last| {
+                let Some(last) = last else {
+                    return show(&here, el("p").class("now").say(&w::WAY_BACK_LOST));
+                };
+                let back = desk.jobs.with_untracked(|jobs| last.back.back(jobs));
+                // What of it would stay is told before the rest goes back.
+                if back.stays.is_empty() && !back.steps.is_empty() {
+                    take_back(desk, &here);
+                } else {
+                    show(&here, done_now(desk, &here, says()));
+                }
+            });
         });
-        show(&here, says.map(|says| done(desk, &here, says)));
+        show(&here, el("p").class("undo").with(line).with(undo));
     });
 }
 

@@ -210,8 +210,8 @@ pub(super) fn read_all(one: fn(&str, Slots), other: fn(&str, String), done: Done
         for key in Array::from(&keys).iter().filter_map(|key| key.as_string()) {
             let slot = SLOTS.iter().find_map(|slot| key.strip_suffix(slot));
             let Some(id) = slot.and_then(|name| name.strip_prefix(JOB)) else {
-                // Long, and asked for where it is needed.
-                if key == RESTORED {
+                // Asked for where it is needed.
+                if key.starts_with(RESTORED) {
                     continue;
                 }
                 let record = store.get(&key);

@@ -52,6 +52,8 @@ const LIST: &str = "ledgerboard.list";
 const ASIDE: &str = "ledgerboard.aside.";
 /// In the database alone: the last restore, with the way back.
 const RESTORED: &str = "ledgerboard.restored";
+/// In the database alone: what is told of that before anybody asks for the way back.
+const RESTORED_HEAD: &str = "ledgerboard.restored.head";
 /// In the database alone: the last revision of a job that was removed.
 const GONE: &str = "ledgerboard.gone.";
 
@@ -214,12 +216,22 @@ pub(crate) fn keep_list(lines: &[Listed]) {
     }
 }
 
-/// Keeps what was restored last, in the place of what was before it.
-pub(crate) fn keep_restored(text: &str) {
+/// Keeps what was restored last, in the place of what was before it, and then its head.
+pub(crate) fn keep_restored(head: String, text: &str) {
     if may_write().is_ok() {
         // Where it finds no room the page still has it.
-        mirror::put(RESTORED, text, Box::new(drop));
+        let then = move |put: Result<_, _>| {
+            if put.is_ok() {
+                mirror::put(RESTORED_HEAD, &head, Box::new(drop));
+            }
+        };
+        mirror::put(RESTORED, text, Box::new(then));
     }
+}
+
+/// The head of what was restored last: short, however much that was.
+pub(crate) fn kept_restored_head(done: Box<dyn FnOnce(Option<String>)>) {
+    mirror::read_one(RESTORED_HEAD, done);
 }
 
 /// What was restored last, as it was kept.
