@@ -36,10 +36,10 @@ fn folded(unit: &str) -> String {
     unit
 }
 
-/// Money without the marks of its thousands, as we write it ourselves: only where a point with cents
-/// behind them leaves no doubt what they are.
+/// Money without the marks of its thousands, as we write it ourselves. Three digits behind a comma
+/// are no part of a dollar.
 fn without_thousands(money: &str) -> Option<String> {
-    let (whole, cents) = money.split_once('.')?;
+    let (whole, cents) = money.split_once('.').unwrap_or((money, "0"));
     let mut groups = whole.split(',');
     let mut all =
         groups.next().filter(|first| first.ends_with(|it: char| it.is_ascii_digit()))?.to_owned();

@@ -1,13 +1,22 @@
 //! Times of day as a crew writes them.
 
-/// Minutes past midnight of `14:10`, `9:05`, `2:10 pm` or `2 p.m.`; none of what is no time of day.
+/// Minutes past midnight of `14:10`, `9:05`, `905`, `2:10 pm`, `2 p. m.` or `noon`; none of what is
+/// no time of day.
 pub fn minutes(typed: &str) -> Option<i64> {
-    let typed = typed.trim().to_ascii_lowercase().replace('.', "");
-    let half = |mark: &str, from: i64| typed.strip_suffix(mark).map(|rest| (rest.trim_end(), from));
+    let mut typed = typed.to_ascii_lowercase();
+    typed.retain(|sign| !matches!(sign, '.' | ' ' | '\u{a0}'));
+    match typed.as_str() {
+        "noon" | "mediodía" | "mediodia" => return Some(720),
+        "midnight" | "medianoche" => return Some(0),
+        _ => {}
+    }
+    let half = |mark: &str, from: i64| typed.strip_suffix(mark).map(|rest| (rest, from));
     let told = half("am", 0).or_else(|| half("pm", 12));
     let (clock, from) = told.unwrap_or((&typed, 0));
     let (hours, minutes) = match clock.split_once(':') {
         Some((hours, minutes)) if minutes.len() == 2 => (hours, minutes),
+        // Three digits or four are an hour with its minutes.
+        None if matches!(clock.len(), 3 | 4) => clock.split_at_checked(clock.len() - 2)?,
         // An hour alone is one where it is said which half of the day is meant.
         None if told.is_some() => (clock, "0"),
         _ => return None,
@@ -53,12 +62,22 @@ mod tests {
             ("2 p.m.", "14:00"),
             ("12:30am", "00:30"),
             ("12 PM", "12:00"),
+            ("430", "04:30"),
+            ("1630", "16:30"),
+            ("1015 pm", "22:15"),
+            ("2:10 p. m.", "14:10"),
+            ("Noon", "12:00"),
+            ("midnight", "00:00"),
+            ("mediodía", "12:00"),
+            ("medianoche", "00:00"),
         ] {
             assert!(minutes(typed).is_some(), "{typed}");
             assert_eq!(told(typed), want);
         }
-        let odd =
-            ["25:70", "quarter", "24:00", "9:60", "9", "9:5", "13 pm", "0 am", "-1:00", "+9:05"];
+        let odd = [
+            "25:70", "quarter", "24:00", "2470", "12345", "4:3:0", "noonpm", "a30", "9:60", "9",
+            "9:5", "13 pm", "0 am", "-1:00", "+9:05",
+        ];
         for typed in odd {
             assert_eq!((minutes(typed), told(typed)), (None, typed.to_owned()));
         }

@@ -60,6 +60,11 @@ pub fn settle(check: Check, why: &'static Phrase) -> Check {
     Check { asks: Asks::First, ..ask(check, why) }
 }
 
+/// The same check while nobody gave what it is about, with what to do: it has no value yet.
+pub fn unmeasured(check: Check, why: &'static Phrase) -> Check {
+    Check { asks: Asks::Unmeasured, ..ask(check, why) }
+}
+
 /// The same check under an edition whose text could not be verified.
 pub fn unverified(check: Check) -> Check {
     ask(check, &NOT_VERIFIED)

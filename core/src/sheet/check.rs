@@ -30,6 +30,8 @@ words! {
     AT_MOST = "{0}, at most {1}", es "{0}, máximo {1}";
     AT_LEAST = "{0}, at least {1}", es "{0}, mínimo {1}";
     JUST = "{0}", es "{0}";
+    MOST = "at most {0}", es "máximo {0}";
+    LEAST = "at least {0}", es "mínimo {0}";
     /// Not a verdict on a rule: old material comes first.
     HELD = "held", es "detenido";
 }
@@ -69,6 +71,8 @@ pub enum Asks {
     First,
     /// Whoever has what was not typed.
     Missing,
+    /// The same, where without it there is no value: its limit is told alone.
+    Unmeasured,
     /// Nobody: it is allowed, and to be minded.
     Minded,
 }
@@ -82,7 +86,7 @@ impl Asks {
         match self {
             Self::Locally => Verdict::Ask.key(),
             Self::First => "settle",
-            Self::Missing => "missing",
+            Self::Missing | Self::Unmeasured => "missing",
             Self::Minded => "mind",
         }
     }
@@ -97,7 +101,7 @@ impl Asks {
         match self {
             Self::Locally => &ASK,
             Self::First => &SETTLE,
-            Self::Missing => &MISSING,
+            Self::Missing | Self::Unmeasured => &MISSING,
             Self::Minded => &MIND,
         }
     }
@@ -136,9 +140,14 @@ pub struct Check {
 }
 
 impl Check {
-    /// Whether there is a scale to be near to its limit on: not under a ban, whose limit is nothing.
+    /// Whether there is a scale to be near to its limit on: not under a ban, whose limit is nothing,
+    /// and not without a value.
     pub fn has_scale(&self) -> bool {
-        self.sense == Sense::AtLeast || self.limit.raw() != 0
+        self.has_value() && (self.sense == Sense::AtLeast || self.limit.raw() != 0)
+    }
+
+    fn has_value(&self) -> bool {
+        self.verdict != Verdict::Ask || self.asks != Asks::Unmeasured
     }
 
     /// How much is to spare; below zero past the limit.
@@ -174,8 +183,13 @@ impl Check {
     }
 
     /// Its value and its limit: `28.0 in³, at most 28.0 in³`. Of what asks because it is there at all,
-    /// the value alone: nothing limits it.
+    /// the value alone: nothing limits it; of what waits for its value, the limit alone.
     pub fn told(&self) -> Text {
+        if !self.has_value() {
+            let phrase = if self.sense == Sense::AtMost { &MOST } else { &LEAST };
+            let limit = Arg::Amount(self.limit, self.limit_rounding());
+            return Text { phrase, args: vec![limit] };
+        }
         let value = Arg::Amount(self.value, self.value_rounding());
         if self.verdict == Verdict::Ask && !self.has_scale() {
             return Text { phrase: &JUST, args: vec![value] };

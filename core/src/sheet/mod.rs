@@ -4,6 +4,7 @@
 //! No rule and no calculator is known here, and nothing is compared with a limit here: a check
 //! arrives with its verdict, from `rules`.
 
+pub mod calendar;
 mod check;
 mod clear;
 mod drawing;

@@ -33,9 +33,11 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
     };
     let half = input.thick.part(2);
     let none = Length::ZERO;
+    let measured = !input.studs.is_empty();
+    let stud_means = if measured { &w::MEANS_STUD } else { &w::MEANS_ON_SPACING };
     for stud in &answer.studs {
         let edges = [stud.minus(half).max(none), stud.plus(half).min(wall), none, input.high];
-        area(&mut page, Surface::Open, Line::Hidden, edges, &w::MEANS_STUD);
+        area(&mut page, Surface::Open, Line::Hidden, edges, stud_means);
     }
     area(&mut page, Surface::Open, Line::Cut, [none, wall, none, input.high], &w::WALL);
     for opening in &input.openings {
@@ -46,7 +48,8 @@ pub(super) fn drawing(input: &Input, answer: &Answer) -> Drawing {
         let is_area = thing.wide > none && thing.tall > none;
         let hatched = thing.what.holds() && is_area;
         let surface = if hatched { Surface::Hatched } else { Surface::Open };
-        let line = if thing.what.is_run() { Line::Seen } else { Line::Cut };
+        // What a screw must not meet is the strongest.
+        let line = if thing.what.is_run() { Line::Cut } else { Line::Seen };
         area(&mut page, surface, line, thing.edges(), thing.what.label());
     }
     if let (true, Some(low), Some(left)) = (input.hang, input.at_low, input.at_left) {

@@ -4,12 +4,12 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, BehindTheBoard, Calculator, Input, Meets, Thing, What, name, on_stud};
 use crate::measure::Length;
-use crate::rules::compare::{Limit, at_least, at_most, settle, unverified};
+use crate::rules::compare::{Limit, at_least, at_most, settle, unmeasured, unverified};
 use crate::rules::electrical::nail_protection::{along, clear};
 use crate::rules::framing::behind_board::{NONE_LOOSE, ONE_HOLDS, SHORT};
 use crate::rules::framing::shield_plates::CLEAR;
 use crate::say;
-use crate::sheet::{Asks, Check, FOREMOST, Figure, Part, PartRow, Sheet, Table, TableRow, Verdict};
+use crate::sheet::{Check, FOREMOST, Figure, Part, PartRow, Sheet, Table, TableRow, Verdict};
 use crate::words::{Phrase, Text};
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
@@ -42,6 +42,7 @@ fn met(input: &Input, meets: Meets) -> Text {
         Meets::KeepOff(at) => say!(w::IS_OFF, name(at, &input.things[at])),
         Meets::Opening(at) => say!(w::IS_OPENING, at as i64 + 1),
         Meets::Wood(at) => name(at, &input.things[at]),
+        Meets::Stud(at) if input.studs.is_empty() => say!(w::IS_ON_SPACING, at),
         Meets::Stud(at) => say!(w::IS_STUD, at),
         Meets::Nothing => (&w::IS_NOTHING).into(),
     }
@@ -69,7 +70,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             let name = of(at, &w::DEEP);
             let check = at_least(&key("deep-", at), name, thing.deep.unwrap_or_default(), limit);
             all.push(match thing.deep {
-                None => Check { asks: Asks::Missing, ..settle(check, &w::ASK_DEPTH) },
+                None => unmeasured(check, &w::ASK_DEPTH),
                 Some(_) => check,
             });
         }
@@ -98,8 +99,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         let (deep, screw) = both.unwrap_or_default();
         let left = deep.minus(screw.minus(input.cover).max(Length::ZERO));
         let check = at_least(&key("tip-", at), of(at, &w::SCREW), left, SHORT);
-        let ask = |check| Check { asks: Asks::Missing, ..settle(check, &w::ASK_REACH) };
-        all.push(if both.is_none() { ask(check) } else { check });
+        all.push(if both.is_none() { unmeasured(check, &w::ASK_REACH) } else { check });
     }
     if answer.edition.is_verified() {
         return all;

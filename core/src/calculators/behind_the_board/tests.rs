@@ -79,8 +79,10 @@ fn a_run_nearer_than_published_takes_a_plate() {
                 assert_eq!(verdict(&with(Some(deep), false), "deep-1"), Some(want), "{deep}");
             }
             assert_eq!(verdict(&with(Some(0), true), "deep-1"), None, "under steel");
-            let asks = check(&with(None, false), "deep-1").map(|check| check.asks);
-            assert_eq!(asks, Some(Asks::Missing));
+            let asks = check(&with(None, false), "deep-1").unwrap();
+            let told = Voice::default().say(&asks.told());
+            assert_eq!((asks.asks, asks.has_scale()), (Asks::Unmeasured, false));
+            assert_eq!(told, "at least 1-1/4 in", "what nobody measured is not nothing");
             assert_eq!(verdict(&with(None, true), "deep-1"), None);
         }
     }
@@ -188,6 +190,46 @@ fn what_a_screw_meets_along_a_shelf() {
     let none = hung(wall(Vec::new()), 960, 600, 0);
     assert_eq!(verdict(&none, "hold"), Some(Verdict::Ask));
     assert_eq!(verdict(&hung(wall(Vec::new()), 960, 512, 0), "hold"), Some(Verdict::Within));
+}
+
+/// By hand: a door from 40 to 74-1/2 in, its head at 80, with studs at its sides at 39-1/4 and 75-1/4 and
+/// those of the spacing over it at 48 and 64. Its head itself is still its opening.
+#[test]
+fn over_a_door_a_screw_meets_what_stands_over_its_head() {
+    let at = |y| {
+        let mut input = hung(wall(Vec::new()), y, 576, 672);
+        let size = |tenths: i64| Length::inches(tenths, 10);
+        let (from, wide, high) = (Some(size(400)), size(345), size(800));
+        input.openings.push(Opening { from, wide, high, ..Opening::blank() });
+        let answer = solve(&input, Electrical::E2023).unwrap();
+        let along: Vec<_> = answer.along.iter().map(|it| (it.to, it.meets)).collect();
+        (input, answer, along)
+    };
+    let quarter = |at| Length::inches(at, 4);
+    let stud = |at| Meets::Stud(quarter(at));
+    let (input, answer, over) = at(1408);
+    let want = [
+        (154, Meets::Nothing),
+        (160, stud(157)),
+        (189, Meets::Nothing),
+        (195, stud(192)),
+        (253, Meets::Nothing),
+        (259, stud(256)),
+        (298, Meets::Nothing),
+        (304, stud(301)),
+        (312, Meets::Nothing),
+    ];
+    assert_eq!(over, want.map(|(to, meets)| (quarter(to), meets)));
+    let (_, _, head) = at(1280);
+    assert_eq!(head[1..3], [(quarter(160), stud(157)), (quarter(298), Meets::Opening(0))]);
+    // A stud that nobody measured is no place to trust.
+    let told = |input: &Input| {
+        let sheet = BehindTheBoard::sheet(input, &answer, Basis::default());
+        Voice::default().say(&sheet.parts[0].rows[1].value)
+    };
+    assert_eq!(told(&input), "a stud by the spacing, center at 3 ft 3-1/4 in: find it first");
+    let studs = answer.studs.iter().map(|it| Member { at: Some(*it) }).collect();
+    assert_eq!(told(&Input { studs, ..input }), "stud, center at 3 ft 3-1/4 in");
 }
 
 /// By hand: a cable 1-1/2 in behind the face, and 1/2 of board before it: a screw of 1-3/4 ends 1/4

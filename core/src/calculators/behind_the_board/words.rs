@@ -49,7 +49,7 @@ words! {
     OUTSIDE = "It ends outside the wall: {0} is left.", es "Termina fuera de la pared: quedan {0}.";
     IN_OPENING = "It lies in opening {0}.", es "Queda en el vano {0}.";
 
-    NOTED = "Noted in this wall", es "Apuntado en esta pared";
+    NOTED = "Things noted in this wall", es "Cosas apuntadas en esta pared";
     NAMED = "{0}. {1}", es "{0}. {1}";
     OF = "{0} · {1}", es "{0} · {1}";
     FROM_FLOOR = "From the floor", es "Desde el piso";
@@ -58,6 +58,7 @@ words! {
     NOT_GIVEN = "not noted", es "sin apuntar";
     ALONG = "Where a screw may go", es "Dónde puede ir un tornillo";
     IS_STUD = "stud, center at {0}", es "montante, centro en {0}";
+    IS_ON_SPACING = "a stud by the spacing, center at {0}: find it first", es "un montante según la separación, centro en {0}: búsquelo antes";
     IS_OPENING = "opening {0}", es "vano {0}";
     IS_NOTHING = "nothing to screw into", es "nada en que atornillar";
     IS_OFF = "keep off {0}", es "no: {0}";
@@ -72,5 +73,6 @@ words! {
 
     DRAWING = "The wall from the room, to scale", es "La pared desde el cuarto, a escala";
     MEANS_STUD = "A stud", es "Un montante";
+    MEANS_ON_SPACING = "A stud by the spacing", es "Un montante según la separación";
     TWIN = "{0} · {1} from the left, {2} from the floor.", es "{0} · {1} desde la izquierda, {2} desde el piso.";
 }

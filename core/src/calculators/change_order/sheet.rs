@@ -5,7 +5,7 @@ use super::{Answer, Calculator, ChangeOrder, Input, name};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Measure, Rounding, divide};
 use crate::say;
-use crate::sheet::{Figure, Part, PartRow, Sheet, Table, TableRow};
+use crate::sheet::{Figure, Part, PartRow, Sheet, Table, TableRow, calendar};
 use crate::words::{Phrase, Text};
 
 fn row(name: Text, value: Text) -> PartRow {
@@ -70,7 +70,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     if !input.number.trim().is_empty() {
         sign.push(row((&w::NUMBER).into(), say!(w::VALUE, input.number.trim())));
     }
-    sign.extend(input.issued.map(|day| row((&w::ISSUED).into(), say!(w::VALUE, day.exact()))));
+    sign.extend(input.issued.map(|day| row((&w::ISSUED).into(), calendar::told(day))));
     sign.extend([
         row((&w::WHAT).into(), say!(w::VALUE, input.what.as_str())),
         row((&w::WHY).into(), input.why.label().into()),

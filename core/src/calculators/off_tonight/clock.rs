@@ -4,7 +4,8 @@ use super::words as w;
 use crate::measure::time_of_day::{minutes, two};
 use crate::measure::{Day, Measure};
 use crate::say;
-use crate::words::{Amount, Arg, Text};
+use crate::sheet::calendar;
+use crate::words::{Arg, Text};
 
 /// The first of two times that may mean morning or evening: from 1:00 to 11:59 with neither am nor
 /// pm, where nothing beside it is written by 24 hours (`08:00`, `13:00`).
@@ -29,7 +30,7 @@ pub(super) fn told(typed: &str) -> Option<String> {
 
 /// The time, with its day where that is known.
 pub(super) fn when(day: Option<Day>, typed: &str) -> Text {
-    match (day.map(Amount::from), told(typed)) {
+    match (day.map(calendar::told), told(typed)) {
         (Some(day), Some(time)) => say!(w::TIME_ON_DAY, time, day),
         (Some(day), None) => say!(w::DAY_ALONE, day),
         (None, Some(time)) => say!(w::WORD, time),

@@ -44,6 +44,7 @@ fn times_run_across_midnight() {
         ("23:59", "0:00", 1),
         ("0:00", "23:59", 1439),
         ("8:00", "8:00", 1440),
+        ("noon", "1630", 270),
     ] {
         assert_eq!(long(&line(What::Circuit, off, back)), Some(want), "{off} {back}");
     }
@@ -55,7 +56,7 @@ fn times_run_across_midnight() {
     assert_eq!(long(&Line { off_day: None, ..dated(2, "8:00", 2, "9:00") }), None);
     let year = Line { back_day: Day::new(2027, 1, 1), ..dated(31, "23:30", 31, "0:30") };
     assert_eq!(long(&year), Some(60));
-    assert_eq!(long(&line(What::Circuit, "noon", "16:00")), None);
+    assert_eq!(long(&line(What::Circuit, "lunch", "16:00")), None);
 }
 
 /// Source: USDA FSIS, food in a power outage: 4 hours, 48 and 24, kept shut.
@@ -204,9 +205,15 @@ fn the_notice_tells_times_by_am_and_pm_with_their_day() {
         (line(What::Circuit, "8:00", "13:00"), "off 8:00 am, back by 1:00 pm"),
         (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by 12:00 pm"),
         (late.clone(), "off 10:00 pm, back by 1:30 am the next day"),
-        (dated_late, "off 10:00 pm on 2026-12-01, back by 1:30 am on 2026-12-02"),
-        (dated(1, "8:00", 3, "17:00"), "off 8:00 am on 2026-12-01, back by 5:00 pm on 2026-12-03"),
-        (dated(1, "", 3, "17:00"), "off 2026-12-01, time not given, back by 5:00 pm on 2026-12-03"),
+        (dated_late, "off 10:00 pm on Tue Dec 1, 2026, back by 1:30 am on Wed Dec 2, 2026"),
+        (
+            dated(1, "8:00", 3, "17:00"),
+            "off 8:00 am on Tue Dec 1, 2026, back by 5:00 pm on Thu Dec 3, 2026",
+        ),
+        (
+            dated(1, "", 3, "17:00"),
+            "off Tue Dec 1, 2026, time not given, back by 5:00 pm on Thu Dec 3, 2026",
+        ),
         (line(What::Circuit, "", "6 oclock"), "off not given, back by not given"),
     ] {
         assert_eq!(told(line, English), want);
@@ -264,7 +271,7 @@ fn what_cannot_be_worked_is_told_at_its_field() {
         dated(2, "9:00", 2, ""),
         line(What::Room, "", ""),
     ];
-    let input = Input { off, night: "noon".to_owned(), ..Input::blank() };
+    let input = Input { off, night: "bedtime".to_owned(), ..Input::blank() };
     let answer = solve(&input).unwrap();
     assert_eq!(answer.spans, [None; 7], "none counts as known");
     let faults = left_out(&input);
@@ -276,7 +283,7 @@ fn what_cannot_be_worked_is_told_at_its_field() {
     let day = "Put in the day it goes off.".to_owned();
     let early = "Back must be later than off.".to_owned();
     let want = [
-        ("night", read("noon")),
+        ("night", read("bedtime")),
         ("off.0.back_time", read("6 oclock")),
         ("off.1.off_day", day.clone()),
         ("off.2.off_day", day),

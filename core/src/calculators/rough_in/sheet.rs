@@ -280,7 +280,7 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
     let open = |asks| match asks {
         Asks::First => 3,
         Asks::Locally => 2,
-        Asks::Missing => 1,
+        Asks::Missing | Asks::Unmeasured => 1,
         Asks::Minded => 0,
     };
     let rank = |at: usize| (all[at].verdict, open(all[at].asks));

@@ -7,18 +7,9 @@ use crate::rules::compare::{Limit, at_least, at_most, settle};
 use crate::rules::hazards::asbestos::CONTENT;
 use crate::rules::planning::{CRITICAL_PATH, ROUGH_INSPECTION};
 use crate::say;
+use crate::sheet::calendar;
 use crate::sheet::{Check, Expr, FOREMOST, Figure, Part, PartRow, Sheet, Step, Table, TableRow};
 use crate::words::Text;
-
-/// With its weekday; with its year where that isn't the first day's.
-fn day_text(day: Day, first: Day) -> Text {
-    let month = usize::from(day.month()) - 1;
-    let (week, month, at) = (w::WEEK[day.weekday()], w::YEAR[month], i64::from(day.of_month()));
-    match day.year() == first.year() {
-        true => say!(w::DAY, week, month, at),
-        false => say!(w::DAY_OF_YEAR, week, month, at, day.year().to_string()),
-    }
-}
 
 /// What to look at before anybody is called.
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
@@ -47,7 +38,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
 }
 
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
-    let told = |day| day_text(day, answer.first);
+    let told = |day| calendar::told_in(day, answer.first.year());
     let name = |step: usize| input.steps[step].name.trim();
     let named = |step: usize| say!(w::NAMED, name(step), input.steps[step].who.label());
     let row = |step, value| PartRow { name: named(step), value, puts: Vec::new() };

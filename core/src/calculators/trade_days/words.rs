@@ -1,7 +1,6 @@
 //! All that a person reads of a job's days.
 
 use crate::words;
-use crate::words::Phrase;
 
 words! {
     NAME = "Earliest day for each trade", es "Primer día de cada oficio";
@@ -48,8 +47,6 @@ words! {
     LAST = "Last day", es "Último día";
     IN_ALL = "Days, first to last", es "Días, del primero al último";
     /// Never broken over two lines.
-    DAY = "{0}\u{a0}{1}\u{a0}{2}", es "{0}\u{a0}{2}\u{a0}{1}";
-    DAY_OF_YEAR = "{0}\u{a0}{1}\u{a0}{2},\u{a0}{3}", es "{0}\u{a0}{2}\u{a0}{1}\u{a0}{3}";
     CHAIN = "What the last day hangs on", es "De qué depende el último día";
     SPAN = "{0} to {1}: {2}", es "{0} a {1}: {2}";
     ONE_DAY = "{0}: {1}", es "{0}: {1}";
@@ -83,30 +80,4 @@ words! {
     COVER = "Strip nothing before the laboratory's report, cover nothing before the inspection.", es "No raspe nada antes del informe del laboratorio; no cubra nada antes de la inspección.";
     GUESS = "Days are your guess; an inspector's day is the inspector's to give.", es "Los días son su cálculo; el día del inspector lo da el inspector.";
     DRIES = "Nothing dries by the calendar: test it before you go on.", es "Nada seca por calendario: pruébelo antes de seguir.";
-    MON = "Mon", es "lun";
-    TUE = "Tue", es "mar";
-    WED = "Wed", es "mié";
-    THU = "Thu", es "jue";
-    FRI = "Fri", es "vie";
-    SAT = "Sat", es "sáb";
-    SUN = "Sun", es "dom";
-    JAN = "Jan", es "ene";
-    FEB = "Feb", es "feb";
-    MAR = "Mar", es "mar";
-    APR = "Apr", es "abr";
-    MAY = "May", es "may";
-    JUN = "Jun", es "jun";
-    JUL = "Jul", es "jul";
-    AUG = "Aug", es "ago";
-    SEP = "Sep", es "sep";
-    OCT = "Oct", es "oct";
-    NOV = "Nov", es "nov";
-    DEC = "Dec", es "dic";
 }
-
-/// By their place in the week.
-pub(super) static WEEK: [&Phrase; 7] = [&MON, &TUE, &WED, &THU, &FRI, &SAT, &SUN];
-
-/// By their place in the year.
-pub(super) static YEAR: [&Phrase; 12] =
-    [&JAN, &FEB, &MAR, &APR, &MAY, &JUN, &JUL, &AUG, &SEP, &OCT, &NOV, &DEC];
