@@ -68,9 +68,13 @@ fn a_faulty_row_that_stands_aside_gives_the_sheet_of_an_empty_one_and_its_fault(
                 };
                 prop_assert_eq!(&empty.sheet, &worked.sheet);
                 prop_assert_eq!((&empty.flips, empty.edition), (&worked.flips, worked.edition));
-                prop_assert!(empty.left_out.is_empty());
-                let told: Vec<_> =
+                // Rows that nobody can count yet are told in both.
+                let mut told: Vec<_> =
                     worked.left_out.iter().map(|it| (&it.path, &*it.given)).collect();
+                for it in &empty.left_out {
+                    let at = told.iter().position(|other| *other == (&it.path, &*it.given));
+                    told.remove(at.expect("what can't be counted is told in both"));
+                }
                 prop_assert_eq!(told, [(place, junk)]);
                 // What could not be read never makes a box look emptier.
                 let as_typed = entry.work(&good, Units::Customary, Basis { electrical }).unwrap();

@@ -33,7 +33,8 @@ fn held(path: &str, text: &str) -> String {
 }
 
 /// A new cable takes nothing away and is named as not counted; both its ends are two taps. A renamed
-/// box takes them along, letter by letter, and one tap takes that back; a removed one says what hangs.
+/// box takes them along, letter by letter, and one tap takes that back; a removed one says
+/// what hangs, and the rest stands.
 #[tokio::test]
 async fn ends_are_picked_follow_a_rename_and_hang_when_their_box_goes() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
@@ -58,6 +59,9 @@ async fn ends_are_picked_follow_a_rename_and_hang_when_their_box_goes() {
         page.until(&held("boxes.1.label", "K1")).await;
         page.tap(saying("Remove Box 3")).await;
         page.sees(saying("Removed. Still named by Cable 2, Cable 4.")).await;
+        // The rest stands, and says what it is without.
+        page.reads(ANSWER, "none over, 3 to settle").await;
+        page.sees(saying("Not counted yet: 2 ends that name no box.")).await;
         page.screenshot("rough-in-hanging").await;
     })
     .await;

@@ -1,7 +1,7 @@
 //! What is wrong with the times of a dead test. They are notes: what
 //! can't be read is told at its field, stays as it was typed, and keeps nothing else from being worked.
 
-use super::graph::fault;
+use super::counted::fault;
 use super::input::{Input, Proof};
 use super::words as w;
 use crate::measure::time_of_day::{minutes, told};

@@ -1,91 +1,191 @@
-//! Rows that nothing counts yet, because nobody can say which box, cable or hole they are: a new
-//! one just added. The rest is worked without them, says how many there are, and is never within.
+//! What of a plan can be counted. A row that nobody can tell from another, an end that names no box
+//! and a box over the ceiling are left out by themselves: the rest is worked without them, says how
+//! many there are, and is never within.
 
-use super::graph::fault;
-use super::input::Input;
+use super::input::{Input, Mount};
+use super::labels::{Index, known_as};
 use super::words as w;
-use crate::sheet::Faults;
-use crate::words::Phrase;
+use crate::say;
+use crate::sheet::{Fault, Faults};
+use crate::words::{Arg, Phrase, Text};
 
-/// A plan without what isn't counted, and where the rest of it stood.
+/// How many of each kind a plan is worked without.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Without {
+    /// Boxes with no label of their own.
+    pub(super) boxes: i64,
+    /// Cables with no end that names a box.
+    pub(super) cables: i64,
+    /// Other ends that name no box. Their cables count at their far ends.
+    pub(super) ends: i64,
+    /// Boxes on a wall, higher than the ceiling: they count, their heights don't.
+    pub(super) heights: i64,
+    /// Holes with no label of their own.
+    pub(super) holes: i64,
+}
+
+/// A plan that can be worked whole, and what it is without.
 pub(super) struct Counted {
     pub(super) input: Input,
-    boxes: Vec<usize>,
-    cables: Vec<usize>,
-    holes: Vec<usize>,
+    pub(super) without: Without,
 }
 
-/// The rows of a list that count, by their places.
-fn kept<T>(items: &[T], counts: fn(&T) -> bool) -> Vec<usize> {
-    let mut all = Vec::new();
-    for (at, item) in items.iter().enumerate() {
-        if counts(item) {
-            all.push(at);
+/// What is to be known of a plan's names before anything is counted.
+struct Names {
+    boxes: Index,
+    /// Places whose label isn't empty and stands at none before them.
+    own_boxes: Vec<bool>,
+    own_holes: Vec<bool>,
+    /// Places of labels that are there more than once.
+    twice: [Vec<usize>; 2],
+}
+
+impl Names {
+    fn of(input: &Input) -> Self {
+        let boxes = index(&mut input.boxes.iter().map(|it| it.label.as_str()));
+        let holes = index(&mut input.holes.iter().map(|it| it.label.as_str()));
+        let (own_boxes, same_boxes) = own(&boxes, input.boxes.len());
+        let (own_holes, same_holes) = own(&holes, input.holes.len());
+        Self { boxes, own_boxes, own_holes, twice: [same_boxes, same_holes] }
+    }
+
+    fn is_box(&self, typed: &str) -> bool {
+        !typed.trim().is_empty() && self.boxes.find(typed).is_some()
+    }
+}
+
+pub(super) fn index(labels: &mut dyn Iterator<Item = &str>) -> Index {
+    Index::new(labels.map(known_as).collect())
+}
+
+fn own(index: &Index, count: usize) -> (Vec<bool>, Vec<usize>) {
+    let (mut own, mut twice) = (vec![false; count], Vec::new());
+    for (name, same) in index.groups() {
+        if name.is_empty() {
+            continue;
+        }
+        own[same[0]] = true;
+        if same.len() > 1 {
+            twice.extend_from_slice(same);
         }
     }
-    all
+    (own, twice)
 }
 
-/// What of a plan counts; none where all of it does. A cable with one end said counts: it takes room
-/// in that box.
+/// What of a plan counts, and what it is without; none where all of it does.
 pub(super) fn counted(input: &Input) -> Option<Counted> {
-    let boxes = kept(&input.boxes, |it| !it.label.trim().is_empty());
-    let cables = kept(&input.cables, |it| !it.from.trim().is_empty() || !it.to.trim().is_empty());
-    let holes = kept(&input.holes, |it| !it.label.trim().is_empty());
-    let all = [input.boxes.len(), input.cables.len(), input.holes.len()];
-    if [boxes.len(), cables.len(), holes.len()] == all {
+    let names = Names::of(input);
+    let mut without = Without::default();
+    for of in &input.boxes {
+        without.heights += i64::from(of.mount == Mount::Wall && of.high > Some(input.high));
+    }
+    let lost = |own: &[bool]| own.iter().filter(|own| !**own).count() as i64;
+    (without.boxes, without.holes) = (lost(&names.own_boxes), lost(&names.own_holes));
+    for run in &input.cables {
+        let [from, to] = [&run.from, &run.to].map(|typed| names.is_box(typed));
+        let is_coiled = run.to.trim().is_empty();
+        without.cables += i64::from(!from && !to);
+        without.ends += i64::from(from && !to && !is_coiled) + i64::from(!from && to);
+    }
+    if without == Without::default() {
         return None;
     }
     let mut less = input.clone();
-    less.boxes.retain(|it| !it.label.trim().is_empty());
-    less.cables.retain(|it| !it.from.trim().is_empty() || !it.to.trim().is_empty());
-    less.holes.retain(|it| !it.label.trim().is_empty());
-    Some(Counted { input: less, boxes, cables, holes })
+    keep(&mut less.boxes, &names.own_boxes);
+    keep(&mut less.holes, &names.own_holes);
+    for of in &mut less.boxes {
+        of.high = of.high.filter(|high| of.mount != Mount::Wall || *high <= input.high);
+    }
+    less.cables.retain_mut(|run| {
+        let [from, to] = [&run.from, &run.to].map(|typed| names.is_box(typed));
+        if !from {
+            // It takes room where it ends.
+            run.from = std::mem::take(&mut run.to);
+        } else if !to {
+            run.to = String::new();
+        }
+        from || to
+    });
+    Some(Counted { input: less, without })
 }
 
-/// How many rows of a plan aren't counted: boxes, cables, holes.
-pub(super) fn uncounted(input: &Input) -> [i64; 3] {
-    counted(input).map_or([0; 3], |it| {
-        let all = [input.boxes.len(), input.cables.len(), input.holes.len()];
-        let counted = [it.boxes.len(), it.cables.len(), it.holes.len()];
-        [0, 1, 2].map(|at| (all[at] - counted[at]) as i64)
-    })
+fn keep<T>(items: &mut Vec<T>, own: &[bool]) {
+    let mut at = own.iter();
+    items.retain(|_| at.next() == Some(&true));
 }
 
-/// Each row that isn't counted, at the field that keeps it out.
+/// Each row and each field that isn't counted, with what there is.
 pub(super) fn left_out(input: &Input) -> Faults {
+    let names = Names::of(input);
     let mut faults = Faults::new();
-    let Some(counted) = counted(input) else { return faults };
-    let mut tell =
-        |list, key, label: &'static Phrase, all, kept: &[usize], says: &'static Phrase| {
-            for at in (0..all).filter(|at| !kept.contains(at)) {
-                faults.push(fault(list, at, key, label, "", says.into()));
+    for (at, of) in input.boxes.iter().enumerate() {
+        faults.extend(of_label("boxes", at, &of.label, &names.twice[0]));
+    }
+    for (at, of) in input.boxes.iter().enumerate() {
+        if let Some(high) = of.high.filter(|high| of.mount == Mount::Wall && *high > input.high) {
+            let says = say!(w::TOO_HIGH, input.high);
+            faults.push(fault("boxes", at, "high", &w::BOX_HIGH, &high.exact(), says));
+        }
+    }
+    for (at, run) in input.cables.iter().enumerate() {
+        let mut end = |key, label, typed: &str, says: Text| {
+            if !names.is_box(typed) {
+                faults.push(fault("cables", at, key, label, typed, says));
             }
         };
-    tell("boxes", "label", &w::LABEL, input.boxes.len(), &counted.boxes, &w::UNLABELED);
-    tell("cables", "from", &w::FROM, input.cables.len(), &counted.cables, &w::NO_END);
-    tell("holes", "label", &w::LABEL, input.holes.len(), &counted.holes, &w::UNLABELED);
+        let no_such = |typed: &str| say!(w::NO_SUCH, typed.trim(), there(input, &names));
+        let is_coiled = run.to.trim().is_empty();
+        let from = match run.from.trim() {
+            "" if is_coiled => (&w::NO_END).into(),
+            "" => say!(w::NO_FROM, there(input, &names)),
+            typed => no_such(typed),
+        };
+        end("from", &w::FROM, &run.from, from);
+        if !is_coiled {
+            end("to", &w::TO, &run.to, no_such(&run.to));
+        }
+    }
+    for (at, of) in input.holes.iter().enumerate() {
+        faults.extend(of_label("holes", at, &of.label, &names.twice[1]));
+    }
     faults
 }
 
-impl Counted {
-    /// A fault of what counts, at the place where its row stands.
-    pub(super) fn placed(&self, faults: Faults) -> Faults {
-        let mut all = Faults::new();
-        for mut each in faults {
-            let mut parts = each.path.splitn(3, '.');
-            if let (Some(list), Some(at), Some(key)) = (parts.next(), parts.next(), parts.next()) {
-                let places = match list {
-                    "boxes" => &self.boxes,
-                    "cables" => &self.cables,
-                    _ => &self.holes,
-                };
-                if let Some(at) = at.parse::<usize>().ok().and_then(|at| places.get(at)) {
-                    each.path = [list, &at.to_string(), key].join(".");
-                }
-            }
-            all.push(each);
+fn of_label(list: &str, at: usize, typed: &str, twice: &[usize]) -> Option<Fault> {
+    let says = match typed.trim() {
+        "" => (&w::UNLABELED).into(),
+        // At each of them: nobody knows which was typed last.
+        typed if twice.contains(&at) => say!(w::TWICE, typed),
+        _ => return None,
+    };
+    Some(fault(list, at, "label", &w::LABEL, typed, says))
+}
+
+pub(super) fn fault(
+    list: &str,
+    at: usize,
+    key: &str,
+    label: &'static Phrase,
+    given: &str,
+    says: Text,
+) -> Fault {
+    Fault { path: [list, &at.to_string(), key].join("."), label, given: given.to_owned(), says }
+}
+
+/// The labels that there are, for who named one that isn't.
+fn there(input: &Input, names: &Names) -> Arg {
+    const NAMED: usize = 12;
+    let mut named: Vec<&str> = Vec::new();
+    for (of, own) in input.boxes.iter().zip(&names.own_boxes) {
+        if *own {
+            named.push(of.label.trim());
         }
-        all
+    }
+    let more = named.len().saturating_sub(NAMED);
+    named.truncate(NAMED);
+    match more {
+        _ if named.is_empty() => (&w::NO_BOXES).into(),
+        0 => named.join(", ").into(),
+        more => say!(w::AND_MORE, named.join(", "), more as i64).into(),
     }
 }

@@ -1,21 +1,16 @@
 //! The graph: cables' ends found among the boxes, then each box's contents and each cable's length.
 
 use super::circuits::{Circuit, circuits};
-use super::counted::counted;
+use super::counted::{counted, index};
 use super::holes::{Bundle, bundles};
 use super::input::{Input, Mount, PlacedBox, Run, What};
-use super::labels::{Index, known_as};
 use super::rolls::{Buy, buys};
-use super::words as w;
 use crate::calculators::cable_securing;
 use crate::edition::Electrical;
 use crate::measure::{Length, Rounding, Volume, divide};
 use crate::rules::electrical::box_fill::Contents;
 use crate::rules::electrical::cable_securing::{End, spacing};
 use crate::rules::electrical::enclosure::Enclosure;
-use crate::say;
-use crate::sheet::{Fault, Faults};
-use crate::words::{Arg, Phrase, Text};
 
 /// A box as its cables make it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -86,65 +81,36 @@ pub struct Answer {
 /// - Lost: over the way and what is given at both ends.
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
-/// A box or a hole without a label and a cable without an end aren't counted: the answer is that of
-/// the plan without them.
-///
-/// # Errors
-/// A label that is there twice, an end that names no box, a box on a wall above the
-/// ceiling: at its field.
+/// What can't be counted is left out: a box or a hole without a label of its own, a cable's end that
+/// names no box, the height of a box that is over the ceiling. The answer is that of the plan
+/// without them.
 ///
 /// # Source
 /// NEC 314.16, 334.30, 334.80, 240.4(D), as `rules::electrical` has them.
-pub fn solve(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
+pub fn solve(input: &Input, edition: Electrical) -> Answer {
     match counted(input) {
         None => solve_all(input, edition),
-        Some(counted) => {
-            solve_all(&counted.input, edition).map_err(|faults| counted.placed(faults))
-        }
+        Some(counted) => solve_all(&counted.input, edition),
     }
 }
 
-fn solve_all(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
-    let mut faults = Vec::new();
-    let names = |labels: &mut dyn Iterator<Item = &str>| Index::new(labels.map(known_as).collect());
-    let boxes = names(&mut input.boxes.iter().map(|it| it.label.as_str()));
-    let holes = names(&mut input.holes.iter().map(|it| it.label.as_str()));
-    alone(&mut faults, "boxes", &boxes, &|at| input.boxes.get(at).map(|it| it.label.as_str()));
-    alone(&mut faults, "holes", &holes, &|at| input.holes.get(at).map(|it| it.label.as_str()));
-    for (at, of) in input.boxes.iter().enumerate() {
-        if let Some(high) = of.high.filter(|high| of.mount == Mount::Wall && *high > input.high) {
-            let says = say!(w::TOO_HIGH, input.high);
-            faults.push(fault("boxes", at, "high", &w::BOX_HIGH, &high.exact(), says));
-        }
-    }
+fn solve_all(input: &Input, edition: Electrical) -> Answer {
+    let boxes = index(&mut input.boxes.iter().map(|it| it.label.as_str()));
+    let holes = index(&mut input.holes.iter().map(|it| it.label.as_str()));
     let mut cables = Vec::with_capacity(input.cables.len());
-    for (at, run) in input.cables.iter().enumerate() {
-        let mut end = |key: &str, label, typed: &str| {
-            let found = boxes.find(typed);
-            if found.is_none() {
-                let there = there(input);
-                let says = match typed.trim() {
-                    "" => say!(w::NO_FROM, there),
-                    typed => say!(w::NO_SUCH, typed, there),
-                };
-                faults.push(fault("cables", at, key, label, typed, says));
-            }
-            found
-        };
-        let from = end("from", &w::FROM, &run.from).unwrap_or_default();
-        let to = if run.to.trim().is_empty() { None } else { end("to", &w::TO, &run.to) };
+    for run in &input.cables {
+        // What counts starts in a box that is there.
+        let from = boxes.find(&run.from).unwrap_or_default();
+        let to = if run.to.trim().is_empty() { None } else { boxes.find(&run.to) };
         let (way, laid, cut, circuit, forth) = (None, None, None, None, None);
         cables.push(Laid { from, to, way, laid, cut, staples: 0, circuit, forth });
-    }
-    if !faults.is_empty() {
-        return Err(faults);
     }
     let boxes = filled(input, &cables, edition);
     for (run, laid) in input.cables.iter().zip(&mut cables) {
         measure(input, run, laid, edition);
     }
     let circuits = circuits(input, &mut cables, edition);
-    Ok(Answer {
+    Answer {
         edition,
         holes: bundles(input, &holes, &cables, &circuits, edition),
         buys: buys(input, &cables),
@@ -152,44 +118,6 @@ fn solve_all(input: &Input, edition: Electrical) -> Result<Answer, Faults> {
         boxes,
         cables,
         circuits,
-    })
-}
-
-pub(super) fn fault(
-    list: &str,
-    at: usize,
-    key: &str,
-    label: &'static Phrase,
-    given: &str,
-    says: Text,
-) -> Fault {
-    Fault { path: [list, &at.to_string(), key].join("."), label, given: given.to_owned(), says }
-}
-
-/// Every label of a list is there once.
-fn alone<'a>(
-    faults: &mut Faults,
-    list: &str,
-    index: &Index,
-    label: &dyn Fn(usize) -> Option<&'a str>,
-) {
-    // At each of them: nobody knows which of the two was typed last.
-    for (_, same) in index.groups().into_iter().filter(|(_, same)| same.len() > 1) {
-        for at in same {
-            let typed = label(*at).unwrap_or_default();
-            faults.push(fault(list, *at, "label", &w::LABEL, typed, say!(w::TWICE, typed.trim())));
-        }
-    }
-}
-
-/// The labels that there are, for who named one that isn't.
-fn there(input: &Input) -> Arg {
-    const NAMED: usize = 12;
-    let named: Vec<&str> = input.boxes.iter().take(NAMED).map(|it| it.label.trim()).collect();
-    match input.boxes.len().saturating_sub(NAMED) {
-        _ if named.is_empty() => (&w::NO_BOXES).into(),
-        0 => named.join(", ").into(),
-        more => say!(w::AND_MORE, named.join(", "), more as i64).into(),
     }
 }
 

@@ -134,7 +134,7 @@ const POWER: When = When::IsNot("cable", SIGNALS);
 /// What a cable's ends name.
 const BOX_NAMES: &[&str] = &["boxes.label"];
 /// Letters of a label, and of a line.
-const LABEL: Kind = Kind::Text(8);
+const LABEL: Kind = Kind::Text(12);
 const LINE: Kind = Kind::Text(40);
 const PLACE: Kind = length(2400, &w::WHY_PLACE, &[], true);
 /// Common practice of bits for cable.
@@ -158,11 +158,11 @@ form! {
         /// On a wall or overhead.
         mount: Mount, row(&w::MOUNT, &w::NOTHING, Kind::Choice(Mount::PICKS));
         /// Off the floor.
-        high: Option<Length>, row(&w::BOX_HIGH, &w::BOX_HIGH_HINT, length(360, &w::WHY_HIGH, HEIGHTS, true)).when(When::Is("mount", &["wall"]));
+        high: Option<Length>, row(&w::BOX_HIGH, &w::BOX_HIGH_HINT, length(360, &w::WHY_HIGH, HEIGHTS, true)).aside().when(When::Is("mount", &["wall"]));
         /// From the left wall of the room's plan.
-        x: Option<Length>, row(&w::X, &w::X_HINT, PLACE);
+        x: Option<Length>, row(&w::X, &w::X_HINT, PLACE).aside();
         /// From its back wall.
-        y: Option<Length>, row(&w::Y, &w::NOTHING, PLACE);
+        y: Option<Length>, row(&w::Y, &w::NOTHING, PLACE).aside();
         /// Which box it is.
         enclosure: Enclosure, row(&w::ENCLOSURE, &w::NOTHING, Kind::Choice(&Enclosure::PICKS)).when(BOXED);
         /// The volume marked in it, all gangs together.
@@ -172,7 +172,7 @@ form! {
             why: &w::WHY_MARKED,
             common: STAMPS,
             optional: true,
-        })).when(When::All(&[BOXED, When::Is("enclosure", &["marked"])]));
+        })).aside().when(When::All(&[BOXED, When::Is("enclosure", &["marked"])]));
         /// Gangs that its devices need.
         devices: i64 = 1, row(&w::DEVICES, &w::DEVICES_HINT, Kind::Count { least: 0, most: 6, why: &w::WHY_DEVICES }).when(When::Is("what", WITH_DEVICES));
         /// A clamp is inside.

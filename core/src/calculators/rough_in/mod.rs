@@ -27,6 +27,7 @@ use crate::rules::electrical::low_voltage::APART;
 use crate::rules::electrical::rough_in::PLAN;
 use crate::sheet::{Caution, Faults, Sheet};
 use crate::words::Phrase;
+use counted::Without;
 
 /// The calculator.
 #[derive(Debug)]
@@ -48,7 +49,7 @@ impl Calculator for RoughIn {
     }
 
     fn solve(input: &Input, basis: Basis) -> Result<Answer, Faults> {
-        solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED))
+        Ok(solve(input, basis.electrical.unwrap_or(Electrical::NEWEST_VERIFIED)))
     }
 
     fn cautions(_: Option<&Input>) -> Vec<Caution> {
@@ -69,10 +70,9 @@ impl Calculator for RoughIn {
     }
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
-        let without = counted::uncounted(input);
         match counted::counted(input) {
-            None => sheet::sheet(input, answer, without),
-            Some(counted) => sheet::sheet(&counted.input, answer, without),
+            None => sheet::sheet(input, answer, Without::default()),
+            Some(counted) => sheet::sheet(&counted.input, answer, counted.without),
         }
     }
 }

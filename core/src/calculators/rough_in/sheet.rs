@@ -2,6 +2,7 @@
 
 use super::Calculator;
 use super::circuits::Circuit;
+use super::counted::Without;
 use super::drawing::drawing;
 use super::graph::{Answer, State};
 use super::holes::Bundle;
@@ -28,10 +29,10 @@ use crate::say;
 use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
 use crate::words::{Amount, Phrase, Text};
 
-/// Of a plan without the boxes, cables and holes that aren't counted.
-pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet {
-    let less = less(without);
-    let (checks, over) = checks(input, answer, (without.iter().sum(), less.clone()));
+/// Of a plan without what of it isn't counted.
+pub(super) fn sheet(input: &Input, answer: &Answer, without: Without) -> Sheet {
+    let (left, less) = less(without);
+    let (checks, over) = checks(input, answer, (left, less.clone()));
     let count = say!(
         s::OVER,
         answer.boxes.len() as i64,
@@ -68,11 +69,18 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: [i64; 3]) -> Sheet 
     }
 }
 
-/// What isn't counted, kind by kind; none where all is.
-fn less([boxes, cables, holes]: [i64; 3]) -> Option<Text> {
-    let kinds = [(&s::LESS_BOXES, boxes), (&s::LESS_CABLES, cables), (&s::LESS_HOLES, holes)];
-    let mut told: Option<Text> = None;
+/// How much isn't counted, and what it is, kind by kind; none where all is counted.
+fn less(of: Without) -> (i64, Option<Text>) {
+    let kinds = [
+        (&s::LESS_BOXES, of.boxes),
+        (&s::LESS_CABLES, of.cables),
+        (&s::LESS_ENDS, of.ends),
+        (&s::LESS_HEIGHTS, of.heights),
+        (&s::LESS_HOLES, of.holes),
+    ];
+    let (mut all, mut told): (i64, Option<Text>) = (0, None);
     for (phrase, count) in kinds {
+        all += count;
         if count > 0 {
             let one = Text { phrase, args: vec![count.into()] };
             told = Some(match told {
@@ -81,7 +89,7 @@ fn less([boxes, cables, holes]: [i64; 3]) -> Option<Text> {
             });
         }
     }
-    told
+    (all, told)
 }
 
 /// A box's label; of all panels the first one's.

@@ -49,9 +49,11 @@ words! {
     CHECK_UNCOUNTED = "Not counted yet", es "Todavía sin contar";
     ASK_UNCOUNTED = "{0}: all here is without.", es "{0}: aquí todo va sin eso.";
     NEXT_UNCOUNTED = "Not counted yet: {0}.", es "Todavía sin contar: {0}.";
-    LESS_BOXES = "{0} {0?box|boxes} without a label", es "{0} {0?caja|cajas} sin etiqueta";
+    LESS_BOXES = "{0} {0?box|boxes} without a label of its own", es "{0} {0?caja|cajas} sin etiqueta propia";
     LESS_CABLES = "{0} {0?cable|cables} without an end", es "{0} {0?cable|cables} sin punta";
-    LESS_HOLES = "{0} {0?hole|holes} without a label", es "{0} {0?agujero|agujeros} sin etiqueta";
+    LESS_ENDS = "{0} {0?end|ends} that {0?names|name} no box", es "{0} {0?punta|puntas} sin caja";
+    LESS_HEIGHTS = "{0} {0?height|heights} over the ceiling", es "{0} {0?altura|alturas} sobre el techo";
+    LESS_HOLES = "{0} {0?hole|holes} without a label of its own", es "{0} {0?agujero|agujeros} sin etiqueta propia";
     THESE = "{0}, {1}", es "{0}, {1}";
     ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";
     ASK_VOLUME = "Its volume isn't said: read its stamp and put it in.", es "No se dijo su volumen: lea su estampado y anótelo.";

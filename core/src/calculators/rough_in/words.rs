@@ -14,7 +14,7 @@ words! {
     BOXES = "Boxes", es "Cajas";
     BOX = "Box", es "Caja";
     LABEL = "Label", es "Etiqueta";
-    LABEL_HINT = "Up to 8 characters, as on the framing: K3.", es "Hasta 8 letras, como en la estructura: K3.";
+    LABEL_HINT = "Short, as on the framing: K3.", es "Corta, como en la estructura: K3.";
     WHAT = "What for", es "Para qué";
     RECEPTACLE = "Receptacle", es "Contacto";
     SWITCH = "Switch", es "Apagador";
