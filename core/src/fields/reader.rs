@@ -406,9 +406,18 @@ pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: impl I
         Problem::UnknownUnit => &w::NOT_ITS_UNIT,
         Problem::ZeroDenominator => &w::NO_ZERO_UNDER,
         Problem::TooLarge | Problem::TooManyDigits => &w::TOO_MANY_DIGITS,
+        Problem::TwoMeanings if matches!(row.kind, Kind::Measure(_)) => {
+            return two_sums(given.trim());
+        }
         Problem::TwoMeanings => &w::TWO_DAYS,
     };
     Text { phrase, args: vec![Arg::from(given.trim()), example] }
+}
+
+/// The two sums that money with three digits behind its point may mean, as each is written.
+fn two_sums(given: &str) -> Text {
+    let cents = given.strip_suffix(|last: char| last.is_ascii_digit()).unwrap_or(given);
+    say!(w::TWO_SUMS, given, given.replace('.', ""), cents)
 }
 
 /// What a field's text is understood as, or what is wrong with it: the screen shows it beside

@@ -14,6 +14,7 @@ words! {
     IN_FEET = "“{0}” is {1} here, and at least {2} is needed. For feet write {3}.", es "«{0}» es {1} aquí, y hace falta al menos {2}. Para pies escriba {3}.";
     AT_MOST = "At most {0}: {1}", es "Máximo {0}: {1}";
     SHARE = "“{0}” could mean {0} % or {1}. Write which, with its sign.", es "«{0}» puede ser {0} % o {1}. Escriba cuál, con su signo.";
+    TWO_SUMS = "“{0}” could mean thousands or cents. Write {1} or {2}.", es "«{0}» puede ser de miles o de centavos. Escriba {1} o {2}.";
     TWO_DAYS = "“{0}” is one day to some and another to others. Write it like {1}.", es "«{0}» es un día para unos y otro para otros. Escríbalo como {1}.";
     AHEAD = "“{0}” is yet to come: today is {1}. Write the day on which it was done.", es "«{0}» todavía no llega: hoy es {1}. Escriba el día en que se hizo.";
     ONE_LINE = "One line is needed here, without breaks.", es "Aquí va una sola línea, sin saltos.";

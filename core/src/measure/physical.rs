@@ -54,6 +54,15 @@ fn without_thousands(money: &str) -> Option<String> {
     Some(all)
 }
 
+/// Whether a point stands in money as a mark of thousands does, with three digits behind it: `18.450`,
+/// but not `0.045`, which is less than a dollar.
+fn is_thousands(money: &str) -> bool {
+    let Some((whole, behind)) = money.trim_end().split_once('.') else { return false };
+    behind.len() == 3
+        && behind.bytes().all(|it| it.is_ascii_digit())
+        && whole.bytes().any(|it| matches!(it, b'1'..=b'9'))
+}
+
 impl Measure {
     /// So many millionths of a unit.
     pub const fn new(unit: &'static Unit, millionths: i64) -> Self {
@@ -120,6 +129,9 @@ impl Measure {
         let minus = minus || scan.take_minus();
         let number = scan.number()?;
         let mut rest = folded(scan.rest());
+        if is_money && rest.is_empty() && is_thousands(text) {
+            return Err(Problem::TwoMeanings);
+        }
         if before && !rest.is_empty() {
             rest.insert(0, '$');
         }

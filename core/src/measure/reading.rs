@@ -19,7 +19,7 @@ pub enum Problem {
     TooManyDigits,
     /// A fraction over zero, such as `1/0`.
     ZeroDenominator,
-    /// It means one thing to some and another to others, such as `3/4/2026`.
+    /// It means one thing to some and another to others, such as `3/4/2026` or `$18.450`.
     TwoMeanings,
 }
 

@@ -184,7 +184,7 @@ units! {
     /// Heat in an hour that so much air carries at one degree of difference.
     AIR_HEAT = "btu/h/cfm/F°", "Btu/h·cfm·°F" [], 3, with(with(HEAT, with(with(LENGTH, LENGTH, 1), LENGTH, 1), -1), WARM, -1), (1, 60 * FOOT * FOOT * FOOT), metric("J/L·K", 1_117_768, 1_000_000);
     /// Money for an hour's work.
-    MONEY_AN_HOUR = "$/h", "$ an hour" ["$/hr", "$/hour"], 2, with(MONEY, TIME, -1), (1, 60), None;
+    MONEY_AN_HOUR = "$/h", "$/h" ["$/hr", "$/hour", "$ an hour"], 2, with(MONEY, TIME, -1), (1, 60), None;
     /// A hundredth of it, to which sums are rounded.
     CENT = "cent", "¢" ["¢", "cents"], 0, MONEY, (1, 100), None;
     /// Money, in the person's own currency.

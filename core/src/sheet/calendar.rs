@@ -6,8 +6,8 @@ use crate::words;
 use crate::words::{Phrase, Text};
 
 words! {
-    DAY = "{0}\u{a0}{1}\u{a0}{2}", es "{0}\u{a0}{2}\u{a0}{1}";
-    DAY_OF_YEAR = "{0}\u{a0}{1}\u{a0}{2},\u{a0}{3}", es "{0}\u{a0}{2}\u{a0}{1}\u{a0}{3}";
+    DAY = "{0} {1}\u{a0}{2}", es "{0} {2}\u{a0}{1}";
+    DAY_OF_YEAR = "{0} {1}\u{a0}{2},\u{a0}{3}", es "{0} {2}\u{a0}{1}\u{a0}{3}";
     MON = "Mon", es "lun";
     TUE = "Tue", es "mar";
     WED = "Wed", es "mié";

@@ -535,7 +535,7 @@ mod tests {
         let sum = cents.told_in(&unit::MONEY_SPENT);
         let due = Measure::hundredths(&unit::MONEY_SPENT, 11_833);
         assert_eq!(sum.value().and_then(Value::amount), Some(Amount::Measure(due)));
-        assert_eq!(sum.written(Voice::default()), "⌊2.5 h × $47.33 an hour⌉");
+        assert_eq!(sum.written(Voice::default()), "⌊2.5 h × $47.33/h⌉");
     }
 
     #[test]

@@ -36,7 +36,7 @@ fn the_sample_comes_to_what_a_pencil_says() {
     assert_eq!(say(&sheet.headline.name), "Added to the price");
     let lines: Vec<_> = sheet.parts[0].rows.iter().map(|row| say(&row.value)).collect();
     assert_eq!(lines, ["$183.75", "$79.38", "$87.90", "$6.90", "−$90.00"]);
-    assert_eq!(say(&sheet.parts[0].rows[1].name), "Invented helper: 2.5 h × $31.75 an hour");
+    assert_eq!(say(&sheet.parts[0].rows[1].name), "Invented helper: 2.5 h × $31.75/h");
     let shares: Vec<_> =
         sheet.parts[1].table.as_ref().unwrap().rows.iter().map(|row| say(&row.cells[1])).collect();
     assert_eq!(shares, ["≈ 69.4 %", "≈ 25 %", "≈ 3.8 %", "≈ 1.8 %", "", ""]);
@@ -121,7 +121,7 @@ fn every_line_is_told_as_typed_and_comes_to_the_amount_beside_it() {
     let mut put = |key: &str, all: Vec<Node>| typed.put(key, Node::List(all));
     put("labor", vec![tree(&[("who", " "), ("hours", "7.25"), ("rate", "61.35")])]);
     let tin = tree(&[("what", "Tin"), ("count", "1 1/2"), ("price", "$1,250.00")]);
-    put("materials", vec![tree(&[("what", ""), ("count", "2.5"), ("price", "12.345")]), tin]);
+    put("materials", vec![tree(&[("what", ""), ("count", "2.5"), ("price", "12.345 $")]), tin]);
     put("credits", vec![tree(&[("what", ""), ("worth", "90")])]);
     let (input, aside) = Reader::form::<Input>(&typed, Units::Customary).unwrap();
     assert!(aside.is_empty());
@@ -129,19 +129,19 @@ fn every_line_is_told_as_typed_and_comes_to_the_amount_beside_it() {
     let lines: Vec<_> =
         sheet.parts[0].rows.iter().map(|row| (say(&row.name), say(&row.value))).collect();
     let want = [
-        ("Worker 1: 7.25 h × $61.35 an hour", "$444.79"),
+        ("Worker 1: 7.25 h × $61.35/h", "$444.79"),
         ("Material 1: 2.5 × $12.345", "$30.86"),
         ("Tin: 1.5 × $1,250.00", "$1,875.00"),
         ("Left out 1", "−$90.00"),
     ];
     assert_eq!(lines, want.map(|(name, value)| (name.to_owned(), value.to_owned())));
     let written = |at: usize| answer.working.0[at].expr.written(Voice::default());
-    assert_eq!(written(0), "⌊7.25 h × $61.35 an hour⌉");
+    assert_eq!(written(0), "⌊7.25 h × $61.35/h⌉");
     assert_eq!(written(1), "⌊2.5 × $12.345⌉ + ⌊1.5 × $1,250.00⌉");
     let parts = format!("{:?}", sheet.parts);
     assert!(!parts.contains(['⌊', '⌉']), "the sign of rounding stays in the working");
     let spanish = Voice { language: crate::words::Language::Spanish, ..Voice::default() };
-    assert_eq!(spanish.say(&sheet.parts[0].rows[0].name), "Trabajador 1: 7.25 h × $61.35 an hour");
+    assert_eq!(spanish.say(&sheet.parts[0].rows[0].name), "Trabajador 1: 7.25 h × $61.35/h");
 }
 
 #[test]

@@ -57,7 +57,7 @@ choice! {
 }
 
 const POWER: When = When::Is("what", &["circuit"]);
-const TIME: Kind = Kind::Text(10);
+const TIME: Kind = Kind::Text(20);
 const NAME: Kind = Kind::Text(30);
 
 form! {
@@ -153,8 +153,9 @@ impl Input {
     pub fn sample() -> Self {
         let [named, off_time, back_time, who] =
             ["Kitchen", "13:00", "16:30", "Crew, 555-0142"].map(str::to_owned);
-        let (medical, cold) = (Medical::None, Cold::Fridge);
-        let line = Line { named, off_time, back_time, who, medical, cold, ..Line::blank() };
+        // Nobody was asked about a house that isn't there.
+        let cold = Cold::Fridge;
+        let line = Line { named, off_time, back_time, who, cold, ..Line::blank() };
         Self { off: vec![line], ..Self::blank() }
     }
 

@@ -4,13 +4,13 @@
 use super::input::{Step, Who};
 use super::waits::Waits;
 
-/// A step of the crew's that begins before an inspection is done, without waiting for it, though both
-/// wait for one step; or before a laboratory's result.
+/// A step that begins before an inspection or a laboratory's result is done, though neither waits for
+/// the other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Early {
-    /// The step of the crew's.
+    /// The step.
     pub step: usize,
-    /// The inspection.
+    /// The inspection, or the laboratory.
     pub inspection: usize,
     /// So many days of the calendar, the inspection's last among them.
     pub days: i64,
@@ -44,7 +44,8 @@ pub(super) fn unasked(steps: &[Step], by: &Waits) -> Vec<usize> {
     all
 }
 
-/// What the crew begins on the day of an inspection or before, by the first and last days of all steps.
+/// What is begun on the day of an inspection or a result, or before, by the first and last days of all
+/// steps. Nobody says what a step covers or disturbs: the less it waits for, the more it is asked.
 pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early> {
     let before = before(by);
     let mut all = Vec::new();
@@ -53,11 +54,14 @@ pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early
             let pair = (steps[step].who, steps[inspection].who);
             let days = spans[inspection][1] - spans[step][0] + 1;
             let waits = before[step].contains(&inspection) || before[inspection].contains(&step);
-            let both = by.waits[step].iter().any(|wait| by.waits[inspection].contains(wait));
-            // A result comes before anything that may disturb old material, whatever waits for what.
             let is_asked = match pair {
-                (Who::Crew, Who::Inspector) => both,
-                (Who::Crew, Who::Lab) => true,
+                (Who::Inspector | Who::Lab, _) => false,
+                // What goes on over days off dries, or is on its way.
+                (Who::Other, _) if steps[step].through => false,
+                // Whoever works may disturb what was sampled.
+                (_, Who::Lab) => true,
+                // Who wires and who does ducts cover nothing.
+                (Who::Crew | Who::Other, Who::Inspector) => true,
                 _ => false,
             };
             if is_asked && days > 0 && !waits {
