@@ -165,7 +165,7 @@ impl Input {
             things: vec![
                 thing(What::Box, [524, 226, 36, 60], Some(Length::ZERO)),
                 thing(What::Cable, [542, 286, 0, 1250], deep),
-                thing(What::Backing, [1036, 736, 512, 88], None),
+                thing(What::Backing, [1024, 736, 512, 88], None),
             ],
             ..Self::blank()
         }

@@ -11,8 +11,9 @@ pub use input::{Input, Thing, What};
 
 use super::{Calculator, Trade};
 use crate::edition::{Basis, Electrical};
+use crate::fields::{Form, row_at};
 use crate::measure::Length;
-use crate::rules::framing::behind_board::{BESIDE, KEEP_OFF};
+use crate::rules::framing::behind_board::{BESIDE, EDGE, KEEP_OFF};
 use crate::say;
 use crate::sheet::{Caution, Fault, Faults, Sheet};
 use crate::words::{Phrase, Text};
@@ -29,10 +30,14 @@ pub enum Meets {
     KeepOff(usize),
     /// No wall.
     Opening(usize),
-    /// Backing or blocking.
+    /// Backing or blocking that lies on studs.
     Wood(usize),
     /// A stud, by its center.
     Stud(Length),
+    /// Backing or blocking of which an end hangs free.
+    Loose(usize),
+    /// What stands over an opening: a header or short studs, as nobody noted.
+    Over(usize),
     /// Board alone.
     Nothing,
 }
@@ -180,16 +185,45 @@ fn meets(input: &Input, studs: &[Length], x: Length, y: Length) -> Meets {
     if let Some(at) = input.openings.iter().position(|it| within(gap(it))) {
         return Meets::Opening(at);
     }
-    if let Some(at) = things.iter().position(|it| it.what.holds() && within(it.edges())) {
+    let wood = |free| {
+        let is = |it: &Thing| {
+            it.what.holds() && within(inside(it)) && lies(input, studs, it).contains(&false) == free
+        };
+        things.iter().position(is)
+    };
+    if let Some(at) = wood(false) {
         return Meets::Wood(at);
     }
-    on_stud(input, studs, x).map_or(Meets::Nothing, Meets::Stud)
+    let most = input.thick.part(2).minus(EDGE);
+    if let Some(stud) = studs.iter().find(|stud| stud.minus(most) <= x && x <= stud.plus(most)) {
+        return Meets::Stud(*stud);
+    }
+    if let Some(at) = wood(true) {
+        return Meets::Loose(at);
+    }
+    let over = |opening: &super::boards::Opening| {
+        let [from, to, _, head] = gap(opening);
+        from <= x && x <= to && head < y
+    };
+    input.openings.iter().position(over).map_or(Meets::Nothing, Meets::Over)
 }
 
-/// The stud at a place, its edges included.
-fn on_stud(input: &Input, studs: &[Length], x: Length) -> Option<Length> {
+/// What of backing or blocking a screw may go into.
+fn inside(thing: &Thing) -> [Length; 4] {
+    let [left, right, bottom, top] = thing.edges();
+    [left.plus(EDGE), right.minus(EDGE), bottom.plus(EDGE), top.minus(EDGE)]
+}
+
+/// Whether the left and the right end of backing or blocking lie on a stud: backing on half of its face,
+/// blocking against its side.
+fn lies(input: &Input, studs: &[Length], thing: &Thing) -> [bool; 2] {
     let half = input.thick.part(2);
-    studs.iter().copied().find(|stud| stud.minus(half) <= x && x <= stud.plus(half))
+    let bears = if thing.what == What::Backing { Length::ZERO } else { half };
+    let [left, right, ..] = thing.edges();
+    [
+        studs.iter().any(|stud| stud.minus(half) <= left && left <= stud.plus(bears)),
+        studs.iter().any(|stud| stud.minus(bears) <= right && right <= stud.plus(half)),
+    ]
 }
 
 /// What screws meet between two places at one height: between any two edges it is what their middle
@@ -207,7 +241,7 @@ fn stretches(
         }
     };
     for thing in &input.things {
-        let edges = if thing.what.holds() { thing.edges() } else { kept_off(thing) };
+        let edges = if thing.what.holds() { inside(thing) } else { kept_off(thing) };
         cut(edges[0]);
         cut(edges[1]);
     }
@@ -216,10 +250,10 @@ fn stretches(
         cut(from);
         cut(to);
     }
-    let half = input.thick.part(2);
+    let most = input.thick.part(2).minus(EDGE);
     for stud in studs {
-        cut(stud.minus(half));
-        cut(stud.plus(half));
+        cut(stud.minus(most));
+        cut(stud.plus(most));
     }
     let mut all: Vec<Stretch> = Vec::new();
     for ends in cuts.windows(2) {
@@ -237,15 +271,18 @@ fn faults(input: &Input) -> Faults {
     let (mut faults, mut sizes) = (Faults::new(), Faults::new());
     // What starts inside and ends outside is told at its size, else at its start.
     let wall = [input.wall.unwrap_or_default(), input.high];
+    let mut past = [Faults::new(), Faults::new()];
+    let mut furthest = wall;
     let mut outside = |path: &str, keys: [&str; 4], [left, right, low, top]: [Length; 4]| {
         for (at, (from, to)) in [(left, right), (low, top)].into_iter().enumerate() {
             if to > wall[at] {
                 let (key, given) =
                     if from > wall[at] { (keys[at], from) } else { (keys[at + 2], to.minus(from)) };
-                let label = [&w::WIDE, &w::TALL][at];
-                let says = say!(w::OUTSIDE, wall[at].minus(from).max(Length::ZERO));
                 let path = [path, key].concat();
-                faults.push(Fault { path, label, given: given.exact(), says });
+                let label = row_at(Input::ROWS, &path).map_or(&w::WALL, |row| row.label);
+                let says = say!(w::OUTSIDE, wall[at].minus(from).max(Length::ZERO));
+                past[at].push(Fault { path, label, given: given.exact(), says });
+                furthest[at] = furthest[at].max(to);
             }
         }
     };
@@ -267,6 +304,15 @@ fn faults(input: &Input) -> Faults {
     if let (true, Some(low), Some(left)) = (input.hang, input.at_low, input.at_left) {
         let edges = [left, left.plus(input.across), low, low];
         outside("", ["at_left", "at_low", "across", "at_low"], edges);
+    }
+    // Where several lie outside, the wall is the slip.
+    let of_wall = [("wall", &w::WALL), ("high", &w::HIGH)];
+    for (at, ((path, label), mut each)) in of_wall.into_iter().zip(past).enumerate() {
+        if each.len() > 1 {
+            let says = say!(w::TOO_SHORT, furthest[at]);
+            each = vec![Fault { path: path.to_owned(), label, given: wall[at].exact(), says }];
+        }
+        faults.append(&mut each);
     }
     for (at, thing) in input.things.iter().enumerate() {
         let [left, right, low, top] = thing.edges();

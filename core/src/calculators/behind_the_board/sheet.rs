@@ -2,7 +2,7 @@
 
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, BehindTheBoard, Calculator, Input, Meets, Thing, What, name, on_stud};
+use super::{Answer, BehindTheBoard, Calculator, Input, Meets, Stretch, Thing, What, lies, name};
 use crate::measure::Length;
 use crate::rules::compare::{Limit, at_least, at_most, settle, unmeasured, unverified};
 use crate::rules::electrical::nail_protection::{along, clear};
@@ -44,6 +44,8 @@ fn met(input: &Input, meets: Meets) -> Text {
         Meets::Wood(at) => name(at, &input.things[at]),
         Meets::Stud(at) if input.studs.is_empty() => say!(w::IS_ON_SPACING, at),
         Meets::Stud(at) => say!(w::IS_STUD, at),
+        Meets::Loose(at) => say!(w::IS_LOOSE, name(at, &input.things[at])),
+        Meets::Over(at) => say!(w::IS_OVER, at as i64 + 1),
         Meets::Nothing => (&w::IS_NOTHING).into(),
     }
 }
@@ -75,11 +77,11 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
             });
         }
         if thing.what.holds() {
-            let [left, right, ..] = thing.edges();
-            for (start, end, why) in
-                [("left-", left, &w::LEFT_OFF), ("right-", right, &w::RIGHT_OFF)]
+            let ends = lies(input, &answer.studs, thing);
+            for (start, lies, why) in
+                [("left-", ends[0], &w::LEFT_OFF), ("right-", ends[1], &w::RIGHT_OFF)]
             {
-                let is_off = on_stud(input, &answer.studs, end).is_none();
+                let is_off = !lies;
                 let name = name(at, thing);
                 let check = at_most(&key(start, at), name, i64::from(is_off), NONE_LOOSE);
                 if is_off {
@@ -90,8 +92,14 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     }
     if !answer.along.is_empty() {
         let check = at_least("hold", (&w::ALONG).into(), held(answer), ONE_HOLDS);
-        let is_over = check.verdict == Verdict::Over;
-        all.push(if is_over { settle(check, ONE_HOLDS.source.says) } else { check });
+        let is_noted = |it: &Stretch| matches!(it.meets, Meets::Wood(_)) || !input.studs.is_empty();
+        let is_sure = answer.along.iter().any(|it| it.meets.holds() && is_noted(it));
+        all.push(match check.verdict {
+            Verdict::Over => settle(check, ONE_HOLDS.source.says),
+            // Nobody has seen it.
+            _ if !is_sure => settle(check, &w::FIND_FIRST),
+            _ => check,
+        });
     }
     for at in answer.reach.iter().copied() {
         let both = input.things[at].deep.zip(input.screw);

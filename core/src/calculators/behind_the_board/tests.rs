@@ -99,16 +99,16 @@ fn a_run_nearer_than_published_takes_a_plate() {
 }
 
 /// Common practice, by hand: the stud at 32 in runs from 31-1/4 to 32-3/4, the one at 64 from 63-1/4
-/// to 64-3/4.
+/// to 64-3/4; backing needs half of each.
 #[test]
 fn backing_lies_on_a_stud_at_both_ends() {
     for (left, right, off) in [
         (500, 1036, [false, false]),
-        (524, 1012, [false, false]),
         (512, 1024, [false, false]),
         (499, 1024, [true, false]),
-        (525, 1024, [true, false]),
-        (512, 1011, [false, true]),
+        (513, 1024, [true, false]),
+        (524, 1012, [true, true]),
+        (512, 1023, [false, true]),
         (512, 1037, [false, true]),
         (530, 1000, [true, true]),
     ] {
@@ -149,6 +149,16 @@ fn what_lies_outside_or_in_an_opening_is_told_at_its_row() {
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].0, path, "{size:?}");
     }
+    // At the field that it is about, by its name; where several lie outside, the wall is the slip.
+    let named = |input: &Input| {
+        let faults = solve(input, Electrical::E2023).unwrap_err();
+        faults.into_iter().map(|it| (it.path, it.label.en)).collect::<Vec<_>>()
+    };
+    let high = hung(wall(Vec::new()), 108 * 16, 160, 0);
+    assert_eq!(named(&high), [("at_low".to_owned(), "Its screws, from the floor")]);
+    let short = Input { wall: inches(12), ..Input::sample() };
+    assert_eq!(named(&short), [("wall".to_owned(), "Wall from the room, end to end")]);
+    assert_eq!(told(&short)[0].1, "What is noted in it reaches to 8 ft.");
     // On an edge it is neither.
     for size in [
         [640, 600, 0, 0],
@@ -168,8 +178,52 @@ fn what_lies_outside_or_in_an_opening_is_told_at_its_row() {
     );
 }
 
-/// By hand: a cable upright at 40 in is kept off from 38 to 42; the stud at 32 ends at 32-3/4, the one
-/// at 48 starts at 47-1/4.
+/// By hand: blocking lies between studs, against the sides of both.
+#[test]
+fn blocking_stands_against_a_stud_at_both_ends() {
+    for (left, right, off) in [
+        (524, 1012, [false, false]),
+        (500, 1036, [false, false]),
+        (525, 1012, [true, false]),
+        (524, 1011, [false, true]),
+    ] {
+        let input = wall(vec![thing(What::Blocking, [left, 640, right - left, 24])]);
+        let found = ["left-1", "right-1"].map(|key| check(&input, key).is_some());
+        assert_eq!(found, off, "{left} {right}");
+    }
+}
+
+/// By hand: a screw at 80 in, into backing from 74 to 94 in, which lies on no stud of 24 in spacing.
+#[test]
+fn backing_whose_end_hangs_free_holds_no_screw() {
+    let backing = |left: i64, wide: i64| thing(What::Backing, [left * 16, 736, wide * 16, 88]);
+    let at = |thing| {
+        let spacing = Length::inches(24, 1);
+        let input = Input { spacing, first: spacing, ..hung(wall(vec![thing]), 768, 1280, 0) };
+        let along = solve(&input, Electrical::E2023).unwrap().along;
+        (along[0].meets, verdict(&input, "hold"))
+    };
+    assert_eq!(at(backing(74, 20)), (Meets::Loose(0), Some(Verdict::Ask)));
+    assert_eq!(at(backing(72, 20)), (Meets::Loose(0), Some(Verdict::Ask)), "one end is not two");
+    assert_eq!(at(backing(72, 24)), (Meets::Wood(0), Some(Verdict::Within)));
+    // A screw keeps off the edges of what it holds in.
+    let edge = |low: i64| {
+        let mut thing = backing(72, 24);
+        thing.low = Some(sixteenths(low));
+        at(thing).0
+    };
+    for (low, want) in [
+        (764, Meets::Wood(0)),
+        (765, Meets::Nothing),
+        (768 - 84, Meets::Wood(0)),
+        (768 - 85, Meets::Nothing),
+    ] {
+        assert_eq!(edge(low), want, "{low}");
+    }
+}
+
+/// By hand: a cable upright at 40 in is kept off from 38 to 42; a screw goes into the inch of a stud that
+/// is a quarter off its edges: from 31-1/2 to 32-1/2, and from 47-1/2 on.
 #[test]
 fn what_a_screw_meets_along_a_shelf() {
     let input = hung(wall(vec![thing(What::Cable, [640, 0, 0, 1536])]), 960, 496, 400);
@@ -177,19 +231,30 @@ fn what_a_screw_meets_along_a_shelf() {
     let got: Vec<_> = along.iter().map(|it| (it.from, it.to, it.meets)).collect();
     let stud = |at| Meets::Stud(Length::inches(at, 1));
     let want = [
-        (496, 500, Meets::Nothing),
-        (500, 524, stud(32)),
-        (524, 608, Meets::Nothing),
+        (496, 504, Meets::Nothing),
+        (504, 520, stud(32)),
+        (520, 608, Meets::Nothing),
         (608, 672, Meets::KeepOff(0)),
-        (672, 756, Meets::Nothing),
-        (756, 780, stud(48)),
-        (780, 896, Meets::Nothing),
+        (672, 760, Meets::Nothing),
+        (760, 776, stud(48)),
+        (776, 896, Meets::Nothing),
     ];
     assert_eq!(got, want.map(|(from, to, meets)| (sixteenths(from), sixteenths(to), meets)));
     assert_eq!(check(&input, "hold").map(|check| check.value), Some(2_i64.into()));
     let none = hung(wall(Vec::new()), 960, 600, 0);
     assert_eq!(verdict(&none, "hold"), Some(Verdict::Ask));
-    assert_eq!(verdict(&hung(wall(Vec::new()), 960, 512, 0), "hold"), Some(Verdict::Within));
+    // A stud that nobody found is no answer yet.
+    let by_spacing = hung(wall(Vec::new()), 960, 512, 0);
+    assert_eq!(verdict(&by_spacing, "hold"), Some(Verdict::Ask));
+    let found = |left| Input {
+        studs: vec![Member { at: inches(32) }],
+        ..hung(wall(Vec::new()), 960, left, 0)
+    };
+    for (left, want) in
+        [(503, Verdict::Ask), (504, Verdict::Within), (520, Verdict::Within), (521, Verdict::Ask)]
+    {
+        assert_eq!(verdict(&found(left), "hold"), Some(want), "{left}");
+    }
 }
 
 /// By hand: a door from 40 to 74-1/2 in, its head at 80, with studs at its sides at 39-1/4 and 75-1/4 and
@@ -209,19 +274,23 @@ fn over_a_door_a_screw_meets_what_stands_over_its_head() {
     let stud = |at| Meets::Stud(quarter(at));
     let (input, answer, over) = at(1408);
     let want = [
-        (154, Meets::Nothing),
-        (160, stud(157)),
-        (189, Meets::Nothing),
-        (195, stud(192)),
-        (253, Meets::Nothing),
-        (259, stud(256)),
-        (298, Meets::Nothing),
-        (304, stud(301)),
+        (155, Meets::Nothing),
+        (159, stud(157)),
+        (160, Meets::Nothing),
+        (190, Meets::Over(0)),
+        (194, stud(192)),
+        (254, Meets::Over(0)),
+        (258, stud(256)),
+        (298, Meets::Over(0)),
+        (299, Meets::Nothing),
+        (303, stud(301)),
         (312, Meets::Nothing),
     ];
     assert_eq!(over, want.map(|(to, meets)| (quarter(to), meets)));
     let (_, _, head) = at(1280);
-    assert_eq!(head[1..3], [(quarter(160), stud(157)), (quarter(298), Meets::Opening(0))]);
+    let meets = [(quarter(159), stud(157)), (quarter(160), Meets::Nothing)];
+    assert_eq!(head[1..3], meets);
+    assert_eq!(head[3], (quarter(298), Meets::Opening(0)));
     // A stud that nobody measured is no place to trust.
     let told = |input: &Input| {
         let sheet = BehindTheBoard::sheet(input, &answer, Basis::default());
@@ -312,12 +381,35 @@ fn look(input: &Input, x: i64, y: i64) -> Meets {
     let over = |from: Length, long: Length, off: i64, at: i64| {
         of(from) - off <= at && at <= of(from) + of(long) + off
     };
+    let studs = || (256..2304).step_by(256).chain([12, 2292]);
+    // Whether both ends lie on a stud: backing on half of it, blocking against its side.
+    let lies = |it: &Thing| {
+        let bears = if it.what == What::Backing { 0 } else { 12 };
+        let (left, right) = (of(it.left.unwrap()), of(it.left.unwrap()) + of(it.wide));
+        studs().any(|stud| (stud - 12..=stud + bears).contains(&left))
+            && studs().any(|stud| (stud - bears..=stud + 12).contains(&right))
+    };
+    let wood = |lie: bool| {
+        let is = |it: &Thing| {
+            let here =
+                over(it.left.unwrap(), it.wide, -4, x) && over(it.low.unwrap(), it.tall, -4, y);
+            it.what.holds() && here && lies(it) == lie
+        };
+        input.things.iter().position(is)
+    };
     let mut found = Meets::Nothing;
-    for stud in (256..2304).step_by(256).chain([12, 2292]) {
-        if (x - stud).abs() <= 12 {
+    for (at, it) in input.openings.iter().enumerate().rev() {
+        if over(it.from.unwrap(), it.wide, 0, x) && y > of(it.sill) + of(it.high) {
+            found = Meets::Over(at);
+        }
+    }
+    found = wood(false).map_or(found, Meets::Loose);
+    for stud in studs() {
+        if (x - stud).abs() <= 8 {
             found = Meets::Stud(sixteenths(stud));
         }
     }
+    found = wood(true).map_or(found, Meets::Wood);
     for is_off in [false, true] {
         if is_off {
             for (at, it) in input.openings.iter().enumerate().rev() {
@@ -327,11 +419,10 @@ fn look(input: &Input, x: i64, y: i64) -> Meets {
             }
         }
         for (at, it) in input.things.iter().enumerate().rev() {
-            let off = if is_off { 32 } else { 0 };
             let here =
-                over(it.left.unwrap(), it.wide, off, x) && over(it.low.unwrap(), it.tall, off, y);
-            if here && it.what.holds() != is_off {
-                found = if is_off { Meets::KeepOff(at) } else { Meets::Wood(at) };
+                over(it.left.unwrap(), it.wide, 32, x) && over(it.low.unwrap(), it.tall, 32, y);
+            if here && is_off && !it.what.holds() {
+                found = Meets::KeepOff(at);
             }
         }
     }

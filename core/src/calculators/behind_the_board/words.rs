@@ -47,6 +47,7 @@ words! {
 
     NO_SIZE = "How wide or how high it is, is needed: of a cable, pipe or duct how far it runs.", es "Hace falta el ancho o el alto: de un cable, tubo o ducto, cuánto corre.";
     OUTSIDE = "It ends outside the wall: {0} is left.", es "Termina fuera de la pared: quedan {0}.";
+    TOO_SHORT = "What is noted in it reaches to {0}.", es "Lo apuntado en ella llega hasta {0}.";
     IN_OPENING = "It lies in opening {0}.", es "Queda en el vano {0}.";
 
     NOTED = "Things noted in this wall", es "Cosas apuntadas en esta pared";
@@ -61,11 +62,14 @@ words! {
     IS_ON_SPACING = "a stud by the spacing, center at {0}: find it first", es "un montante según la separación, centro en {0}: búsquelo antes";
     IS_OPENING = "opening {0}", es "vano {0}";
     IS_NOTHING = "nothing to screw into", es "nada en que atornillar";
+    IS_LOOSE = "{0}: an end hangs free", es "{0}: una punta queda al aire";
+    IS_OVER = "over opening {0}, a header or short studs: find it first", es "sobre el vano {0}, un dintel o montantes cortos: búsquelo antes";
     IS_OFF = "keep off {0}", es "no: {0}";
 
     ASK_DEPTH = "Measure from the stud's face while it is open.", es "Mida desde la cara del montante mientras está abierto.";
     LEFT_OFF = "Its left end lies on no stud.", es "Su punta izquierda no apoya en montante.";
     RIGHT_OFF = "Its right end lies on no stud.", es "Su punta derecha no apoya en montante.";
+    FIND_FIRST = "A stud by the spacing alone: find it, or note its center.", es "Un montante solo según la separación: búsquelo, o apunte su centro.";
     ASK_REACH = "Move it, or note its depth and the screw.", es "Muévalo, o apunte su profundidad y el tornillo.";
 
     DRAWN = "This is what was noted, not what is there. Take photos with a tape in them before the board goes up.", es "Esto es lo que se apuntó, no lo que hay. Tome fotos con cinta a la vista antes de la tablaroca.";

@@ -21,11 +21,18 @@ pub(super) fn either_half<'a>(typed: &[&'a str; 2]) -> Option<&'a str> {
     bare.clone().find(|(_, hour)| (1..12).contains(hour)).map(|(typed, _)| typed)
 }
 
-/// `8:00 am`; none of what can't be read.
-pub(super) fn told(typed: &str) -> Option<String> {
+/// `8:00 am`, `noon`; none of what can't be read.
+pub(super) fn told(typed: &str) -> Option<Text> {
     let at = minutes(typed)?;
+    // Nobody is sure which of the two 12:00 pm is.
+    match at {
+        0 => return Some(say!(w::MIDNIGHT)),
+        720 => return Some(say!(w::NOON)),
+        _ => {}
+    }
     let half = if at < 720 { " am" } else { " pm" };
-    Some([&((at / 60 + 11) % 12 + 1).to_string(), ":", &two(at % 60), half].concat())
+    let time = [&((at / 60 + 11) % 12 + 1).to_string(), ":", &two(at % 60), half].concat();
+    Some(say!(w::WORD, time))
 }
 
 /// The time, with its day where that is known.
@@ -33,7 +40,7 @@ pub(super) fn when(day: Option<Day>, typed: &str) -> Text {
     match (day.map(calendar::told), told(typed)) {
         (Some(day), Some(time)) => say!(w::TIME_ON_DAY, time, day),
         (Some(day), None) => say!(w::DAY_ALONE, day),
-        (None, Some(time)) => say!(w::WORD, time),
+        (None, Some(time)) => time,
         (None, None) => (&w::NOT_GIVEN).into(),
     }
 }

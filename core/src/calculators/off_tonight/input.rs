@@ -92,6 +92,8 @@ form! {
     }
 }
 
+/// Minutes in an hour.
+pub(super) const HOUR: i64 = 60;
 /// Minutes in a day.
 pub(super) const DAY: i64 = 1440;
 

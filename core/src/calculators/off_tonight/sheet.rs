@@ -1,13 +1,14 @@
 //! The notice as it is shown, and what is to be settled before anything goes off.
 
 use super::clock::{either_half, in_minutes, long, told, when};
-use super::input::DAY;
+use super::input::{DAY, HOUR};
 use super::words as w;
 use super::{Answer, Calculator, Cold, Input, Line, Medical, OffTonight, What};
+use crate::fields::known_as;
 use crate::measure::Day;
 use crate::measure::time_of_day::minutes;
 use crate::rules::compare::{Limit, at_most, settle};
-use crate::rules::residential::smoke_alarms::NONE_OUT;
+use crate::rules::residential::smoke_alarms::{ALARMS_OUT, NONE_OUT};
 use crate::rules::residential::while_off::{
     FROST, FULL_FREEZER, GAS, HALF_FREEZER, MEDICAL, NIGHT, REFRIGERATOR, WAY,
 };
@@ -25,7 +26,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         figures: Vec::new(),
         checks,
         working: Vec::new(),
-        parts: vec![notice(input, answer)],
+        parts: vec![notice(input, answer), know(input)],
         materials: Vec::new(),
         cautions: OffTonight::cautions(None),
         drawing: None,
@@ -88,6 +89,29 @@ fn notice(input: &Input, answer: &Answer) -> Part {
     Part::plain(FOREMOST, &w::NOTICE, Some(&w::NOTICE_NOTE), rows)
 }
 
+/// What goes with the notice to whoever reads it.
+fn know(input: &Input) -> Part {
+    let is_there = |what| input.off.iter().any(|line| line.what == what);
+    let mut rows = Vec::new();
+    let mut add = |name: Text, value: Text| rows.push(PartRow { name, value, puts: Vec::new() });
+    if is_there(What::Gas) {
+        add(What::Gas.label().into(), GAS.says.into());
+    }
+    if is_there(What::Alarm) {
+        add(What::Alarm.label().into(), ALARMS_OUT.says.into());
+    }
+    add((&w::EMERGENCY).into(), (&w::SMELL).into());
+    Part::plain("know", &w::KNOW, None, rows)
+}
+
+/// What a line is called: by its own name, or by what it is and its place.
+fn called(at: usize, line: &Line) -> Text {
+    match line.named.trim() {
+        "" => say!(w::BOTH, line.what.label(), Amount::Count(at as i64 + 1)),
+        named => say!(w::WORD, named),
+    }
+}
+
 /// Which lines are counted.
 type Is<'a> = &'a dyn Fn(usize, &Line) -> bool;
 
@@ -97,7 +121,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         |is: Is<'_>| input.off.iter().enumerate().filter(|(at, line)| is(*at, line)).count() as i64;
     let none = |source| Limit { value: 0, source };
     if input.off.iter().any(|line| line.what == What::Circuit) {
-        all.push(medical(input));
+        all.push(medical(input, answer));
     }
     if input.off.iter().any(|line| line.what == What::Alarm) {
         let of =
@@ -113,26 +137,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         let shut = count(&|_, line| line.what == What::Way && !line.kept);
         all.push(at_most("way", (&w::WAY).into(), shut, none(&WAY)));
     }
-    for (line, span) in input.off.iter().zip(&answer.spans) {
-        let limit = match line.cold {
-            Cold::Nothing => continue,
-            Cold::Fridge => REFRIGERATOR,
-            Cold::Full => FULL_FREEZER,
-            Cold::Half => HALF_FREEZER,
-        };
-        if let (What::Circuit, Some(span)) = (line.what, span) {
-            // In minutes, which nothing rounds: 4 h 1 min is seen to be over 4 h.
-            let off = span[1] - span[0];
-            let name = joined(line.cold.label().into(), &[&line.named]);
-            let name = say!(w::MINUTES_OFF, name, long(off));
-            let limit = Limit { value: in_minutes(limit.value), source: limit.source };
-            let check = at_most(line.cold.key(), name, off, limit);
-            all.push(match half(&line.typed()) {
-                Some(why) if check.verdict == Verdict::Within => unsure(check, why),
-                _ => check,
-            });
-        }
-    }
+    cold(input, answer, &mut all);
     // Those that ask; told where there is one.
     let asked: [(_, &'static Phrase, &'static Source, _, Is<'_>); 4] = [
         ("gas", &w::GAS, &GAS, Asks::First, &|_, line| line.what == What::Gas),
@@ -155,27 +160,100 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all
 }
 
-/// One for all circuits: over where somebody needs one, and not within before all were asked about.
-fn medical(input: &Input) -> Check {
-    let mut not_asked: Option<Text> = None;
-    let (mut some, mut open) = (0, 0);
+/// How long food that is kept cold by one thing is without power: lines of one name that go on from
+/// each other are one.
+fn cold(input: &Input, answer: &Answer, all: &mut Vec<Check>) {
+    let is_same = |one: &Line, other: &Line| {
+        let [a, b] = [one, other].map(|line| known_as(&line.named));
+        one.cold == other.cold && (a == b || a.is_empty() || b.is_empty())
+    };
+    let mut done = vec![false; input.off.len()];
+    for (first, line) in input.off.iter().enumerate() {
+        let limit = match line.cold {
+            Cold::Nothing => continue,
+            Cold::Fridge => REFRIGERATOR,
+            Cold::Full => FULL_FREEZER,
+            Cold::Half => HALF_FREEZER,
+        };
+        let (What::Circuit, Some(mut span), false) = (line.what, answer.spans[first], done[first])
+        else {
+            continue;
+        };
+        let mut why = half(&line.typed());
+        let mut grows = true;
+        while std::mem::take(&mut grows) {
+            for (at, other) in input.off.iter().enumerate().skip(first + 1) {
+                let Some([from, to]) = answer.spans[at].filter(|_| other.what == What::Circuit)
+                else {
+                    continue;
+                };
+                let touches = from <= span[1] && span[0] <= to;
+                if !done[at] && touches && is_same(line, other) {
+                    span = [span[0].min(from), span[1].max(to)];
+                    why = why.or_else(|| half(&other.typed()));
+                    (done[at], grows) = (true, true);
+                }
+            }
+        }
+        // In minutes, which nothing rounds: 4 h 1 min is seen to be over 4 h.
+        let off = span[1] - span[0];
+        let name = joined(line.cold.label().into(), &[&line.named]);
+        let name = say!(w::MINUTES_OFF, name, long(off));
+        let limit = Limit { value: in_minutes(limit.value), source: limit.source };
+        let check = at_most(line.cold.key(), name, off, limit);
+        // Nobody's zone is known here, nor when its clocks go back: at two in the night.
+        let night = (span[0] - 2 * HOUR).div_euclid(DAY) < (span[1] - 2 * HOUR).div_euclid(DAY);
+        all.push(match why {
+            _ if check.verdict != Verdict::Within => check,
+            Some(why) => unsure(check, why),
+            None if night && off + HOUR > limit.value => {
+                Check { note: Some((&w::CLOCKS_BACK).into()), ..check }
+            }
+            None => check,
+        });
+    }
+}
+
+/// One for all circuits: over where somebody needs one, and not within before all were asked about,
+/// nor before its own power is known to last.
+fn medical(input: &Input, answer: &Answer) -> Check {
+    let (mut not_asked, mut lasts): (Option<Text>, Option<Text>) = (None, None);
+    let (mut some, mut open, mut own) = (0, 0, 0);
     for (at, line) in input.off.iter().enumerate() {
         some += i64::from(needs(line));
-        if line.what == What::Circuit && line.medical == Medical::NotAsked {
+        if line.what != What::Circuit {
+            continue;
+        }
+        let name = called(at, line);
+        if line.medical == Medical::NotAsked {
             open += 1;
-            let name = match line.named.trim() {
-                "" => say!(w::BOTH, &w::CIRCUIT, Amount::Count(at as i64 + 1)),
-                named => say!(w::WORD, named),
+            not_asked = Some(match not_asked {
+                Some(all) => say!(w::AND, all, name),
+                None => name,
+            });
+        } else if line.medical == Medical::OwnPower {
+            own += 1;
+            let one = match answer.spans[at] {
+                Some([from, to]) => say!(w::ASK_LASTS, name, long(to - from)),
+                None => say!(w::ASK_LASTS_UNKNOWN, name),
             };
-            not_asked = Some(not_asked.map_or(name.clone(), |all| say!(w::AND, all, name)));
+            lasts = Some(match lasts {
+                Some(all) => say!(w::BOTH, all, one),
+                None => one,
+            });
         }
     }
     let check = |count| {
         at_most("medical", (&w::MEDICAL).into(), count, Limit { value: 0, source: &MEDICAL })
     };
-    let note = not_asked.map(|all| say!(w::ASK_ABOUT, all));
+    let not_asked = not_asked.map(|all| say!(w::ASK_ABOUT, all));
+    let note = match (not_asked, lasts) {
+        (Some(one), Some(other)) => Some(say!(w::BOTH, one, other)),
+        (one, other) => one.or(other),
+    };
     match note {
-        Some(note) if some == 0 => unsure(check(open), note),
+        Some(note) if some == 0 && open > 0 => unsure(check(open + own), note),
+        Some(note) if some == 0 => Check { note: Some(note), ..settle(check(own), &w::NOTHING) },
         note => Check { note, ..check(some) },
     }
 }
@@ -191,27 +269,40 @@ fn half(typed: &[&str; 2]) -> Option<Text> {
     told(typed).map(|time| say!(w::ASK_HALF, typed, time))
 }
 
-/// Times and names that aren't given, and times that may mean either half of a day; the hours when
-/// people sleep count as a line.
+/// Times and names that aren't given, and times that may mean either half of a day, each with its line;
+/// the hours when people sleep count as a line.
 fn missing(input: &Input, answer: &Answer) -> Option<Check> {
-    let night = [&*input.night, &*input.morning];
-    let of_night = (night.iter().any(|it| minutes(it).is_none()), half(&night));
-    let of_lines =
-        input.off.iter().zip(&answer.spans).map(|(line, span)| {
-            (span.is_none() || line.who.trim().is_empty(), half(&line.typed()))
-        });
-    let (mut count, mut is_short, mut halves) = (0_i64, false, None);
-    for (short, half) in of_lines.chain([of_night]) {
-        count += i64::from(short || half.is_some());
-        is_short |= short;
-        halves = halves.or(half);
-    }
-    let why = match (is_short, halves) {
-        (true, Some(half)) => say!(w::BOTH, &w::ASK_TIMES, half),
-        (false, Some(half)) => half,
-        _ => (&w::ASK_TIMES).into(),
+    let is_lost = |typed: &str| !typed.trim().is_empty() && minutes(typed).is_none();
+    let short = |typed: &[&str; 2], is_whole: bool| {
+        let short: &'static Phrase = match typed.iter().any(|it| is_lost(it)) {
+            true => &w::SHORT_READ,
+            false if typed.iter().any(|it| it.trim().is_empty()) => &w::SHORT_TIME,
+            false if !is_whole => &w::SHORT_ORDER,
+            false => return None,
+        };
+        Some(short)
     };
+    let (mut count, mut why): (i64, Option<Text>) = (0, None);
+    let mut tell = |name: Text, short: Option<&'static Phrase>, half: Option<Text>| {
+        let one = match (short, half) {
+            (Some(short), _) => Text { phrase: short, args: vec![name.into()] },
+            (None, Some(half)) => half,
+            (None, None) => return,
+        };
+        count += 1;
+        why = Some(match why.take() {
+            Some(all) => say!(w::BOTH, all, one),
+            None => one,
+        });
+    };
+    for (at, (line, span)) in input.off.iter().zip(&answer.spans).enumerate() {
+        let nobody = line.who.trim().is_empty().then_some(&w::SHORT_WHO);
+        let short = short(&line.typed(), span.is_some()).or(nobody);
+        tell(called(at, line), short, half(&line.typed()));
+    }
+    let night = [&*input.night, &*input.morning];
+    tell((&w::SLEEP).into(), short(&night, true), half(&night));
     let check =
         at_most("missing", (&w::CHECK_TIMES).into(), count, Limit { value: 0, source: &NIGHT });
-    (count > 0).then(|| unsure(check, why))
+    why.map(|why| unsure(check, why))
 }

@@ -83,6 +83,86 @@ fn cold_keeps_for_as_long_as_published() {
     }
 }
 
+/// By hand: from eight to noon and on from noon to four is eight hours for what one name keeps cold.
+#[test]
+fn lines_that_go_on_from_each_other_keep_one_thing_cold() {
+    let cold = |named: &str, off: &str, back: &str| Line {
+        cold: Cold::Fridge,
+        named: named.to_owned(),
+        ..line(What::Circuit, off, back)
+    };
+    let all = |lines: &[Line]| {
+        let input = Input { off: lines.to_vec(), ..Input::blank() };
+        let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        let checks = sheet.checks.iter().filter(|it| it.key == "refrigerator");
+        checks.map(|it| (say(&it.told()), it.verdict)).collect::<Vec<_>>()
+    };
+    let (long, short) = (
+        ("480, at most 240".to_owned(), Verdict::Over),
+        ("240, at most 240".to_owned(), Verdict::Within),
+    );
+    let morning = cold("Kitchen", "8 am", "noon");
+    for other in ["Kitchen", " kitchen", ""] {
+        let later = cold(other, "noon", "4 pm");
+        assert_eq!(all(&[morning.clone(), later.clone()]), [long.clone()], "{other}");
+        assert_eq!(all(&[later, morning.clone()]), [long.clone()], "{other}");
+    }
+    let garage = cold("Garage", "noon", "4 pm");
+    assert_eq!(all(&[morning.clone(), garage]), [short.clone(), short.clone()]);
+    let breaks = cold("Kitchen", "12:01 pm", "4:01 pm");
+    assert_eq!(all(&[morning.clone(), breaks]), [short.clone(), short.clone()], "on for a minute");
+    let late = cold("Kitchen", "4 pm", "5 pm");
+    let between = cold("Kitchen", "11 am", "4 pm");
+    let nine = ("540, at most 240".to_owned(), Verdict::Over);
+    assert_eq!(all(&[morning, late, between]), [nine], "whatever their order");
+}
+
+/// By hand: four hours by the clock from ten at night are five where clocks go back in between.
+#[test]
+fn the_night_when_clocks_go_back_is_told_where_it_could_matter() {
+    let note = |off: &str, back: &str| {
+        let lines = [Line { cold: Cold::Fridge, ..line(What::Circuit, off, back) }];
+        check(&lines, "refrigerator").unwrap().note.map(|it| say(&it))
+    };
+    let told = "By the clock: an hour more on the night when clocks go back.";
+    assert_eq!(note("22:00", "2:00").as_deref(), Some(told));
+    assert_eq!(note("0:30", "3:31").as_deref(), Some(told));
+    assert_eq!(note("0:30", "3:30"), None, "an hour more is within");
+    assert_eq!(note("20:00", "0:00"), None);
+    assert_eq!(note("2:30 am", "6:00 am"), None);
+}
+
+/// What goes with the notice stands beside it, and with it on the owner's sheet.
+#[test]
+fn gas_alarms_and_whom_to_call_go_with_the_notice() {
+    let names = |lines: &[Line]| {
+        let input = Input { off: lines.to_vec(), ..Input::blank() };
+        let sheet = OffTonight::sheet(&input, &solve(&input).unwrap(), Basis::default());
+        let know = sheet.parts.iter().find(|part| part.key == "know").unwrap();
+        know.rows.iter().map(|row| say(&row.name)).collect::<Vec<_>>()
+    };
+    let (gas, alarm) = (line(What::Gas, "9:00", "10:00"), line(What::Alarm, "9:00", "10:00"));
+    assert_eq!(names(&[line(What::Room, "9:00", "10:00")]), ["Emergency"]);
+    assert_eq!(names(&[alarm, gas]), ["Gas", "Smoke or CO alarm", "Emergency"]);
+}
+
+/// Each line that is short is named with what it is short of.
+#[test]
+fn what_a_line_is_short_of_is_said_of_it() {
+    let mut lines = vec![
+        line(What::Room, "9:00 am", "10:00 am"),
+        line(What::Gas, "9:00", ""),
+        Line { named: "Den".to_owned(), ..line(What::Circuit, "9:00", "6 oclock") },
+        dated(2, "8:00", 2, "7:59"),
+    ];
+    lines.push(Line { who: " ".to_owned(), ..lines[0].clone() });
+    let check = check(&lines, "missing").unwrap();
+    assert_eq!(check.value, 4_i64.into());
+    let want = "Gas 2: a time is missing. Den: a time can't be read. \
+        Circuit 4: back isn't later than off. A room 5: nobody is named.";
+    assert_eq!(say(&check.note.unwrap()), want);
+}
+
 /// By hand: back at lights-out, or off when they get up, nobody slept; a minute more, and an alarm
 /// is over.
 #[test]
@@ -203,7 +283,8 @@ fn the_notice_tells_times_by_am_and_pm_with_their_day() {
     let dated_late = Line { off_day: Day::new(2026, 12, 1), ..late.clone() };
     for (line, want) in [
         (line(What::Circuit, "8:00", "13:00"), "off 8:00 am, back by 1:00 pm"),
-        (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by 12:00 pm"),
+        (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by noon"),
+        (line(What::Circuit, "noon", "0:00"), "off noon, back by midnight the next day"),
         (late.clone(), "off 10:00 pm, back by 1:30 am the next day"),
         (dated_late, "off 10:00 pm on Tue Dec 1, 2026, back by 1:30 am on Wed Dec 2, 2026"),
         (
@@ -242,9 +323,16 @@ fn the_headline_names_what_presses() {
 fn what_somebody_lives_by_is_over_until_it_is_settled() {
     let of = |medical| [Line { medical, ..line(What::Circuit, "9:00", "10:00") }];
     assert_eq!(verdict(&of(Medical::Needs), "medical"), Some(Verdict::Over));
-    for settled in [Medical::None, Medical::OwnPower] {
-        assert_eq!(verdict(&of(settled), "medical"), Some(Verdict::Within));
-    }
+    assert_eq!(verdict(&of(Medical::None), "medical"), Some(Verdict::Within));
+    // Its own power is good for so long, whatever that is.
+    let own = check(&of(Medical::OwnPower), "medical").unwrap();
+    assert_eq!((own.verdict, own.asks), (Verdict::Ask, Asks::First));
+    assert_eq!(
+        say(&own.note.unwrap()),
+        "Circuit 1: does its own power last 1 h 0 min? Its maker says."
+    );
+    let untimed = [Line { medical: Medical::OwnPower, ..line(What::Circuit, "9:00", "") }];
+    assert_eq!(verdict(&untimed, "medical"), Some(Verdict::Ask));
     let asked = check(&of(Medical::NotAsked), "medical").map(|check| (check.verdict, check.asks));
     assert_eq!(asked, Some((Verdict::Ask, Asks::Missing)));
     let way = |kept| [Line { kept, ..line(What::Way, "9:00", "10:00") }];

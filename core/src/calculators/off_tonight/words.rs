@@ -63,15 +63,26 @@ words! {
     WORD = "{0}", es "{0}";
     WHEN = "off {0}, back by {1}", es "se apaga {0}, regresa antes de {1}";
     WITH = "{0} · {1}", es "{0} · {1}";
+    NOON = "noon", es "mediodía";
+    MIDNIGHT = "midnight", es "medianoche";
+    KNOW = "To know", es "Para saber";
+    EMERGENCY = "Emergency", es "Emergencia";
     NOT_GIVEN = "not given", es "sin dato";
 
     CHECK_ALARMS = "Alarms out while people sleep", es "Alarmas fuera mientras la gente duerme";
     NIGHT_UNKNOWN = "Whether it is back in time isn't known: see the times.", es "No se sabe si regresa a tiempo: vea las horas.";
     CHECK_TIMES = "Lines short of a time or a name", es "Renglones sin hora o sin nombre";
-    ASK_TIMES = "A time is missing, can't be read or is the wrong way round, or nobody is named.", es "Falta una hora, no se lee o está al revés, o no hay a quién llamar.";
+    SLEEP = "Sleeping hours", es "Horas de dormir";
+    SHORT_TIME = "{0}: a time is missing.", es "{0}: falta una hora.";
+    SHORT_READ = "{0}: a time can't be read.", es "{0}: no se lee una hora.";
+    SHORT_ORDER = "{0}: back isn't later than off.", es "{0}: el regreso no es después del apagado.";
+    SHORT_WHO = "{0}: nobody is named.", es "{0}: no hay a quién llamar.";
     ASK_HALF = "{0} is read as {1}: write am or pm.", es "{0} se lee como {1}: escriba am o pm.";
     BOTH = "{0} {1}", es "{0} {1}";
     AND = "{0}, {1}", es "{0}, {1}";
+    ASK_LASTS = "{0}: does its own power last {1}? Its maker says.", es "{0}: ¿su corriente propia dura {1}? Lo dice el fabricante.";
+    ASK_LASTS_UNKNOWN = "{0}: does its own power last as long as that is off?", es "{0}: ¿su corriente propia dura todo el apagado?";
+    CLOCKS_BACK = "By the clock: an hour more on the night when clocks go back.", es "Según el reloj: una hora más la noche en que se atrasa.";
     ASK_ABOUT = "Not asked yet: {0}.", es "Aún no se pregunta: {0}.";
     MINUTES_OFF = "{0}, off {1}, in minutes", es "{0}, apagado {1}, en minutos";
 
