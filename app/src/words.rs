@@ -80,6 +80,7 @@ words! {
     NUMBERED = "{0} {1}", es "{0} {1}";
     ADD = "Add {0}", es "Agregar {0}";
     REMOVE = "Remove", es "Quitar";
+    OF_ITEM = "{0} {1}, {2}", es "{0} {1}, {2}";
     REMOVE_ITEM = "Remove {0} {1}", es "Quitar {0} {1}";
     REMOVED = "Removed.", es "Quitado.";
     STILL_NAMED = "Removed. Still named by {0}.", es "Quitado. Todavía lo nombra {0}.";

@@ -9,10 +9,10 @@ use crate::signal::Memo;
 use crate::{speech, words as w};
 use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::catalog::Worked;
-use ledgerboard_core::fields::{is_missing, row_at};
+use ledgerboard_core::fields::{Kind, Row, is_missing, row_at};
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Confidence, Faults, Sense, Sheet, Standing, Verdict};
-use ledgerboard_core::words::{Amount, Arg, Voice};
+use ledgerboard_core::sheet::{Check, Confidence, Fault, Faults, Sense, Sheet, Standing, Verdict};
+use ledgerboard_core::words::{Amount, Arg, Text, Voice};
 use leptos::prelude::document;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
@@ -73,7 +73,7 @@ pub(crate) fn answer(question: Question) -> Piece {
     let rest = live(move || {
         let voice = question.voice();
         question.worked.with(|worked| match worked {
-            Ok(worked) => said(worked, voice),
+            Ok(worked) => said(question, worked, voice),
             Err(faults) => faults.first().map(|fault| next(&voice.say(&fault.says))).into(),
         })
     });
@@ -104,7 +104,12 @@ fn still_sample(question: Question) -> Piece {
     let was = Memo::new(move |before: Option<&bool>| before == Some(&true) || count.get() > 0);
     let is_taken =
         flag(move || question.undo.with(|it| it.as_ref().is_some_and(|it| it.place == OWN)));
-    live(move || {
+    let on_paper = live(move || {
+        let some = Some(count.get()).filter(|some| *some > 0)?;
+        let says = speech::say(&say!(w::STILL_SAMPLE, some as i64));
+        Some(el("p").class("on-paper now").text(&says))
+    });
+    let on_screen = live(move || {
         let button = || el("button").attr("type", "button").class("quiet");
         let go = move || {
             if let Some(path) = question.from_sample.with_untracked(|all| all.first().cloned()) {
@@ -122,7 +127,8 @@ fn still_sample(question: Question) -> Piece {
                     .with(button().say(&w::ALL_OWN).tap(move || question.all_own())),
             ),
         }
-    })
+    });
+    Piece::all([on_paper, on_screen])
 }
 
 /// Stops looking, and goes on: one button, which stays where it is while what is found is drawn anew.
@@ -229,14 +235,7 @@ fn needs(question: Question, faults: &Faults) -> Piece {
     let path = first.path.clone();
     let more = faults.len() as i64;
     let what = if is_missing(first) { &w::NEEDS } else { &w::LOOK_AT };
-    let label = match first.path.split_once('.') {
-        // A field of an item is called with its list.
-        Some((list, _)) => match row_at(question.entry.rows, list) {
-            Some(list) => say!(w::PAIR, list.label, first.label),
-            None => say!(w::FIGURE, first.label),
-        },
-        None => say!(w::FIGURE, first.label),
-    };
+    let label = place_of(question.entry.rows, first);
     let needed = el("strong").class("figure").text(&speech::say(&say!(*what, label)));
     let more = (more > 1).then(|| el("span").text(&speech::say(&say!(w::NEEDS_MORE, more))));
     let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD).tap(move || go_to(&path));
@@ -244,6 +243,19 @@ fn needs(question: Question, faults: &Faults) -> Piece {
         el("p").class("answer-line needs").with(needed),
         el("p").class("answer-go").with(more).with(go),
     ])
+}
+
+/// What a field is called where it isn't in sight: one of an item with which of its list that is.
+fn place_of(rows: &'static [Row], fault: &Fault) -> Text {
+    let Some((list, rest)) = fault.path.split_once('.') else {
+        return say!(w::FIGURE, fault.label);
+    };
+    let at = rest.split('.').next().and_then(|at| at.parse::<i64>().ok());
+    match row_at(rows, list).map(|row| (row.kind, at, row.label)) {
+        Some((Kind::List(item), Some(at), _)) => say!(w::OF_ITEM, item.name, at + 1, fault.label),
+        Some((_, _, group)) => say!(w::PAIR, group, fault.label),
+        None => say!(w::FIGURE, fault.label),
+    }
 }
 
 /// Moves to the field of a path, or to the nearest that holds it.
@@ -275,7 +287,7 @@ fn next(says: &str) -> El {
     el("p").class("next").text(says)
 }
 
-fn said(worked: &Worked, voice: Voice) -> Piece {
+fn said(question: Question, worked: &Worked, voice: Voice) -> Piece {
     let sheet = &worked.sheet;
     let over = sheet.verdict() == Verdict::Over;
     let next = sheet.next.as_ref().map(|says| {
@@ -299,7 +311,11 @@ fn said(worked: &Worked, voice: Voice) -> Piece {
         let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD);
         el("p")
             .class("answer-go")
-            .with(el("span").text(&voice.say(&say!(w::LEFT_OUT, fault.label, fault.says.clone()))))
+            .with(el("span").text(&voice.say(&say!(
+                w::LEFT_OUT,
+                place_of(question.entry.rows, fault),
+                fault.says.clone()
+            ))))
             .with(go.tap(move || go_to(&path)))
     });
     Piece::all([left_out, next, note, clause])

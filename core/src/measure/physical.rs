@@ -54,6 +54,14 @@ fn without_thousands(money: &str) -> Option<String> {
     Some(all)
 }
 
+/// Hours and minutes as a clock tells them, `7:15`, as a number that is read.
+fn of_the_clock(hours: &str) -> Option<String> {
+    let (whole, minutes) = hours.trim().split_once(':')?;
+    let is_part = minutes.len() == 2 && minutes.bytes().all(|it| it.is_ascii_digit());
+    let is_read = is_part && minutes < "60" && whole.ends_with(|it: char| it.is_ascii_digit());
+    is_read.then(|| [whole, " ", minutes, "/60"].concat())
+}
+
 /// Whether a point stands in money as a mark of thousands does, with three digits behind it: `18.450`,
 /// but not `0.045`, which is less than a dollar.
 fn is_thousands(money: &str) -> bool {
@@ -111,14 +119,18 @@ impl Measure {
         self.of_same(self.millionths.saturating_sub(other.millionths))
     }
 
-    /// Reads `30`, `30 psf`, `1.5 kPa`, `-10 °F`. A bare number is in the unit, or in its metric
+    /// Reads `30`, `30 psf`, `1.5 kPa`, `-10 °F`, and hours as `7:15` too. A bare number is in the unit, or in its metric
     /// one under [`Units::Metric`].
     ///
     /// # Errors
     /// The [`Problem`]; [`Problem::TooLarge`] past what is held.
     pub fn read(text: &str, unit: &'static Unit, units: Units) -> Reading<Self> {
         let is_money = unit.key.starts_with('$');
-        let whole = if is_money { without_thousands(text) } else { None };
+        let whole = match unit.key {
+            "h" => of_the_clock(text),
+            _ if is_money => without_thousands(text),
+            _ => None,
+        };
         let mut scan = Scanner::new(whole.as_deref().unwrap_or(text));
         if scan.is_done() {
             return Err(Problem::Empty);

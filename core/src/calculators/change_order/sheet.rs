@@ -76,6 +76,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
         row((&w::WHY).into(), input.why.label().into()),
         row(total.into(), say!(w::VALUE, answer.total)),
     ]);
+    sign.extend(input.before.map(|before| row((&w::BEFORE).into(), say!(w::VALUE, before))));
     sign.extend(answer.after.map(|after| row((&w::AFTER).into(), say!(w::VALUE, after))));
     sign.push(row((&w::DAYS).into(), say!(w::VALUE, input.days)));
     if !input.paid.is_empty() {

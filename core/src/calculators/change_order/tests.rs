@@ -145,14 +145,19 @@ fn every_line_is_told_as_typed_and_comes_to_the_amount_beside_it() {
 }
 
 #[test]
-fn hours_on_a_clock_are_refused_with_hours_as_they_are_written() {
+fn hours_are_read_as_a_clock_tells_them_too() {
     use crate::fields::Reader;
     use crate::wire::Node;
     let mut input = Input::sample().write_parts();
-    input.put("labor.0.hours", Node::text("3:30"));
-    let fault = &Reader::form::<Input>(&input, Units::Customary).unwrap_err()[0];
-    assert_eq!(say(&fault.says), "Can't read “3:30”. Write it like 3.5 h.");
-    assert!(Voice::default().phrase(&w::HOURS_HINT).contains("3:30 is 3.5"));
+    let mut hours = |typed: &str| {
+        input.put("labor.0.hours", Node::text(typed));
+        let read = Reader::form::<Input>(&input, Units::Customary);
+        read.map(|(input, _)| input.labor[0].hours.unwrap().millionths())
+    };
+    assert_eq!(hours("3:30"), Ok(3_500_000));
+    assert_eq!(hours("3.5"), Ok(3_500_000));
+    let fault = &hours("3:75").unwrap_err()[0];
+    assert_eq!(say(&fault.says), "Can't read “3:75”. Write it like 3.5 h.");
 }
 
 /// In millionths of a unit.

@@ -17,7 +17,7 @@ words! {
     LABOR = "Labor", es "Mano de obra";
     LABOR_LINE = "Worker", es "Trabajador";
     HOURS = "Hours", es "Horas";
-    HOURS_HINT = "In hours and parts of one: 3:30 is 3.5.", es "En horas y partes de hora: 3:30 es 3.5.";
+    HOURS_HINT = "3.5 or 3:30.", es "3.5 o 3:30.";
     RATE = "Your rate", es "Su tarifa";
     OWN = "Your own; none is looked up.", es "La suya; no se busca ninguna.";
     MATERIALS = "Materials", es "Materiales";
@@ -58,7 +58,7 @@ words! {
     TO_SIGN = "To sign before that work begins", es "Para firmar antes de ese trabajo";
     SIGN_OWNER = "Owner", es "Dueño";
     SIGN_CREW = "Contractor", es "Contratista";
-    SIGNED = "______________ day ________", es "______________ día ________";
+    SIGNED = "________________________ day __________", es "________________________ día __________";
     NEXT = "Both sign before that work begins.", es "Firman los dos antes de ese trabajo.";
 
     OLD = "Found old material? Stop: it is tested before it is cut or scraped.", es "¿Halló material viejo? Pare: se analiza antes de cortarlo o rasparlo.";
