@@ -4,7 +4,7 @@ use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
 use super::working::working;
-use super::{Answer, Input, Tall};
+use super::{Answer, Input, Runs, Tall};
 use crate::measure::Length;
 use crate::plan::Corner;
 use crate::rules::compare::{ask, at_least};
@@ -92,8 +92,13 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     }
     all.some("outside-walls", &s::OUTSIDE_LENGTH, (outside > Length::ZERO).then_some(outside));
     let framing = &input.framing;
-    let spacing = framing.runs.axis().map(|_| framing.spacing.length());
-    all.some("joist-spacing", &s::SPACING, spacing);
+    // What takes it has to know which way they run.
+    let (name, spacing) = match framing.runs {
+        Runs::Unknown => (&s::ALONG_APART, None),
+        Runs::Along => (&s::ALONG_APART, Some(framing.spacing.length())),
+        Runs::Across => (&s::SQUARE_APART, Some(framing.spacing.length())),
+    };
+    all.some("joist-spacing", name, spacing);
     all.some("joist-depth", &s::DEPTH, framing.depth);
     all.some("joist-thickness", &s::THICKNESS, framing.thickness);
     if let Some(off) = uneven(input) {

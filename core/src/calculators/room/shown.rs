@@ -24,7 +24,8 @@ words! {
     NET = "Wall area now, less openings", es "Área de pared ahora, menos vanos";
     NET_TO_BE = "Wall area to be, less openings", es "Área de pared después, menos vanos";
     OUTSIDE_LENGTH = "Outside walls, end to end", es "Paredes exteriores, de punta a punta";
-    SPACING = "Joists apart", es "Separación de viguetas";
+    ALONG_APART = "Joists along wall 1, apart", es "Viguetas por la pared 1, separación";
+    SQUARE_APART = "Joists square to wall 1, apart", es "Viguetas a escuadra de la pared 1, separación";
     DEPTH = "Depth of a joist", es "Peralte de una vigueta";
     THICKNESS = "Thickness of a joist", es "Grueso de una vigueta";
     LEAST = "Ceiling height, least", es "Altura del techo, la menor";

@@ -17,7 +17,7 @@ words! {
     LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.", es "Una persona levanta 51 lb en el mejor caso: cerca, a la altura de los nudillos, pocas veces. La hoja es ancha y va arriba de la cabeza, así que lo correcto es menos.";
     LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit", es "de memoria: la constante de carga, 23 kg, de la ecuación revisada de levantamiento de NIOSH, 1991, que ninguna ley pone como límite";
     ALONE_CHECK = "Hung on framing alone", es "Colgada sola en la estructura";
-    SPACING_CHECK = "Framing apart", es "Separación de la estructura";
+    SPACING_CHECK = "Framing that the boards cross, apart", es "Separación de la estructura que cruzan las hojas";
     NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.", es "Sobre tablaroca que ya está puede ir; sola en la estructura use tablaroca más gruesa.";
     QUARTER = "1/4 in", es "1/4 in";
     THREE_EIGHTHS = "3/8 in", es "3/8 in";
