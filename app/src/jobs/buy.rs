@@ -12,8 +12,8 @@ use crate::later::later;
 use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
-    About, Buying, COUNTED, LEFT_OUT, Line, Share, buying, csv, left_out, list, read_like, reason,
-    said_of, uncounted, warnings,
+    About, Buying, COUNTED, LEFT_OUT, Line, Share, bought_before, buying, csv, left_out, list,
+    read_like, reason, said_of, uncounted, warnings,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
@@ -43,7 +43,10 @@ impl Page {
     }
 
     fn note(self, about: About<'_>, key: &str, says: String) {
-        let edit = Edit::Jot { key: said_of(about, key), says };
+        self.edit(Edit::Jot { key: said_of(about, key), says });
+    }
+
+    fn edit(self, edit: Edit) {
         self.id.with_value(|id| drop(self.desk.edit(id, edit)));
     }
 
@@ -68,8 +71,10 @@ pub(crate) fn buying_page(desk: Desk, id: String) -> El {
         Some(buying(&job, &works::survey(&job)))
     });
     let page = Page { desk, id, all, is_own: !job.invented };
-    let is_empty =
-        flag(move || all.with(|all| all.as_ref().is_none_or(|all| all.lines.is_empty())));
+    let is_empty = flag(move || {
+        let nothing = |all: &Buying| all.lines.is_empty() && all.bought.is_empty();
+        all.with(|all| all.as_ref().is_none_or(nothing))
+    });
     let back = el("a").class("door").attr("href", &home).own_text(&speech::say(&job.heading()));
     let day = el("p").class("on-paper").text(&speech::say(&clock::now().text()));
     el("main").with(heading(&w::TO_BUY)).with(el("p").with(back)).with(day).with(live(move || {
@@ -122,8 +127,9 @@ fn inside(page: Page) -> Piece {
                 move || keys(false),
                 move |key, _| el("li").class("buy").with(one(page, key.to_owned())),
             );
+            // Paper names them above.
             el("details")
-                .class("folded")
+                .class("folded screen-only")
                 .with(el("summary").text_live(names))
                 .with(el("ul").class("buys").with(lines))
         },
@@ -160,6 +166,7 @@ fn inside(page: Page) -> Piece {
         spare.into(),
         el("ul").class("buys").with(lines).into(),
         uncounted,
+        bought(page),
         total(page),
         hand(page).into(),
         el("p").class("quiet").say(&w::BUY_HOW).into(),
@@ -169,6 +176,42 @@ fn inside(page: Page) -> Piece {
 fn percent(text: &str) -> bool {
     Measure::read(text, &PERCENT, Units::Customary)
         .is_ok_and(|read| (0..=100_000_000).contains(&read.millionths()))
+}
+
+/// What was bought and no number asks for any more, until it is unticked.
+fn bought(page: Page) -> Piece {
+    let keys = move || {
+        page.all.with(|all| {
+            let bought = all.iter().flat_map(|all| &all.bought);
+            bought.map(|bought| bought.key.clone()).collect::<Vec<_>>()
+        })
+    };
+    let is_any = flag(move || !keys().is_empty());
+    let inside = move || {
+        let lines = each(keys, move |key, _| {
+            let key = key.to_owned();
+            let id = ["bought ", &*key].concat();
+            let of = key.clone();
+            let says = move || {
+                page.all.with(|all| {
+                    let bought = all.as_ref()?.bought.iter().find(|bought| bought.key == of)?;
+                    Some(page.voice().say(&bought.says))
+                })
+            };
+            let says = move || says().unwrap_or_default();
+            let tick = page.is_own.then(|| {
+                let tick = el("input").attr("type", "checkbox").id(&id).attr("checked", "");
+                tick.on("change", move |_| page.note(About::Got, &key, String::new()))
+            });
+            let label = el("label").attr("for", &id).with(el("span").text_live(says).own());
+            el("li").class("buy").with(el("div").class("buy-line").with(tick).with(label))
+        });
+        Piece::all([
+            Piece::from(el("h2").say(bought_before())),
+            el("ul").class("buys bought").with(lines).into(),
+        ])
+    };
+    when(move || is_any.get(), inside)
 }
 
 /// What all of it costs, as far as prices are known.
@@ -201,9 +244,11 @@ fn one(page: Page, key: String) -> Piece {
     let tick = page.is_own.then(|| {
         let tick = el("input").attr("type", "checkbox").id(&id);
         tick.prop_live("checked", move || is_got.get()).on("change", move |event| {
-            let all = untrack(|| page.line(&buys, |line| line.buys.exact()));
-            let says = all.filter(|_| event_target_checked(&event)).unwrap_or_default();
-            page.note(About::Got, &here, says);
+            let all = untrack(|| page.line(&buys, |line| line.ticked(page.voice())));
+            match all.filter(|_| event_target_checked(&event)) {
+                Some(ticked) => page.edit(ticked),
+                None => page.note(About::Got, &here, String::new()),
+            }
         })
     });
     let label = el("label")
@@ -221,8 +266,16 @@ fn one(page: Page, key: String) -> Piece {
             Some(el("p").class("now").text(&page.voice().say(&text)))
         })
     };
+    let comes_to = {
+        let key = key.clone();
+        live(move || {
+            let text = page.line(&key, Line::comes_to)??;
+            Some(el("p").class("quiet").text(&page.voice().say(&text)))
+        })
+    };
     Piece::all([
         ticked.with(tick).with(label).into(),
+        comes_to,
         more,
         folded(page, key.clone(), material, told(need)).into(),
     ])

@@ -4,33 +4,40 @@
 //! What a person decides stands in the job's own words ([`super::Jot`]): how much to spare, what a
 //! package holds, what it costs, what is there already, and what isn't to be counted.
 
-use super::mark::Mark;
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::Survey;
 use super::words as w;
 use crate::calculators::Trade;
 use crate::catalog;
-use crate::measure::unit::{MONEY_SPENT, PERCENT};
+use crate::measure::unit::{MONEY_SPENT, PERCENT, typed};
 use crate::measure::{Area, Length, Measure, Units, Volume};
 use crate::rules::packs;
 use crate::say;
 use crate::sheet::Material;
-use crate::words::{Amount, Arg, Phrase, Text, Voice};
+use crate::words::{Amount, Phrase, Text, Voice};
 
+mod bought;
+mod counted;
 mod told;
+use bought::bought;
+pub use bought::{Bought, bought_before};
+use counted::{counted, plans};
 pub use told::{csv, list};
 
 /// The most to spare, in percent.
 const MOST_SPARE: Measure = Measure::whole(&PERCENT, 100);
+
+/// In millionths of a dollar.
+const CENT: i64 = 10_000;
 
 /// How a mark's share of a material counts.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Counts {
     /// All of it.
     Whole,
-    /// Without what it took over from the mark of this id, where that is counted already.
-    Beyond(String),
+    /// Without what the marks of these ids ask for, where that is counted already.
+    Beyond(Vec<String>),
     /// Not at all: a person said so.
     LeftOut,
     /// Not at all: it is a calculator's sample, as nobody's job is.
@@ -130,6 +137,28 @@ impl Line {
         self.pack.is_none() && self.spare.millionths() == 0 && self.buys == self.needs
     }
 
+    /// What so much of it costs, in the kind of what is bought.
+    fn costs(&self, buys: Amount) -> Option<Measure> {
+        let price = self.price?;
+        let cost = i128::from(price.millionths()).saturating_mul(buys.raw()) / whole_one(buys);
+        Some(price.of_same(narrow(cost)))
+    }
+
+    /// What it comes to at its price: `3 × $18.49 = $55.47`; none where no price is known, or
+    /// nothing counts.
+    pub fn comes_to(&self) -> Option<Text> {
+        self.is_counted().then(|| self.bill(self.buys))?
+    }
+
+    /// The same of so much of it.
+    fn bill(&self, buys: Amount) -> Option<Text> {
+        let (price, cost) = (self.price?, self.costs(buys)?);
+        // Parts of a cent are told where a person gave them, so that the sum can be followed.
+        let is_in_cents = price.millionths() % CENT == 0;
+        let unit = if is_in_cents { &MONEY_SPENT } else { &typed::MONEY_SPENT };
+        Some(say!(w::COMES_TO, buys, Measure::new(unit, price.millionths()), cost))
+    }
+
     /// How much to ask for: `3 pails of 4.5 gal`.
     pub fn says(&self) -> Text {
         match &self.pack {
@@ -147,6 +176,8 @@ impl Line {
 pub struct Buying {
     /// By trade, in the order of a job; in each in the order in which the marks were made.
     pub lines: Vec<Line>,
+    /// What was bought, and is on no line any more.
+    pub bought: Vec<Bought>,
     /// What it costs as far as prices are known; none where no price is.
     pub cost: Option<Measure>,
     /// How many lines have no price.
@@ -170,6 +201,7 @@ pub fn said_of(what: About, key: &str) -> String {
         About::Pack => "pack ",
         About::Price => "price ",
         About::Got => "got ",
+        About::Told => "bought ",
         About::Share(mark) => return ["share ", mark, " ", key].concat(),
     };
     [about, key].concat()
@@ -186,6 +218,8 @@ pub enum About<'a> {
     Price,
     /// How much is there, in exact text.
     Got,
+    /// That, and what it is called, as it was told when it was ticked.
+    Told,
     /// Whether a mark's share counts: `no`, or `all`.
     Share(&'a str),
 }
@@ -199,6 +233,7 @@ pub const COUNTED: &str = "all";
 pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
     let mut all = Buying {
         lines: Vec::new(),
+        bought: Vec::new(),
         cost: None,
         unpriced: 0,
         missing: Vec::new(),
@@ -206,6 +241,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         waiting: Vec::new(),
         sampled: Vec::new(),
     };
+    let mut plans = plans(job, survey);
     for mark in &job.marks {
         let Some(Ok(worked)) = survey.worked(&mark.id) else {
             all.missing.push(mark.id.clone());
@@ -216,19 +252,18 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         }
         let entry = catalog::find(&mark.calculator);
         let trade = entry.map_or(Trade::First, |entry| entry.trade);
-        let is_sample = job.is_sample(mark);
         let waits = !survey.is_fresh(&mark.id);
         if waits && !worked.sheet.materials.is_empty() {
             all.waiting.push(mark.title.clone());
         }
-        if !is_sample
+        if !job.is_sample(mark)
             && !worked.sheet.materials.is_empty()
             && !job.still_sample(&mark.id).is_empty()
         {
             all.sampled.push(mark.title.clone());
         }
         for material in &worked.sheet.materials {
-            let (counted, counts) = counted(job, survey, mark, material, is_sample);
+            let (counted, counts) = counted(job, survey, &mut plans, mark, material);
             let has_spot = !mark.spot.trim().is_empty();
             let share = Share {
                 mark: mark.id.clone(),
@@ -254,6 +289,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             None => all.unpriced += usize::from(line.is_counted()),
         }
     }
+    all.bought = bought(job, &all.lines);
     all
 }
 
@@ -284,38 +320,6 @@ fn add(lines: &mut Vec<Line>, material: &Material, trade: Trade, share: Share) {
     lines.insert(at, line);
 }
 
-/// What of a mark's material counts.
-fn counted(
-    job: &Job,
-    survey: &Survey<'_>,
-    mark: &Mark,
-    material: &Material,
-    is_sample: bool,
-) -> (Amount, Counts) {
-    let Material { key, amount, .. } = material;
-    match job.jotted(&said_of(About::Share(&mark.id), key)) {
-        LEFT_OUT => return (amount.of_same(0), Counts::LeftOut),
-        COUNTED => return (*amount, Counts::Whole),
-        _ if is_sample => return (amount.of_same(0), Counts::Sample),
-        _ => {}
-    }
-    // What a mark took over from another mark's figure is there already, if that figure is what
-    // the other one asks for; as much of it as was taken, whatever the figure says by now.
-    for tie in &mark.ties {
-        let Some(Ok(source)) = survey.worked(&tie.mark) else { continue };
-        let taken = source.sheet.materials.iter().find(|it| it.key == *key);
-        let left_out = job.jotted(&said_of(About::Share(&tie.mark), key)) == LEFT_OUT;
-        let says = survey.figure(&tie.mark, &tie.key).map(|figure| figure.amount);
-        let is_it = taken.is_some_and(|it| Some(it.amount) == says) && !left_out;
-        let seen = Amount::from_exact(&tie.seen).filter(|seen| is_it && seen.is_like(*amount));
-        if let Some(seen) = seen {
-            let beyond = (amount.raw() - seen.raw()).max(0);
-            return (amount.of_same(beyond), Counts::Beyond(tie.mark.clone()));
-        }
-    }
-    (*amount, Counts::Whole)
-}
-
 /// What a person said of it, and what it comes to then.
 fn settle(job: &Job, line: &mut Line) {
     let said = |about, key: &str| job.jotted(&said_of(about, key));
@@ -328,9 +332,8 @@ fn settle(job: &Job, line: &mut Line) {
     let hundred = i128::from(MOST_SPARE.millionths());
     let raw = line.needs.raw().max(0);
     let share = raw.saturating_mul(of_this.or(of_all).map_or(0, |it| it.millionths().into()));
-    // A tenth more for all is no second switch: what is counted gets whole ones of a general spare.
-    let whole_ones_only = of_this.is_none() && matches!(line.needs, Amount::Count(_));
-    let more = if whole_ones_only { share / hundred } else { rounded_up(share, hundred) };
+    // Up, of what is counted one by one too: a spare that adds nothing is none.
+    let more = rounded_up(share, hundred);
     line.spare = of_this.or(of_all).filter(|_| more > 0).unwrap_or(line.spare);
     line.in_all = line.needs.of_same(raw + more);
     let own = read_like(said(About::Pack, &line.key), line.needs).filter(|it| it.raw() > 0);
@@ -347,11 +350,7 @@ fn settle(job: &Job, line: &mut Line) {
     line.price = Measure::read(said(About::Price, &line.key), &MONEY_SPENT, Units::Customary)
         .ok()
         .filter(|it| it.millionths() >= 0);
-    line.cost = line.price.map(|price| {
-        let (one, buys) = (whole_one(line.buys), line.buys.raw());
-        let cost = i128::from(price.millionths()).saturating_mul(buys) / one;
-        price.of_same(narrow(cost))
-    });
+    line.cost = line.costs(line.buys);
     let got = job.jot(&said_of(About::Got, &line.key));
     line.got = got.and_then(|jot| {
         let amount = Amount::from_exact(&jot.says).filter(|it| it.is_like(line.buys))?;
@@ -439,9 +438,9 @@ pub fn reason(job: &Job, share: &Share) -> Option<Text> {
         Counts::Whole => None,
         Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
         Counts::Sample => Some((&w::SHARE_SAMPLE).into()),
-        Counts::Beyond(mark) => {
-            let title = job.mark(mark).map_or("", |mark| mark.title.as_str());
-            Some(say!(w::SHARE_BEYOND, Arg::from(title)))
+        Counts::Beyond(marks) => {
+            let titles = marks.iter().filter_map(|mark| Some(&*job.mark(mark)?.title));
+            Some(say!(w::SHARE_BEYOND, titles.collect::<Vec<_>>().join(", ")))
         }
     }
 }

@@ -61,6 +61,10 @@ words! {
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
     SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";
+    /// How many, the price of one, what they cost.
+    COMES_TO = "{0} × {1} = {2}", es "{0} × {1} = {2}";
+    /// Over a list, and why a line of a table is there.
+    BOUGHT_BEFORE = "Bought, and no longer asked for", es "Comprado, y ya no se pide";
     TO_BUY_FOR = "To buy for {0}", es "Compras para {0}";
     WHAT_AND_HOW_MUCH = "{0}: {1}", es "{0}: {1}";
     MORE_OF = "{0} more", es "{0} más";

@@ -1,7 +1,7 @@
 use super::*;
 use crate::catalog;
 use crate::job::samples::stamp;
-use crate::job::{Edit, Tie, apply};
+use crate::job::{Edit, Mark, Tie, apply};
 use crate::wire::Node;
 use crate::words::Voice;
 use proptest::prelude::*;
@@ -79,7 +79,7 @@ fn a_spare_a_package_and_a_price_are_a_persons_own() {
     let need = line(&job, "staple").needs.raw();
     say(&mut job, About::Spare, "", "10");
     let all = line(&job, "staple");
-    assert_eq!(all.in_all.raw(), need + need / 10, "of all: whole ones only");
+    assert_eq!(all.in_all.raw(), (need * 110 + 99) / 100, "of all as of this: up");
     say(&mut job, About::Spare, "staple", "50 %");
     say(&mut job, About::Pack, "staple", "5");
     say(&mut job, About::Price, "staple", "1.25");
@@ -230,6 +230,219 @@ proptest! {
     }
 }
 
+fn told(job: &Job) -> String {
+    list(job, &bought(job), Voice::default())
+}
+
+/// 52 studs and a tenth are 57.2, of which a shop sells 58; three boards and a tenth are four.
+#[test]
+fn a_spare_of_all_adds_to_what_is_counted_one_by_one() {
+    let raised = mark("raising", &[("stud", "7 ft 6 in")], 1);
+    let mut job = job(vec![raised, mark("boards", &[("long", "12 ft 1 in")], 2)]);
+    let before = bought(&job);
+    say(&mut job, About::Spare, "", "10");
+    let mut looked_at = 0;
+    for (line, was) in bought(&job).lines.iter().zip(&before.lines) {
+        if let (Amount::Count(needs), Amount::Count(in_all)) = (line.needs, line.in_all) {
+            assert_eq!(in_all, needs + (needs + 9) / 10, "{}", line.key);
+            assert!(line.spare.millionths() > 0 && line.buys.raw() > was.buys.raw());
+            looked_at += 1;
+        }
+    }
+    assert!(looked_at > 2, "studs, boards and screws");
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(60))]
+
+    /// Never less than asked with its spare, never a whole one more, and more spare buys no less: of
+    /// what is counted, poured and cut off a roll, whether the spare is of all or of this.
+    #[test]
+    fn a_spare_is_rounded_up_once_and_grows(
+        feet in 1_u32..200, area in 1_u32..2000, spare in 0_u32..100, of_this: bool,
+    ) {
+        let marks = vec![
+            mark("cable-securing", &[("run", &format!("{feet} ft"))], 1),
+            skim(&format!("{area} sq ft"), 2),
+            mark("cable-run", &[("across", &format!("{feet} ft"))], 3),
+        ];
+        let mut job = job(marks);
+        let keys: Vec<String> = bought(&job).lines.into_iter().map(|line| line.key).collect();
+        let mut with = |spare: u32| {
+            for key in keys.iter().map(String::as_str).filter(|_| of_this).chain([""]) {
+                say(&mut job, About::Spare, key, &spare.to_string());
+            }
+            bought(&job).lines
+        };
+        let (less, more) = (with(spare), with(spare + 1));
+        prop_assert!(less.len() > 2);
+        for (line, next) in less.iter().zip(&more) {
+            let one = line.pack.as_ref().map_or(whole_one(line.buys), |pack| pack.holds.raw());
+            let has = line.buys.raw() / if line.pack.is_some() { 1 } else { one } * one;
+            let asked = line.needs.raw() * i128::from(100 + spare);
+            prop_assert!(100 * has >= asked, "{}: {} of {}", line.key, has, asked);
+            prop_assert!(100 * (has - one) < asked, "{}: {} of {}", line.key, has, asked);
+            prop_assert!(next.in_all.raw() >= line.in_all.raw());
+        }
+    }
+}
+
+/// Three at $18.49 are $55.47, on the line, in the text and in the table.
+#[test]
+fn a_line_with_a_price_tells_what_it_comes_to() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);
+    let comes = |job: &Job| line(job, "staple").comes_to().map(|it| Voice::default().say(&it));
+    assert_eq!(comes(&job), None, "nobody knows a price");
+    say(&mut job, About::Pack, "staple", "3");
+    say(&mut job, About::Price, "staple", "18.49");
+    assert_eq!(comes(&job).unwrap(), "3 × $18.49 = $55.47");
+    assert!(told(&job).contains(": 3 × 3, 3 × $18.49 = $55.47\n"), "{}", told(&job));
+    let table = csv(&job, &bought(&job), Voice::default());
+    assert!(table.contains(",3,3,$18.49,$55.47,8,"), "{table}");
+    // Parts of a cent are told, so that the sum can be followed.
+    say(&mut job, About::Pack, "staple", "");
+    say(&mut job, About::Price, "staple", "0.125");
+    assert_eq!(comes(&job).unwrap(), "8 × $0.125 = $1.00");
+    // What is still to be bought is told at its own price.
+    say(&mut job, About::Got, "staple", "6");
+    assert!(told(&job).contains(": 2 more, 2 × $0.125 = $0.25"), "{}", told(&job));
+    // Nothing counted costs nothing.
+    let id = job.marks.iter().find(|it| it.calculator == "cable-securing").unwrap().id.clone();
+    say(&mut job, About::Share(&id), "staple", LEFT_OUT);
+    assert_eq!(comes(&job), None);
+}
+
+fn tick(job: &mut Job, key: &str) {
+    let edit = line(job, key).ticked(Voice::default());
+    apply(job, edit, &stamp(51)).unwrap();
+}
+
+/// Studs of another length are another thing: those that were bought are told until they are unticked.
+#[test]
+fn what_was_bought_is_told_when_nothing_asks_for_it_any_more() {
+    let raised = |high: &str| mark("raising", &[("to", "height"), ("stud", high)], 1);
+    let mut job = job(vec![raised("7 ft 6 in")]);
+    let studs = |job: &Job| {
+        bought(job).lines.into_iter().find(|line| line.key.starts_with("stud ")).unwrap()
+    };
+    let first = studs(&job);
+    tick(&mut job, &first.key);
+    assert!(studs(&job).is_got() && bought(&job).bought.is_empty());
+    let voice = Voice::default();
+    let before = [voice.say(&first.name), ": ".into(), first.buys.exact()].concat();
+    let raised = Mark { id: job.marks[0].id.clone(), ..raised("7 ft 3 in") };
+    apply(&mut job, Edit::Change(raised), &stamp(60)).unwrap();
+    let now = studs(&job);
+    assert!(now.key != first.key && !now.is_got(), "{}", now.key);
+    let kept = bought(&job).bought;
+    assert_eq!((kept.len(), voice.say(&kept[0].says)), (1, before.clone()));
+    assert_eq!(kept[0].got.amount, first.buys);
+    let says = told(&job);
+    assert!(says.contains(&format!("\n\nBought, and no longer asked for\n- {before}")), "{says}");
+    let table = csv(&job, &bought(&job), voice);
+    let row = format!(",,,,,,,{},,,,,\"Bought, and no longer asked for\"\r\n", first.buys.exact());
+    assert!(table.ends_with(&row), "{table}");
+    // Nor when the number goes altogether.
+    let clear = Edit::clear(&job);
+    apply(&mut job, clear, &stamp(61)).unwrap();
+    assert_eq!(bought(&job).bought, kept);
+    say(&mut job, About::Got, &first.key, "");
+    assert!(bought(&job).bought.is_empty());
+}
+
+/// A tick from before its words were kept, and one whose words are of another amount.
+#[test]
+fn what_was_bought_without_its_words_is_told_by_its_key() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    tick(&mut job, "staple");
+    say(&mut job, About::Got, "staple", "5");
+    let id = job.marks[0].id.clone();
+    say(&mut job, About::Share(&id), "staple", LEFT_OUT);
+    let kept = bought(&job).bought;
+    assert_eq!(Voice::default().say(&kept[0].says), "staple: 5");
+    say(&mut job, About::Share(&id), "staple", "");
+    assert!(bought(&job).bought.is_empty(), "asked for again");
+    assert_eq!(line(&job, "staple").got.unwrap().amount, Amount::Count(5));
+}
+
+/// Of a ceiling whose boards are planned the bare square feet stand back, as far as the plan covers
+/// them; where rooms aren't said, sizes tell whether it is the same one.
+#[test]
+fn a_ceilings_bare_board_stands_back_where_its_boards_are_planned() {
+    let sides = [("long", "18 ft"), ("wide", "14 ft")];
+    let raised = || mark("raising", &[&sides[..], &[("stud", "7 ft 6 in")]].concat(), 1);
+    let plan = || mark("boards", &sides, 2);
+    let bare = |job: &Job| line(job, "ceiling-board");
+    let feet = |feet: i64| Amount::Area(Area::square_feet(feet));
+    assert_eq!(bare(&job(vec![raised()])).needs, feet(252));
+    let mut both = job(vec![raised(), plan()]);
+    let none = bare(&both);
+    assert!(!none.is_counted(), "{none:?}");
+    assert_eq!(none.shares[0].counts, Counts::Beyond(vec![plan().id]));
+    let says = Voice::default().say(&reason(&both, &none.shares[0]).unwrap());
+    assert_eq!(says, "without what is in “boards 2”, counted there");
+    assert!(told(&both).contains("Not counted: Gypsum board, ceiling."), "{}", told(&both));
+    // Counted all the same where a person says so, and by itself where the plan isn't bought.
+    let (id, boards) = (raised().id, plan().id);
+    say(&mut both, About::Share(&id), "ceiling-board", COUNTED);
+    assert_eq!(bare(&both).needs, feet(252));
+    say(&mut both, About::Share(&id), "ceiling-board", "");
+    let keys: Vec<String> = bought(&both).lines.into_iter().map(|line| line.key).collect();
+    for key in keys.iter().filter(|key| key.starts_with("board ")) {
+        say(&mut both, About::Share(&boards), key, LEFT_OUT);
+    }
+    assert_eq!(bare(&both).needs, feet(252));
+    // Half of it planned, half of it left; a wall's plan is none of a ceiling, nor is another room's.
+    let needs = |plan: Mark| bare(&job(vec![raised(), plan])).needs;
+    assert_eq!(needs(mark("boards", &[("long", "9 ft"), ("wide", "14 ft")], 2)), feet(126));
+    let wall = [("of", "wall"), ("wall", "18 ft"), ("high", "14 ft 1 in")];
+    assert_eq!(needs(mark("boards", &wall, 2)), feet(252));
+    assert_eq!(needs(Mark { spot: "Hall".into(), ..plan() }), feet(252));
+    // Nobody said where: the same size is the same ceiling, another one isn't.
+    let nowhere = |plan: Mark| Mark { spot: String::new(), ..plan };
+    assert_eq!(needs(nowhere(plan())), feet(0));
+    assert_eq!(
+        needs(nowhere(mark("boards", &[("long", "9 ft"), ("wide", "14 ft")], 2))),
+        feet(252)
+    );
+    // One plan doesn't stand for two ceilings of one size.
+    let second = Mark { id: stamp(7).id(), ..raised() };
+    assert_eq!(bare(&job(vec![raised(), second, plan()])).needs, feet(252));
+}
+
+/// Staples along a cable whose way came out of a rough-in plan are the plan's.
+#[test]
+fn staples_of_a_way_that_came_from_a_plan_are_the_plans() {
+    let plan = mark("rough-in", &[("above", "8 in")], 1);
+    let sheet = plan.work(<_>::default()).unwrap().sheet;
+    let length = sheet.figures.iter().find(|figure| figure.key == "length").unwrap();
+    let seen = length.amount.exact();
+    let mut secured = mark("cable-securing", &[("run", &seen)], 2);
+    let (from, key) = (plan.id.clone(), "length".to_owned());
+    secured.ties = vec![Tie { path: "run".into(), mark: from, key, seen: seen.clone() }];
+    let staples =
+        |marks: &[&Mark]| line(&job(marks.iter().map(|it| (*it).clone()).collect()), "staple");
+    let alone = staples(&[&plan]);
+    let both = staples(&[&plan, &secured]);
+    assert_eq!(both.needs, alone.needs);
+    assert_eq!(both.shares[1].counts, Counts::Beyond(vec![plan.id.clone()]));
+    // One that isn't linked still adds, and so does one whose plan isn't bought.
+    let own = Mark { ties: Vec::new(), ..secured.clone() };
+    let asks = both.shares[1].asks.raw();
+    assert!(asks > 0);
+    assert_eq!(staples(&[&plan, &own]).needs.raw(), alone.needs.raw() + asks);
+    let mut left = job(vec![plan.clone(), secured.clone()]);
+    say(&mut left, About::Share(&plan.id), "staple", LEFT_OUT);
+    assert_eq!(line(&left, "staple").needs.raw(), asks);
+    say(&mut left, About::Share(&plan.id), "staple", "");
+    say(&mut left, About::Share(&secured.id), "staple", COUNTED);
+    assert_eq!(line(&left, "staple").needs.raw(), alone.needs.raw() + asks);
+    // How far apart they stand is no way.
+    let apart = Tie { path: "spacing".into(), ..secured.ties[0].clone() };
+    let apart = Mark { ties: vec![apart], ..secured };
+    assert_eq!(staples(&[&plan, &apart]).needs.raw(), alone.needs.raw() + asks);
+}
+
 /// Screws that a plan of boards counts are taken over by the compound that covers their heads: one
 /// box of screws, not two.
 #[test]
@@ -250,7 +463,7 @@ fn what_was_taken_over_is_counted_once() {
     let mut both = job_of(&compound);
     let shared = line(&both, "drywall-screw");
     assert_eq!(shared.needs, screws.amount);
-    assert_eq!(shared.shares[1].counts, Counts::Beyond(boards.id.clone()));
+    assert_eq!(shared.shares[1].counts, Counts::Beyond(vec![boards.id.clone()]));
     let says = Voice::default().say(&reason(&both, &shared.shares[1]).unwrap());
     assert!(says.contains("boards 1"), "{says}");
     // Until the compound follows a longer room, it has what it took of the boards' screws.

@@ -1,13 +1,13 @@
 //! What to buy, on its way elsewhere: a text to send, and a table for a spreadsheet.
 
-use super::{Buying, Line, left_out, reason, warnings};
+use super::{Buying, Line, bought_before, left_out, reason, warnings};
 use crate::job::site::Job;
 use crate::job::words as w;
 use crate::say;
 use crate::words::{Phrase, Text, Voice};
 
 /// A text to send to a shop or a helper: a line a thing under its trade, what is there already left
-/// out.
+/// out; then what was bought and is not asked for any more.
 pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
     let mut text = voice.say(&say!(w::TO_BUY_FOR, job.heading()));
     let mut trade = None;
@@ -17,12 +17,24 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
             text.push_str("\n\n");
             text.push_str(&voice.say(&Text::from(line.trade.name())));
         }
-        let how_much = match line.more() {
-            Some(more) => say!(w::MORE_OF, more),
-            None => line.says(),
+        let (how_much, bill) = match line.more() {
+            Some(more) => (say!(w::MORE_OF, more), line.bill(more)),
+            None => (line.says(), line.bill(line.buys)),
         };
         text.push_str("\n- ");
         text.push_str(&voice.say(&say!(w::WHAT_AND_HOW_MUCH, line.name.clone(), how_much)));
+        if let Some(bill) = bill {
+            text.push_str(", ");
+            text.push_str(&voice.say(&bill));
+        }
+    }
+    if !buying.bought.is_empty() {
+        text.push_str("\n\n");
+        text.push_str(&voice.phrase(bought_before()));
+    }
+    for bought in &buying.bought {
+        text.push_str("\n- ");
+        text.push_str(&voice.say(&bought.says));
     }
     for says in warnings(buying).into_iter().chain(left_out(buying, voice)) {
         text.push_str("\n\n");
@@ -32,7 +44,8 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
 }
 
 /// A table as RFC 4180 has it: a head, then a line for each mark's share of each thing. The totals
-/// stand on the first line of a thing and are empty on the others, so that a column adds up.
+/// stand on the first line of a thing and are empty on the others, so that a column adds up. Last what
+/// was bought and is not asked for any more.
 pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
     let head: [&'static Phrase; 14] = [
         &w::CSV_TRADE,
@@ -67,6 +80,13 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
                 .chain([share.asks.exact(), share.counted.exact(), why]);
             row(&mut text, cells);
         }
+    }
+    for bought in &buying.bought {
+        let what = plain(&voice.say(&bought.says));
+        let (got, why) = (bought.got.amount.exact(), voice.phrase(bought_before()));
+        let none = |count| std::iter::repeat_n(String::new(), count);
+        let cells = none(1).chain([what]).chain(none(6)).chain([got]).chain(none(4)).chain([why]);
+        row(&mut text, cells);
     }
     text
 }
