@@ -47,6 +47,8 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.tap(".buy:first-child summary").await;
         page.enter("[id='price staple']", "0.05").await;
         page.sees(saying("All together $0.40, 2 lines without a price")).await;
+        // Each line with a price says what it comes to, folded or not.
+        page.sees(saying("8 × $0.05 = $0.40")).await;
         page.screenshot("buy").await;
 
         open_job(page).await;
@@ -68,7 +70,15 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.enter("[id='price staple']", "cheap").await;
         page.sees(saying("Write a price, such as 12.50.")).await;
         page.sees(saying("All together $0.70, 2 lines without a price")).await;
+
+        // Nothing asks for the staples any more: what was bought is told until it is unticked.
+        page.tap(".buy:first-child .shares button").await;
+        page.sees(saying("Bought, and no longer asked for")).await;
+        let bought = page.text(".bought .buy").await;
+        assert!(bought.ends_with("staple, for the cable at hand: 8"), "{bought}");
         assert_eq!(page.axe().await, [""; 0]);
+        page.tap("[id='bought staple']").await;
+        page.misses(".bought").await;
     })
     .await;
 }

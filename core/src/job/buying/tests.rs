@@ -237,7 +237,7 @@ fn told(job: &Job) -> String {
 /// 52 studs and a tenth are 57.2, of which a shop sells 58; three boards and a tenth are four.
 #[test]
 fn a_spare_of_all_adds_to_what_is_counted_one_by_one() {
-    let raised = mark("raising", &[("stud", "7 ft 6 in")], 1);
+    let raised = mark("raising", &[("overhead", "sticks")], 1);
     let mut job = job(vec![raised, mark("boards", &[("long", "12 ft 1 in")], 2)]);
     let before = bought(&job);
     say(&mut job, About::Spare, "", "10");
@@ -298,7 +298,7 @@ fn a_line_with_a_price_tells_what_it_comes_to() {
     assert_eq!(comes(&job).unwrap(), "3 × $18.49 = $55.47");
     assert!(told(&job).contains(": 3 × 3, 3 × $18.49 = $55.47\n"), "{}", told(&job));
     let table = csv(&job, &bought(&job), Voice::default());
-    assert!(table.contains(",3,3,$18.49,$55.47,8,"), "{table}");
+    assert!(table.contains(",3,3,18.49 $,55.47 $,8,"), "{table}");
     // Parts of a cent are told, so that the sum can be followed.
     say(&mut job, About::Pack, "staple", "");
     say(&mut job, About::Price, "staple", "0.125");
@@ -320,8 +320,8 @@ fn tick(job: &mut Job, key: &str) {
 /// Studs of another length are another thing: those that were bought are told until they are unticked.
 #[test]
 fn what_was_bought_is_told_when_nothing_asks_for_it_any_more() {
-    let raised = |high: &str| mark("raising", &[("to", "height"), ("stud", high)], 1);
-    let mut job = job(vec![raised("7 ft 6 in")]);
+    let raised = |high: &str| mark("raising", &[("overhead", "sticks"), ("to.height", high)], 1);
+    let mut job = job(vec![raised("8 ft 10 in")]);
     let studs = |job: &Job| {
         bought(job).lines.into_iter().find(|line| line.key.starts_with("stud ")).unwrap()
     };
@@ -330,7 +330,7 @@ fn what_was_bought_is_told_when_nothing_asks_for_it_any_more() {
     assert!(studs(&job).is_got() && bought(&job).bought.is_empty());
     let voice = Voice::default();
     let before = [voice.say(&first.name), ": ".into(), first.buys.exact()].concat();
-    let raised = Mark { id: job.marks[0].id.clone(), ..raised("7 ft 3 in") };
+    let raised = Mark { id: job.marks[0].id.clone(), ..raised("8 ft 8 in") };
     apply(&mut job, Edit::Change(raised), &stamp(60)).unwrap();
     let now = studs(&job);
     assert!(now.key != first.key && !now.is_got(), "{}", now.key);
@@ -370,7 +370,7 @@ fn what_was_bought_without_its_words_is_told_by_its_key() {
 #[test]
 fn a_ceilings_bare_board_stands_back_where_its_boards_are_planned() {
     let sides = [("long", "18 ft"), ("wide", "14 ft")];
-    let raised = || mark("raising", &[&sides[..], &[("stud", "7 ft 6 in")]].concat(), 1);
+    let raised = || mark("raising", &[&sides[..], &[("overhead", "sticks")]].concat(), 1);
     let plan = || mark("boards", &sides, 2);
     let bare = |job: &Job| line(job, "ceiling-board");
     let feet = |feet: i64| Amount::Area(Area::square_feet(feet));
