@@ -14,17 +14,18 @@ use crate::signal::{Memo, RwSignal};
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::catalog::{self, Worked};
-use ledgerboard_core::job::turnover::said;
+use ledgerboard_core::job::turnover::{Seen, said};
 use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::Verdict;
+use ledgerboard_core::sheet::{Verdict, calendar};
 use ledgerboard_core::words::{Amount, Arg, Phrase, Text};
 use leptos::prelude::*;
 
 /// A kept answer from its exact text.
 pub(crate) fn shown(answer: &str) -> Text {
     match Amount::from_exact(answer) {
+        Some(Amount::Day(day)) => calendar::told(day),
         Some(amount) => say!(w::FIGURE, Arg::Amount(amount, Rounding::Nearest)),
         None => say!(w::FIGURE, answer),
     }
@@ -35,19 +36,22 @@ pub(crate) fn is_hold(mark: &Mark) -> bool {
     catalog::find(&mark.calculator).is_some_and(|entry| entry.is_hold)
 }
 
-/// The word for how a kept answer stood: a hold that isn't shut is open.
+/// The word for how a kept answer stood, where it isn't worked again.
 pub(super) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
-    let is_hold = catalog::find(calculator).is_some_and(|entry| entry.is_hold);
-    if is_hold && !kept.is_held() { &w::HOLD_OPEN } else { kept.word() }
+    kept.word(calculator)
 }
 
 /// What was kept, and what that is now: in the phrase's words, with a word for how either stood.
 pub(crate) fn then_now(phrase: &'static Phrase, calculator: &str, then: &Kept, now: &Kept) -> Text {
-    let [was, is] = [then, now].map(|kept| shown(&kept.answer));
-    if then.is_bare() && now.is_bare() {
+    told_with(phrase, [then, now], [then, now].map(|kept| kept.word(calculator)))
+}
+
+fn told_with(phrase: &'static Phrase, both: [&Kept; 2], words: [&'static Phrase; 2]) -> Text {
+    let [was, is] = both.map(|kept| shown(&kept.answer));
+    if both.iter().all(|kept| kept.is_bare()) {
         return say!(w::THEN_NOW_BARE, was, is);
     }
-    say!(*phrase, was, word_of(calculator, then), is, word_of(calculator, now))
+    say!(*phrase, was, words[0], is, words[1])
 }
 
 /// What a mark's item holds. It says what was kept, and what that is today once `is_told`.
@@ -93,8 +97,12 @@ fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let opens = today.is_none_or(|it| matches!(&*it.says, Ok(_) | Err(Stale::Refused(_))));
     // Whatever it was on its day, what is held today is held.
     let is_held = now.map_or_else(|| kept.is_held(), |worked| worked.standing.is_held());
-    let is_over =
-        now.is_some_and(|worked| worked.sheet.verdict() == Verdict::Over && !is_hold(mark));
+    let over = now.and_then(|worked| worked.sheet.decisive());
+    let over = over.filter(|check| check.verdict == Verdict::Over && is_held && !is_hold(mark));
+    let stood = match now {
+        Some(worked) => kept.word_beside(&mark.calculator, worked),
+        None => kept.word(&mark.calculator),
+    };
     // A bare count says nothing by itself.
     let is_count = matches!(Amount::from_exact(&kept.answer), Some(Amount::Count(_)));
     let named = match now.filter(|_| is_count) {
@@ -124,8 +132,8 @@ fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         .with(el("span").class("value").text(&voice.say(&named)))
         .text(" ")
         .with(is_held.then(held))
-        .with((!is_held && !kept.is_bare()).then(|| verdict(word, word_of(&mark.calculator, kept))))
-        .with((is_held && is_over).then(|| verdict(Verdict::Over, Verdict::Over.words())));
+        .with((!is_held && !kept.is_bare()).then(|| verdict(word, stood)))
+        .with(over.map(|check| verdict(Verdict::Over, check.word())));
     // A room is known by its plan.
     let is_room = catalog::find(&mark.calculator).is_some_and(|it| it.is_room);
     let plan = now.filter(|_| is_room).and_then(|worked| {
@@ -137,8 +145,7 @@ fn line(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
 /// What the owner said of it, where that leaves something to settle.
 fn owner(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let said = said(&lines.job, &mark.id);
-    let now = worked(today).map(|worked| worked.sheet.headline.amount.exact());
-    let now = now.unwrap_or_else(|| mark.kept.answer.clone());
+    let now = Seen::of(mark, worked(today));
     let says = said.filter(|said| said.is_open(&now)).map(|said| {
         let voice = speech::voice(lines.job.units);
         el("p").class("now").text(&voice.say(&owner_says(&said, &now)))
@@ -160,7 +167,8 @@ fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let now = match &*today.says {
         Ok(worked) => {
             let now = Kept::of(worked);
-            (!now.agrees(kept)).then(|| then_now(&w::THEN_NOW, &mark.calculator, kept, &now))
+            let words = [kept, &now].map(|it| it.word_beside(&mark.calculator, worked));
+            (!now.agrees(kept)).then(|| told_with(&w::THEN_NOW, [kept, &now], words))
         }
         Err(stale) => Some(stale.says()),
     };

@@ -9,7 +9,9 @@ use crate::drawing::{held, spare, verdict};
 use crate::elements::{El, Piece, el};
 use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
-use ledgerboard_core::job::ready::{Answer, Found, Looked, Phase, Ready, Snag, looked_at, ready};
+use ledgerboard_core::job::ready::{
+    Answer, Found, Looked, Phase, Ready, Snag, Within, looked_at, ready,
+};
 use ledgerboard_core::job::{Edit, Job, Survey};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Check;
@@ -33,6 +35,10 @@ fn counts(ready: &Ready) -> Text {
     let count = |of: usize| of as i64;
     let (over, ask) = (count(ready.overs()), count(ready.asks()));
     let counts = say!(w::READY_COUNTS, over, ask, count(ready.open()));
+    let counts = match ready.waits() {
+        0 => counts,
+        wait => say!(w::READY_WAIT, counts, count(wait)),
+    };
     let counts = match ready.later.len() {
         0 => counts,
         held => say!(w::READY_LATER_COUNT, counts, count(held)),
@@ -83,14 +89,21 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
         let says = el("p").class("caution").text(&speech::say(&say!(w::READY_LATER, later)));
         Piece::all([says, lines(&ready.later)])
     });
-    let rest = match (ready.marks, ready.within) {
-        (0, _) => say!(w::READY_NO_MARKS),
-        (_, within) => say!(w::READY_WITHIN, within as i64),
+    let Within { counted, sampled, partly, old, held } = ready.within;
+    let mut rest = match ready.marks {
+        0 => say!(w::READY_NO_MARKS),
+        _ => say!(w::READY_WITHIN, counted as i64),
     };
-    let rest = match ready.sampled as i64 {
-        0 => rest,
-        more => say!(w::READY_SAMPLED, rest, more),
-    };
+    for (phrase, more) in [
+        (&w::READY_SAMPLED, sampled),
+        (&w::READY_PARTLY, partly),
+        (&w::READY_OLD, old),
+        (&w::READY_HELD, held),
+    ] {
+        if more > 0 {
+            rest = say!(*phrase, rest, more as i64);
+        }
+    }
     let rest = el("p").class("quiet").text(&speech::say(&rest));
     let owner = (!ready.owner.is_empty()).then(|| {
         let answers = ready.owner.iter().map(|it| answer(job, it, voice));
@@ -100,6 +113,7 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
     Piece::all([
         lines(&ready.over).into(),
         lines(&ready.ask).into(),
+        lines(&ready.sampled).into(),
         Piece::from(later),
         // What is held further down is about this.
         Piece::from((ready.marks > 0 || ready.later.is_empty()).then_some(rest)),
@@ -123,10 +137,12 @@ fn one(job: &Job, found: &Found, voice: Voice) -> El {
         Snag::Stale(stale) => el("span").class("now").text(&speech::say(&stale.says())),
     });
     let line = el("p").class("row").with(el("span").with(title).text(" ").own_text(&found.spot));
+    let sampled = say!(w::STILL_SAMPLE, found.sampled as i64);
+    let sampled = (found.sampled > 0).then(|| el("span").class("now").text(&speech::say(&sampled)));
     let checks = found.checks.iter().map(|it| check(it, voice));
     el("li")
         .class("found")
-        .with(line.with_all(snags.collect::<Vec<_>>()))
+        .with(line.with_all(snags.collect::<Vec<_>>()).with(sampled))
         .with(el("ul").with_all(checks.collect::<Vec<_>>()))
 }
 

@@ -11,7 +11,7 @@ use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::turnover::{
-    Handed, Place, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
+    Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
 };
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
@@ -34,8 +34,9 @@ pub(crate) fn turnover_page(desk: Desk, id: String, who: Who) -> El {
     let waits = sheet.numbers().filter(|number| number.is_moved).count();
     let taken = open.len() + changed.len() + waits;
     let since = sheet.last.map(|last| say!(w::SHEET_CHANGES, last.text()));
-    // An owner says of each what he thinks of it: nothing else is his to settle.
-    let open = (who != Who::Owner).then(|| listed((&w::SHEET_OPEN).into(), open));
+    // An owner says of each what he thinks of it: where nothing else is his to settle, that is all.
+    let is_asked = who != Who::Owner || !open.is_empty();
+    let open = is_asked.then(|| listed((&w::SHEET_OPEN).into(), open));
     let first = el("div").class("first").with(head(&job, who));
     let first = if is_empty {
         first.with(el("p").class("quiet").say(&w::SHEET_EMPTY))
@@ -85,8 +86,9 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
     };
     let now = |says: &Text| el("span").class("now").text(&voice.say(says));
     for number in sheet.numbers() {
-        if let Some(said) = number.owner_wants() {
-            line(number, None, now(&owner_says(said, &number.headline.amount.exact())));
+        // An owner reads his own word beside its boxes.
+        if let Some(said) = number.owner_wants().filter(|_| sheet.who != Who::Owner) {
+            line(number, None, now(&owner_says(said, &number.seen)));
         }
         if number.sampled > 0 {
             line(number, None, now(&say!(w::STILL_SAMPLE, number.sampled as i64)));
@@ -199,6 +201,7 @@ fn changes(sheet: &Turnover, voice: Voice) -> Vec<El> {
     if sheet.last.is_none() {
         return lines;
     }
+    let word = |it: &Handed| if it.is_held { Standing::held() } else { it.word };
     for number in sheet.numbers() {
         let says = match &number.since {
             Since::Same => continue,
@@ -206,13 +209,15 @@ fn changes(sheet: &Turnover, voice: Voice) -> Vec<El> {
                 new.push(&number.title);
                 continue;
             }
-            Since::Was(..) if sheet.who == Who::Owner => {
+            _ if sheet.who == Who::Owner => {
                 say!(w::SHEET_OTHER, &*number.title)
+            }
+            Since::Under => {
+                say!(w::SHEET_UNDER, &*number.title, number.headline.value(), word(number))
             }
             Since::Was(answer, verdict) => {
                 let before = told_before(answer, verdict);
-                let word = if number.is_held { Standing::held() } else { number.word };
-                say!(w::SHEET_NOW, &*number.title, before, number.headline.value(), word)
+                say!(w::SHEET_NOW, &*number.title, before, number.headline.value(), word(number))
             }
         };
         lines.push(el("li").text(&voice.say(&says)));
@@ -333,7 +338,6 @@ fn part(part: &Part, voice: Voice) -> El {
 /// What the owner says of a number: three taps on the screen, three boxes on paper.
 fn owner(desk: Desk, id: StoredValue<String>, number: &Handed, voice: Voice, is_own: bool) -> El {
     let mark = number.mark.clone();
-    let answer = number.headline.amount.exact();
     let of = mark.clone();
     let then = number.said.clone();
     let said = Memo::new(move |_| {
@@ -347,22 +351,25 @@ fn owner(desk: Desk, id: StoredValue<String>, number: &Handed, voice: Voice, is_
     });
     let choices = Word::ALL.map(|word| {
         let name = ["owner ", &mark].concat();
-        let chosen = flag(move || said.read().as_ref().is_some_and(|said| said.word == word));
-        let (mark, answer) = (mark.clone(), answer.clone());
+        let seen = number.seen.clone();
+        // What was said of something else is not said of this: it is to be said again.
+        let is_said = move |said: &Said| said.word == word && said.is_of(&seen);
+        let chosen = flag(move || said.read().as_ref().is_some_and(&is_said));
+        let (mark, seen) = (mark.clone(), number.seen.clone());
         let input = el("input").attr("type", "radio").attr("name", &name);
         let input = input.prop_live("checked", move || chosen.get());
         let input = input.on("change", move |_| {
-            let edit = say_of(&mark, Some(word), &answer);
+            let edit = say_of(&mark, Some(word), &seen);
             id.with_value(|id| drop(desk.edit(id, edit)));
         });
         let input = if is_own { input } else { input.attr("disabled", "") };
         el("label").class("segment").with(input).with(el("span").say(word.name()))
     });
-    let now = number.headline.amount.exact();
+    let now = number.seen.clone();
     let note = live(move || {
         let said = said.get()?;
         let text = word(&said, &now, said.at.text().into());
-        Some(el("p").class(if said.of == now { "quiet" } else { "now" }).text(&voice.say(&text)))
+        Some(el("p").class(if said.is_of(&now) { "quiet" } else { "now" }).text(&voice.say(&text)))
     });
     el("div")
         .class("owner")

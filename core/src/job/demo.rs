@@ -10,7 +10,7 @@ use super::site::Job;
 use super::stamp::Stamp;
 use super::survey::opened_by;
 use super::tie::Tie;
-use super::turnover::{Who, Word, note_of, say_of};
+use super::turnover::{Seen, Who, Word, note_of, say_of};
 use super::words as w;
 use crate::catalog::{self, Entry, Link};
 use crate::edition::{Basis, Electrical};
@@ -143,17 +143,17 @@ fn jots(job: &mut Job) {
     for (mark, told) in job.marks.iter().zip(TOLD) {
         let Some(entry) = catalog::find(&mark.calculator) else { continue };
         if entry.tells_places && told.day < HANDED_OVER {
-            edits.push(say_of(&mark.id, Some(Word::Agree), &mark.kept.answer));
+            edits.push(say_of(&mark.id, Some(Word::Agree), &Seen::of(mark, None)));
         }
         for who in Who::ALL.into_iter().filter(|_| mark.at.at < until.at) {
             let (answer, verdict) = told.was.unwrap_or((&mark.kept.answer, &mark.kept.verdict));
             if who.is_for(entry, None) {
-                edits.push(note_of(who, &mark.id, [answer, verdict, &mark.title]));
+                edits.push(note_of(who, &mark.id, &[answer, verdict, &mark.title]));
             }
         }
     }
     for who in Who::ALL {
-        edits.push(note_of(who, "", ["1", "", ""]));
+        edits.push(note_of(who, "", &["1", "", ""]));
     }
     put(job, Edit::Several(edits), &then);
 }

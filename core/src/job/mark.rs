@@ -10,7 +10,7 @@ use crate::catalog::{self, Entry, Worked};
 use crate::edition::{Basis, Electrical};
 use crate::measure::Units;
 use crate::say;
-use crate::sheet::{Asks, Faults, Standing, Verdict};
+use crate::sheet::{Asks, Check, Faults, Standing, Verdict};
 use crate::wire::Node;
 use crate::words::{Phrase, Text};
 
@@ -24,10 +24,11 @@ pub(super) fn is_same(one: &str, other: &str) -> bool {
     plain(one) == plain(other)
 }
 
-/// The word for a verdict that was kept.
-pub(super) fn word_of(key: &str) -> &'static Phrase {
+/// The word for a verdict that was kept of a calculator's answer: a hold that isn't shut is open.
+pub(super) fn word_of(calculator: &str, key: &str) -> &'static Phrase {
     match key {
         HELD => Standing::held(),
+        _ if catalog::find(calculator).is_some_and(|entry| entry.is_hold) => &w::HOLD_OPEN,
         _ => match Asks::from_key(key) {
             Some(asks) => asks.words(),
             None => Verdict::from_key(key).unwrap_or(Verdict::Ask).words(),
@@ -90,9 +91,25 @@ impl Kept {
         self.verdict == HELD
     }
 
-    /// The word for how it stood.
-    pub fn word(&self) -> &'static Phrase {
-        word_of(&self.verdict)
+    /// The word for how it stood, of a calculator's answer.
+    pub fn word(&self, calculator: &str) -> &'static Phrase {
+        word_of(calculator, &self.verdict)
+    }
+
+    /// The same, in its check's own word, "short" where too little is over: that is known once the
+    /// mark is worked again.
+    pub fn word_beside(&self, calculator: &str, now: &Worked) -> &'static Phrase {
+        let over = Verdict::Over.key();
+        let was_over =
+            |check: &&Check| self.checks.iter().any(|it| *it.0 == *check.key && it.1 == over);
+        let sheet = &now.sheet;
+        let first = || sheet.checks.iter().find(was_over);
+        match sheet.lead().filter(was_over).or_else(first) {
+            Some(check) if self.verdict == over => {
+                Check { verdict: Verdict::Over, ..check.clone() }.word()
+            }
+            _ => self.word(calculator),
+        }
     }
 
     /// Whether nothing was checked, so that no word says how it stood: a price is within nothing.
@@ -304,6 +321,27 @@ mod tests {
             ["ask", "settle"].map(|key| Kept { verdict: key.into(), ..kept.clone() });
         assert!(asks.agrees(&settles) && !settles.agrees(&kept));
         assert_eq!(settles.verdict(), Verdict::Ask);
-        assert_eq!(Voice::default().phrase(settles.word()), "settle it first");
+        assert_eq!(Voice::default().phrase(settles.word("paint")), "settle it first");
+    }
+
+    /// What the check itself says of too little is what the job says of it.
+    #[test]
+    fn a_kept_answer_that_is_too_short_is_short() {
+        let demo = super::super::demo(Voice::default());
+        let survey = super::super::Survey::of(&demo);
+        let mut said = Vec::new();
+        for mark in &demo.marks {
+            let Some(Ok(worked)) = survey.worked(&mark.id) else { panic!("{}", mark.title) };
+            let word = mark.kept.word_beside(&mark.calculator, worked);
+            let is_hold = catalog::find(&mark.calculator).is_some_and(|entry| entry.is_hold);
+            match worked.sheet.decisive() {
+                _ if mark.kept.is_held() => assert_eq!(word, Standing::held()),
+                _ if is_hold => assert_eq!(word.en, "open"),
+                Some(check) => assert_eq!(word, check.word(), "{}", mark.title),
+                None => assert_eq!(word, Verdict::Within.words()),
+            }
+            said.push(word.en);
+        }
+        assert!(said.contains(&"short") && said.contains(&"over"), "{said:?}");
     }
 }

@@ -7,7 +7,7 @@ use super::ready_words as w;
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
-use super::turnover::{Said, said};
+use super::turnover::{Said, Seen, said};
 use crate::calculators::rough_in::RoughIn;
 use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry};
@@ -158,11 +158,46 @@ pub struct Found {
     pub snags: Vec<Snag>,
     /// Its checks that are over, then those that ask.
     pub checks: Vec<Check>,
+    /// How many of its fields are still the sample's.
+    pub sampled: usize,
 }
 
 impl Found {
     fn is_held(&self) -> bool {
         self.snags.contains(&Snag::Held)
+    }
+
+    fn waits(&self) -> bool {
+        self.snags.contains(&Snag::Moved)
+    }
+}
+
+/// How many checks are within, by whether that says something of this job today.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Within {
+    /// It does.
+    pub counted: usize,
+    /// Of samples that nobody touched.
+    pub sampled: usize,
+    /// Of numbers with some field still from the sample.
+    pub partly: usize,
+    /// Of numbers that wait for one that changed.
+    pub old: usize,
+    /// Of what is held.
+    pub held: usize,
+}
+
+impl Within {
+    /// Where a number's checks belong: a number that says nothing of this job says nothing of it
+    /// when it waits either.
+    fn of(&mut self, found: &Found, is_sample: bool) -> &mut usize {
+        match () {
+            () if is_sample => &mut self.sampled,
+            () if found.is_held() => &mut self.held,
+            () if found.waits() => &mut self.old,
+            () if found.sampled > 0 => &mut self.partly,
+            () => &mut self.counted,
+        }
     }
 }
 
@@ -177,8 +212,8 @@ pub struct Answer {
     pub spot: String,
     /// What was said.
     pub said: Said,
-    /// What the number says now, in exact text.
-    pub now: String,
+    /// What he sees of the number now.
+    pub now: Seen,
 }
 
 /// Whether somebody has looked at a point, and when.
@@ -204,10 +239,10 @@ pub struct Ready {
     pub later: Vec<Found>,
     /// What the owner's word leaves to settle.
     pub owner: Vec<Answer>,
+    /// What else has fields that are still the sample's: nothing of it is over or asks.
+    pub sampled: Vec<Found>,
     /// How many checks are within.
-    pub within: usize,
-    /// How many more would be, of samples that nobody touched: they say nothing of this job.
-    pub sampled: usize,
+    pub within: Within,
     /// How many marks count here.
     pub marks: usize,
     /// What the trade looks for.
@@ -224,12 +259,17 @@ impl Ready {
         checks.filter(|check| check.verdict == verdict).count()
     }
 
-    /// How many checks are over, and marks that are held, wait or can't be worked.
+    /// How many checks are over, and marks that are held or can't be worked.
     pub fn overs(&self) -> usize {
-        let snags = self.found().filter(|found| !found.snags.is_empty());
+        let snags = self.found().filter(|it| it.snags.iter().any(|snag| *snag != Snag::Moved));
         // What holds a hold is in its checks already.
         let bare = snags.filter(|it| it.checks.iter().all(|it| it.verdict != Verdict::Over));
         self.checks(Verdict::Over) + bare.count()
+    }
+
+    /// How many marks wait for a number that changed, and for nothing else.
+    pub fn waits(&self) -> usize {
+        self.found().filter(|found| found.snags == [Snag::Moved]).count()
     }
 
     /// How many checks ask.
@@ -271,9 +311,9 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         .iter()
         .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
-    let (over, ask, owner) = (vec![], vec![], vec![]);
-    let (later, within, sampled, marks) = (vec![], 0, 0, 0);
-    let mut ready = Ready { phase, over, ask, later, owner, within, sampled, marks, points };
+    let (over, ask, owner, later, sampled) = (vec![], vec![], vec![], vec![], vec![]);
+    let (within, marks) = (Within::default(), 0);
+    let mut ready = Ready { phase, over, ask, later, owner, sampled, within, marks, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
         if entry.map(Phase::of) != Some(phase) {
@@ -288,7 +328,9 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             spot: job.spot_of(mark).to_owned(),
             snags: Vec::new(),
             checks: Vec::new(),
+            sampled: if job.invented { 0 } else { job.still_sample(&mark.id).len() },
         };
+        let mut within = 0;
         match survey.worked(&mark.id) {
             Some(Ok(worked)) => {
                 if worked.standing.is_held() {
@@ -298,8 +340,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
                     let those = worked.sheet.checks.iter().filter(|it| it.verdict == wanted);
                     found.checks.extend(those.cloned());
                 }
-                let within = worked.sheet.checks.len() - found.checks.len();
-                *if job.is_sample(mark) { &mut ready.sampled } else { &mut ready.within } += within;
+                within = worked.sheet.checks.len() - found.checks.len();
             }
             Some(Err(stale)) => found.snags.push(Snag::Stale(stale.clone())),
             None => {}
@@ -307,11 +348,14 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
         if moved {
             found.snags.push(Snag::Moved);
         }
+        *ready.within.of(&found, job.is_sample(mark)) += within;
         let is_over = found.checks.iter().any(|check| check.verdict == Verdict::Over);
         if is_over || !found.snags.is_empty() {
             ready.over.push(found);
         } else if !found.checks.is_empty() {
             ready.ask.push(found);
+        } else if found.sampled > 0 {
+            ready.sampled.push(found);
         }
     }
     ready
@@ -320,10 +364,8 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
 /// What the owner said of a mark, where that leaves something to settle.
 fn owners_answer(mark: &Mark, job: &Job, survey: &Survey<'_>) -> Option<Answer> {
     let said = said(job, &mark.id)?;
-    let now = match survey.worked(&mark.id) {
-        Some(Ok(worked)) => worked.sheet.headline.amount.exact(),
-        _ => mark.kept.answer.clone(),
-    };
+    let worked = survey.worked(&mark.id).and_then(|worked| worked.as_ref().ok());
+    let now = Seen::of(mark, worked);
     let (id, title, spot) = (mark.id.clone(), mark.title.clone(), job.spot_of(mark).to_owned());
     said.is_open(&now).then_some(Answer { mark: id, title, spot, said, now })
 }
@@ -356,7 +398,10 @@ mod tests {
         let survey = Survey::of(&job);
         let all = ready(&job, &survey);
         let checks = |found: &Vec<Found>| found.iter().map(|it| it.checks.len()).sum::<usize>();
-        let within = |it: &Ready| it.within + it.sampled;
+        let within = |it: &Ready| {
+            let Within { counted, sampled, partly, old, held } = it.within;
+            counted + sampled + partly + old + held
+        };
         let told: usize =
             all.iter().map(|it| within(it) + checks(&it.over) + checks(&it.ask)).sum();
         let there = |mark: &Mark| match survey.worked(&mark.id) {
@@ -378,7 +423,8 @@ mod tests {
     fn a_sample_as_it_came_is_within_nothing() {
         let mut job = job();
         let counts = |job: &Job| {
-            ready(job, &Survey::of(job)).map(|it| (it.within, it.sampled, it.overs(), it.asks()))
+            ready(job, &Survey::of(job))
+                .map(|it| (it.within.counted, it.within.sampled, it.overs(), it.asks()))
         };
         let before = counts(&job);
         assert!(before.iter().all(|it| it.0 == 0) && before[2].1 > 0, "{before:?}");
@@ -459,11 +505,12 @@ mod tests {
         assert!(before.iter().all(|it| it.owner.is_empty()));
         let id = |title: &str| job.marks.iter().find(|it| it.title == title).unwrap().id.clone();
         let (spots, boxes, paint) = (id("register-spots"), id("switch-boxes"), id("paint"));
-        let answer = |id: &str| job.mark(id).unwrap().kept.answer.clone();
+        let seen = |id: &str| Seen::of(job.mark(id).unwrap(), None);
+        let other = Seen { answer: "of another answer".into(), print: None };
         let says = [
-            say_of(&spots, Some(Word::Change), &answer(&spots)),
-            say_of(&boxes, Some(Word::Agree), &answer(&boxes)),
-            say_of(&paint, Some(Word::Agree), "of another answer"),
+            say_of(&spots, Some(Word::Change), &seen(&spots)),
+            say_of(&boxes, Some(Word::Agree), &seen(&boxes)),
+            say_of(&paint, Some(Word::Agree), &other),
         ];
         for (edit, step) in says.into_iter().zip(70..) {
             apply(&mut job, edit, &stamp(step)).unwrap();
@@ -483,8 +530,9 @@ mod tests {
             assert_eq!(*told, want, "{:?}", Phase::ALL[at]);
         }
         let spot = &after[phase("register-spots")].owner[0];
-        assert_eq!((spot.said.word, &spot.now), (Word::Change, &spot.said.of));
-        apply(&mut job, say_of(&spots, None, ""), &stamp(75)).unwrap();
+        assert_eq!((spot.said.word, &spot.now), (Word::Change, &spot.now));
+        assert!(spot.said.is_of(&spot.now));
+        apply(&mut job, say_of(&spots, None, &spot.now), &stamp(75)).unwrap();
         let then = ready(&job, &Survey::of(&job));
         assert!(then[phase("register-spots")].owner.is_empty(), "taken back");
     }
@@ -527,8 +575,67 @@ mod tests {
         let both = [Snag::Held, Snag::Moved];
         assert_eq!(snags(&all[1].over, "raising"), both);
         assert_eq!(snags(&all[0].later, "raising"), both);
-        let [strip, rough_in, cover, paint] = before;
-        assert_eq!(all.map(|it| it.overs()), [strip, rough_in, cover, paint + 1]);
+        assert_eq!(all.each_ref().map(Ready::overs), before, "what waits is counted apart");
+        assert_eq!(all.map(|it| it.waits()), [0, 0, 0, 1], "what is held and waits is held");
+    }
+
+    /// A number that waits says nothing of today, though each of its checks is within.
+    #[test]
+    fn checks_on_figures_that_changed_are_counted_apart() {
+        let mut job = job();
+        let own = |job: &mut Job, title: &str| {
+            let id = job.marks.iter().find(|it| it.title == title).unwrap().id.clone();
+            let note = job.note_sample(&id, &[], true).unwrap();
+            apply(job, note, &stamp(80)).unwrap();
+        };
+        own(&mut job, "box-fill");
+        own(&mut job, "raising");
+        let all = |job: &Job| ready(job, &Survey::of(job)).map(|it| it.within);
+        let before = all(&job);
+        assert!(before[2].counted > 0 && before[2].old == 0);
+        assert_eq!((before[1].counted, before[1].old), (0, 0), "what is held is within nothing");
+        for mark in &mut job.marks {
+            if mark.title == "box-fill" || mark.title == "raising" {
+                mark.ties.push(super::super::Tie {
+                    path: "x".into(),
+                    mark: "gone".into(),
+                    key: "x".into(),
+                    seen: "1".into(),
+                });
+            }
+        }
+        let after = all(&job);
+        assert_eq!((after[2].counted, after[2].old), (0, before[2].counted));
+        assert_eq!(after[1], before[1], "what is held and waits is held");
+    }
+
+    #[test]
+    fn checks_of_a_number_with_a_field_from_the_sample_are_counted_apart_and_it_is_named() {
+        let mut job = job();
+        let id = job.marks.iter().find(|it| it.title == "set-out").unwrap().id.clone();
+        let mark = job.mark(&id).unwrap();
+        let mut input = mark.input.clone();
+        input.put("boxes.1.height", crate::wire::Node::text("50 in"));
+        let entry = catalog::find("set-out").unwrap();
+        let units = Units::Customary;
+        let own = Mark::new(entry, &input, units, <_>::default(), None, &stamp(80)).unwrap();
+        let own = Mark { id: id.clone(), title: mark.title.clone(), ..own };
+        apply(&mut job, Edit::Change(own), &stamp(81)).unwrap();
+        let of = |job: &Job| ready(job, &Survey::of(job)).into_iter().nth(1).unwrap();
+        let whole = of(&job).within;
+        assert!(whole.counted > 0 && whole.partly == 0, "{whole:?}");
+        let paths = ["floors.0.reading", "off"].map(str::to_owned);
+        let note = job.note_sample(&id, &paths, false).unwrap();
+        apply(&mut job, note, &stamp(82)).unwrap();
+        let partly = of(&job);
+        assert_eq!((partly.within.counted, partly.within.partly), (0, whole.counted));
+        let named = partly.over.iter().chain(&partly.ask).chain(&partly.sampled);
+        let named: Vec<_> = named.filter(|it| it.sampled > 0).collect();
+        assert_eq!(named.len(), 1);
+        assert_eq!((&*named[0].title, named[0].sampled), ("set-out", 2));
+        let note = job.note_sample(&id, &[], true).unwrap();
+        apply(&mut job, note, &stamp(83)).unwrap();
+        assert_eq!(of(&job).within, whole, "said to be their own");
     }
 
     #[test]

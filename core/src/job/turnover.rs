@@ -13,8 +13,11 @@ use crate::calculators::trade_days::TradeDays;
 use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry, Worked};
 use crate::say;
-use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sheet, Source, Verdict};
+use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sheet, Source, Verdict, calendar};
 use crate::words::{Amount, Phrase, Text};
+use shown::PLACES;
+
+mod shown;
 
 /// Who is handed a sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -134,17 +137,47 @@ impl Word {
 pub struct Said {
     /// The word.
     pub word: Word,
-    /// The answer that it was said of, in exact text.
-    pub of: String,
+    /// What it was said of.
+    pub of: Seen,
     /// When.
     pub at: Moment,
 }
 
 impl Said {
-    /// Whether it leaves something to settle: a change, a question, or that it was said of another
-    /// answer than this one, in exact text.
-    pub fn is_open(&self, answer: &str) -> bool {
-        self.word != Word::Agree || self.of != answer
+    /// Whether it was said of what the owner's sheet shows now.
+    pub fn is_of(&self, now: &Seen) -> bool {
+        match (&self.of.print, &now.print) {
+            (Some(then), Some(now)) => then == now,
+            // Said before prints were kept, or of what can't be worked: the answer is all there is.
+            _ => self.of.answer == now.answer,
+        }
+    }
+
+    /// Whether it leaves something to settle: a change, a question, or that it was said of something
+    /// else than what the owner's sheet shows now.
+    pub fn is_open(&self, now: &Seen) -> bool {
+        self.word != Word::Agree || !self.is_of(now)
+    }
+}
+
+/// What an owner sees of a number.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Seen {
+    /// Its answer, in exact text.
+    pub answer: String,
+    /// A print of all that his sheet shows of it, where it can be worked.
+    pub print: Option<String>,
+}
+
+impl Seen {
+    /// What is seen of a mark that is worked today, or of its kept answer.
+    pub fn of(mark: &Mark, worked: Option<&Worked>) -> Self {
+        let entry = catalog::find(&mark.calculator);
+        let Some((entry, worked)) = entry.zip(worked) else {
+            return Self { answer: mark.kept.answer.clone(), print: None };
+        };
+        let answer = worked.sheet.headline.amount.exact();
+        Self { answer, print: Some(Who::Owner.shown(entry, &worked.sheet).print()) }
     }
 }
 
@@ -157,6 +190,8 @@ pub enum Since {
     New,
     /// It said this, in exact text, with this verdict.
     Was(String, &'static Phrase),
+    /// It said this with this verdict, but its places or what else stood under it was other.
+    Under,
 }
 
 /// One number on a sheet.
@@ -182,16 +217,21 @@ pub struct Handed {
     pub is_moved: bool,
     /// The other figures.
     pub figures: Vec<Figure>,
-    /// Its checks: all for the inspector, those that are over or ask for a trade, none for the owner.
+    /// Its checks: all for the inspector, those that are over or ask for a trade; for the owner too of
+    /// what he agrees to, and none of a place.
     pub checks: Vec<Check>,
     /// What else is theirs: schedules, labels, questions.
     pub parts: Vec<Part>,
     /// Its drawing.
     pub drawing: Option<Drawing>,
+    /// A print of what is shown of it here.
+    print: String,
     /// How it stands to their last sheet.
     pub since: Since,
     /// What the owner said of it.
     pub said: Option<Said>,
+    /// What the owner sees of it now.
+    pub seen: Seen,
     /// How many of its fields are still those of the calculator's sample.
     pub sampled: usize,
 }
@@ -199,7 +239,7 @@ pub struct Handed {
 impl Handed {
     /// What the owner has still to be asked of it, or wants otherwise.
     pub fn owner_wants(&self) -> Option<&Said> {
-        self.said.as_ref().filter(|said| said.is_open(&self.headline.amount.exact()))
+        self.said.as_ref().filter(|said| said.is_open(&self.seen))
     }
 }
 
@@ -252,10 +292,26 @@ fn said_of(mark: &str) -> String {
     ["owner ", mark].concat()
 }
 
-/// The edit that keeps what the owner says of a mark as it is now; none takes it back.
-pub fn say_of(mark: &str, word: Option<Word>, answer: &str) -> Edit {
-    let says = word.map(|word| [word.key(), " ", answer].concat()).unwrap_or_default();
+/// The edit that keeps what the owner says of a mark as he sees it; none takes it back.
+pub fn say_of(mark: &str, word: Option<Word>, of: &Seen) -> Edit {
+    let mut says = String::new();
+    if let Some(word) = word {
+        says = [word.key(), " ", &of.answer].concat();
+        if let Some(print) = &of.print {
+            says.extend(["\t", print]);
+        }
+    }
     Edit::Jot { key: said_of(mark), says }
+}
+
+/// Splits a print off what stands before it; one that was kept before there were prints has none.
+fn with_print(says: &str) -> (&str, Option<&str>) {
+    let is_print =
+        |it: &str| it.len() == 8 && it.bytes().all(|it| matches!(it, b'0'..=b'9' | b'a'..=b'f'));
+    match says.rsplit_once('\t') {
+        Some((rest, print)) if is_print(print) => (rest, Some(print)),
+        _ => (says, None),
+    }
 }
 
 /// What the owner said of a mark.
@@ -263,33 +319,44 @@ pub fn said(job: &Job, mark: &str) -> Option<Said> {
     let jot = job.jot(&said_of(mark))?;
     let (word, of) = jot.says.split_once(' ')?;
     let word = Word::ALL.into_iter().find(|it| it.key() == word)?;
-    Some(Said { word, of: of.to_owned(), at: jot.at })
+    let (answer, print) = with_print(of);
+    let of = Seen { answer: answer.to_owned(), print: print.map(str::to_owned) };
+    Some(Said { word, of, at: jot.at })
 }
 
-/// The edit that notes what a mark said on a sheet: answer, verdict, title.
-pub(super) fn note_of(who: Who, mark: &str, says: [&str; 3]) -> Edit {
+/// The edit that notes what a mark said on a sheet: answer, verdict, title, and a print of it all.
+pub(super) fn note_of(who: Who, mark: &str, says: &[&str]) -> Edit {
     Edit::Jot { key: given(who, mark), says: says.join("\t") }
 }
 
-/// What a number said on the last sheet: its answer, its verdict, its title.
-fn was(says: &str) -> Option<(&str, &str, &str)> {
-    let (answer, rest) = says.split_once('\t')?;
-    let (verdict, title) = rest.split_once('\t')?;
-    Some((answer, verdict, title))
+/// What a number said on the last sheet.
+struct Was<'a> {
+    answer: &'a str,
+    verdict: &'a str,
+    title: &'a str,
+    print: Option<&'a str>,
 }
 
-/// The parts of a worked answer that go along to a trade, by their keys.
-const GO_ALONG: [&str; 11] = [
-    "handed", "ask", FOREMOST, "spots", "run", "boxes", "places", "circuits", "schedule", "holes",
-    "labels",
-];
-/// Those that go along to an inspector: what stands where, not what to ask a trade.
-const INSPECTED: [&str; 7] =
-    [FOREMOST, "spots", "boxes", "places", "circuits", "schedule", "holes"];
-/// The parts that tell an owner where things will be, in plain words.
-const PLACES: [&str; 4] = [FOREMOST, "spots", "places", "order"];
-/// The parts that an owner agrees to or signs: what is off, when who comes, what a change costs.
-const AGREED: [&str; 4] = [FOREMOST, "days", "lines", "to-sign"];
+impl<'a> Was<'a> {
+    fn read(says: &'a str) -> Option<Self> {
+        let (answer, rest) = says.split_once('\t')?;
+        let (verdict, rest) = rest.split_once('\t')?;
+        let (title, print) = with_print(rest);
+        Some(Self { answer, verdict, title, print })
+    }
+
+    /// How a mark stands to it, as it is worked now.
+    fn since(&self, who: Who, mark: &Mark, now: &Kept, print: &str) -> Since {
+        let is_same_print = self.print.is_none_or(|then| then == print);
+        match self.answer == now.answer && is_same(self.verdict, &now.verdict) {
+            // To an owner nothing has changed but what he was shown.
+            _ if who == Who::Owner && self.print.is_some() && is_same_print => Since::Same,
+            true if is_same_print => Since::Same,
+            true => Since::Under,
+            false => Since::Was(self.answer.to_owned(), word_of(&mark.calculator, self.verdict)),
+        }
+    }
+}
 
 fn shows_places(sheet: &Sheet) -> bool {
     sheet.parts.iter().any(|part| part.key != FOREMOST && PLACES.contains(&part.key))
@@ -341,10 +408,12 @@ pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
         number.parts.retain(|part| !asked.contains(part));
         asked.extend(number.parts.iter().filter(|part| part.key == "ask").cloned());
     }
-    let titles = gone(job, who).into_iter().filter_map(|jot| was(&jot.says));
-    all.gone = titles.map(|(_, _, title)| title.to_owned()).collect();
+    let were = gone(job, who).into_iter().filter_map(|jot| Was::read(&jot.says));
+    all.gone = were.map(|was| was.title.to_owned()).collect();
     let mut sources: Vec<&'static Source> = Vec::new();
-    for check in all.numbers().flat_map(|number| &number.checks) {
+    // An owner reads beside each check where it is from, and no list of them.
+    let checks = all.numbers().flat_map(|number| &number.checks);
+    for check in checks.filter(|_| who != Who::Owner) {
         if !sources.iter().any(|known| known.key == check.source.key) {
             sources.push(check.source);
         }
@@ -357,33 +426,21 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
     let Some(Ok(worked)) = survey.worked(&mark.id) else { return None };
     let sheet = &worked.sheet;
     let is_held = worked.standing.is_held();
-    // An owner agrees to a place, not to what a box holds: that is settled with the trade.
-    let is_shown = |verdict| match who {
-        Who::Inspector => true,
-        Who::Owner => false,
-        Who::Electrician | Who::Mechanical => verdict != Verdict::Within,
-    };
-    let checks = sheet.checks.iter().filter(|it| is_shown(it.verdict));
-    let along: &[&str] = match who {
-        Who::Owner if entry.trade == Trade::Job => &AGREED,
-        _ if entry.trade == Trade::Job => &["days"],
-        Who::Owner => &PLACES,
-        Who::Inspector => &INSPECTED,
-        Who::Electrician | Who::Mechanical => &GO_ALONG,
-    };
-    let parts = sheet.parts.iter().filter(|part| along.contains(&part.key));
+    let shown = who.shown(entry, sheet);
+    let print = shown.print();
     let now = Kept::of(worked);
     let there = job.jot(&given(who, &mark.id)).map(|jot| jot.says.as_str());
     let is_first = job.jotted(&given(who, "")).is_empty();
-    let since = match there.and_then(was) {
-        Some((answer, verdict, _)) if answer == now.answer && is_same(verdict, &now.verdict) => {
-            Since::Same
-        }
-        Some((answer, verdict, _)) => Since::Was(answer.to_owned(), word_of(verdict)),
+    let since = match there.and_then(Was::read) {
+        Some(was) => was.since(who, mark, &now, &print),
         None if is_first => Since::Same,
         None => Since::New,
     };
-    let word = sheet.decisive().map_or(sheet.verdict().words(), Check::word);
+    let word = match sheet.decisive() {
+        // A hold is open or shut, whatever its checks say.
+        Some(check) if !entry.is_hold => check.word(),
+        _ => now.word(&mark.calculator),
+    };
     Some(Handed {
         mark: mark.id.clone(),
         title: mark.title.clone(),
@@ -394,19 +451,17 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         word,
         is_held,
         is_moved: mark.ties.iter().any(|tie| survey.standing(tie) != TieState::Fresh),
-        // An inspector reads what is held against a limit: its check has both.
-        figures: match who {
-            Who::Owner | Who::Inspector => Vec::new(),
-            Who::Electrician | Who::Mechanical => sheet.figures.clone(),
-        },
-        checks: checks.cloned().collect(),
-        parts: parts.cloned().collect(),
+        figures: shown.figures.to_vec(),
+        checks: shown.checks.into_iter().cloned().collect(),
+        parts: shown.parts.into_iter().cloned().collect(),
         // To an owner a drawing shows where in a room a thing is, or the room itself.
         drawing: (who != Who::Owner || shows_places(sheet) || entry.trade == Trade::Framing)
             .then(|| sheet.drawing.clone())
             .flatten(),
+        print,
         since,
         said: said(job, &mark.id),
+        seen: Seen::of(mark, Some(worked)),
         sampled: job.still_sample(&mark.id).len(),
     })
 }
@@ -418,7 +473,8 @@ pub fn hand_over(job: &Job, sheet: &Turnover) -> Edit {
     for number in sheet.numbers() {
         let verdict = if number.is_held { "held" } else { number.verdict.key() };
         let answer = number.headline.amount.exact();
-        edits.push(note_of(sheet.who, &number.mark, [&answer, verdict, &number.title]));
+        let says = [&*answer, verdict, &number.title, &number.print];
+        edits.push(note_of(sheet.who, &number.mark, &says));
     }
     let gone = gone(job, sheet.who).into_iter();
     edits.extend(gone.map(|jot| Edit::Jot { key: jot.key.clone(), says: String::new() }));
@@ -433,147 +489,11 @@ pub fn told(check: &Check) -> Text {
 /// How an answer of before is told: `was 15 ft 8 in, within`.
 pub fn told_before(answer: &str, verdict: &'static Phrase) -> Text {
     match Amount::from_exact(answer) {
+        Some(Amount::Day(day)) => say!(w::WAS, calendar::told(day), verdict),
         Some(amount) => say!(w::WAS, amount, verdict),
         None => say!(w::WAS, answer, verdict),
     }
 }
 
 #[cfg(test)]
-mod tests {
-    use super::super::samples::stamp;
-    use super::super::{apply, demo};
-    use super::*;
-    use crate::measure::Units;
-    use crate::wire::Node;
-    use crate::words::Voice;
-
-    fn job() -> Job {
-        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
-        for (entry, step) in catalog::ALL.iter().zip(1..) {
-            let (units, basis) = (Units::Customary, <_>::default());
-            let mark = Mark::new(entry, &entry.sample(), units, basis, None, &stamp(step)).unwrap();
-            let mark = Mark { title: entry.id.into(), spot: "Den".into(), ..mark };
-            apply(&mut job, Edit::Keep(mark), &stamp(step)).unwrap();
-        }
-        job
-    }
-
-    fn made(job: &Job, who: Who) -> Turnover {
-        turnover(job, &Survey::of(job), who)
-    }
-
-    fn changed(job: &mut Job, title: &str, path: &str, value: &str) {
-        let mark = job.marks.iter().find(|mark| mark.title == title).unwrap().clone();
-        let entry = catalog::find(&mark.calculator).unwrap();
-        let mut input = mark.input.clone();
-        input.put(path, Node::text(value));
-        let now =
-            Mark::new(entry, &input, Units::Customary, <_>::default(), None, &stamp(90)).unwrap();
-        let now = Mark { id: mark.id, title: mark.title, spot: mark.spot, ..now };
-        apply(job, Edit::Change(now), &stamp(91)).unwrap();
-    }
-
-    #[test]
-    fn each_gets_what_is_theirs() {
-        let job = job();
-        let titles = |who| -> Vec<String> {
-            made(&job, who).numbers().map(|number| number.title.clone()).collect()
-        };
-        let (cables, air) = (titles(Who::Electrician), titles(Who::Mechanical));
-        assert!(cables.contains(&"box-fill".into()) && cables.contains(&"drilling".into()));
-        assert!(air.contains(&"register-throw".into()) && !air.contains(&"box-fill".into()));
-        let all = titles(Who::Inspector);
-        // Of a trade's numbers the inspector gets those that something is held against.
-        let survey = Survey::of(&job);
-        for mark in
-            job.marks.iter().filter(|it| cables.contains(&it.title) || air.contains(&it.title))
-        {
-            let Some(Ok(worked)) = survey.worked(&mark.id) else { panic!("{}", mark.title) };
-            assert_eq!(
-                all.contains(&mark.title),
-                !worked.sheet.checks.is_empty(),
-                "{}",
-                mark.title
-            );
-        }
-        assert!(!all.contains(&"room".into()));
-        assert!(titles(Who::Owner).contains(&"register-spots".into()));
-    }
-
-    #[test]
-    fn the_next_sheet_tells_what_changed() {
-        let mut job = job();
-        let first = made(&job, Who::Electrician);
-        assert!(!first.has_changed() && first.last.is_none());
-        let edit = hand_over(&job, &first);
-        apply(&mut job, edit, &stamp(60)).unwrap();
-        let same = made(&job, Who::Electrician);
-        assert_eq!(same.last, Some(stamp(60).moment()));
-        assert!(!same.has_changed());
-        let before = first.numbers().find(|it| it.title == "cable-securing").unwrap();
-        changed(&mut job, "cable-securing", "run", "40 ft");
-        let gone = job.marks.iter().find(|mark| mark.title == "hole-cables").unwrap().id.clone();
-        apply(&mut job, Edit::Remove(gone), &stamp(92)).unwrap();
-        let next = made(&job, Who::Electrician);
-        let since = |title: &str| {
-            next.numbers().find(|it| it.title == title).map(|it| it.since.clone()).unwrap()
-        };
-        let answer = before.headline.amount.exact();
-        assert_eq!(since("cable-securing"), Since::Was(answer, Verdict::Within.words()));
-        assert_eq!(since("box-fill"), Since::Same);
-        assert_eq!(next.gone, ["hole-cables"]);
-        assert!(next.has_changed());
-        // Another's sheet knows nothing of this one.
-        assert!(!made(&job, Who::Inspector).has_changed());
-        let edit = hand_over(&job, &next);
-        apply(&mut job, edit, &stamp(93)).unwrap();
-        let then = made(&job, Who::Electrician);
-        assert!(!then.has_changed() && then.gone.is_empty());
-    }
-
-    #[test]
-    fn what_an_owner_said_was_said_of_an_answer() {
-        let mut job = job();
-        let number = |job: &Job| {
-            let sheet = made(job, Who::Owner);
-            sheet.numbers().find(|it| it.title == "register-spots").unwrap().clone()
-        };
-        let here = number(&job);
-        let answer = here.headline.amount.exact();
-        apply(&mut job, say_of(&here.mark, Some(Word::Agree), &answer), &stamp(60)).unwrap();
-        let said = number(&job).said.unwrap();
-        assert_eq!((said.word, said.of, said.at), (Word::Agree, answer, stamp(60).moment()));
-        apply(&mut job, say_of(&here.mark, None, ""), &stamp(61)).unwrap();
-        assert_eq!(number(&job).said, None);
-    }
-
-    #[test]
-    fn the_inspector_reads_every_check_with_its_source() {
-        let job = job();
-        let sheet = made(&job, Who::Inspector);
-        let survey = Survey::of(&job);
-        for number in sheet.numbers() {
-            let Some(Ok(worked)) = survey.worked(&number.mark) else { panic!("worked above") };
-            assert_eq!(number.checks, worked.sheet.checks);
-            for check in &number.checks {
-                assert!(sheet.sources.iter().any(|source| source.key == check.source.key));
-            }
-        }
-    }
-
-    #[test]
-    fn the_demo_has_a_sheet_for_each() {
-        let demo = demo(Voice::default());
-        for who in [Who::Electrician, Who::Inspector] {
-            assert!(made(&demo, who).numbers().count() > 0, "{who:?}");
-        }
-    }
-
-    #[test]
-    fn every_reader_has_a_name_in_addresses() {
-        for who in Who::ALL {
-            assert_eq!(Who::from_key(who.key()), Some(who));
-        }
-        assert_eq!(Who::from_key("nobody"), None);
-    }
-}
+mod tests;
