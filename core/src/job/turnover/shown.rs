@@ -64,7 +64,7 @@ impl Shown<'_> {
                 }
             }
         }
-        for drawing in self.drawing {
+        if let Some(drawing) = self.drawing {
             for text in &drawing.twin {
                 line("", &[text]);
             }
