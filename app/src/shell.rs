@@ -6,7 +6,7 @@ use crate::home::home;
 use crate::question::{Opening, open, question_page};
 use crate::route::{self, Route};
 use crate::settings_page::settings_page;
-use crate::store::{Draft, Trouble};
+use crate::store::Trouble;
 use crate::update_bar::{update_bars, version};
 use crate::{backup, jobs, speech, store, words as w};
 use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
@@ -176,12 +176,7 @@ fn page(desk: Desk, route: Route) -> El {
         Route::Sheet(id, who) => jobs::turnover_page(desk, id, who),
         Route::Ready(id) => jobs::ready_page(desk, id),
         Route::Calculator(id) => match catalog::find(&id) {
-            Some(entry) => {
-                let settings = desk.settings.get_untracked();
-                let draft = store::draft(&id).map(|draft| unbound(desk, entry, draft));
-                let opening = open(entry, draft, desk.present().as_ref(), &settings);
-                question_page(desk, opening, true)
-            }
+            Some(entry) => question_page(desk, open(desk, entry), true),
             None => nowhere(&w::NOWHERE),
         },
         Route::Question(link) => match catalog::find(&link.calculator) {
@@ -201,14 +196,6 @@ fn page(desk: Desk, route: Route) -> El {
     };
     request_animation_frame(heading);
     view
-}
-
-/// A draft as a calculator's door opens it: one that stands word for word for a saved number is
-/// a start for another; one with changes not yet saved still stands for it.
-fn unbound(desk: Desk, entry: &Entry, draft: Draft) -> Draft {
-    let saved = draft.mark.as_ref().and_then(|place| desk.saved_input(place));
-    let same = entry.canonical(&draft.input, draft.units).is_ok_and(|now| Some(now) == saved);
-    if same { Draft { mark: None, ..draft } } else { draft }
 }
 
 /// Paper has nothing to tap: what is folded is opened for it, and folded again after.

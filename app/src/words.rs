@@ -265,6 +265,16 @@ words! {
     MARK_GONE = "This number was removed in another tab. Save keeps it as a new one.", es "Este número se quitó en otra pestaña. «Guardar» lo guarda como nuevo.";
     JOB_GONE = "The job that this was for is no longer here. Save puts it in {0}.", es "El trabajo de este número ya no está aquí. «Guardar» lo pone en {0}.";
     NOT_SAVED = "Not saved.", es "No está guardado.";
+    SAVED_SINCE = "What is saved changed since: {0}.", es "Lo guardado cambió desde entonces: {0}.";
+    OPEN_SAVED = "Open what is saved", es "Abrir lo guardado";
+    EDIT_WAITS = "An edit of {0} waits, not saved.", es "Espera un cambio de {0}, sin guardar.";
+    EDIT_WAITS_GONE = "An edit of a number that is not here waits, not saved.", es "Espera un cambio de un número que ya no está aquí, sin guardar.";
+    TYPED_WAITS = "What you typed here before waits, not saved.", es "Espera lo que escribió antes aquí, sin guardar.";
+    EDIT_GO_ON = "Go on with the edit", es "Seguir con el cambio";
+    EDIT_DROP = "Drop the edit", es "Descartar el cambio";
+    EDIT_DROPPED = "The edit is dropped.", es "El cambio se descartó.";
+    SAVED_ALREADY = "The same as {0}, saved already.", es "Lo mismo que {0}, ya guardado.";
+    SAVE_ALL_THE_SAME = "Save it all the same", es "Guardarlo de todos modos";
     TITLE = "Title", es "Título";
     SPOT = "Room or spot", es "Cuarto o lugar";
     NOTE = "Note", es "Nota";

@@ -6,7 +6,7 @@ use super::share::{Shared, share};
 use crate::desk::Desk;
 use crate::elements::{El, Piece, el, flag, focus_soon, live, live_text, on_change, text, when};
 use crate::jobs;
-use crate::question::{EVIDENCE, Origin, Question};
+use crate::question::{EVIDENCE, Origin, Question, source_name};
 use crate::sheet_view::{orphaned_undo, undo_line};
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Links, MarkPlace};
@@ -28,6 +28,8 @@ enum Done {
     Nothing,
     /// A number was saved.
     Saved { place: MarkPlace, over: bool, inverse: Box<Edit> },
+    /// The job has a number of this name that says the same.
+    Twin(String),
     /// It could not be.
     Refused(Text),
     /// A saving was taken back.
@@ -59,11 +61,23 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         let place = question.mark.get()?;
         desk.job(&place.job)?.mark(&place.mark).cloned()
     }));
+    // What is gone on with, or opened anew, was shown as it is by now.
+    on_change(
+        move || question.saved.track(),
+        move || {
+            seen.set_value(
+                question
+                    .mark
+                    .get_untracked()
+                    .and_then(|place| desk.job(&place.job)?.mark(&place.mark).cloned()),
+            );
+        },
+    );
     // Where another tab took it, or its job, a save is told where it goes before it is made.
     let lost =
         text(move || lost(desk, question, seen).map(|it| speech::say(&it)).unwrap_or_default());
     let tap = move |over: Option<MarkPlace>| {
-        done.set(save(desk, question, over, seen).unwrap_or_else(Done::Refused));
+        done.set(save(desk, question, over, seen, false).unwrap_or_else(Done::Refused));
     };
     let buttons = live(move || {
         if saved.get() {
@@ -74,7 +88,10 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
                 let new = button(&w::SAVE_NEW).tap(move || tap(None));
                 // What was changed may be another number as well as a better one.
                 let new = if question.changed.get() { new.class("main") } else { new };
-                let over = with_keys(button(&w::SAVE_OVER).class("main"));
+                let over = with_keys(button(&w::SAVE_OVER));
+                // Over what nobody here has seen, it is no tap to fall into.
+                let over =
+                    if question.against.get().has_moved() { over } else { over.class("main") };
                 Piece::all([over.tap(move || tap(Some(place.clone()))), new])
             }
             None => with_keys(button(&w::SAVE).class("main")).tap(move || tap(None)).into(),
@@ -93,7 +110,7 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
             let text = text.unwrap_or_default();
             (!text.is_empty()).then(|| el("p").class("now").text(&text)).into()
         }
-        done_so => says(desk, question, done, done_so),
+        done_so => says(desk, question, done, done_so, seen),
     });
     let details = live(move || match &*done.read() {
         Done::Saved { place, .. } => jobs::details(desk, place.clone()),
@@ -147,12 +164,14 @@ fn follow_keys() {
     on_cleanup(move || hears.remove());
 }
 
-/// Saves the question as a mark: over the one at `over`, else as a new one.
+/// Saves the question as a mark: over the one at `over`, else as a new one. One that says the same as
+/// another of its job is `asked` for: both would count in what to buy.
 fn save(
     desk: Desk,
     question: Question,
     over: Option<MarkPlace>,
     seen: StoredValue<Option<Mark>>,
+    asked: bool,
 ) -> Result<Done, Text> {
     let refused = |refusal: Refusal| refusal.says();
     let draft = question.draft.get_untracked();
@@ -210,6 +229,14 @@ fn save(
             (place.job, inverse, mark)
         }
         None => {
+            // What nobody measured counts for nothing, however often it is there.
+            if !asked
+                && !question.is_untouched()
+                && let Some(name) =
+                    untrack(|| desk.job(&goes_to)).and_then(|job| twin(&job, &fresh))
+            {
+                return Ok(Done::Twin(name));
+            }
             let mark = Mark { title: title(question, &draft), ..fresh };
             let mark = linked(&goes_to, mark);
             let mut edits = vec![Edit::Keep(mark.clone())];
@@ -219,10 +246,20 @@ fn save(
         }
     };
     seen.set_value(Some(mark.clone()));
+    question.saved.set(Some(mark.input.clone()));
     question.links.set(Links::of(&job, mark.ties, mark.behind));
     let place = MarkPlace { job, mark: mark.id };
     question.mark.set(Some(place.clone()));
     Ok(Done::Saved { place, over: is_over, inverse: Box::new(inverse) })
+}
+
+/// The name of a number of the job that says the same as this one.
+fn twin(job: &Job, fresh: &Mark) -> Option<String> {
+    let is_it = |mark: &&Mark| {
+        (&mark.calculator, mark.version, &mark.input)
+            == (&fresh.calculator, fresh.version, &fresh.input)
+    };
+    job.marks.iter().find(is_it).map(|mark| source_name(mark, None))
 }
 
 /// The job of the number that is open, if it is one of the person's own.
@@ -320,10 +357,33 @@ fn saved_so(desk: Desk, job: &str, over: bool) -> Text {
     }
 }
 
-fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece {
+fn says(
+    desk: Desk,
+    question: Question,
+    done: RwSignal<Done>,
+    so: Done,
+    seen: StoredValue<Option<Mark>>,
+) -> Piece {
     let line = |text: &str| el("p").text(text);
     match so {
         Done::Nothing => Piece::NONE,
+        Done::Twin(name) => {
+            let same = move || {
+                done.set(save(desk, question, None, seen, true).unwrap_or_else(Done::Refused));
+            };
+            let leave = move || {
+                done.set(Done::Nothing);
+                back_to_bar();
+            };
+            let says = el("p")
+                .class("undo now")
+                .attr("tabindex", "-1")
+                .with(el("span").text(&speech::say(&say!(w::SAVED_ALREADY, name))));
+            says.clone().focus_in_place();
+            says.with(button(&w::SAVE_ALL_THE_SAME).tap(same))
+                .with(button(&w::RESTORE_LEAVE).tap(leave))
+                .into()
+        }
         Done::Refused(text) => line(&speech::say(&text)).class("fault").into(),
         Done::TakenBack { over } => {
             let says = if over { &w::SAVED_AS_BEFORE } else { &w::NO_LONGER_SAVED };
@@ -344,11 +404,12 @@ fn says(desk: Desk, question: Question, done: RwSignal<Done>, so: Done) -> Piece
             let said = text(move || speech::say(&saved_so(desk, &job, over)));
             let job = place.job.clone();
             let in_doubt = flag(move || matches!(desk.held(&job), Held::Not(_)));
-            let (at, home) = (place.clone(), place.job.clone());
+            let (at, home, at_undo) = (place.clone(), place.job.clone(), place.clone());
             let undo = move || {
                 if desk.edit(&home, (*inverse).clone()).is_ok() {
-                    if !over {
-                        question.mark.set(None);
+                    match over {
+                        true => question.saved.set(untrack(|| desk.saved_input(&at_undo))),
+                        false => question.mark.set(None),
                     }
                     done.set(Done::TakenBack { over });
                     back_to_bar();

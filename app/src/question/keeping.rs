@@ -4,7 +4,7 @@ use super::Question;
 use crate::desk::Desk;
 use crate::elements::on_change;
 use crate::later::{Because, later};
-use crate::{route, store};
+use crate::route;
 use leptos::prelude::{GetValue, SetValue, StoredValue};
 
 /// Follows a question for as long as its page is open. `address` tells whether the address
@@ -20,7 +20,7 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         if question.draft.is_disposed() {
             return;
         }
-        store::save_draft(question.entry.id, &question.as_draft());
+        question.keep_draft();
         desk.look();
         if because == Because::Paused && here.get_value() == route::here() {
             route::replace(&route::question(&question.link()));
@@ -34,6 +34,7 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         question.mark.track();
         question.links.track();
         question.sampled.track();
+        question.saved.track();
     };
     on_change(read, soon);
 }

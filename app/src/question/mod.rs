@@ -14,6 +14,7 @@ mod sources;
 mod together;
 mod typing;
 mod undoing;
+mod waiting;
 mod wholes;
 
 pub(crate) use links::{Linked, as_typed, linked};
@@ -25,7 +26,7 @@ pub(crate) use undoing::{EVIDENCE, OWN, START, Undo};
 
 use crate::desk::Desk;
 use crate::signal::{Memo, RwSignal};
-use crate::store::{Draft, Links, MarkPlace};
+use crate::store::{Against, Draft, Links, MarkPlace};
 use crate::{clock, elements};
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
@@ -86,6 +87,10 @@ pub(crate) struct Open {
     sampled: RwSignal<Vec<String>>,
     /// Those of them that are asked as things stand.
     pub(crate) from_sample: Memo<Vec<String>>,
+    /// What the mark was worked from when it was last opened or saved here.
+    pub(crate) saved: RwSignal<Option<Node>>,
+    /// How what goes in compares with that, and with what the mark says now.
+    pub(crate) against: Memo<Against>,
     /// What goes in is no longer what the mark was saved with.
     pub(crate) changed: Memo<bool>,
     /// The quantities of its job that its inputs could take.
@@ -100,6 +105,12 @@ pub(crate) struct Open {
     pub(crate) undo: RwSignal<Option<Undo>>,
     /// What one tap took all of, and the fields that it has nothing for.
     left: RwSignal<Option<(String, Vec<&'static Phrase>)>>,
+    /// What was typed last in this calculator is this question.
+    is_draft: RwSignal<bool>,
+    /// Edits that wait in this calculator.
+    waiting: RwSignal<Vec<Draft>>,
+    /// The edit that was dropped last.
+    dropped: RwSignal<Option<Draft>>,
     /// The path of the field whose names are offered.
     pub(crate) naming: RwSignal<String>,
     /// The name that is being typed.
@@ -123,8 +134,8 @@ pub(crate) struct Open {
 impl Question {
     /// Opens a question in the present owner.
     pub(crate) fn new(desk: Desk, opening: Opening) -> Self {
-        let Opening { entry, input, units, basis, origin, mark, links, sampled, left_out } =
-            opening;
+        let Opening { entry, input, units, basis, origin, mark, links, sampled, .. } = opening;
+        let Opening { left_out, saved, is_draft, .. } = opening;
         let (draft, units) = (RwSignal::new(input), RwSignal::new(units));
         let (basis, links) = (RwSignal::new(basis), RwSignal::new(links));
         let mark = RwSignal::new(mark);
@@ -168,13 +179,17 @@ impl Question {
             faults.append(&mut ahead);
             Err(faults)
         });
-        let changed = Memo::new(move |_| {
+        let then = RwSignal::new(saved);
+        let against = Memo::new(move |_| {
             let saved = mark.with(|place| place.as_ref().and_then(|place| desk.saved_input(place)));
-            let Some(saved) = saved else { return false };
+            let Some(saved) = saved else { return Against::Nothing };
             seen.follow();
             let units = units.get_untracked();
-            draft.with_untracked(|draft| entry.canonical(draft, units)) != Ok(saved)
+            let now = draft.with_untracked(|draft| entry.canonical(draft, units)).ok();
+            then.with(|then| Against::of(now.as_ref(), then.as_ref(), Some(&saved)))
         });
+        let changed =
+            elements::flag(move || !matches!(against.get(), Against::Nothing | Against::Same));
         let comparing = elements::flag(move || {
             let waits = entry.electrical && is_long.get() && rested.get() != version.get();
             waits && worked.with(Result::is_ok)
@@ -197,6 +212,8 @@ impl Question {
             links,
             sampled,
             from_sample,
+            saved: then,
+            against,
             changed,
             sources: Memo::new(move |_| sources::sources(desk, mark)),
             linked: Memo::new(move |_| links::all_linked(desk, links)),
@@ -204,6 +221,9 @@ impl Question {
             cut: RwSignal::new(None),
             undo: RwSignal::new(None),
             left: RwSignal::new(None),
+            is_draft: RwSignal::new(is_draft),
+            waiting: RwSignal::new(waiting::all(entry, is_draft)),
+            dropped: RwSignal::new(None),
             naming: RwSignal::new(String::new()),
             renaming: RwSignal::new(None),
             worked,
@@ -224,11 +244,13 @@ impl Question {
 
     /// The whole question as a draft.
     fn as_draft(self) -> Draft {
+        let mark = self.mark.get_untracked();
         Draft {
+            saved: self.saved.get_untracked().filter(|_| mark.is_some()),
             input: self.draft.get_untracked(),
             units: self.units.get_untracked(),
             basis: self.basis.get_untracked(),
-            mark: self.mark.get_untracked(),
+            mark,
             links: self.links.get_untracked(),
             sampled: Some(self.sampled.get_untracked()),
         }

@@ -1,7 +1,8 @@
 //! What a calculator opens with: a link's question, a mark's, the last one typed, or the sample.
 
 use super::Origin;
-use crate::store::{Draft, Links, MarkPlace, Settings};
+use crate::desk::Desk;
+use crate::store::{self, Against, Draft, Links, MarkPlace};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
 use ledgerboard_core::fields::{plain, without_evidence};
@@ -29,17 +30,63 @@ pub(crate) struct Opening {
     pub(crate) sampled: Vec<String>,
     /// It came by an address with evidence, which is not taken from one.
     pub(crate) left_out: bool,
+    /// What its mark was worked from when it was last opened or saved here.
+    pub(crate) saved: Option<Node>,
+    /// It is what was typed last: writing it anew loses nothing.
+    pub(crate) is_draft: bool,
 }
 
 /// What a calculator opens with when only its name is given: what was typed last, else its sample
-/// under the present job's editions and units.
-pub(crate) fn open(
-    entry: &'static Entry,
-    draft: Option<Draft>,
-    job: Option<&Job>,
-    settings: &Settings,
-) -> Opening {
-    if let Some(Draft { input, units, basis, mark, links, sampled }) = draft {
+/// under the present job's editions and units. What says the same as a saved number is a start for
+/// another one, and so is what nobody edited since: that says what is saved by now. An edit that was
+/// not saved still stands for its number.
+pub(crate) fn open(desk: Desk, entry: &'static Entry) -> Opening {
+    let Some(draft) = store::draft(entry.id) else { return sample(desk, entry) };
+    let place = draft.mark.clone();
+    let saved = desk.jobs.with_untracked(|jobs| {
+        let place = place.as_ref()?;
+        let job = jobs.iter().find(|job| job.id == place.job)?;
+        let mark = job.mark(&place.mark)?;
+        let against = draft.against(entry, Some(&mark.input));
+        let is_known = (&*mark.calculator, mark.version) == (entry.id, entry.version);
+        let follows = against == Against::Behind && is_known;
+        Some((against, follows.then(|| Opening::of_mark(entry, job, mark))))
+    });
+    match saved {
+        Some((Against::Same, _)) => Opening::of_draft(entry, Draft { mark: None, ..draft }),
+        Some((Against::Behind, Some(opening))) => {
+            // A reload asks for these values by its address, and finds all that belongs to them.
+            store::save_draft(entry.id, &opening.as_draft());
+            Opening { mark: None, origin: Origin::Left, is_draft: true, ..opening }
+        }
+        _ => Opening::of_draft(entry, draft),
+    }
+}
+
+fn sample(desk: Desk, entry: &'static Entry) -> Opening {
+    let units = desk.settings.with_untracked(|settings| settings.units);
+    let (units, basis) =
+        desk.present().map_or((units, Basis::default()), |job| (job.units, job.basis));
+    let input = plain(entry.rows, &entry.sample(), units);
+    Opening {
+        entry,
+        sampled: entry.of_sample(&input, units),
+        input,
+        units,
+        basis,
+        origin: Origin::Sample,
+        mark: None,
+        links: Links::default(),
+        left_out: false,
+        saved: None,
+        is_draft: false,
+    }
+}
+
+impl Opening {
+    /// What was typed before.
+    pub(super) fn of_draft(entry: &'static Entry, draft: Draft) -> Self {
+        let Draft { input, units, basis, mark, links, sampled, saved } = draft;
         let from = if mark.is_some() { Origin::Own } else { Origin::Left };
         let input = filled(entry, &input, units);
         // An older version didn't note it: what says the same as the sample is taken for it.
@@ -48,19 +95,34 @@ pub(crate) fn open(
             None => entry.of_sample(&input, units),
         });
         let origin = origin(entry, &input, units, &sampled, from);
-        let left_out = false;
-        return Opening { entry, input, units, basis, origin, mark, links, sampled, left_out };
+        Self {
+            entry,
+            input,
+            units,
+            basis,
+            origin,
+            mark,
+            links,
+            sampled,
+            left_out: false,
+            saved,
+            is_draft: true,
+        }
     }
-    let (units, basis) =
-        job.map_or((settings.units, Basis::default()), |job| (job.units, job.basis));
-    let input = plain(entry.rows, &entry.sample(), units);
-    let links = Links::default();
-    let sampled = entry.of_sample(&input, units);
-    let origin = Origin::Sample;
-    Opening { entry, input, units, basis, origin, mark: None, links, sampled, left_out: false }
-}
 
-impl Opening {
+    /// The same as a draft.
+    fn as_draft(&self) -> Draft {
+        Draft {
+            input: self.input.clone(),
+            units: self.units,
+            basis: self.basis,
+            mark: self.mark.clone(),
+            links: self.links.clone(),
+            sampled: Some(self.sampled.clone()),
+            saved: self.saved.clone(),
+        }
+    }
+
     /// A link's question. Where it is word for word what was typed last, but for evidence, which
     /// no link carries, it is that draft with all that belongs to it: a reload loses nothing.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
@@ -74,11 +136,13 @@ impl Opening {
         let input = filled(entry, &input, units);
         // An address carries values and never links: those are of one job on one phone. Nor does it
         // tell who typed them: what says the same as the sample is taken for it.
-        let (mark, links, sampled) =
-            same.map_or_else(Default::default, |draft| (draft.mark, draft.links, draft.sampled));
+        let is_draft = same.is_some();
+        let (mark, links, sampled, saved) = same.map_or_else(Default::default, |draft| {
+            (draft.mark, draft.links, draft.sampled, draft.saved)
+        });
         let sampled = sampled.unwrap_or_else(|| entry.of_sample(&input, units));
         let origin = origin(entry, &input, units, &sampled, from);
-        Self { entry, input, units, basis, origin, mark, links, sampled, left_out }
+        Self { entry, input, units, basis, origin, mark, links, sampled, left_out, saved, is_draft }
     }
 
     /// A kept mark's question. The invented job's evidence stays there: saved from here, it would
@@ -101,13 +165,15 @@ impl Opening {
                 false => job.still_sample(&mark.id),
             },
             left_out: false,
+            saved: Some(input.clone()),
+            is_draft: false,
         }
     }
 }
 
 /// Where a question comes from: the sample is the sample, whichever way it came, until some of it is
 /// a person's own.
-fn origin(
+pub(super) fn origin(
     entry: &'static Entry,
     input: &Node,
     units: Units,

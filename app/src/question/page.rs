@@ -1,6 +1,7 @@
 //! A calculator's page: answer, fields, drawing, and all that stands behind the answer, in that
 //! order on a phone, to the eye and to a reader alike.
 
+use super::waiting;
 use super::wholes::Whole;
 use super::{Opening, Origin, Question, START, keeping, links, source_name};
 use crate::desk::{Desk, OnPage};
@@ -41,7 +42,8 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         .with(el("h1").attr("tabindex", "-1").say(question.entry.name))
         .with(live(move || stands_for(desk, question)))
         .with(question.left_out.then(|| el("p").class("now").say(&w::NO_EVIDENCE)));
-    let side = el("div").class("side").with(sheet_view::answer(question));
+    let side = el("div").class("side").with(waiting::notices(question));
+    let side = side.with(sheet_view::answer(question));
     let form = el("section")
         .class("fields")
         .attr("aria-labelledby", "fields")

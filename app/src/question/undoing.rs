@@ -27,6 +27,8 @@ pub(crate) struct Undo {
     origin: Origin,
     /// The mark that it stood for.
     mark: Option<MarkPlace>,
+    /// What that was worked from when it was last opened or saved here.
+    saved: Option<Node>,
     /// What it took from other marks.
     links: Links,
     /// What was still the sample's.
@@ -51,7 +53,8 @@ impl Question {
     pub(super) fn undo_to(self, place: &str, before: Vec<Put>) -> Undo {
         let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
         let (links, sampled) = (self.links.get_untracked(), self.sampled.get_untracked());
-        Undo { place: place.to_owned(), before, origin, mark, links, sampled, says: String::new() }
+        let (saved, says) = (self.saved.get_untracked(), String::new());
+        Undo { place: place.to_owned(), before, origin, mark, saved, links, sampled, says }
     }
 
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
@@ -77,6 +80,7 @@ impl Question {
             });
             self.origin.set(undo.origin);
             self.mark.set(undo.mark);
+            self.saved.set(undo.saved);
             self.links.set(undo.links);
             self.sampled.set(undo.sampled);
             self.undo.set(None);

@@ -28,6 +28,9 @@ pub(crate) struct Draft {
     /// The inputs, by path, that nobody has typed or chosen since the sample stood there; none where
     /// an older version wrote it.
     pub(crate) sampled: Option<Vec<String>>,
+    /// What its mark was worked from when it was last opened or saved here; none where an older
+    /// version wrote it.
+    pub(crate) saved: Option<Node>,
 }
 
 /// What a question takes from the marks of a job.
@@ -81,6 +84,7 @@ impl Draft {
             sampled: node
                 .get("sampled")
                 .map(|_| node.items("sampled").iter().filter_map(Node::leaf).collect()),
+            saved: node.get("saved").cloned(),
         })
     }
 
@@ -99,6 +103,9 @@ impl Draft {
         }
         if let Some(paths) = &self.sampled {
             node.put("sampled", Node::List(paths.iter().map(|path| Node::text(path)).collect()));
+        }
+        if let Some(saved) = &self.saved {
+            node.put("saved", saved.clone());
         }
         node.put("input", self.input.clone());
         node
@@ -128,7 +135,8 @@ mod tests {
             ),
         ] {
             let basis = Basis { electrical };
-            let draft = Draft { input: input.clone(), units, basis, mark, links, sampled };
+            let saved = mark.as_ref().map(|_| input.clone());
+            let draft = Draft { input: input.clone(), units, basis, mark, links, sampled, saved };
             assert_eq!(Draft::read(&draft.write()), Some(draft));
         }
         assert_eq!(Draft::read(&Node::EMPTY), None);

@@ -6,6 +6,7 @@
 //! before everything has been read. What can't be read is copied aside before anything takes its
 //! place, and never dropped. Nothing counts as saved unless a store has it whole.
 
+mod against;
 mod aside;
 mod book;
 mod draft;
@@ -18,9 +19,11 @@ mod note;
 mod settings;
 mod starting;
 mod stay;
+mod waiting;
 mod working;
 mod writing;
 
+pub(crate) use against::Against;
 pub(crate) use aside::{Aside, all as set_aside, of_job};
 pub(crate) use book::{Held, held, shut};
 pub(crate) use draft::{Draft, Links, MarkPlace};
@@ -30,10 +33,12 @@ pub(crate) use news::{News, listen};
 pub(crate) use note::{left, opened, opening, stopped_at};
 pub(crate) use settings::Settings;
 pub(crate) use stay::stays;
+pub(crate) use waiting::{let_wait, wait_no_more, waiting};
 pub(crate) use writing::{once_held, remove, save, try_again, try_soon};
 
 use crate::words as w;
 use js_sys::Reflect;
+use ledgerboard_core::catalog;
 use ledgerboard_core::job::Job;
 use ledgerboard_core::job::record::RecordProblem;
 use ledgerboard_core::say;
@@ -46,6 +51,8 @@ use wasm_bindgen::JsValue;
 const ALL: &str = "ledgerboard.";
 const JOB: &str = "ledgerboard.job.";
 const DRAFT: &str = "ledgerboard.draft.";
+/// Before the name of a calculator: edits that wait there.
+const WAITING: &str = "ledgerboard.waiting.";
 const SETTINGS: &str = "ledgerboard.settings";
 const LIST: &str = "ledgerboard.list";
 /// What can't be read: when it was set aside, then the name it had.
@@ -129,8 +136,8 @@ thread_local! {
     static STOPPED: Cell<bool> = const { Cell::new(false) };
     /// What keeps the mirror from taking anything.
     static MIRROR: Cell<Option<Trouble>> = const { Cell::new(None) };
-    /// Why what is being typed was not kept, with its name and text.
-    static TYPED: RefCell<Option<(Trouble, String, Node)>> = const { RefCell::new(None) };
+    /// What is being typed and was not kept, in its order: why, its name and its text.
+    static TYPED: RefCell<Vec<(Trouble, String, Node)>> = const { RefCell::new(Vec::new()) };
 }
 
 /// What an error of the browser's stores means.
@@ -166,7 +173,7 @@ pub(crate) fn trouble() -> Option<Trouble> {
     if local == Some(Trouble::Blocked) && mirror == Some(Trouble::Blocked) {
         return Some(Trouble::Blocked);
     }
-    let typed = TYPED.with_borrow(|typed| typed.as_ref().map(|(trouble, ..)| *trouble));
+    let typed = TYPED.with_borrow(|typed| typed.first().map(|(trouble, ..)| *trouble));
     let typed = typed.map(|trouble| match trouble {
         Trouble::Full => Trouble::TypedFull,
         Trouble::Blocked => Trouble::OnlyJobs,
@@ -280,9 +287,13 @@ pub(crate) fn draft(calculator: &str) -> Option<Draft> {
 }
 
 /// Makes what was typed last in a calculator the start of another number: it stands for none that
-/// is saved, and takes from no other job.
+/// is saved, and takes from no other job. Where it is an edit of one that is saved, that waits.
 pub(crate) fn detach_draft(calculator: &str, job: &str) {
     if let Some(mut draft) = draft(calculator) {
+        if catalog::find(calculator).is_some_and(|entry| draft.is_edit(entry)) {
+            let_wait(calculator, draft.clone());
+        }
+        draft.saved = None;
         draft.mark = None;
         if draft.links.job != job {
             draft.links = Links::default();
@@ -303,17 +314,39 @@ pub(crate) fn drop_draft(calculator: &str) {
     note::dare(&name);
 }
 
+/// Forgets what was typed last in a calculator.
+pub(crate) fn forget_draft(calculator: &str) {
+    if may_write().is_ok() {
+        let name = draft_name(calculator);
+        TYPED.with_borrow_mut(|typed| typed.retain(|(_, it, _)| *it != name));
+        local::remove(&name);
+    }
+}
+
 /// Writes what is being typed, or the settings. What finds no place is written once there is some.
 fn write_typed(name: String, node: Node) {
-    let written = may_write().and_then(|()| local::write_node(&name, &node));
-    TYPED.set(written.err().map(|trouble| (trouble, name, node)));
+    TYPED.with_borrow_mut(|typed| {
+        typed.retain(|(_, it, _)| *it != name);
+        typed.push((Trouble::Stopped, name, node));
+    });
+    type_again();
 }
 
 /// There may be room again.
 fn type_again() {
-    if let Some((_, name, node)) = TYPED.take() {
-        write_typed(name, node);
+    let mut left: Vec<(Trouble, String, Node)> = Vec::new();
+    for (_, name, node) in TYPED.take() {
+        // A draft is not written over before what waits of it is kept.
+        let waits = left.iter().find(|(_, it, _)| it.starts_with(WAITING));
+        let written = match waits {
+            Some((trouble, ..)) if name.starts_with(DRAFT) => Err(*trouble),
+            _ => may_write().and_then(|()| local::write_node(&name, &node)),
+        };
+        if let Err(trouble) = written {
+            left.push((trouble, name, node));
+        }
     }
+    TYPED.set(left);
 }
 
 /// Keeps what is being typed.

@@ -1,0 +1,206 @@
+//! Edits that were not saved: one over a number that has changed since, and those that gave way to
+//! another question. None is lost before a person says so.
+
+use super::{Opening, Origin, Question, source_name};
+use crate::elements::{El, Piece, el, focus_soon, live};
+use crate::store::{self, Draft};
+use crate::{jobs, speech, words as w};
+use ledgerboard_core::catalog::Entry;
+use ledgerboard_core::say;
+use ledgerboard_core::words::{Phrase, Text};
+use leptos::prelude::untrack;
+
+/// The edits that wait in a calculator; what was typed last is one where another question opens.
+pub(super) fn all(entry: &'static Entry, is_draft: bool) -> Vec<Draft> {
+    let mut all = store::waiting(entry.id);
+    let last = if is_draft { None } else { store::draft(entry.id) };
+    all.extend(last.filter(|last| last.is_edit(entry) && !all.contains(last)));
+    all
+}
+
+impl Question {
+    /// Keeps the draft. An edit of another question that stands in its place waits from then on.
+    pub(super) fn keep_draft(self) {
+        if !self.is_draft.get_untracked() {
+            self.is_draft.set(true);
+            if let Some(last) = store::draft(self.entry.id).filter(|it| it.is_edit(self.entry)) {
+                store::let_wait(self.entry.id, last);
+            }
+        }
+        store::save_draft(self.entry.id, &self.as_draft());
+    }
+
+    /// Goes on with the edit, over what is saved by now.
+    fn go_on(self) {
+        let place = self.mark.get_untracked();
+        self.saved.set(untrack(|| place.and_then(|place| self.desk.saved_input(&place))));
+        focus_soon("h1");
+    }
+
+    /// Opens what is saved; an edit waits.
+    fn open_saved(self) {
+        let Some(place) = self.mark.get_untracked() else { return };
+        let Some(job) = untrack(|| self.desk.job(&place.job)) else { return };
+        let Some(mark) = job.mark(&place.mark) else { return };
+        if (&*mark.calculator, mark.version) == (self.entry.id, self.entry.version) {
+            let now = self.as_draft();
+            if untrack(|| self.against.get()).is_edit() {
+                store::let_wait(self.entry.id, now);
+            }
+            self.put_in(Opening::of_mark(self.entry, &job, mark));
+        }
+    }
+
+    /// Goes on with an edit that waits. What stands here waits in its place, if it was edited.
+    fn take_up(self, edit: Draft) {
+        let id = self.entry.id;
+        self.keep_draft_if_typed(&edit);
+        self.put_in(Opening::of_draft(self.entry, edit.clone()));
+        // Off the list only once it stands in the draft.
+        store::wait_no_more(id, &edit);
+        self.look_what_waits();
+    }
+
+    fn keep_draft_if_typed(self, edit: &Draft) {
+        let now = self.as_draft();
+        let is_edit = match &now.mark {
+            Some(_) => untrack(|| self.against.get()).is_edit(),
+            None => !self.is_untouched() && now.input.leaves() != edit.input.leaves(),
+        };
+        if is_edit {
+            store::let_wait(self.entry.id, now);
+        }
+    }
+
+    /// Puts another question in the place of this one, and keeps it as what was typed last.
+    fn put_in(self, opening: Opening) {
+        let Opening { input, units, basis, origin, mark, links, sampled, saved, .. } = opening;
+        self.undo.set(None);
+        self.cut.set(None);
+        self.left.set(None);
+        self.renaming.set(None);
+        self.draft.set(input);
+        self.units.set(units);
+        self.basis.set(basis);
+        self.origin.set(origin);
+        self.mark.set(mark);
+        self.links.set(links);
+        self.sampled.set(sampled);
+        self.saved.set(saved);
+        self.keep_draft();
+        self.look_what_waits();
+        focus_soon("h1");
+    }
+
+    fn look_what_waits(self) {
+        self.waiting.set(all(self.entry, self.is_draft.get_untracked()));
+    }
+
+    /// Drops an edit that waits, for as long as nobody takes that back.
+    fn drop_edit(self, edit: Draft) {
+        let id = self.entry.id;
+        store::wait_no_more(id, &edit);
+        if !self.is_draft.get_untracked() && store::draft(id).as_ref() == Some(&edit) {
+            store::forget_draft(id);
+        }
+        self.look_what_waits();
+        self.dropped.set(Some(edit));
+        focus_soon(".dropped button");
+    }
+
+    fn take_drop_back(self) {
+        if let Some(edit) = self.dropped.get_untracked() {
+            store::let_wait(self.entry.id, edit);
+            self.dropped.set(None);
+            self.look_what_waits();
+            focus_soon("h1");
+        }
+    }
+
+    /// Whether it is the sample, all of it still as it stood there.
+    pub(crate) fn is_untouched(self) -> bool {
+        let (entry, units) = (self.entry, self.units.get_untracked());
+        let sampled = self.sampled.get_untracked();
+        self.draft.with_untracked(|draft| {
+            super::opening::origin(entry, draft, units, &sampled, Origin::Own) == Origin::Sample
+        })
+    }
+}
+
+/// What is to be told of edits, beside the answer.
+pub(super) fn notices(question: Question) -> Piece {
+    let since = live(move || since(question));
+    let waiting = live(move || {
+        let all = question.waiting.get().into_iter();
+        let rows: Vec<El> = all.filter_map(|edit| one(question, edit)).collect();
+        Piece::all(rows)
+    });
+    let dropped = live(move || {
+        question.dropped.with(Option::is_some).then(|| {
+            let undo = button(&w::UNDO).tap(move || question.take_drop_back());
+            line(&speech::phrase(&w::EDIT_DROPPED)).class("dropped").with(undo)
+        })
+    });
+    el("div").attr("role", "status").with(since).with(waiting).with(dropped).into()
+}
+
+fn button(phrase: &'static Phrase) -> El {
+    el("button").attr("type", "button").say(phrase)
+}
+
+fn line(says: &str) -> El {
+    el("p").class("undo").with(el("span").text(says))
+}
+
+/// What is saved is no longer what stands here was taken from.
+fn since(question: Question) -> Option<El> {
+    let against = question.against.get();
+    if !against.has_moved() {
+        return None;
+    }
+    let place = question.mark.get()?;
+    let answer = question.desk.jobs.with(|jobs| {
+        let job = jobs.iter().find(|job| job.id == place.job)?;
+        Some(job.mark(&place.mark)?.kept.answer.clone())
+    })?;
+    let says = question.voice().say(&say!(w::SAVED_SINCE, jobs::shown(&answer)));
+    let go_on = against.is_edit().then(|| button(&w::EDIT_GO_ON).tap(move || question.go_on()));
+    let open = button(&w::OPEN_SAVED).tap(move || question.open_saved());
+    Some(line(&says).class("now").with(go_on).with(open))
+}
+
+/// One edit that waits; none where its number has come to say the same.
+fn one(question: Question, edit: Draft) -> Option<El> {
+    let says = match &edit.mark {
+        None => say!(w::TYPED_WAITS),
+        Some(place) => {
+            let desk = question.desk;
+            let saved = desk.saved_input(place);
+            if edit.against(question.entry, saved.as_ref()) == store::Against::Same {
+                return None;
+            }
+            let home = question.home().map(|home| home.id);
+            let name = desk.jobs.with(|jobs| {
+                let job = jobs.iter().find(|job| job.id == place.job)?;
+                let name = source_name(job.mark(&place.mark)?, None);
+                // Two houses may have a number of one name.
+                Some(match home.as_ref() == Some(&job.id) {
+                    true => say!(w::FIGURE, name),
+                    false => say!(w::PAIR, job.heading(), name),
+                })
+            });
+            named(name)
+        }
+    };
+    let taken = edit.clone();
+    let go_on = button(&w::EDIT_GO_ON).tap(move || question.take_up(taken.clone()));
+    let drop = button(&w::EDIT_DROP).tap(move || question.drop_edit(edit.clone()));
+    Some(line(&speech::say(&says)).class("now").with(go_on).with(drop))
+}
+
+fn named(name: Option<Text>) -> Text {
+    match name {
+        Some(name) => say!(w::EDIT_WAITS, name),
+        None => say!(w::EDIT_WAITS_GONE),
+    }
+}
