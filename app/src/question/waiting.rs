@@ -3,11 +3,11 @@
 
 use super::{Opening, Origin, Question, source_name};
 use crate::elements::{El, Piece, el, focus_soon, live};
-use crate::store::{self, Draft};
+use crate::store::{self, Against, Draft};
 use crate::{jobs, speech, words as w};
 use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::say;
-use ledgerboard_core::words::{Phrase, Text};
+use ledgerboard_core::words::Phrase;
 use leptos::prelude::untrack;
 
 /// The edits that wait in a calculator; what was typed last is one where another question opens.
@@ -23,8 +23,14 @@ impl Question {
     pub(super) fn keep_draft(self) {
         if !self.is_draft.get_untracked() {
             self.is_draft.set(true);
-            if let Some(last) = store::draft(self.entry.id).filter(|it| it.is_edit(self.entry)) {
-                store::let_wait(self.entry.id, last);
+            let entry = self.entry;
+            let is_lost = |last: &Draft| {
+                let place = last.mark.as_ref();
+                let saved = untrack(|| place.and_then(|place| self.desk.saved_input(place)));
+                last.is_edit(entry) && last.against(entry, saved.as_ref()) != Against::Same
+            };
+            if let Some(last) = store::draft(entry.id).filter(is_lost) {
+                store::let_wait(entry.id, last);
             }
         }
         store::save_draft(self.entry.id, &self.as_draft());
@@ -176,7 +182,7 @@ fn one(question: Question, edit: Draft) -> Option<El> {
         Some(place) => {
             let desk = question.desk;
             let saved = desk.saved_input(place);
-            if edit.against(question.entry, saved.as_ref()) == store::Against::Same {
+            if edit.against(question.entry, saved.as_ref()) == Against::Same {
                 return None;
             }
             let home = question.home().map(|home| home.id);
@@ -189,18 +195,16 @@ fn one(question: Question, edit: Draft) -> Option<El> {
                     false => say!(w::PAIR, job.heading(), name),
                 })
             });
-            named(name)
+            match name {
+                Some(name) => say!(w::EDIT_WAITS, name),
+                // Before all is read, nobody knows that it is gone.
+                None if desk.has_all() => say!(w::EDIT_WAITS_GONE),
+                None => return None,
+            }
         }
     };
     let taken = edit.clone();
     let go_on = button(&w::EDIT_GO_ON).tap(move || question.take_up(taken.clone()));
     let drop = button(&w::EDIT_DROP).tap(move || question.drop_edit(edit.clone()));
     Some(line(&speech::say(&says)).class("now").with(go_on).with(drop))
-}
-
-fn named(name: Option<Text>) -> Text {
-    match name {
-        Some(name) => say!(w::EDIT_WAITS, name),
-        None => say!(w::EDIT_WAITS_GONE),
-    }
 }

@@ -1,6 +1,6 @@
 //! Jobs and their marks: made, filled, moved, taken away and brought back.
 
-use crate::harness::{Device, Journey, Page, Server, journey, saying};
+use crate::harness::{Device, Journey, Page, Server, field, journey, saying};
 
 #[tokio::test]
 async fn the_invented_job_is_marked_and_gone_in_one_tap() {
@@ -298,6 +298,184 @@ async fn the_first_page_tells_of_ten_numbers_without_a_backup() {
         page.sees(saying("10 saved numbers in no backup of this phone.")).await;
         page.tap(saying("Back up")).await;
         page.reads("h1", "Jobs").await;
+    })
+    .await;
+}
+
+/// Opens a number of the job that was made first.
+async fn open_number(page: &Page, title: &str) {
+    page.goto("#/jobs").await;
+    page.tap("main .doors a").await;
+    page.tap(saying(title)).await;
+    page.reads(".head strong", title).await;
+}
+
+/// Waits until what is typed in a calculator is written down.
+async fn is_kept(page: &Page, calculator: &str, text: &str) {
+    page.until(&format!("localStorage['ledgerboard.draft.{calculator}']?.includes('{text}')"))
+        .await;
+}
+
+/// A number that took its values from a room follows it by a tap on the job's page. Its calculator then
+/// opens with that, not with what stood there when it was saved: nobody edited that since.
+#[tokio::test]
+async fn a_draft_that_nobody_edited_follows_what_is_saved() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/room").await;
+        page.enter(field("long"), "16'").await;
+        page.enter(field("wide"), "14'").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+        page.goto("#/raising").await;
+        page.tap(saying("Take the room: Den")).await;
+        page.reads(field("wide"), "14 ft").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den raise").await;
+        page.tap(saying("Done")).await;
+        is_kept(page, "raising", "\"mark\":").await;
+        open_number(page, "Den").await;
+        page.enter(field("wide"), "12'").await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.tap(saying("Take all")).await;
+        page.misses(saying("Take all")).await;
+
+        // As a start for another: it stands for none, and saving it over is not offered.
+        page.goto("#/raising").await;
+        page.reads(field("wide"), "12 ft").await;
+        page.misses(saying("Not saved.")).await;
+        page.misses(saying("Save over")).await;
+        // What it takes from the room is still known, and by its address alone as well.
+        page.sees(".link[data-source]").await;
+        page.reload().await;
+        page.reads(field("wide"), "12 ft").await;
+        page.reads(".head strong", "Den raise").await;
+        page.sees(".link[data-source]").await;
+        page.misses(saying("Not saved.")).await;
+    })
+    .await;
+}
+
+/// Edited here, and saved over from elsewhere: it is said before one takes the place of the other.
+#[tokio::test]
+async fn an_edit_over_a_number_that_has_changed_since_says_so() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, browser, .. }| {
+        a_job_with_a_switch(page).await;
+        page.tap(saying("Add 14-3")).await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        is_kept(page, "box-fill", "14-3").await;
+        // The same number, changed in another tab.
+        let other = browser.new_tab().await;
+        other.goto("#/jobs").await;
+        open_number(&other, "Kitchen switch").await;
+        other.sees(saying("An edit of Kitchen switch waits, not saved.")).await;
+        other.tap(saying("One more: Cable 1: How many")).await;
+        other.tap(saying("Save over")).await;
+        other.tap(saying("Done")).await;
+        let says = "What is saved changed since: 18.0 in³.";
+        page.sees(saying(says)).await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        page.screenshot("saved-changed-since").await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        page.tap(saying("Go on with the edit")).await;
+        page.misses(saying(says)).await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        page.reads(".head .place", "Kitchen switch Not saved. 12 Alder St").await;
+    })
+    .await;
+}
+
+/// What was typed over a saved number and not saved waits, whichever is opened next, until it is gone on
+/// with or dropped.
+#[tokio::test]
+async fn an_edit_of_a_saved_number_waits_for_a_word() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        const WAITS: &str = "An edit of Kitchen switch waits, not saved.";
+        a_job_with_a_switch(page).await;
+        page.tap(saying("Save new")).await;
+        page.enter("#mark-title", "Hall switch").await;
+        page.tap(saying("Done")).await;
+        open_number(page, "Kitchen switch").await;
+        page.misses(saying(WAITS)).await;
+        page.tap(saying("Add 14-3")).await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        is_kept(page, "box-fill", "14-3").await;
+
+        // Opened again it says what is saved, and that an edit waits.
+        open_number(page, "Kitchen switch").await;
+        page.reads(".answer .figure", "14.0 in³").await;
+        page.sees(saying(WAITS)).await;
+        page.screenshot("an-edit-waits").await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        assert_eq!(page.axe().await, Vec::<String>::new());
+        page.tap(saying("Go on with the edit")).await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        page.reads(".head .place", "Kitchen switch Not saved. 12 Alder St").await;
+        page.misses(saying(WAITS)).await;
+
+        // Another number of the calculator is typed over: the edit waits there too, and after a restart.
+        open_number(page, "Hall switch").await;
+        page.sees(saying(WAITS)).await;
+        page.tap(saying("Add 12-2")).await;
+        is_kept(page, "box-fill", "12-2").await;
+        page.sees(saying(WAITS)).await;
+        open_number(page, "Kitchen switch").await;
+        page.reload().await;
+        page.reads(".answer .figure", "14.0 in³").await;
+        page.sees(saying("An edit of Hall switch waits, not saved.")).await;
+        page.sees(saying(WAITS)).await;
+        // The first of the two is that of the kitchen: it was there before.
+        page.tap(saying("Drop the edit")).await;
+        page.misses(saying(WAITS)).await;
+        page.sees(saying("The edit is dropped.")).await;
+        page.tap(saying("Undo")).await;
+        page.sees(saying(WAITS)).await;
+        page.goto("#/box-fill").await;
+        page.reads(".head strong", "Hall switch").await;
+        page.sees(saying(WAITS)).await;
+        page.tap(saying("Go on with the edit")).await;
+        page.reads(".head strong", "Kitchen switch").await;
+        page.reads(".answer .figure", "20.0 in³").await;
+        // What stood here was an edit as well: it waits now.
+        page.sees(saying("An edit of Hall switch waits, not saved.")).await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.tap(saying("Drop the edit")).await;
+        open_number(page, "Hall switch").await;
+        page.reads(".answer .figure", "14.0 in³").await;
+        page.misses(saying("Go on with the edit")).await;
+    })
+    .await;
+}
+
+/// Twice under one title it would count twice in what to buy.
+#[tokio::test]
+async fn the_same_number_is_saved_again_after_a_question() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/box-fill").await;
+        page.tap(saying("Add 14-3")).await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den switch").await;
+        page.tap(saying("Done")).await;
+        is_kept(page, "box-fill", "\"mark\":").await;
+        page.goto("#/").await;
+        page.tap(saying("Box fill")).await;
+        page.reads(".sample", "As you left it").await;
+        page.tap(saying("Save to job")).await;
+        page.sees(saying("The same as Den switch, saved already.")).await;
+        page.screenshot("saved-already").await;
+        page.tap(saying("Leave it")).await;
+        page.misses(saying("The same as Den switch, saved already.")).await;
+        page.misses("#mark-title").await;
+        page.tap(saying("Save to job")).await;
+        page.tap(saying("Save it all the same")).await;
+        page.sees("#mark-title").await;
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.until("document.querySelectorAll('.mark-title').length === 2").await;
     })
     .await;
 }
