@@ -133,6 +133,7 @@ async function places() {
 const KINDS = [
   ['job.', 'Job'],
   ['draft.', 'What was typed'],
+  ['waiting.', 'Edits that were not saved'],
   ['settings', 'Settings'],
   ['aside.', 'Set aside, because it could not be read'],
   ['gone.', 'Note that a job was removed'],

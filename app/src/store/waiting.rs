@@ -56,7 +56,7 @@ mod tests {
     fn what_waits_is_read_whole_or_not_at_all() {
         for (text, count) in [
             (r#"{"all":[]}"#, Some(0)),
-            (r#"{"all":[{"units":"us","input":{}}]}"#, None),
+            (r#"{"all":[{"units":"customary"}]}"#, None),
             (r#"{}"#, None),
             ("[]", None),
         ] {
