@@ -87,11 +87,13 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
             Some(place) => {
                 let new = button(&w::SAVE_NEW).tap(move || tap(None));
                 // What was changed may be another number as well as a better one.
-                let new = if question.changed.get() { new.class("main") } else { new };
+                // (What is read of the comparison is read of its one memo: beside one made of it, a
+                // change from an edit to an edit over another number would not be heard.)
+                let against = question.against.get();
+                let new = if against.differs() { new.class("main") } else { new };
                 let over = with_keys(button(&w::SAVE_OVER));
                 // Over what nobody here has seen, it is no tap to fall into.
-                let over =
-                    if question.against.get().has_moved() { over } else { over.class("main") };
+                let over = if against.has_moved() { over } else { over.class("main") };
                 Piece::all([over.tap(move || tap(Some(place.clone()))), new])
             }
             None => with_keys(button(&w::SAVE).class("main")).tap(move || tap(None)).into(),

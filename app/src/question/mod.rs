@@ -188,8 +188,7 @@ impl Question {
             let now = draft.with_untracked(|draft| entry.canonical(draft, units)).ok();
             then.with(|then| Against::of(now.as_ref(), then.as_ref(), Some(&saved)))
         });
-        let changed =
-            elements::flag(move || !matches!(against.get(), Against::Nothing | Against::Same));
+        let changed = elements::flag(move || against.get().differs());
         let comparing = elements::flag(move || {
             let waits = entry.electrical && is_long.get() && rested.get() != version.get();
             waits && worked.with(Result::is_ok)

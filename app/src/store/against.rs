@@ -38,6 +38,11 @@ impl Against {
         }
     }
 
+    /// Whether it says something else than is saved.
+    pub(crate) fn differs(self) -> bool {
+        !matches!(self, Self::Nothing | Self::Same)
+    }
+
     /// Whether somebody's edit would be lost with it.
     pub(crate) fn is_edit(self) -> bool {
         matches!(self, Self::Edited | Self::Both)

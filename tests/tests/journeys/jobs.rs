@@ -383,6 +383,7 @@ async fn an_edit_over_a_number_that_has_changed_since_says_so() {
         let says = "What is saved changed since: 18.0 in³.";
         page.sees(saying(says)).await;
         page.reads(".answer .figure", "20.0 in³").await;
+        page.until("[...document.querySelectorAll('.bar-buttons .main')].map((it) => it.textContent).join() === 'Save new'").await;
         page.screenshot("saved-changed-since").await;
         assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
         page.tap(saying("Go on with the edit")).await;
