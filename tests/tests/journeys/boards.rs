@@ -14,7 +14,7 @@ const PROVEN: &str = "Proven: with 14 ft boards no layout has fewer for so few e
 #[tokio::test]
 async fn a_ceiling_is_boarded_and_its_joints_are_taped() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        opened(&page).await;
+        opened(page).await;
         page.sees(".picture .drawing").await;
         page.choose(field("want"), "Lightest to lift").await;
         page.reads(ANSWER, "6").await;
@@ -79,7 +79,7 @@ async fn a_ceiling_is_boarded_and_its_joints_are_taped() {
 #[tokio::test]
 async fn a_large_room_is_answered_at_once_and_looked_at_further() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        opened(&page).await;
+        opened(page).await;
         page.enter(field("long"), "24' 7").await;
         page.enter(field("wide"), "17' 5").await;
         page.sees(ANSWER).await;
@@ -100,7 +100,7 @@ fn begins(selector: &str, words: &str) -> String {
 #[tokio::test]
 async fn a_search_is_stopped_and_gone_on_with() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        opened(&page).await;
+        opened(page).await;
         page.enter(field("long"), "33' 1").await;
         page.enter(field("wide"), "28' 11").await;
         page.tap(saying("Stop")).await;
@@ -129,7 +129,7 @@ async fn opened(page: &Page) {
 #[tokio::test]
 async fn boards_of_both_widths_are_told_apart() {
     journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
-        opened(&page).await;
+        opened(page).await;
         page.enter(field("long"), "15'").await;
         page.enter(field("wide"), "13'").await;
         page.tap(saying("Both")).await;
@@ -162,7 +162,7 @@ async fn how_long_every_room_takes_in_the_browser() {
         lines.push(serde_json::json!({ "calculator": "boards", "input": input }).to_string());
     }
     journey(Server::start("/"), Device::Desk, async |Journey { page, .. }| {
-        opened(&page).await;
+        opened(page).await;
         let list = serde_json::to_string(&lines).expect("text is JSON");
         let ask = format!(
             "import(document.querySelector('link[rel=modulepreload]').href).then((program) => \
