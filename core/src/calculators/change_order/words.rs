@@ -58,7 +58,8 @@ words! {
     TO_SIGN = "To sign before that work begins", es "Para firmar antes de ese trabajo";
     SIGN_OWNER = "Owner", es "Dueño";
     SIGN_CREW = "Contractor", es "Contratista";
-    SIGNED = "________________________ day __________", es "________________________ día __________";
+    /// Long on paper; a narrow screen may break it.
+    SIGNED = "____________\u{200b}____________ day ____\u{200b}______", es "____________\u{200b}____________ día ____\u{200b}______";
     NEXT = "Both sign before that work begins.", es "Firman los dos antes de ese trabajo.";
 
     OLD = "Found old material? Stop: it is tested before it is cut or scraped.", es "¿Halló material viejo? Pare: se analiza antes de cortarlo o rasparlo.";
