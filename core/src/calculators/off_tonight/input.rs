@@ -161,6 +161,14 @@ impl Input {
         Self { off: vec![line], ..Self::blank() }
     }
 
+    /// A line without a day that goes off before people get up, and is back the same day, is of the
+    /// night that follows: one at 1:00 am comes after one at 10:00 pm.
+    pub fn tonight(&self, line: &Line, [from, to]: [i64; 2]) -> [i64; 2] {
+        let morning = minutes(&self.morning).unwrap_or(6 * HOUR);
+        let next = if line.off_day.is_none() && from < morning && to < DAY { DAY } else { 0 };
+        [from + next, to + next]
+    }
+
     /// Whether any of it falls where people sleep; none where their hours aren't given.
     pub fn is_overnight(&self, [from, to]: [i64; 2]) -> Option<bool> {
         let (night, morning) = (minutes(&self.night)?, minutes(&self.morning)?);

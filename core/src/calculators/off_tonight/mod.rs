@@ -27,7 +27,7 @@ pub struct OffTonight;
 pub struct Answer {
     /// Lines by their place in the list, the first that is back first; those without times last.
     pub order: Vec<usize>,
-    /// From when to when each is off, in minutes: see [`Line::span`].
+    /// From when to when each is off, in minutes: see [`Line::span`] and [`Input::tonight`].
     pub spans: Vec<Option<[i64; 2]>>,
     /// Which of them are off while people sleep; none where that isn't known: a time isn't given, or
     /// may mean either half of a day and isn't at night as it is read.
@@ -87,7 +87,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let back = |span: Option<[i64; 2]>| span.map_or(i64::MAX, |span| span[1]);
     let is_night_sure = clock::either_half(&[&input.night, &input.morning]).is_none();
     for (at, line) in input.off.iter().enumerate() {
-        let span = line.span();
+        let span = line.span().map(|span| input.tonight(line, span));
         let is_sure = is_night_sure && clock::either_half(&line.typed()).is_none();
         spans.push(span);
         overnight.push(span.and_then(|it| input.is_overnight(it)).filter(|it| *it || is_sure));

@@ -56,13 +56,17 @@ fn needs(line: &Line) -> bool {
 
 /// From when, and by when it is back: with their days where any is given.
 fn off_and_back(line: &Line, span: Option<[i64; 2]>) -> Text {
-    let last = span.map(|[_, back]| back.div_euclid(DAY));
+    let days = span.map(|span| span.map(|at| at.div_euclid(DAY)));
+    let last = days.map(|[_, last]| last);
     let back_day = line.back_day.or_else(|| line.off_day.and(last).and_then(Day::of_number));
+    let mut off = when(line.off_day, &line.off_time);
     let mut back = when(back_day, &line.back_time);
-    if line.off_day.is_none() && last == Some(1) {
-        back = say!(w::NEXT_DAY, back);
+    match days {
+        Some([0, 1]) if line.off_day.is_none() => back = say!(w::NEXT_DAY, back),
+        Some([1, 1]) if line.off_day.is_none() => off = say!(w::NEXT_DAY, off),
+        _ => {}
     }
-    say!(w::WHEN, when(line.off_day, &line.off_time), back)
+    say!(w::WHEN, off, back)
 }
 
 /// One after another, without what is empty.
@@ -160,64 +164,102 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     all
 }
 
-/// How long food that is kept cold by one thing is without power: lines of one name that go on from
-/// each other are one.
-fn cold(input: &Input, answer: &Answer, all: &mut Vec<Check>) {
-    let is_same = |one: &Line, other: &Line| {
-        let [a, b] = [one, other].map(|line| known_as(&line.named));
-        one.cold == other.cold && (a == b || a.is_empty() || b.is_empty())
-    };
-    let mut done = vec![false; input.off.len()];
-    for (first, line) in input.off.iter().enumerate() {
-        let limit = match line.cold {
-            Cold::Nothing => continue,
-            Cold::Fridge => REFRIGERATOR,
-            Cold::Full => FULL_FREEZER,
-            Cold::Half => HALF_FREEZER,
-        };
-        let (What::Circuit, Some(mut span), false) = (line.what, answer.spans[first], done[first])
-        else {
+/// Lines about one thing that go on from each other.
+struct Run {
+    /// By their places.
+    lines: Vec<usize>,
+    /// From the first to the last minute of them.
+    span: [i64; 2],
+}
+
+impl Run {
+    fn long(&self) -> i64 {
+        self.span[1] - self.span[0]
+    }
+}
+
+/// Whether two lines may be about one thing: they have one name, or one of them has none.
+fn is_one_thing(one: &Line, other: &Line) -> bool {
+    let [a, b] = [one, other].map(|line| known_as(&line.named));
+    a == b || a.is_empty() || b.is_empty()
+}
+
+/// Circuits that `is` tells of, those together that are about one thing and leave no minute between
+/// them; those without times aren't among them.
+fn runs(input: &Input, answer: &Answer, is: &dyn Fn(&Line) -> bool) -> Vec<Run> {
+    let mut runs: Vec<Run> = Vec::new();
+    for (at, line) in input.off.iter().enumerate() {
+        let Some(span) = answer.spans[at].filter(|_| line.what == What::Circuit && is(line)) else {
             continue;
         };
-        let mut why = half(&line.typed());
-        let mut grows = true;
-        while std::mem::take(&mut grows) {
-            for (at, other) in input.off.iter().enumerate().skip(first + 1) {
-                let Some([from, to]) = answer.spans[at].filter(|_| other.what == What::Circuit)
-                else {
-                    continue;
-                };
-                let touches = from <= span[1] && span[0] <= to;
-                if !done[at] && touches && is_same(line, other) {
-                    span = [span[0].min(from), span[1].max(to)];
-                    why = why.or_else(|| half(&other.typed()));
-                    (done[at], grows) = (true, true);
-                }
-            }
+        let mut run = Run { lines: vec![at], span };
+        // Whatever it touches becomes one with it, and may touch more then.
+        while let Some(place) = runs.iter().position(|other| {
+            let is_same = |at: &usize| is_one_thing(line, &input.off[*at]);
+            let touches = other.span[0] <= run.span[1] && run.span[0] <= other.span[1];
+            touches && other.lines.iter().any(is_same)
+        }) {
+            let other = runs.remove(place);
+            run.span = [run.span[0].min(other.span[0]), run.span[1].max(other.span[1])];
+            run.lines = [other.lines, run.lines].concat();
         }
-        // In minutes, which nothing rounds: 4 h 1 min is seen to be over 4 h.
-        let off = span[1] - span[0];
-        let name = joined(line.cold.label().into(), &[&line.named]);
-        let name = say!(w::MINUTES_OFF, name, long(off));
+        runs.push(run);
+    }
+    runs
+}
+
+/// How long food is without power.
+fn cold(input: &Input, answer: &Answer, all: &mut Vec<Check>) {
+    let is_dated = |line: &Line| line.off_day.is_some();
+    let is_mixed = input.off.iter().any(is_dated) && input.off.iter().any(|line| !is_dated(line));
+    for (kind, limit) in
+        [(Cold::Fridge, REFRIGERATOR), (Cold::Full, FULL_FREEZER), (Cold::Half, HALF_FREEZER)]
+    {
+        let runs = runs(input, answer, &|line| line.cold == kind);
         let limit = Limit { value: in_minutes(limit.value), source: limit.source };
-        let check = at_most(line.cold.key(), name, off, limit);
-        // Nobody's zone is known here, nor when its clocks go back: at two in the night.
-        let night = (span[0] - 2 * HOUR).div_euclid(DAY) < (span[1] - 2 * HOUR).div_euclid(DAY);
-        all.push(match why {
-            _ if check.verdict != Verdict::Within => check,
-            Some(why) => unsure(check, why),
-            None if night && off + HOUR > limit.value => {
-                Check { note: Some((&w::CLOCKS_BACK).into()), ..check }
-            }
-            None => check,
-        });
+        for run in &runs {
+            let line = &input.off[run.lines[0]];
+            // In minutes, which nothing rounds: 4 h 1 min is seen to be over 4 h.
+            let off = run.long();
+            let name = joined(kind.label().into(), &[&line.named]);
+            let name = say!(w::MINUTES_OFF, name, long(off));
+            let check = at_most(kind.key(), name, off, limit);
+            let why = run.lines.iter().find_map(|at| half(&input.off[*at].typed()));
+            // One without a day may go on from this one.
+            let undated = |(_, other): &(usize, &Line)| {
+                other.cold == kind && !is_dated(other) && is_one_thing(line, other)
+            };
+            let undated = input.off.iter().enumerate().find(undated);
+            let day = undated.filter(|_| is_mixed);
+            let day = day.map(|(at, line)| say!(w::SHORT_DAY, called(at, line)));
+            // Off again within a day, nobody says whether it was cold again by then.
+            let again = runs.iter().filter(|other| {
+                let gap = (other.span[0] - run.span[1]).max(run.span[0] - other.span[1]);
+                (1..DAY).contains(&gap) && is_one_thing(line, &input.off[other.lines[0]])
+            });
+            let again = again.map(Run::long).sum::<i64>();
+            // Nobody's zone is known here, nor when its clocks go back: at two in the night.
+            let [from, to] = run.span.map(|at| (at - 2 * HOUR).div_euclid(DAY));
+            all.push(match why.or(day) {
+                _ if check.verdict != Verdict::Within => check,
+                Some(why) => unsure(check, why),
+                None if again > 0 && off + again > limit.value => {
+                    let note = Some(say!(w::ASK_AGAIN, long(off + again)));
+                    Check { note, ..settle(check, &w::NOTHING) }
+                }
+                None if from < to && off + HOUR > limit.value => {
+                    Check { note: Some((&w::CLOCKS_BACK).into()), ..check }
+                }
+                None => check,
+            });
+        }
     }
 }
 
 /// One for all circuits: over where somebody needs one, and not within before all were asked about,
 /// nor before its own power is known to last.
 fn medical(input: &Input, answer: &Answer) -> Check {
-    let (mut not_asked, mut lasts): (Option<Text>, Option<Text>) = (None, None);
+    let (mut not_asked, mut lasts): (Option<Text>, Vec<Text>) = (None, Vec::new());
     let (mut some, mut open, mut own) = (0, 0, 0);
     for (at, line) in input.off.iter().enumerate() {
         some += i64::from(needs(line));
@@ -233,16 +275,16 @@ fn medical(input: &Input, answer: &Answer) -> Check {
             });
         } else if line.medical == Medical::OwnPower {
             own += 1;
-            let one = match answer.spans[at] {
-                Some([from, to]) => say!(w::ASK_LASTS, name, long(to - from)),
-                None => say!(w::ASK_LASTS_UNKNOWN, name),
-            };
-            lasts = Some(match lasts {
-                Some(all) => say!(w::BOTH, all, one),
-                None => one,
-            });
+            if answer.spans[at].is_none() {
+                lasts.push(say!(w::ASK_LASTS_UNKNOWN, name));
+            }
         }
     }
+    for run in runs(input, answer, &|line| line.medical == Medical::OwnPower) {
+        let at = run.lines[0];
+        lasts.push(say!(w::ASK_LASTS, called(at, &input.off[at]), long(run.long())));
+    }
+    let lasts = lasts.into_iter().reduce(|all, one| say!(w::BOTH, all, one));
     let check = |count| {
         at_most("medical", (&w::MEDICAL).into(), count, Limit { value: 0, source: &MEDICAL })
     };
@@ -295,9 +337,11 @@ fn missing(input: &Input, answer: &Answer) -> Option<Check> {
             None => one,
         });
     };
+    let is_dated = input.off.iter().any(|line| line.off_day.is_some());
     for (at, (line, span)) in input.off.iter().zip(&answer.spans).enumerate() {
+        let undated = (is_dated && line.off_day.is_none()).then_some(&w::SHORT_DAY);
         let nobody = line.who.trim().is_empty().then_some(&w::SHORT_WHO);
-        let short = short(&line.typed(), span.is_some()).or(nobody);
+        let short = short(&line.typed(), span.is_some()).or(undated).or(nobody);
         tell(called(at, line), short, half(&line.typed()));
     }
     let night = [&*input.night, &*input.morning];

@@ -110,7 +110,21 @@ fn lines_that_go_on_from_each_other_keep_one_thing_cold() {
     let garage = cold("Garage", "noon", "4 pm");
     assert_eq!(all(&[morning.clone(), garage]), [short.clone(), short.clone()]);
     let breaks = cold("Kitchen", "12:01 pm", "4:01 pm");
-    assert_eq!(all(&[morning.clone(), breaks]), [short.clone(), short.clone()], "on for a minute");
+    // On for a minute it isn't cold again, nor does anybody know when it is.
+    let asked = ("240, at most 240".to_owned(), Verdict::Ask);
+    assert_eq!(all(&[morning.clone(), breaks]), [asked.clone(), asked]);
+    let brief = ["8 am", "10 am", "2 pm", "4 pm"];
+    let brief = [cold("Kitchen", brief[0], brief[1]), cold("Kitchen", brief[2], brief[3])];
+    let two = ("120, at most 240".to_owned(), Verdict::Within);
+    assert_eq!(all(&brief), [two.clone(), two], "four hours in all");
+    // Without days one o'clock is the night's that follows.
+    let five = ("330, at most 240".to_owned(), Verdict::Over);
+    let late = cold("Kitchen", "10:30 pm", "1 am");
+    let small = cold("Kitchen", "1 am", "4 am");
+    assert_eq!(all(&[small.clone(), late.clone()]), [five]);
+    let day = Day::new(2026, 12, 1);
+    let mixed = all(&[Line { off_day: day, ..late }, small]);
+    assert!(mixed.iter().all(|it| it.1 == Verdict::Ask), "on which day? {mixed:?}");
     let late = cold("Kitchen", "4 pm", "5 pm");
     let between = cold("Kitchen", "11 am", "4 pm");
     let nine = ("540, at most 240".to_owned(), Verdict::Over);
@@ -157,9 +171,9 @@ fn what_a_line_is_short_of_is_said_of_it() {
     ];
     lines.push(Line { who: " ".to_owned(), ..lines[0].clone() });
     let check = check(&lines, "missing").unwrap();
-    assert_eq!(check.value, 4_i64.into());
-    let want = "Gas 2: a time is missing. Den: a time can't be read. \
-        Circuit 4: back isn't later than off. A room 5: nobody is named.";
+    assert_eq!(check.value, 5_i64.into());
+    let want = "A room 1: on which day? Gas 2: a time is missing. Den: a time can't be read. \
+        Circuit 4: back isn't later than off. A room 5: on which day?";
     assert_eq!(say(&check.note.unwrap()), want);
 }
 
@@ -283,7 +297,7 @@ fn the_notice_tells_times_by_am_and_pm_with_their_day() {
     let dated_late = Line { off_day: Day::new(2026, 12, 1), ..late.clone() };
     for (line, want) in [
         (line(What::Circuit, "8:00", "13:00"), "off 8:00 am, back by 1:00 pm"),
-        (line(What::Circuit, "0:05", "12:00"), "off 12:05 am, back by noon"),
+        (line(What::Circuit, "0:05", "12:00"), "off 12:05 am the next day, back by noon"),
         (line(What::Circuit, "noon", "0:00"), "off noon, back by midnight the next day"),
         (late.clone(), "off 10:00 pm, back by 1:30 am the next day"),
         (dated_late, "off 10:00 pm on Tue Dec 1, 2026, back by 1:30 am on Wed Dec 2, 2026"),
@@ -330,6 +344,16 @@ fn what_somebody_lives_by_is_over_until_it_is_settled() {
     assert_eq!(
         say(&own.note.unwrap()),
         "Circuit 1: does its own power last 1 h 0 min? Its maker says."
+    );
+    // Through both of two lines that go on from each other.
+    let both = [
+        Line { medical: Medical::OwnPower, ..line(What::Circuit, "4 am", "5 am") },
+        Line { medical: Medical::OwnPower, ..line(What::Circuit, "10 pm", "4 am") },
+    ];
+    let note = check(&both, "medical").unwrap().note.map(|it| say(&it));
+    assert_eq!(
+        note.as_deref(),
+        Some("Circuit 1: does its own power last 7 h 0 min? Its maker says.")
     );
     let untimed = [Line { medical: Medical::OwnPower, ..line(What::Circuit, "9:00", "") }];
     assert_eq!(verdict(&untimed, "medical"), Some(Verdict::Ask));

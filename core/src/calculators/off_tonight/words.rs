@@ -21,7 +21,7 @@ words! {
     NAMED = "Which", es "Cuál";
     FEEDS = "What they are without", es "Lo que no tienen";
     OFF_DAY = "Off on", es "Se apaga el";
-    OFF_DAY_HINT = "Empty: today.", es "Vacío: hoy.";
+    OFF_DAY_HINT = "Empty: today, or tonight past midnight.", es "Vacío: hoy, o esta noche pasada la medianoche.";
     OFF_TIME = "At", es "A las";
     TIME_HINT = "14:10, or 2:10 pm.", es "14:10, o 2:10 pm.";
     BACK_DAY = "Back on", es "Regresa el";
@@ -76,12 +76,14 @@ words! {
     SHORT_TIME = "{0}: a time is missing.", es "{0}: falta una hora.";
     SHORT_READ = "{0}: a time can't be read.", es "{0}: no se lee una hora.";
     SHORT_ORDER = "{0}: back isn't later than off.", es "{0}: el regreso no es después del apagado.";
+    SHORT_DAY = "{0}: on which day?", es "{0}: ¿qué día?";
     SHORT_WHO = "{0}: nobody is named.", es "{0}: no hay a quién llamar.";
     ASK_HALF = "{0} is read as {1}: write am or pm.", es "{0} se lee como {1}: escriba am o pm.";
     BOTH = "{0} {1}", es "{0} {1}";
     AND = "{0}, {1}", es "{0}, {1}";
     ASK_LASTS = "{0}: does its own power last {1}? Its maker says.", es "{0}: ¿su corriente propia dura {1}? Lo dice el fabricante.";
     ASK_LASTS_UNKNOWN = "{0}: does its own power last as long as that is off?", es "{0}: ¿su corriente propia dura todo el apagado?";
+    ASK_AGAIN = "Off again within a day, {0} in all: is it cold again in between?", es "Se apaga otra vez en el mismo día, {0} en total: ¿se enfría antes?";
     CLOCKS_BACK = "By the clock: an hour more on the night when clocks go back.", es "Según el reloj: una hora más la noche en que se atrasa.";
     ASK_ABOUT = "Not asked yet: {0}.", es "Aún no se pregunta: {0}.";
     MINUTES_OFF = "{0}, off {1}, in minutes", es "{0}, apagado {1}, en minutos";
