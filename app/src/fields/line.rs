@@ -37,5 +37,8 @@ pub(super) fn day(question: Question, place: &Place) -> El {
         let text = text.read();
         if text.is_empty() || Day::is_plain(&text) { "date" } else { "text" }.to_owned()
     };
-    labelled(question, place, "", text_input(question, place).attr_live("type", kind))
+    // A calendar shows its own words for no day, on paper too.
+    let input = text_input(question, place).attr_live("type", kind);
+    let input = input.class_when("empty", move || text.read().is_empty());
+    labelled(question, place, "", input)
 }
