@@ -194,12 +194,9 @@ words! {
     SPARE_OF_ALL = "Spare for all, percent", es "De más para todo, por ciento";
     NOT_A_PERCENT = "Write a percentage from 0 to 100, such as 10.", es "Escriba un porcentaje de 0 a 100, como 10.";
     NOT_A_PACK = "Write what one package holds, such as 250 or 4.5.", es "Escriba lo que trae un paquete, como 250 o 4.5.";
-    NOT_A_PRICE = "Write a price, such as 12.50.", es "Escriba un precio, como 12.50.";
     NOT_COUNTED = "Not counted: {0}", es "Sin contar: {0}";
     BUY_MISSING = "{0} {0?number|numbers} of this job can't be worked today: what they ask for is missing here.", es "{0} {0?número|números} de este trabajo no se {0?puede|pueden} calcular hoy: lo que {0?pide|piden} falta aquí.";
     BUY_HELD = "Left out while it is held: {0}", es "Se queda fuera mientras está detenido: {0}";
-    BUY_COST = "All together {0}", es "Todo junto {0}";
-    BUY_COST_WITHOUT = "All together {0}, {1} {1?line|lines} without a price", es "Todo junto {0}, {1} {1?línea|líneas} sin precio";
     BUY_MORE = "{0} more than you had on {1}.", es "{0} más de lo que tenía el {1}.";
     BUY_NEEDS = "{0} needed", es "hacen falta {0}";
     BUY_NEEDS_SPARE = "{0} needed, with {1} spare {2}", es "hacen falta {0}, con {1} de más {2}";

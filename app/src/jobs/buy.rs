@@ -12,13 +12,13 @@ use crate::later::later;
 use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
-    About, Buying, COUNTED, LEFT_OUT, Line, Share, bought_before, buying, csv, left_out, list,
-    read_like, reason, said_of, uncounted, warnings,
+    About, Bought, Buying, COUNTED, LEFT_OUT, Line, Share, bought_before, buying, csv, left_out,
+    list, read_like, read_price, reason, said_of, uncounted, warnings,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
 use ledgerboard_core::measure::Units;
-use ledgerboard_core::measure::unit::{MONEY_SPENT, PERCENT};
+use ledgerboard_core::measure::unit::PERCENT;
 use ledgerboard_core::say;
 use ledgerboard_core::words::{Phrase, Text, Voice};
 use leptos::prelude::*;
@@ -29,6 +29,9 @@ struct Page {
     desk: Desk,
     id: StoredValue<String>,
     all: Memo<Option<Buying>>,
+    /// What was unticked here under what was bought: it stays in sight, so that a tap on it by mistake
+    /// is taken back by another.
+    unticked: RwSignal<Vec<Bought>>,
     /// Nothing is noted on the invented job.
     is_own: bool,
 }
@@ -48,6 +51,23 @@ impl Page {
 
     fn edit(self, edit: Edit) {
         self.id.with_value(|id| drop(self.desk.edit(id, edit)));
+    }
+
+    /// What was bought and nothing asks for any more, and what of that was unticked here.
+    fn bought(self) -> Vec<Bought> {
+        self.all.with(|all| {
+            let Some(all) = all else { return Vec::new() };
+            let is_told = |key: &str| {
+                all.bought.iter().any(|it| it.key == key)
+                    || all.lines.iter().any(|it| it.key == key && it.got.is_some())
+            };
+            let mut bought = self.unticked.get();
+            bought.retain(|it| !is_told(&it.key));
+            bought.extend(all.bought.iter().cloned());
+            // As they stood before.
+            bought.sort_by(|one, other| one.key.cmp(&other.key));
+            bought
+        })
     }
 
     fn line<T>(self, key: &str, read: impl FnOnce(&Line) -> T) -> Option<T> {
@@ -70,10 +90,10 @@ pub(crate) fn buying_page(desk: Desk, id: String) -> El {
         let job = id.with_value(|id| desk.job(id))?;
         Some(buying(&job, &works::survey(&job)))
     });
-    let page = Page { desk, id, all, is_own: !job.invented };
+    let page = Page { desk, id, all, unticked: RwSignal::new(Vec::new()), is_own: !job.invented };
     let is_empty = flag(move || {
-        let nothing = |all: &Buying| all.lines.is_empty() && all.bought.is_empty();
-        all.with(|all| all.as_ref().is_none_or(nothing))
+        all.with(|all| all.as_ref().is_none_or(|all| all.lines.is_empty()))
+            && page.bought().is_empty()
     });
     let back = el("a").class("door").attr("href", &home).own_text(&speech::say(&job.heading()));
     let day = el("p").class("on-paper").text(&speech::say(&clock::now().text()));
@@ -134,10 +154,9 @@ fn inside(page: Page) -> Piece {
                 .with(el("ul").class("buys").with(lines))
         },
     );
-    let spare = page.is_own.then(|| {
-        let words = (&w::SPARE_OF_ALL, &w::NOT_A_PERCENT);
-        field(page, About::Spare, "", "spare-of-all", words, percent)
-    });
+    let spare = page
+        .is_own
+        .then(|| field(page, About::Spare, "", "spare-of-all", &w::SPARE_OF_ALL, percent));
     let missing = live(move || {
         let count = page.all.with(|all| all.as_ref().map_or(0, |all| all.missing.len())) as i64;
         (count > 0).then(|| el("p").class("now").text(&speech::say(&say!(w::BUY_MISSING, count))))
@@ -155,7 +174,8 @@ fn inside(page: Page) -> Piece {
             let all = all.as_ref()?;
             let said = warnings(all).into_iter().map(|says| line("now", says));
             // On the screen it is a list of its own.
-            let left = left_out(all, voice).map(|says| line("now on-paper", says));
+            let job = page.job()?;
+            let left = left_out(&job, all, voice).map(|says| line("now on-paper", says));
             Some(Piece::all(said.chain(left)))
         })
     });
@@ -173,58 +193,67 @@ fn inside(page: Page) -> Piece {
     ])
 }
 
-fn percent(text: &str) -> bool {
-    Measure::read(text, &PERCENT, Units::Customary)
-        .is_ok_and(|read| (0..=100_000_000).contains(&read.millionths()))
+/// What is wrong with a percentage; none where nothing is.
+fn percent(text: &str) -> Option<Text> {
+    let is_one = Measure::read(text, &PERCENT, Units::Customary)
+        .is_ok_and(|read| (0..=100_000_000).contains(&read.millionths()));
+    (!is_one).then(|| (&w::NOT_A_PERCENT).into())
 }
 
-/// What was bought and no number asks for any more, until it is unticked.
+/// What was bought and no number asks for any more; unticked it stays until the page is left.
 fn bought(page: Page) -> Piece {
-    let keys = move || {
-        page.all.with(|all| {
-            let bought = all.iter().flat_map(|all| &all.bought);
-            bought.map(|bought| bought.key.clone()).collect::<Vec<_>>()
-        })
-    };
+    let keys = move || page.bought().into_iter().map(|bought| bought.key).collect::<Vec<_>>();
     let is_any = flag(move || !keys().is_empty());
     let inside = move || {
         let lines = each(keys, move |key, _| {
             let key = key.to_owned();
             let id = ["bought ", &*key].concat();
             let of = key.clone();
-            let says = move || {
-                page.all.with(|all| {
-                    let bought = all.as_ref()?.bought.iter().find(|bought| bought.key == of)?;
-                    Some(page.voice().say(&bought.says))
-                })
-            };
-            let says = move || says().unwrap_or_default();
+            let has = flag(move || {
+                page.all.with(|all| all.iter().flat_map(|all| &all.bought).any(|it| it.key == of))
+            });
+            let this = move || page.bought().into_iter().find(|bought| bought.key == key);
+            let of_this = this.clone();
+            let says = move || of_this().map(|it| page.voice().say(&it.says)).unwrap_or_default();
             let tick = page.is_own.then(|| {
-                let tick = el("input").attr("type", "checkbox").id(&id).attr("checked", "");
-                tick.on("change", move |_| page.note(About::Got, &key, String::new()))
+                let tick = el("input").attr("type", "checkbox").id(&id);
+                tick.prop_live("checked", move || has.get()).on("change", move |event| {
+                    let Some(bought) = untrack(&this) else { return };
+                    if event_target_checked(&event) {
+                        return page.edit(bought.ticked());
+                    }
+                    // First, so that its line never goes.
+                    page.unticked.update(|all| {
+                        all.retain(|it| it.key != bought.key);
+                        all.push(bought.clone());
+                    });
+                    page.note(About::Got, &bought.key, String::new());
+                })
             });
             let label = el("label").attr("for", &id).with(el("span").text_live(says).own());
-            el("li").class("buy").with(el("div").class("buy-line").with(tick).with(label))
+            el("li")
+                .class("buy")
+                .class_when("screen-only", move || !has.get())
+                .with(el("div").class("buy-line").with(tick).with(label))
         });
+        let has_none =
+            flag(move || page.all.with(|all| all.iter().all(|all| all.bought.is_empty())));
+        let title = el("h2").class_when("screen-only", move || has_none.get());
         Piece::all([
-            Piece::from(el("h2").say(bought_before())),
+            Piece::from(title.say(bought_before())),
             el("ul").class("buys bought").with(lines).into(),
         ])
     };
     when(move || is_any.get(), inside)
 }
 
-/// What all of it costs, as far as prices are known.
+/// What is still to pay and what was paid, as far as prices are known.
 fn total(page: Page) -> Piece {
     live(move || {
         page.all.with(|all| {
-            let all = all.as_ref()?;
-            let cost = all.cost?;
-            let text = match all.unpriced {
-                0 => say!(w::BUY_COST, cost),
-                some => say!(w::BUY_COST_WITHOUT, cost, some as i64),
-            };
-            Some(el("p").class("total").text(&page.voice().say(&text)))
+            let voice = page.voice();
+            let line = |sum| el("p").class("total").text(&voice.say(&sum));
+            Some(Piece::all(all.as_ref()?.sums().into_iter().map(line)))
         })
     })
 }
@@ -312,39 +341,16 @@ fn folded(page: Page, key: String, material: String, need: impl Fn() -> String +
         let like = untrack(|| page.line(&key, |line| line.needs));
         let own = page.is_own.then(|| {
             let id = |about: &str| [about, " ", &*material].concat();
-            let any = move |text: &str| match like {
-                Some(like) => read_like(text, like).is_some_and(|read| read.raw() > 0),
-                None => false,
+            let any = move |text: &str| {
+                let read = like.and_then(|like| read_like(text, like));
+                let is_any = read.is_some_and(|read| read.raw() > 0);
+                (!is_any).then(|| (&w::NOT_A_PACK).into())
             };
-            let money = |text: &str| {
-                Measure::read(text, &MONEY_SPENT, Units::Customary)
-                    .is_ok_and(|read| read.millionths() >= 0)
-            };
+            let money = |text: &str| read_price(text).err();
             Piece::all([
-                field(
-                    page,
-                    About::Pack,
-                    &material,
-                    &id("pack"),
-                    (&w::BUY_PACK, &w::NOT_A_PACK),
-                    any,
-                ),
-                field(
-                    page,
-                    About::Price,
-                    &material,
-                    &id("price"),
-                    (&w::BUY_PRICE, &w::NOT_A_PRICE),
-                    money,
-                ),
-                field(
-                    page,
-                    About::Spare,
-                    &material,
-                    &id("spare"),
-                    (&w::BUY_SPARE, &w::NOT_A_PERCENT),
-                    percent,
-                ),
+                field(page, About::Pack, &material, &id("pack"), &w::BUY_PACK, any),
+                field(page, About::Price, &material, &id("price"), &w::BUY_PRICE, money),
+                field(page, About::Spare, &material, &id("spare"), &w::BUY_SPARE, percent),
             ])
         });
         Piece::all([shares, own.unwrap_or(Piece::NONE)])
@@ -390,33 +396,34 @@ fn field(
     about: About<'static>,
     key: &str,
     id: &str,
-    (label, wrong): (&'static Phrase, &'static Phrase),
-    reads: impl Fn(&str) -> bool + Copy + Send + Sync + 'static,
+    label: &'static Phrase,
+    wrong: impl Fn(&str) -> Option<Text> + Copy + Send + Sync + 'static,
 ) -> El {
     let key = StoredValue::new(key.to_owned());
     let said =
         page.job().map(|job| key.with_value(|key| job.jotted(&said_of(about, key)).to_owned()));
     let text = RwSignal::new(said.unwrap_or_default());
-    let fault = RwSignal::new(false);
+    let fault = RwSignal::new(None::<Text>);
     let soon = later(move |_| {
         let (Some(typed), Some(key)) = (text.try_get_untracked(), key.try_get_value()) else {
             return;
         };
-        let good = typed.trim().is_empty() || reads(&typed);
-        fault.set(!good);
-        if good {
-            page.note(about, &key, typed.trim().to_owned());
+        let typed = typed.trim();
+        let wrong = Some(typed).filter(|it| !it.is_empty()).and_then(wrong);
+        if wrong.is_none() {
+            page.note(about, &key, typed.to_owned());
         }
+        fault.set(wrong);
     });
     let input = text_field(id, LONGEST_JOT, "input")
         .attr("inputmode", "decimal")
-        .flag_live("aria-invalid", move || fault.get())
+        .flag_live("aria-invalid", move || fault.with(Option::is_some))
         .value_live(move || text.get())
         .on("input", move |event| {
             text.set(event_target_value(&event));
             soon();
         });
-    let says = move || if fault.get() { speech::phrase(wrong) } else { String::new() };
+    let says = move || fault.with(|it| it.as_ref().map(speech::say)).unwrap_or_default();
     let fault = el("p").class("fault").attr("aria-live", "polite").text_live(says);
     // What nobody has said is nothing to read on paper.
     below(id, label, input)

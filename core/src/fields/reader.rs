@@ -414,8 +414,9 @@ pub(super) fn complain(problem: Problem, row: &Row, given: &str, example: impl I
     Text { phrase, args: vec![Arg::from(given.trim()), example] }
 }
 
-/// The two sums that money with three digits behind its point may mean, as each is written.
-fn two_sums(given: &str) -> Text {
+/// The two sums that money with three digits behind its point may mean, as each is written: the words
+/// for [`Problem::TwoMeanings`] of money.
+pub fn two_sums(given: &str) -> Text {
     let cents = given.strip_suffix(|last: char| last.is_ascii_digit()).unwrap_or(given);
     say!(w::TWO_SUMS, given, given.replace('.', ""), cents)
 }

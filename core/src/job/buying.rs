@@ -10,7 +10,7 @@ use super::survey::Survey;
 use super::words as w;
 use crate::calculators::Trade;
 use crate::catalog;
-use crate::measure::unit::{MONEY_SPENT, PERCENT, typed};
+use crate::measure::unit::PERCENT;
 use crate::measure::{Area, Length, Measure, Units, Volume};
 use crate::rules::packs;
 use crate::say;
@@ -19,10 +19,13 @@ use crate::words::{Amount, Phrase, Text, Voice};
 
 mod bought;
 mod counted;
+mod sums;
 mod told;
 use bought::bought;
 pub use bought::{Bought, bought_before};
 use counted::{counted, plans};
+use sums::times;
+pub use sums::{Sum, read_price};
 pub use told::{csv, list};
 
 /// The most to spare, in percent.
@@ -137,28 +140,6 @@ impl Line {
         self.pack.is_none() && self.spare.millionths() == 0 && self.buys == self.needs
     }
 
-    /// What so much of it costs, in the kind of what is bought.
-    fn costs(&self, buys: Amount) -> Option<Measure> {
-        let price = self.price?;
-        let cost = i128::from(price.millionths()).saturating_mul(buys.raw()) / whole_one(buys);
-        Some(price.of_same(narrow(cost)))
-    }
-
-    /// What it comes to at its price: `3 × $18.49 = $55.47`; none where no price is known, or
-    /// nothing counts.
-    pub fn comes_to(&self) -> Option<Text> {
-        self.is_counted().then(|| self.bill(self.buys))?
-    }
-
-    /// The same of so much of it.
-    fn bill(&self, buys: Amount) -> Option<Text> {
-        let (price, cost) = (self.price?, self.costs(buys)?);
-        // Parts of a cent are told where a person gave them, so that the sum can be followed.
-        let is_in_cents = price.millionths() % CENT == 0;
-        let unit = if is_in_cents { &MONEY_SPENT } else { &typed::MONEY_SPENT };
-        Some(say!(w::COMES_TO, buys, Measure::new(unit, price.millionths()), cost))
-    }
-
     /// How much to ask for: `3 pails of 4.5 gal`.
     pub fn says(&self) -> Text {
         match &self.pack {
@@ -178,10 +159,6 @@ pub struct Buying {
     pub lines: Vec<Line>,
     /// What was bought, and is on no line any more.
     pub bought: Vec<Bought>,
-    /// What it costs as far as prices are known; none where no price is.
-    pub cost: Option<Measure>,
-    /// How many lines have no price.
-    pub unpriced: usize,
     /// Marks that can't be worked today: what they ask for is missing here.
     pub missing: Vec<String>,
     /// Titles of marks whose plan is held and out of sight: what they ask for is missing here too.
@@ -234,8 +211,6 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
     let mut all = Buying {
         lines: Vec::new(),
         bought: Vec::new(),
-        cost: None,
-        unpriced: 0,
         missing: Vec::new(),
         held: Vec::new(),
         waiting: Vec::new(),
@@ -281,13 +256,6 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
     }
     for line in &mut all.lines {
         settle(job, line);
-        match line.cost {
-            Some(cost) => {
-                let sum = all.cost.map_or(0, |sum| sum.millionths());
-                all.cost = Some(cost.of_same(sum.saturating_add(cost.millionths())));
-            }
-            None => all.unpriced += usize::from(line.is_counted()),
-        }
     }
     all.bought = bought(job, &all.lines);
     all
@@ -347,10 +315,8 @@ fn settle(job: &Job, line: &mut Line) {
         Some(pack) => Amount::Count(narrow(rounded_up(line.in_all.raw(), pack.holds.raw()))),
         None => whole_ones(line.in_all),
     };
-    line.price = Measure::read(said(About::Price, &line.key), &MONEY_SPENT, Units::Customary)
-        .ok()
-        .filter(|it| it.millionths() >= 0);
-    line.cost = line.costs(line.buys);
+    line.price = read_price(said(About::Price, &line.key)).ok();
+    line.cost = line.price.map(|price| times(price, line.buys));
     let got = job.jot(&said_of(About::Got, &line.key));
     line.got = got.and_then(|jot| {
         let amount = Amount::from_exact(&jot.says).filter(|it| it.is_like(line.buys))?;
@@ -426,10 +392,40 @@ pub fn uncounted(buying: &Buying, voice: Voice) -> String {
     lines.map(|line| voice.say(&line.name)).collect::<Vec<_>>().join(", ")
 }
 
-/// The same for a paper or a text, where it can't be opened; none where there is none.
-pub fn left_out(buying: &Buying, voice: Voice) -> Option<Text> {
-    let names = uncounted(buying, voice);
+/// The same for a paper or a text, where it can't be opened: each with why, so that nobody adds it
+/// again; none where there is none.
+pub fn left_out(job: &Job, buying: &Buying, voice: Voice) -> Option<Text> {
+    let of = |line: &Line| {
+        let mut why: Vec<String> = Vec::new();
+        for since in line.shares.iter().filter_map(|share| since(job, share)) {
+            let since = voice.say(&since);
+            if !why.contains(&since) {
+                why.push(since);
+            }
+        }
+        voice.say(&match &*why {
+            [] => line.name.clone(),
+            why => say!(w::UNCOUNTED_SINCE, line.name.clone(), why.join(", ")),
+        })
+    };
+    let lines = buying.lines.iter().filter(|line| !line.is_counted());
+    let names = lines.map(of).collect::<Vec<_>>().join(", ");
     (!names.is_empty()).then(|| say!(w::BUY_UNCOUNTED, names))
+}
+
+/// Why nothing of a share counts, in short.
+fn since(job: &Job, share: &Share) -> Option<Text> {
+    match &share.counts {
+        Counts::Whole => None,
+        Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
+        Counts::Sample => Some((&w::AS_IT_CAME).into()),
+        Counts::Beyond(marks) => Some(say!(w::COUNTED_IN, titles(job, marks))),
+    }
+}
+
+fn titles(job: &Job, marks: &[String]) -> String {
+    let titles = marks.iter().filter_map(|mark| Some(&*job.mark(mark)?.title));
+    titles.collect::<Vec<_>>().join(", ")
 }
 
 /// Why a share counts as it does, as a person reads it; none where all of it does.
@@ -438,10 +434,7 @@ pub fn reason(job: &Job, share: &Share) -> Option<Text> {
         Counts::Whole => None,
         Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
         Counts::Sample => Some((&w::SHARE_SAMPLE).into()),
-        Counts::Beyond(marks) => {
-            let titles = marks.iter().filter_map(|mark| Some(&*job.mark(mark)?.title));
-            Some(say!(w::SHARE_BEYOND, titles.collect::<Vec<_>>().join(", ")))
-        }
+        Counts::Beyond(marks) => Some(say!(w::SHARE_BEYOND, titles(job, marks))),
     }
 }
 

@@ -56,6 +56,10 @@ words! {
     SHARE_WAITS = "waits for a number that changed", es "espera un número que cambió";
     BUY_SAMPLED = "Counted with fields still from the sample: {0}.", es "Contado con datos todavía del ejemplo: {0}.";
     BUY_UNCOUNTED = "Not counted: {0}.", es "Sin contar: {0}.";
+    /// What isn't counted, and why.
+    UNCOUNTED_SINCE = "{0} ({1})", es "{0} ({1})";
+    COUNTED_IN = "counted in “{0}”", es "se cuenta en «{0}»";
+    AS_IT_CAME = "the sample as it came", es "el ejemplo tal cual";
     BUY_ROLLS_TOO = "{0}: a plan’s rolls and single runs are both on this list. See what the rolls leave before you buy more.", es "{0}: en esta lista hay rollos de un plano y tramos sueltos. Vea qué sobra de los rollos antes de comprar más.";
     BUY_WAITS = "Counted with old figures, since a number that they took has changed: {0}. Look at them on the job's page first.", es "Contado con cifras viejas, porque cambió un número que tomaron: {0}. Véalos primero en la página del trabajo.";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
@@ -63,6 +67,13 @@ words! {
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";
     /// How many, the price of one, what they cost.
     COMES_TO = "{0} × {1} = {2}", es "{0} × {1} = {2}";
+    STILL_TO_BUY = "Still to buy", es "Falta comprar";
+    BOUGHT = "Bought", es "Comprado";
+    /// Of what, what it costs, and how many lines that leaves out.
+    SUM = "{0} {1}", es "{0} {1}";
+    SUM_WITHOUT = "{0} {1}, {2} {2?line|lines} without a price", es "{0} {1}, {2} {2?línea|líneas} sin precio";
+    SUM_UNPRICED = "{0}: {1} {1?line|lines} without a price", es "{0}: {1} {1?línea|líneas} sin precio";
+    NOT_A_PRICE = "Write a price, such as 12.50.", es "Escriba un precio, como 12.50.";
     /// Over a list, and why a line of a table is there.
     BOUGHT_BEFORE = "Bought, and no longer asked for", es "Comprado, y ya no se pide";
     TO_BUY_FOR = "To buy for {0}", es "Compras para {0}";

@@ -46,7 +46,8 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.sees(".buy-line.got").await;
         page.tap(".buy:first-child summary").await;
         page.enter("[id='price staple']", "0.05").await;
-        page.sees(saying("All together $0.40, 2 lines without a price")).await;
+        page.sees(saying("Still to buy: 2 lines without a price")).await;
+        page.sees(saying("Bought $0.40")).await;
         // Each line with a price says what it comes to, folded or not.
         page.sees(saying("8 × $0.05 = $0.40")).await;
         page.screenshot("buy").await;
@@ -63,21 +64,36 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.misses(".buy-line.got").await;
         let more = page.text(".buy:first-child .now").await;
         assert!(more.starts_with("6 more than you had on "), "{more}");
-        page.sees(saying("All together $0.70, 2 lines without a price")).await;
+        page.sees(saying("6 × $0.05 = $0.30")).await;
+        page.sees(saying("Still to buy $0.30, 2 lines without a price")).await;
+        page.sees(saying("Bought $0.40")).await;
 
         // What can't be read is said at its field, and the price that was there stays.
         page.tap(".buy:first-child summary").await;
         page.enter("[id='price staple']", "cheap").await;
         page.sees(saying("Write a price, such as 12.50.")).await;
-        page.sees(saying("All together $0.70, 2 lines without a price")).await;
+        page.enter("[id='price staple']", "18.450").await;
+        page.sees(saying("could mean thousands or cents. Write 18450 or 18.45.")).await;
+        page.sees(saying("Still to buy $0.30, 2 lines without a price")).await;
 
-        // Nothing asks for the staples any more: what was bought is told until it is unticked.
+        // Nothing asks for the staples any more: what was bought is told until it is unticked, and
+        // after that until the page is left, so that a tap by mistake is taken back by another.
         page.tap(".buy:first-child .shares button").await;
         page.sees(saying("Bought, and no longer asked for")).await;
         let bought = page.text(".bought .buy").await;
         assert!(bought.ends_with("staple, for the cable at hand: 8"), "{bought}");
         assert_eq!(page.axe().await, [""; 0]);
         page.tap("[id='bought staple']").await;
+        page.misses("[id='bought staple']:checked").await;
+        page.misses(saying("Bought $0.40")).await;
+        page.tap("[id='bought staple']").await;
+        page.sees("[id='bought staple']:checked").await;
+        page.sees(saying("Bought $0.40")).await;
+        page.tap("[id='bought staple']").await;
+        page.misses(saying("Bought $0.40")).await;
+        open_job(page).await;
+        page.tap(saying("What to buy")).await;
+        page.sees(saying("Send as text")).await;
         page.misses(".bought").await;
     })
     .await;

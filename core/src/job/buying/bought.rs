@@ -1,11 +1,12 @@
 //! What was bought: ticked, told as it stood then, and kept in sight when no number asks for it any
 //! more.
 
-use super::{About, Got, Line, said_of};
+use super::{About, Got, Line, read_price, said_of, times};
 use crate::job::edit::Edit;
 use crate::job::jot::Jot;
 use crate::job::site::Job;
 use crate::job::words as w;
+use crate::measure::Measure;
 use crate::say;
 use crate::words::{Amount, Phrase, Text, Voice};
 
@@ -20,6 +21,8 @@ pub struct Bought {
     pub says: Text,
     /// How much, and when.
     pub got: Got,
+    /// What that costs, where a price of it is kept.
+    pub cost: Option<Measure>,
 }
 
 /// What stands over all of it.
@@ -42,6 +45,13 @@ impl Line {
     }
 }
 
+impl Bought {
+    /// The edit that ticks it again.
+    pub fn ticked(&self) -> Edit {
+        Edit::Jot { key: said_of(About::Got, &self.key), says: self.got.amount.exact() }
+    }
+}
+
 /// What was bought and is on no line that counts.
 pub(super) fn bought(job: &Job, lines: &[Line]) -> Vec<Bought> {
     let prefix = said_of(About::Got, "");
@@ -59,7 +69,9 @@ pub(super) fn bought(job: &Job, lines: &[Line]) -> Vec<Bought> {
             Some((_, told)) => say!(w::AS_TYPED, told),
             None => say!(w::WHAT_AND_HOW_MUCH, key, amount),
         };
-        Some(Bought { key: key.to_owned(), says, got })
+        let price = read_price(job.jotted(&said_of(About::Price, key))).ok();
+        let cost = price.map(|price| times(price, amount));
+        Some(Bought { key: key.to_owned(), says, got, cost })
     };
     job.jots.iter().filter_map(of).collect()
 }

@@ -3,7 +3,7 @@ use crate::catalog;
 use crate::job::samples::stamp;
 use crate::job::{Edit, Mark, Tie, apply};
 use crate::wire::Node;
-use crate::words::Voice;
+use crate::words::{Language, Voice};
 use proptest::prelude::*;
 
 fn mark(calculator: &str, puts: &[(&str, &str)], step: u64) -> Mark {
@@ -89,7 +89,7 @@ fn a_spare_a_package_and_a_price_are_a_persons_own() {
     assert_eq!(own.buys.raw(), (in_all + 4) / 5);
     assert!(own.pack.as_ref().unwrap().is_own);
     assert_eq!(own.cost.unwrap().number(), 1.25 * own.buys.raw() as f64);
-    assert_eq!(bought(&job).cost, own.cost);
+    assert_eq!(bought(&job).still(), Sum { cost: own.cost, unpriced: 0 });
     for (about, nonsense) in [(About::Spare, "x"), (About::Pack, "0"), (About::Price, "-1")] {
         say(&mut job, about, "staple", nonsense);
     }
@@ -381,7 +381,11 @@ fn a_ceilings_bare_board_stands_back_where_its_boards_are_planned() {
     assert_eq!(none.shares[0].counts, Counts::Beyond(vec![plan().id]));
     let says = Voice::default().say(&reason(&both, &none.shares[0]).unwrap());
     assert_eq!(says, "without what is in “boards 2”, counted there");
-    assert!(told(&both).contains("Not counted: Gypsum board, ceiling."), "{}", told(&both));
+    let left = "\n\nNot counted: Gypsum board, ceiling (counted in “boards 2”).";
+    assert!(told(&both).ends_with(left), "{}", told(&both));
+    let spanish = Voice { language: Language::Spanish, ..Voice::default() };
+    let left = spanish.say(&left_out(&both, &bought(&both), spanish).unwrap());
+    assert!(left.ends_with("(se cuenta en «boards 2»)."), "{left}");
     // Counted all the same where a person says so, and by itself where the plan isn't bought.
     let (id, boards) = (raised().id, plan().id);
     say(&mut both, About::Share(&id), "ceiling-board", COUNTED);
@@ -503,5 +507,98 @@ fn cable_by_the_foot_beside_a_plans_rolls_is_said() {
     assert!(both.contains(&warned), "{both}");
     for alone in [vec![plan()], vec![run(kind)], vec![plan(), run("14-2")]] {
         assert!(!says(alone).contains("single runs are both"));
+    }
+}
+
+/// What nobody counts is told with why, each reason once.
+#[test]
+fn a_text_to_send_says_why_something_is_not_counted() {
+    let runs = [mark("cable-securing", &[], 1), mark("cable-securing", RUN, 2)];
+    let mut job = job([&runs[..], &[mark("cable-securing", RUN, 3)]].concat());
+    for run in &job.marks.clone()[1..] {
+        say(&mut job, About::Share(&run.id), "staple", LEFT_OUT);
+    }
+    let (told, name) = (told(&job), Voice::default().say(&line(&job, "staple").name));
+    let left = format!("Not counted: {name} (the sample as it came, left out).");
+    assert!(told.ends_with(&left), "{told}");
+}
+
+fn sums(job: &Job) -> Vec<String> {
+    bought(job).sums().iter().map(|sum| Voice::default().say(sum)).collect()
+}
+
+/// Of staples 8 at $3.97 are $31.76; of 14 then asked for 6 are left, $23.82; with a can of primer at
+/// $18.49 that is $42.31, and once the can is bought $31.76 + $18.49 = $50.25.
+#[test]
+fn what_is_still_to_buy_and_what_was_bought_are_two_sums() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);
+    assert_eq!(sums(&job), [""; 0], "nobody knows a price");
+    let others = bought(&job).lines.len() - 2;
+    assert_eq!(others, 1, "the finish has no price");
+    say(&mut job, About::Price, "staple", "3.97");
+    assert_eq!(sums(&job), ["Still to buy $31.76, 2 lines without a price"]);
+    tick(&mut job, "staple");
+    assert_eq!(sums(&job), ["Still to buy: 2 lines without a price", "Bought $31.76"]);
+
+    // Twice as far: what was bought stays bought, and the line tells what is left, as the text does.
+    let longer = mark("cable-securing", &[("run", "60 ft")], 1);
+    let longer = Mark { id: line(&job, "staple").shares[0].mark.clone(), ..longer };
+    apply(&mut job, Edit::Change(longer), &stamp(60)).unwrap();
+    let comes = Voice::default().say(&line(&job, "staple").comes_to().unwrap());
+    assert_eq!(comes, "6 × $3.97 = $23.82");
+    assert!(told(&job).contains(&comes), "{}", told(&job));
+    say(&mut job, About::Price, "primer", "18.49");
+    assert_eq!(sums(&job), ["Still to buy $42.31, 1 line without a price", "Bought $31.76"]);
+    tick(&mut job, "primer");
+    let both = ["Still to buy $23.82, 1 line without a price", "Bought $50.25"];
+    assert_eq!(sums(&job), both);
+    let told_both = format!("\n\n{}\n{}", both[0], both[1]);
+    assert!(told(&job).contains(&told_both), "{}", told(&job));
+
+    // Nothing asks for staples any more: what they cost was paid all the same.
+    let id = line(&job, "staple").shares[0].mark.clone();
+    say(&mut job, About::Share(&id), "staple", LEFT_OUT);
+    assert_eq!(sums(&job), ["Still to buy: 1 line without a price", "Bought $50.25"]);
+    assert_eq!(bought(&job).bought[0].cost.unwrap().number(), 31.76);
+    // Bought without a price is said beside.
+    say(&mut job, About::Price, "staple", "");
+    assert_eq!(sums(&job)[1], "Bought $18.49, 1 line without a price");
+}
+
+/// Less is asked for than was bought: all that was bought was paid.
+#[test]
+fn more_bought_than_asked_for_is_paid_whole() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    say(&mut job, About::Price, "staple", "0.50");
+    say(&mut job, About::Got, "staple", "10");
+    assert_eq!(sums(&job), ["Bought $5.00"]);
+    let comes = line(&job, "staple").comes_to().map(|it| Voice::default().say(&it));
+    assert_eq!(comes.unwrap(), "10 × $0.50 = $5.00");
+}
+
+#[test]
+fn what_was_unticked_by_mistake_is_ticked_again_as_it_was() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    tick(&mut job, "staple");
+    let id = job.marks[0].id.clone();
+    say(&mut job, About::Share(&id), "staple", LEFT_OUT);
+    let kept = bought(&job).bought.remove(0);
+    say(&mut job, About::Got, "staple", "");
+    assert_eq!(bought(&job).bought, []);
+    apply(&mut job, kept.ticked(), &stamp(61)).unwrap();
+    let again = bought(&job).bought.remove(0);
+    assert_eq!((&again.says, again.got.amount), (&kept.says, kept.got.amount));
+}
+
+/// In dollars three digits behind a point are thousands to some and cents to others.
+#[test]
+fn a_price_that_may_mean_two_sums_is_asked_about() {
+    let says = |text: &str| read_price(text).map_err(|fault| Voice::default().say(&fault));
+    let asked = "“18.450” could mean thousands or cents. Write 18450 or 18.45.";
+    assert_eq!(says(" 18.450 "), Err(asked.to_owned()));
+    assert_eq!(says("18.45").unwrap().number(), 18.45);
+    assert_eq!(says("18450").unwrap().number(), 18_450.0);
+    for bad in ["cheap", "-1", "-18.450", ""] {
+        assert_eq!(says(bad), Err("Write a price, such as 12.50.".to_owned()), "{bad}");
     }
 }

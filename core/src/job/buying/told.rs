@@ -7,7 +7,7 @@ use crate::say;
 use crate::words::{Phrase, Text, Voice};
 
 /// A text to send to a shop or a helper: a line a thing under its trade, what is there already left
-/// out; then what was bought and is not asked for any more.
+/// out; then what was bought and is not asked for any more, and what it all comes to.
 pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
     let mut text = voice.say(&say!(w::TO_BUY_FOR, job.heading()));
     let mut trade = None;
@@ -36,7 +36,11 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
         text.push_str("\n- ");
         text.push_str(&voice.say(&bought.says));
     }
-    for says in warnings(buying).into_iter().chain(left_out(buying, voice)) {
+    for (at, sum) in buying.sums().iter().enumerate() {
+        text.push_str(if at == 0 { "\n\n" } else { "\n" });
+        text.push_str(&voice.say(sum));
+    }
+    for says in warnings(buying).into_iter().chain(left_out(job, buying, voice)) {
         text.push_str("\n\n");
         text.push_str(&voice.say(&says));
     }
