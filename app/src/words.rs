@@ -269,6 +269,8 @@ words! {
     TYPED_WAITS = "What you typed here before waits, not saved.", es "Espera lo que escribió antes aquí, sin guardar.";
     EDIT_GO_ON = "Go on with the edit", es "Seguir con el cambio";
     EDIT_DROP = "Drop the edit", es "Descartar el cambio";
+    EDIT_OF_IT = "An edit of it waits, not saved", es "Espera un cambio suyo, sin guardar";
+    LISTED_EDITS = "{0}, {1} {1?edit waits|edits wait}", es "{0}, {1?espera|esperan} {1} {1?cambio|cambios}";
     EDIT_DROPPED = "The edit is dropped.", es "El cambio se descartó.";
     SAVED_ALREADY = "The same as {0}, saved already.", es "Lo mismo que {0}, ya guardado.";
     SAVE_ALL_THE_SAME = "Save it all the same", es "Guardarlo de todos modos";

@@ -11,7 +11,7 @@ use crate::elements::on_change;
 use crate::later::later;
 use crate::route::Route;
 use crate::signal::{Memo, RwSignal};
-use crate::store::{self, Listed, Loaded, MarkPlace, Settings, Trouble};
+use crate::store::{self, Listed, Loaded, MarkPlace, Settings, Trouble, Unsaved};
 use crate::{daylight, speech};
 use ledgerboard_core::catalog::Entry;
 use ledgerboard_core::job::backup;
@@ -80,6 +80,8 @@ pub(crate) struct Shared {
     pub(crate) aside: RwSignal<u32>,
     /// Goes up when a store has answered.
     stores: RwSignal<u32>,
+    /// Edits of saved numbers that are not saved, as last kept. Read by nobody, it isn't worked.
+    unsaved: Memo<Vec<Unsaved>>,
     /// What keeps things from being saved now.
     pub(crate) trouble: RwSignal<Option<Trouble>>,
     /// The question that is open, while one is.
@@ -118,6 +120,11 @@ impl Desk {
             }
             store::newest_first(all)
         });
+        let stores = RwSignal::new(0);
+        let unsaved = Memo::new(move |_| {
+            stores.track();
+            store::unsaved()
+        });
         let desk = Self(Box::leak(Box::new(Shared {
             route: RwSignal::new(route),
             settings: RwSignal::new(settings),
@@ -126,7 +133,8 @@ impl Desk {
             all_read,
             came: RwSignal::new(Vec::new()),
             aside: RwSignal::new(0),
-            stores: RwSignal::new(0),
+            stores,
+            unsaved,
             trouble: RwSignal::new(None),
             on_page: RwSignal::new(None),
             worked: RwSignal::new(0),
@@ -164,6 +172,12 @@ impl Desk {
             let job = jobs.iter().find(|job| job.id == place.job)?;
             job.mark(&place.mark).map(|mark| mark.input.clone())
         })
+    }
+
+    /// How many edits of a job's numbers, or of one of them, wait and are not saved.
+    pub(crate) fn edits_of(self, job: &str, mark: Option<&str>) -> i64 {
+        let saved = |place: &MarkPlace| self.saved_input(place);
+        self.unsaved.with(|all| store::edits_of(all, job, mark, saved))
     }
 
     /// Changes the settings and keeps them.

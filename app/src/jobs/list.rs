@@ -67,7 +67,10 @@ fn line(desk: Desk, all: Memo<Vec<Listed>>, id: &str) -> El {
             Held::Away => say!(w::LISTED_AWAY, say!(w::MARK_COUNT, count)),
             _ => say!(w::MARK_COUNT, count),
         };
-        speech::say(&text)
+        speech::say(&match of.with_value(|id| desk.edits_of(id, None)) {
+            0 => text,
+            edits => say!(w::LISTED_EDITS, text, edits),
+        })
     };
     let about = el("span").class("quiet").text_live(about);
     let name = el("span").own().text_live(name);

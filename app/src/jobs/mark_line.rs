@@ -9,7 +9,7 @@ use super::today::Today;
 use super::versions::versions;
 use crate::desk::Desk;
 use crate::drawing::{held, sketch, verdict};
-use crate::elements::{El, Piece, el, focus_soon, live, when};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, when};
 use crate::signal::{Memo, RwSignal};
 use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
@@ -74,6 +74,7 @@ pub(super) fn mark_line(lines: &Lines, mark: &Mark, is_told: Memo<bool>) -> Piec
         note.into(),
         is_own.then(day).into(),
         part(owner),
+        is_own.then(|| waits(lines, &mark.id)).into(),
         part(sampled),
         part(versions),
         part(changed),
@@ -151,6 +152,20 @@ fn owner(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
         el("p").class("now").text(&voice.say(&owner_says(&said, &now)))
     });
     says.into()
+}
+
+/// An edit of it waits: it opens where that can be gone on with.
+fn waits(lines: &Lines, mark: &str) -> Piece {
+    let address = route::mark(&lines.job.id, mark);
+    let (desk, home, mark) = (lines.desk, lines.job.id.clone(), mark.to_owned());
+    let is_there = flag(move || desk.edits_of(&home, Some(&mark)) > 0);
+    when(
+        move || is_there.get(),
+        move || {
+            let opens = el("a").class("door").attr("href", &address).say(&w::EDIT_OF_IT);
+            el("p").class("now").with(opens)
+        },
+    )
 }
 
 /// How many of its fields are still the sample's.

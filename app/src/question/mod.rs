@@ -111,6 +111,8 @@ pub(crate) struct Open {
     waiting: RwSignal<Vec<Draft>>,
     /// The edit that was dropped last.
     dropped: RwSignal<Option<Draft>>,
+    /// What the mark said by the time that an edit was gone on with.
+    gone_on: RwSignal<Option<Node>>,
     /// The path of the field whose names are offered.
     pub(crate) naming: RwSignal<String>,
     /// The name that is being typed.
@@ -223,6 +225,7 @@ impl Question {
             is_draft: RwSignal::new(is_draft),
             waiting: RwSignal::new(waiting::all(entry, is_draft)),
             dropped: RwSignal::new(None),
+            gone_on: RwSignal::new(None),
             naming: RwSignal::new(String::new()),
             renaming: RwSignal::new(None),
             worked,

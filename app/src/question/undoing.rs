@@ -57,11 +57,13 @@ impl Question {
         Undo { place: place.to_owned(), before, origin, mark, saved, links, sampled, says }
     }
 
-    /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own.
+    /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own. An edit
+    /// of a saved number waits.
     pub(crate) fn start_over(self) {
         let (sample, units) = (self.entry.sample(), self.units.get_untracked());
         let before = self.draft.with_untracked(parts);
         self.offer_undo(START, before);
+        self.let_wait_if_edited();
         self.left.set(None);
         self.draft.set(fields::plain(self.entry.rows, &sample, units));
         self.sampled.set(self.entry.of_sample(&sample, Units::Customary));
@@ -84,6 +86,9 @@ impl Question {
             self.links.set(undo.links);
             self.sampled.set(undo.sampled);
             self.undo.set(None);
+            if undo.place == START {
+                self.wait_no_more();
+            }
         }
     }
 }

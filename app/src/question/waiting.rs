@@ -6,6 +6,8 @@ use crate::elements::{El, Piece, el, focus_soon, live};
 use crate::store::{self, Against, Draft};
 use crate::{jobs, speech, words as w};
 use ledgerboard_core::catalog::Entry;
+use ledgerboard_core::job::{told_shortly, typed_differences};
+use ledgerboard_core::measure::Units;
 use ledgerboard_core::say;
 use ledgerboard_core::words::Phrase;
 use leptos::prelude::untrack;
@@ -23,17 +25,34 @@ impl Question {
     pub(super) fn keep_draft(self) {
         if !self.is_draft.get_untracked() {
             self.is_draft.set(true);
-            let entry = self.entry;
-            let is_lost = |last: &Draft| {
-                let place = last.mark.as_ref();
-                let saved = untrack(|| place.and_then(|place| self.desk.saved_input(place)));
-                last.is_edit(entry) && last.against(entry, saved.as_ref()) != Against::Same
-            };
-            if let Some(last) = store::draft(entry.id).filter(is_lost) {
-                store::let_wait(entry.id, last);
+            let id = self.entry.id;
+            if let Some(last) = store::draft(id).filter(|last| self.is_lost_with(last)) {
+                store::let_wait(id, last);
             }
         }
         store::save_draft(self.entry.id, &self.as_draft());
+    }
+
+    /// Whether an edit of a saved number is in a draft alone.
+    fn is_lost_with(self, draft: &Draft) -> bool {
+        let place = draft.mark.as_ref();
+        let saved = untrack(|| place.and_then(|place| self.desk.saved_input(place)));
+        draft.is_edit(self.entry) && draft.against(self.entry, saved.as_ref()) != Against::Same
+    }
+
+    /// What stands here waits, if it is an edit of a saved number.
+    pub(super) fn let_wait_if_edited(self) {
+        let now = self.as_draft();
+        if self.is_lost_with(&now) {
+            store::let_wait(self.entry.id, now);
+            self.look_what_waits();
+        }
+    }
+
+    /// What waited stands here again.
+    pub(super) fn wait_no_more(self) {
+        store::wait_no_more(self.entry.id, &self.as_draft());
+        self.look_what_waits();
     }
 
     /// Goes on with the edit, over what is saved by now.
@@ -61,7 +80,10 @@ impl Question {
     fn take_up(self, edit: Draft) {
         let id = self.entry.id;
         self.keep_draft_if_typed(&edit);
+        let place = edit.mark.as_ref();
+        let told = untrack(|| place.and_then(|place| self.desk.saved_input(place)));
         self.put_in(Opening::of_draft(self.entry, edit.clone()));
+        self.gone_on.set(told);
         // Off the list only once it stands in the draft.
         store::wait_no_more(id, &edit);
         self.look_what_waits();
@@ -85,6 +107,7 @@ impl Question {
         self.cut.set(None);
         self.left.set(None);
         self.renaming.set(None);
+        self.gone_on.set(None);
         self.draft.set(input);
         self.units.set(units);
         self.basis.set(basis);
@@ -100,6 +123,7 @@ impl Question {
 
     fn look_what_waits(self) {
         self.waiting.set(all(self.entry, self.is_draft.get_untracked()));
+        self.desk.look();
     }
 
     /// Drops an edit that waits, for as long as nobody takes that back.
@@ -133,13 +157,26 @@ impl Question {
     }
 }
 
+/// So many that wait are told before the answer; the others are folded away.
+const IN_VIEW: usize = 2;
+
 /// What is to be told of edits, beside the answer.
 pub(super) fn notices(question: Question) -> Piece {
     let since = live(move || since(question));
     let waiting = live(move || {
-        let all = question.waiting.get().into_iter();
-        let rows: Vec<El> = all.filter_map(|edit| one(question, edit)).collect();
-        Piece::all(rows)
+        let place = question.mark.get();
+        let all = question.waiting.get();
+        // Those of the number that stands here go first.
+        let (own, others): (Vec<_>, Vec<_>) =
+            all.into_iter().partition(|edit| edit.mark.is_some() && edit.mark == place);
+        let rows = own.into_iter().chain(others).filter_map(|edit| one(question, edit));
+        let mut rows: Vec<El> = rows.collect();
+        let more = rows.split_off(rows.len().min(IN_VIEW));
+        let more = (!more.is_empty()).then(|| {
+            let says = speech::say(&say!(w::AND_MORE, more.len() as i64));
+            el("details").with(el("summary").text(&says)).with_all(more)
+        });
+        Piece::all(rows.into_iter().map(Piece::from).chain([more.into()]))
     });
     let dropped = live(move || {
         question.dropped.with(Option::is_some).then(|| {
@@ -158,6 +195,12 @@ fn line(says: &str) -> El {
     el("p").class("undo").with(el("span").text(says))
 }
 
+/// A notice with what a person may do, on a line of its own.
+fn asks(says: El, buttons: impl IntoIterator<Item = El>) -> El {
+    let buttons = el("p").class("buttons").with_all(buttons);
+    el("div").class("now").class("waits").with(says).with(buttons)
+}
+
 /// What is saved is no longer what stands here was taken from.
 fn since(question: Question) -> Option<El> {
     let against = question.against.get();
@@ -165,14 +208,41 @@ fn since(question: Question) -> Option<El> {
         return None;
     }
     let place = question.mark.get()?;
-    let answer = question.desk.jobs.with(|jobs| {
+    let (saved, answer) = question.desk.jobs.with(|jobs| {
         let job = jobs.iter().find(|job| job.id == place.job)?;
-        Some(job.mark(&place.mark)?.kept.answer.clone())
+        let mark = job.mark(&place.mark)?;
+        Some((mark.input.clone(), mark.kept.answer.clone()))
     })?;
-    let says = question.voice().say(&say!(w::SAVED_SINCE, jobs::shown(&answer)));
-    let go_on = against.is_edit().then(|| button(&w::EDIT_GO_ON).tap(move || question.go_on()));
+    // By what changed there: the answer may be the same as here.
+    let says = question.saved.with(|then| {
+        let voice = question.voice();
+        let differing = typed_differences(
+            question.entry,
+            then.as_ref()?,
+            &saved,
+            Units::Customary,
+            voice.units,
+        );
+        told_shortly(&differing)
+    });
+    let says = say!(w::SAVED_SINCE, says.unwrap_or_else(|| jobs::shown(&answer)));
+    let says = el("p").own_text(&question.voice().say(&says));
+    // Who goes on with an edit knows that it is one.
+    let is_new = question.gone_on.with(|told| told.as_ref() != Some(&saved));
+    let go_on =
+        (against.is_edit() && is_new).then(|| button(&w::EDIT_GO_ON).tap(move || question.go_on()));
     let open = button(&w::OPEN_SAVED).tap(move || question.open_saved());
-    Some(line(&says).class("now").with(go_on).with(open))
+    Some(asks(says, go_on.into_iter().chain([open])))
+}
+
+/// In which fields an edit says something else than is saved; what is no number's, or of one that is
+/// not here, than it was taken from.
+fn says_otherwise(question: Question, edit: &Draft) -> Option<El> {
+    let (entry, voice) = (question.entry, question.voice());
+    let saved = edit.mark.as_ref().and_then(|place| question.desk.saved_input(place));
+    let saved = saved.or_else(|| edit.saved.clone()).unwrap_or_else(|| entry.sample());
+    let all = typed_differences(entry, &saved, &edit.input, edit.units, voice.units);
+    told_shortly(&all).map(|text| el("p").class("quiet").own_text(&voice.say(&text)))
 }
 
 /// One edit that waits; none where its number has come to say the same.
@@ -203,8 +273,10 @@ fn one(question: Question, edit: Draft) -> Option<El> {
             }
         }
     };
+    let says =
+        el("div").with(el("p").text(&speech::say(&says))).with(says_otherwise(question, &edit));
     let taken = edit.clone();
     let go_on = button(&w::EDIT_GO_ON).tap(move || question.take_up(taken.clone()));
     let drop = button(&w::EDIT_DROP).tap(move || question.drop_edit(edit.clone()));
-    Some(line(&speech::say(&says)).class("now").with(go_on).with(drop))
+    Some(asks(says, [go_on, drop]))
 }

@@ -1,7 +1,8 @@
 //! Edits of saved numbers that gave way to another question before they were saved. They wait until
 //! a person goes on with them, or drops them.
 
-use super::{Draft, TYPED, WAITING, local, write_typed};
+use super::{Against, Draft, MarkPlace, TYPED, WAITING, draft_name, local, write_typed};
+use ledgerboard_core::catalog::{self, Entry};
 use ledgerboard_core::wire::Node;
 
 fn name(calculator: &str) -> String {
@@ -17,11 +18,65 @@ fn read(node: &Node) -> Option<Vec<Draft>> {
 /// What waits in a calculator, the one that came last behind the others.
 pub(crate) fn waiting(calculator: &str) -> Vec<Draft> {
     let name = name(calculator);
-    // What found no room yet is later than what is kept.
-    let typed = TYPED.with_borrow(|typed| {
-        typed.iter().find(|(_, it, _)| *it == name).and_then(|(.., node)| read(node))
-    });
-    typed.or_else(|| local::read(&name, read)).unwrap_or_default()
+    not_written(&name, read).or_else(|| local::read(&name, read)).unwrap_or_default()
+}
+
+/// What found no room yet is later than what is kept.
+fn not_written<T>(name: &str, read: fn(&Node) -> Option<T>) -> Option<T> {
+    TYPED.with_borrow(|typed| {
+        typed.iter().find(|(_, it, _)| it == name).and_then(|(.., node)| read(node))
+    })
+}
+
+/// What is there, as far as it can be read. To look at it touches nothing.
+fn look<T>(name: &str, read: fn(&Node) -> Option<T>) -> Option<T> {
+    not_written(name, read).or_else(|| read(&Node::from_json(&local::text(name)?).ok()?))
+}
+
+/// An edit of a saved number that is not saved: one that waits, or what was typed last.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Unsaved {
+    /// Its calculator.
+    calculator: &'static str,
+    draft: Draft,
+}
+
+/// All of them, of all calculators.
+pub(crate) fn unsaved() -> Vec<Unsaved> {
+    let mut all = Vec::new();
+    for entry in catalog::ALL {
+        let waiting = look(&name(entry.id), read).unwrap_or_default();
+        add(&mut all, entry, waiting, look(&draft_name(entry.id), Draft::read));
+    }
+    all
+}
+
+/// Of what waits in one calculator and what was typed last in it, the edits, each once.
+fn add(all: &mut Vec<Unsaved>, entry: &'static Entry, waiting: Vec<Draft>, last: Option<Draft>) {
+    for draft in waiting.into_iter().chain(last) {
+        let one = Unsaved { calculator: entry.id, draft };
+        if one.draft.is_edit(entry) && !all.contains(&one) {
+            all.push(one);
+        }
+    }
+}
+
+/// How many of them are edits of the numbers of one job, or of one of its numbers, that say something
+/// else than is saved. `saved` gives what a number says; none where it is not here.
+pub(crate) fn edits_of(
+    all: &[Unsaved],
+    job: &str,
+    mark: Option<&str>,
+    saved: impl Fn(&MarkPlace) -> Option<Node>,
+) -> i64 {
+    let mut count = 0;
+    for Unsaved { calculator, draft } in all {
+        let of = |place: &&MarkPlace| place.job == job && mark.is_none_or(|it| place.mark == it);
+        let Some(place) = draft.mark.as_ref().filter(of) else { continue };
+        let Some((entry, saved)) = catalog::find(calculator).zip(saved(place)) else { continue };
+        count += i64::from(draft.against(entry, Some(&saved)) != Against::Same);
+    }
+    count
 }
 
 fn keep(calculator: &str, all: &[Draft]) {
@@ -51,6 +106,60 @@ pub(crate) fn wait_no_more(calculator: &str, draft: &Draft) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::store::Links;
+    use ledgerboard_core::edition::Basis;
+    use ledgerboard_core::measure::Units;
+
+    #[test]
+    fn a_number_says_that_an_edit_waits_until_that_is_saved_or_dropped_or_the_number_is_gone() {
+        let entry = catalog::find("box-fill").unwrap();
+        let (units, basis) = (Units::Customary, Basis::default());
+        let saved = entry.canonical(&entry.sample(), units).unwrap();
+        let with = |count: &str| {
+            let mut input = entry.sample();
+            input.put("cables.0.count", Node::text(count));
+            input
+        };
+        let draft = |job: &str, mark: &str, input: Node| Draft {
+            input,
+            units,
+            basis,
+            mark: Some(MarkPlace { job: job.to_owned(), mark: mark.to_owned() }),
+            links: Links::default(),
+            sampled: None,
+            saved: Some(saved.clone()),
+        };
+        let of = |waiting: &[Draft], last: Option<Draft>| {
+            let mut all = Vec::new();
+            add(&mut all, entry, waiting.to_vec(), last);
+            all
+        };
+        let count = |all: &[Unsaved], job: &str, mark: Option<&str>, now: Option<&Node>| {
+            edits_of(all, job, mark, |_| now.cloned())
+        };
+        let (three, four) = (draft("a", "b", with("3")), draft("a", "b", with("4")));
+        let other = draft("a", "c", with("3"));
+        let all = of(&[three.clone(), other.clone()], Some(four.clone()));
+        let here = Some(&saved);
+        assert_eq!(count(&all, "a", Some("b"), here), 2);
+        assert_eq!(count(&all, "a", Some("c"), here), 1);
+        assert_eq!(count(&all, "a", None, here), 3);
+        assert_eq!(count(&all, "other", None, here), 0);
+        // Removed.
+        assert_eq!(count(&all, "a", None, None), 0);
+        // Dropped: the one that was typed last stays.
+        assert_eq!(count(&of(&[], Some(four.clone())), "a", Some("b"), here), 1);
+        // Saved: the number says the same now.
+        let now = entry.canonical(&with("4"), units).unwrap();
+        assert_eq!(count(&of(&[], Some(four.clone())), "a", Some("b"), Some(&now)), 0);
+        // What waits and stands in the draft as well is one.
+        assert_eq!(count(&of(&[four.clone()], Some(four)), "a", None, here), 1);
+        // Nobody edited it; half typed is an edit.
+        let last = |input| of(&[], Some(draft("a", "b", input)));
+        assert_eq!(count(&last(entry.sample()), "a", None, here), 0);
+        assert_eq!(count(&last(entry.sample()), "a", None, Some(&now)), 0);
+        assert_eq!(count(&last(with("3 /")), "a", None, here), 1);
+    }
 
     #[test]
     fn what_waits_is_read_whole_or_not_at_all() {

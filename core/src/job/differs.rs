@@ -3,7 +3,7 @@
 
 use super::mark::Mark;
 use super::words as w;
-use crate::catalog;
+use crate::catalog::{self, Entry};
 use crate::fields::{Kind, Row, heard};
 use crate::measure::{Rounding, Units};
 use crate::say;
@@ -32,7 +32,8 @@ pub fn differences(here: &Mark, there: &Mark, units: Units) -> Vec<Differs> {
         there.calculator == entry.id && [here, there].iter().all(|it| is_read(it, entry.version))
     });
     if let Some(entry) = entry {
-        level(entry.rows, [&here.input, &there.input], None, units, &mut all);
+        let look = Look { typed: None, units };
+        look.level(entry.rows, [&here.input, &there.input], None, &mut all);
     }
     for (name, here, there) in [
         (&w::A_TITLE, &here.title, &there.title),
@@ -46,57 +47,119 @@ pub fn differences(here: &Mark, there: &Mark, units: Units) -> Vec<Differs> {
     all
 }
 
-/// The rows of one level, under what they stand in.
-fn level(
-    rows: &'static [Row],
-    sides: [&Node; 2],
-    within: Option<&Text>,
+/// What an input that is being typed says otherwise than one that is saved: `here` is the saved one,
+/// `there` the other. Half typed it is held against the saved one field by field. `typed_in` are the
+/// units of its bare numbers, `units` those that the texts will be said in.
+pub fn typed_differences(
+    entry: &Entry,
+    saved: &Node,
+    typed: &Node,
+    typed_in: Units,
     units: Units,
-    all: &mut Vec<Differs>,
-) {
-    let nothing = Node::EMPTY;
-    for row in rows {
-        let [here, there] = sides.map(|side| side.get(row.key).unwrap_or(&nothing));
-        let name = match within {
-            Some(within) => say!(w::PART_OF, within.clone(), row.label),
-            None => row.label.into(),
-        };
-        match row.kind {
-            Kind::Group(rows) => level(rows, [here, there], Some(&name), units, all),
-            Kind::List(item) => {
-                let (ours, theirs) = (here.items(""), there.items(""));
-                if ours.len() != theirs.len() {
-                    let [here, there] =
-                        [ours, theirs].map(|items| say!(w::AMOUNT, items.len() as i64));
-                    all.push(Differs { name, here, there });
-                    continue;
-                }
-                for ((ours, theirs), at) in ours.iter().zip(theirs).zip(1_i64..) {
-                    let name = say!(w::NUMBERED, item.name, at);
-                    level(item.rows, [ours, theirs], Some(&name), units, all);
-                }
+) -> Vec<Differs> {
+    let mut all = Vec::new();
+    let whole = entry.canonical(typed, typed_in);
+    let (typed, typed_in) = match &whole {
+        Ok(whole) => (whole, None),
+        Err(_) => (typed, Some(typed_in)),
+    };
+    Look { typed: typed_in, units }.level(entry.rows, [saved, typed], None, &mut all);
+    all
+}
+
+/// So many are told by name in one line.
+const TOLD: usize = 2;
+
+/// What the other copy says, in one line: the first fields by name, and how many more there are. None
+/// where nothing differs.
+pub fn told_shortly(all: &[Differs]) -> Option<Text> {
+    let named = all.iter().take(TOLD);
+    let named = named.map(|it| say!(w::FIELD_SAYS, it.name.clone(), it.there.clone()));
+    let says = named.reduce(|before, one| say!(w::AND_ALSO, before, one))?;
+    Some(match all.len().saturating_sub(TOLD) {
+        0 => says,
+        more => say!(w::AND_OTHERS, says, more as i64),
+    })
+}
+
+/// How two inputs are held against each other.
+#[derive(Clone, Copy)]
+struct Look {
+    /// The units of the other's bare numbers, where it is as it was typed.
+    typed: Option<Units>,
+    /// Those that the texts will be said in.
+    units: Units,
+}
+
+impl Look {
+    /// The rows of one level, under what they stand in.
+    fn level(
+        self,
+        rows: &'static [Row],
+        sides: [&Node; 2],
+        within: Option<&Text>,
+        all: &mut Vec<Differs>,
+    ) {
+        let nothing = Node::EMPTY;
+        for row in rows {
+            let [here, there] = sides.map(|side| side.get(row.key).unwrap_or(&nothing));
+            // What was typed may leave out what is not asked.
+            if self.typed.is_some() && sides[1].get(row.key).is_none() {
+                continue;
             }
-            _ => {
-                let [ours, theirs] = [here, there].map(|it| it.leaf().unwrap_or_default());
-                if ours != theirs {
-                    let [here, there] = [&ours, &theirs].map(|leaf| said(row, leaf, units));
-                    all.push(Differs { name, here, there });
+            let name = match within {
+                Some(within) => say!(w::PART_OF, within.clone(), row.label),
+                None => row.label.into(),
+            };
+            match row.kind {
+                Kind::Group(rows) => self.level(rows, [here, there], Some(&name), all),
+                Kind::List(item) => {
+                    let (ours, theirs) = (here.items(""), there.items(""));
+                    if ours.len() != theirs.len() {
+                        let [here, there] =
+                            [ours, theirs].map(|items| say!(w::AMOUNT, items.len() as i64));
+                        all.push(Differs { name, here, there });
+                        continue;
+                    }
+                    for ((ours, theirs), at) in ours.iter().zip(theirs).zip(1_i64..) {
+                        let name = say!(w::NUMBERED, item.name, at);
+                        self.level(item.rows, [ours, theirs], Some(&name), all);
+                    }
+                }
+                _ => {
+                    let [ours, theirs] = [here, there].map(|it| it.leaf().unwrap_or_default());
+                    if ours != theirs && !self.means(row, &theirs, &ours) {
+                        let there =
+                            said(row, &theirs, self.typed.unwrap_or(Units::Customary), self.units);
+                        let here = said(row, &ours, Units::Customary, self.units);
+                        all.push(Differs { name, here, there });
+                    }
                 }
             }
         }
     }
+
+    /// Whether what was typed means what is saved.
+    fn means(self, row: &Row, typed: &str, saved: &str) -> bool {
+        self.typed.is_some_and(|units| {
+            typed.trim() == saved.trim()
+                || heard(row, typed, units)
+                    .is_ok_and(|it| it.is_some() && heard(row, saved, Units::Customary) == Ok(it))
+        })
+    }
 }
 
-/// A leaf as a person reads it, and so that two that differ read otherwise.
-fn said(row: &'static Row, leaf: &str, units: Units) -> Text {
+/// A leaf as a person reads it, and so that two that differ read otherwise. A kept input has its units
+/// written out; a typed one's bare numbers are `in_units`.
+fn said(row: &'static Row, leaf: &str, in_units: Units, units: Units) -> Text {
     match row.kind {
         Kind::Choice(picks) => {
             let pick = picks.iter().find(|pick| pick.key == leaf);
             pick.map_or_else(|| typed(leaf), |pick| pick.label.into())
         }
         Kind::Flag => (if leaf == "yes" { &w::YES } else { &w::NO }).into(),
-        // A kept input has its units written out. Rounded, two amounts that differ may read the same.
-        _ => match heard(row, leaf, Units::Customary) {
+        // Rounded, two amounts that differ may read the same.
+        _ => match heard(row, leaf, in_units) {
             Ok(Some(amount)) if !amount.show(units, Rounding::Nearest).rounded => {
                 say!(w::AMOUNT, amount)
             }
@@ -204,6 +267,56 @@ mod tests {
             }
         }
         assert_eq!(found, (true, true));
+    }
+
+    #[test]
+    fn an_edit_is_told_by_two_fields_and_how_many_more() {
+        let entry = catalog::find("box-fill").unwrap();
+        let saved = entry.canonical(&entry.sample(), Units::Customary).unwrap();
+        let says = |edit: &Node, units| {
+            let all = typed_differences(entry, &saved, edit, units, Units::Customary);
+            told_shortly(&all).map(|text| Voice::default().say(&text))
+        };
+        let label = |key: &str| row_at(entry.rows, key).unwrap().label.en;
+        assert_eq!(says(&saved, Units::Customary), None);
+        assert_eq!(says(&entry.sample(), Units::Customary), None);
+        let mut edit = entry.sample();
+        edit.put("box_volume", Node::text("21"));
+        let volume = format!("{}: 21.0 in³", label("box_volume"));
+        assert_eq!(says(&edit, Units::Customary), Some(volume.clone()));
+        edit.put("cables.0.count", Node::text("3"));
+        let two = says(&edit, Units::Customary).unwrap();
+        assert!(two.contains(&volume) && two.contains("; ") && two.contains(": 3"), "{two}");
+        assert!(!two.contains("more"), "{two}");
+        edit.put("cables.0.size", Node::text("10"));
+        let three = says(&edit, Units::Customary).unwrap();
+        assert!(three.ends_with("; and 1 more"), "{three}");
+    }
+
+    #[test]
+    fn what_is_half_typed_is_told_as_it_was_typed_and_nothing_else_is() {
+        // Every calculator whose sample can be saved, with one quantity that nobody can read.
+        let mut count = 0;
+        for entry in ALL {
+            let Ok(saved) = entry.canonical(&entry.sample(), Units::Customary) else { continue };
+            let quantity = entry.rows.iter().find(|row| {
+                let leaf = saved.get(row.key).and_then(Node::leaf);
+                leaf.is_some_and(|it| matches!(heard(row, &it, Units::Customary), Ok(Some(_))))
+            });
+            let Some(row) = quantity else { continue };
+            for units in [Units::Customary, Units::Metric] {
+                let mut edit = crate::fields::plain(entry.rows, &saved, units);
+                edit.put(row.key, Node::text("9 1/"));
+                if entry.canonical(&edit, units).is_ok() {
+                    continue;
+                }
+                count += 1;
+                let all = typed_differences(entry, &saved, &edit, units, units);
+                let says = told_shortly(&all).map(|text| Voice::default().say(&text));
+                assert_eq!(says, Some([row.label.en, ": 9 1/"].concat()), "{}", entry.id);
+            }
+        }
+        assert!(count > 40, "{count}");
     }
 
     #[test]

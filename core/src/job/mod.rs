@@ -43,7 +43,7 @@ mod works;
 
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
-pub use differs::{Differs, differences};
+pub use differs::{Differs, differences, told_shortly, typed_differences};
 pub use edit::{Edit, apply, hand_over};
 pub use finding::{Found, find};
 pub use fitting::Fit;

@@ -40,6 +40,9 @@ words! {
     PART_OF = "{0}, {1}", es "{0}, {1}";
     NUMBERED = "{0} {1}", es "{0} {1}";
     EMPTY = "empty", es "vacío";
+    FIELD_SAYS = "{0}: {1}", es "{0}: {1}";
+    AND_ALSO = "{0}; {1}", es "{0}; {1}";
+    AND_OTHERS = "{0}; and {1} more", es "{0}; y {1} más";
     YES = "yes", es "sí";
     NO = "no", es "no";
 
