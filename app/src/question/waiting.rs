@@ -166,9 +166,9 @@ pub(super) fn notices(question: Question) -> Piece {
     let waiting = live(move || {
         let place = question.mark.get();
         let all = question.waiting.get();
-        // Those of the number that stands here go first.
+        // Those of the number that stands here go first, the latest before the others.
         let (own, others): (Vec<_>, Vec<_>) =
-            all.into_iter().partition(|edit| edit.mark.is_some() && edit.mark == place);
+            all.into_iter().rev().partition(|edit| edit.mark.is_some() && edit.mark == place);
         let rows = own.into_iter().chain(others).filter_map(|edit| one(question, edit));
         let mut rows: Vec<El> = rows.collect();
         let more = rows.split_off(rows.len().min(IN_VIEW));

@@ -380,7 +380,7 @@ async fn an_edit_over_a_number_that_has_changed_since_says_so() {
         other.tap(saying("One more: Cable 1: How many")).await;
         other.tap(saying("Save over")).await;
         other.tap(saying("Done")).await;
-        let says = "What is saved changed since: 18.0 in³.";
+        let says = "What is saved changed since: Cable 1, How many: 3.";
         page.sees(saying(says)).await;
         page.reads(".answer .figure", "20.0 in³").await;
         page.until("[...document.querySelectorAll('.bar-buttons .main')].map((it) => it.textContent).join() === 'Save new'").await;
@@ -432,8 +432,18 @@ async fn an_edit_of_a_saved_number_waits_for_a_word() {
         page.reads(".answer .figure", "14.0 in³").await;
         page.sees(saying("An edit of Hall switch waits, not saved.")).await;
         page.sees(saying(WAITS)).await;
-        // The first of the two is that of the kitchen: it was there before.
-        page.tap(".side > [role='status'] > p:first-of-type button:last-child").await;
+        // Either by what it says; that of the number at hand goes first.
+        let told = page.all_texts(".waits .quiet").await;
+        assert_eq!(told.len(), 2);
+        assert!(told[0].contains("14-3") && told[1].contains("12-2"), "{told:?}");
+        // Told at their numbers, and at the job.
+        page.goto("#/jobs").await;
+        page.reads("main .doors a .quiet", "2 saved numbers, 2 edits wait").await;
+        page.tap("main .doors a").await;
+        page.until("[...document.querySelectorAll('.mark .now a')].map((it) => it.textContent).join() === 'An edit of it waits, not saved,An edit of it waits, not saved'").await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        open_number(page, "Kitchen switch").await;
+        page.tap(".waits:first-child button:last-child").await;
         page.misses(saying(WAITS)).await;
         page.sees(saying("The edit is dropped.")).await;
         page.tap(saying("Undo")).await;
@@ -449,9 +459,51 @@ async fn an_edit_of_a_saved_number_waits_for_a_word() {
         page.tap(saying("Save over")).await;
         page.tap(saying("Done")).await;
         page.tap(saying("Drop the edit")).await;
+        // Saved and dropped: nothing waits.
+        page.goto("#/jobs").await;
+        page.reads("main .doors a .quiet", "2 saved numbers").await;
+        page.tap("main .doors a").await;
+        page.sees(".mark-line").await;
+        page.misses(saying("An edit of it waits, not saved")).await;
         open_number(page, "Hall switch").await;
         page.reads(".answer .figure", "14.0 in³").await;
         page.misses(saying("Go on with the edit")).await;
+    })
+    .await;
+}
+
+/// Starting over is a way out like any other; taken back, nothing waits twice.
+#[tokio::test]
+async fn an_edit_waits_where_its_calculator_starts_over() {
+    journey(Server::start("/"), Device::SmallPhone, async |Journey { page, .. }| {
+        const WAITS: &str = "An edit of Kitchen switch waits, not saved.";
+        a_job_with_a_switch(page).await;
+        for edit in ["3", "4", "5"] {
+            page.enter(field("cables.0.count"), edit).await;
+            page.tap(saying("Start over")).await;
+            page.sees(saying(&format!("Cable 1, How many: {edit}"))).await;
+            page.tap(saying("Undo")).await;
+            page.misses(saying(&format!("Cable 1, How many: {edit}"))).await;
+            page.tap(saying("Start over")).await;
+            open_number(page, "Kitchen switch").await;
+            page.sees(saying(WAITS)).await;
+        }
+        // Two stand before the answer, each by what it says; the third is folded.
+        let told = page.all_texts(".waits .quiet").await;
+        assert_eq!(told, ["5", "4", "3"].map(|it| format!("Cable 1, How many: {it}")));
+        page.sees(saying("and 1 more")).await;
+        page.screenshot("three-edits-wait").await;
+        assert_eq!(page.smallest_targets(48).await, Vec::<String>::new());
+        assert_eq!(page.overflow().await, Vec::<String>::new());
+        // Gone on with it is not offered again, though what is saved has changed since.
+        page.tap(saying("One more: Cable 1: How many")).await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.tap(".waits:first-child button:first-child").await;
+        page.reads(field("cables.0.count"), "5").await;
+        page.sees(saying("Open what is saved")).await;
+        let offers = "[...document.querySelectorAll('.waits button')].filter((it) => it.textContent === 'Go on with the edit').length";
+        page.until(&format!("{offers} === 1")).await;
     })
     .await;
 }
