@@ -158,7 +158,7 @@ impl Question {
 }
 
 /// So many that wait are told before the answer; the others are folded away.
-const IN_VIEW: usize = 2;
+const IN_VIEW: usize = 1;
 
 /// What is to be told of edits, beside the answer.
 pub(super) fn notices(question: Question) -> Piece {
@@ -198,7 +198,7 @@ fn line(says: &str) -> El {
 /// A notice with what a person may do, on a line of its own.
 fn asks(says: El, buttons: impl IntoIterator<Item = El>) -> El {
     let buttons = el("p").class("buttons").with_all(buttons);
-    el("div").class("now").class("waits").with(says).with(buttons)
+    el("div").class("now waits").with(says).with(buttons)
 }
 
 /// What is saved is no longer what stands here was taken from.
