@@ -73,7 +73,7 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.enter("[id='price staple']", "cheap").await;
         page.sees(saying("Write a price, such as 12.50.")).await;
         page.enter("[id='price staple']", "18.450").await;
-        page.sees(saying("could mean thousands or cents. Write 18450 or 18.45.")).await;
+        page.sees(saying("“18.450” could mean thousands or cents. Write 18450 or 18.45.")).await;
         page.sees(saying("Still to buy $0.30, 2 lines without a price")).await;
 
         // Nothing asks for the staples any more: what was bought is told until it is unticked, and

@@ -430,8 +430,10 @@ async fn an_edit_of_a_saved_number_waits_for_a_word() {
         open_number(page, "Kitchen switch").await;
         page.reload().await;
         page.reads(".answer .figure", "14.0 in³").await;
-        page.sees(saying("An edit of Hall switch waits, not saved.")).await;
         page.sees(saying(WAITS)).await;
+        page.misses(saying("An edit of Hall switch waits, not saved.")).await;
+        page.tap(saying("and 1 more")).await;
+        page.sees(saying("An edit of Hall switch waits, not saved.")).await;
         // Either by what it says; that of the number at hand goes first.
         let told = page.all_texts(".waits .quiet").await;
         assert_eq!(told.len(), 2);
