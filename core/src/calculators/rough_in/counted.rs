@@ -128,21 +128,19 @@ pub(super) fn left_out(input: &Input) -> Faults {
         }
     }
     for (at, run) in input.cables.iter().enumerate() {
-        let mut end = |key, label, typed: &str, says: Text| {
-            if !names.is_box(typed) {
-                faults.push(fault("cables", at, key, label, typed, says));
-            }
-        };
+        // What there is, is named only where it is asked for: plans have hundreds of ends.
         let no_such = |typed: &str| say!(w::NO_SUCH, typed.trim(), there(input, &names));
         let is_coiled = run.to.trim().is_empty();
-        let from = match run.from.trim() {
-            "" if is_coiled => (&w::NO_END).into(),
-            "" => say!(w::NO_FROM, there(input, &names)),
-            typed => no_such(typed),
-        };
-        end("from", &w::FROM, &run.from, from);
-        if !is_coiled {
-            end("to", &w::TO, &run.to, no_such(&run.to));
+        if !names.is_box(&run.from) {
+            let says = match run.from.trim() {
+                "" if is_coiled => (&w::NO_END).into(),
+                "" => say!(w::NO_FROM, there(input, &names)),
+                typed => no_such(typed),
+            };
+            faults.push(fault("cables", at, "from", &w::FROM, &run.from, says));
+        }
+        if !is_coiled && !names.is_box(&run.to) {
+            faults.push(fault("cables", at, "to", &w::TO, &run.to, no_such(&run.to)));
         }
     }
     for (at, of) in input.holes.iter().enumerate() {
