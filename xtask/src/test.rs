@@ -7,7 +7,7 @@ use std::time::Instant;
 use anyhow::{Context, Result, bail, ensure};
 
 use crate::build::{self, Options};
-use crate::workspace::{self, WASM_TARGET, cargo, root, run};
+use crate::workspace::{self, WASM_TARGET, cargo, run};
 use crate::{budget, tidy};
 
 /// What the journeys drive, and the Debian package each comes in.
@@ -17,36 +17,42 @@ const TOOLS: [(&str, &str); 3] = [
     ("npm", "npm"),
 ];
 const AXE_VERSION: &str = "4.14.1";
-const APP: &str = "ledgerboard-app";
 /// The page is looked at as it is shipped: what builds for it is then built once, not twice.
-const PAGE: [&str; 6] = ["--package", APP, "--target", WASM_TARGET, "--profile", "site"];
-const TESTS: &str = "ledgerboard-tests";
+const PAGE: [&str; 6] =
+    ["--package", "ledgerboard-app", "--target", WASM_TARGET, "--profile", "site"];
+/// This program, as it was built to run this.
+const XTASK: [&str; 2] = ["--package", "xtask"];
+/// All else, chosen alike by every step: with another choice of packages and features cargo builds
+/// what they stand on once more.
+const REST: [&str; 5] =
+    ["--workspace", "--exclude", "xtask", "--features", "ledgerboard-tests/browser"];
+const JOURNEYS: [&str; 2] = ["--test", "journeys"];
+const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
     if let Some(arg) = args.next()? {
         return Err(arg.unexpected().into());
     }
-    let journeys = has_journeys();
     let mut steps = Steps::default();
     let mut axe = PathBuf::new();
     steps.run("What the tests need", || {
         workspace::ensure_wasm_target()?;
-        if journeys {
-            ensure_tools()?;
-            axe = ensure_axe()?;
-        }
+        ensure_tools()?;
+        axe = ensure_axe()?;
         Ok(())
     })?;
     steps.run("Format", || run(cargo().args(["fmt", "--all", "--check"])))?;
     steps.run("Lints, on this machine", || {
-        run(cargo().args(["clippy", "--workspace", "--exclude", APP, "--all-targets"]).args(DENY))
+        let clippy = || {
+            let mut clippy = cargo();
+            clippy.arg("clippy");
+            clippy
+        };
+        run(clippy().args(XTASK).arg("--all-targets").args(DENY))?;
+        run(clippy().args(REST).arg("--all-targets").args(DENY))?;
+        // Not among all targets, as it only runs when it is asked for.
+        run(clippy().args(REST).args(JOURNEYS).args(DENY))
     })?;
-    if journeys {
-        steps.run("Lints, journeys", || {
-            let features = ["--features", "browser", "--all-targets"];
-            run(cargo().args(["clippy", "--package", TESTS]).args(features).args(DENY))
-        })?;
-    }
     steps.run("Lints, page", || run(cargo().arg("clippy").args(PAGE).args(DENY)))?;
     steps.run("Documentation", || {
         let doc = || {
@@ -54,31 +60,29 @@ pub(crate) fn command(mut args: lexopt::Parser) -> Result<()> {
             doc.env("RUSTDOCFLAGS", "-D warnings").args(["doc", "--no-deps"]);
             doc
         };
-        run(doc().args(["--workspace", "--exclude", APP]))?;
-        run(doc().args(PAGE))
+        run(doc().args(XTASK))?;
+        run(doc().args(REST))
     })?;
     steps.run("How the code is laid out", tidy::check)?;
-    steps.run("Tests, on this machine", || {
-        run(cargo().args(["test", "--workspace", "--exclude", APP]))
+    steps.run("Tests", || {
+        run(cargo().arg("test").args(XTASK))?;
+        run(cargo().arg("test").args(REST))
     })?;
-    steps.run("Tests of the page's own code", || run(cargo().args(["test", "--package", APP])))?;
     let site = Options::default();
     steps.run("Site", || build::build(&site))?;
     steps.run("Budget", || budget::check(&site.dist()))?;
-    if journeys {
-        steps.run("Journeys, in a browser", || {
-            run(cargo()
-                .args(["test", "--package", TESTS, "--features", "browser", "--test", "journeys"])
-                .env("LEDGERBOARD_DIST", site.dist())
-                .env("LEDGERBOARD_XTASK", std::env::current_exe()?)
-                .env("LEDGERBOARD_AXE", &axe))
-        })?;
-    }
+    steps.run("Journeys, in a browser", || {
+        run(cargo()
+            .arg("test")
+            .args(REST)
+            .args(JOURNEYS)
+            .env("LEDGERBOARD_DIST", site.dist())
+            .env("LEDGERBOARD_XTASK", std::env::current_exe()?)
+            .env("LEDGERBOARD_AXE", &axe))
+    })?;
     // Nothing after this: the last lines are those of the test runner.
     Ok(())
 }
-
-const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// Runs one step after another, each under a heading that says how long the one before took.
 #[derive(Default)]
@@ -97,11 +101,6 @@ impl Steps {
         self.last = Some((name.to_owned(), Instant::now()));
         step().with_context(|| format!("stopped at step {}, {name}", self.count))
     }
-}
-
-fn has_journeys() -> bool {
-    let tests = root().join("tests/tests");
-    tests.join("journeys.rs").is_file() || tests.join("journeys/main.rs").is_file()
 }
 
 /// Installs what is missing of the tools, where that is ours to do.
