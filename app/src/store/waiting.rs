@@ -156,7 +156,7 @@ mod tests {
         let now = entry.canonical(&with("4"), units).unwrap();
         assert_eq!(count(&of(&[], Some(four.clone())), "a", Some("b"), Some(&now)), 0);
         // What waits and stands in the draft as well is one.
-        assert_eq!(count(&of(&[four.clone()], Some(four)), "a", None, here), 1);
+        assert_eq!(count(&of(std::slice::from_ref(&four), Some(four.clone())), "a", None, here), 1);
         // Nobody edited it; half typed is an edit.
         let last = |input| of(&[], Some(draft("a", "b", input)));
         assert_eq!(count(&last(entry.sample()), "a", None, here), 0);
