@@ -4,6 +4,7 @@
 //! and their answers all come from the core's catalog.
 
 mod backup;
+mod calculators;
 mod clock;
 mod daylight;
 mod desk;

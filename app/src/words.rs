@@ -20,6 +20,9 @@ words! {
     // Home.
     HOME_HEADING = "What are you working out?", es "¿Qué va a calcular?";
     CALCULATORS = "Calculators", es "Calculadoras";
+    FIND_CALCULATOR = "Find a calculator by a word", es "Buscar una calculadora por una palabra";
+    CALCULATORS_FOUND = "{0} {0?calculator|calculators} with that word", es "{0} {0?calculadora|calculadoras} con esa palabra";
+    NO_CALCULATOR_FOUND = "No calculator has that word. Try another word for it, or fewer letters.", es "Ninguna calculadora tiene esa palabra. Pruebe otra palabra, o menos letras.";
     JOBS = "Jobs", es "Trabajos";
     ALL_JOBS = "All jobs", es "Todos los trabajos";
     NO_JOBS = "No jobs yet. Work out a number and save it; it goes to loose notes until you make a job.", es "Todavía no hay trabajos. Calcule un número y guárdelo; va a notas sueltas hasta que haga un trabajo.";

@@ -69,14 +69,14 @@ pub(crate) fn details(desk: Desk, place: MarkPlace) -> Option<El> {
 }
 
 /// A field for a person's own words.
-pub(super) fn text_field(id: &str, longest: usize, tag: &str) -> El {
+pub(crate) fn text_field(id: &str, longest: usize, tag: &str) -> El {
     let field = el(tag).id(id).own().attr("autocomplete", "off");
     let field = if tag == "input" { field.attr("type", "text") } else { field };
     field.attr("maxlength", &longest.to_string())
 }
 
 /// A field under its label.
-pub(super) fn below(id: &str, label: &'static Phrase, field: El) -> El {
+pub(crate) fn below(id: &str, label: &'static Phrase, field: El) -> El {
     let label = el("label").class("label").attr("for", id).say(label);
     el("div").class("field stacked").with(label).with(field)
 }

@@ -20,7 +20,7 @@ mod versions;
 
 pub(crate) use aside::rescue;
 pub(crate) use buy::buying_page;
-pub(crate) use details::details;
+pub(crate) use details::{below, details, text_field};
 pub(crate) use list::{door, job_lines, jobs_page};
 pub(crate) use mark_line::{is_hold, shown, then_now};
 pub(crate) use page::job_page;

@@ -41,6 +41,21 @@ pub(super) fn fold(name: &str) -> String {
     name.chars().map(small).collect()
 }
 
+/// The name in small letters and without the accents that Spanish has: who types in haste leaves
+/// them out.
+pub(super) fn plain(name: &str) -> String {
+    let bare = |letter| match small(letter) {
+        'á' => 'a',
+        'é' => 'e',
+        'í' => 'i',
+        'ó' => 'o',
+        'ú' | 'ü' => 'u',
+        'ñ' => 'n',
+        other => other,
+    };
+    name.chars().map(bare).collect()
+}
+
 fn small(letter: char) -> char {
     let Ok(code) = u16::try_from(u32::from(letter)) else { return letter };
     for (first, last, step) in RUNS {

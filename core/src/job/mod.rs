@@ -9,6 +9,7 @@
 
 pub mod backup;
 pub mod buying;
+mod calculators_found;
 mod clock;
 mod crc;
 mod demo;
@@ -41,6 +42,7 @@ mod version;
 mod words;
 mod works;
 
+pub use calculators_found::find_calculators;
 pub use clock::{Clock, Order};
 pub use demo::{DEMO_ID, demo};
 pub use differs::{Differs, differences, told_shortly, typed_differences};

@@ -56,3 +56,40 @@ async fn it_starts_again_without_signal() {
     })
     .await;
 }
+
+#[tokio::test]
+async fn a_calculator_is_found_by_what_the_crew_calls_it() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("").await;
+        page.enter("#find-calculator", "mud").await;
+        page.reads(
+            "#calculators ~ .doors li:first-child span:first-child",
+            "Compound, tape and screws",
+        )
+        .await;
+        page.reads("#calculators ~ [role='status']", "3 calculators with that word").await;
+        is_whole(page).await;
+        // A slip of the thumb, and nothing at all.
+        page.enter("#find-calculator", "driling").await;
+        page.reads(
+            "#calculators ~ .doors li:first-child span:first-child",
+            "Drilling and notching",
+        )
+        .await;
+        page.enter("#find-calculator", "zzz").await;
+        page.sees(saying(
+            "No calculator has that word. Try another word for it, or fewer letters.",
+        ))
+        .await;
+        is_whole(page).await;
+        // All of them are back without a word; a search is a way in at the keyboard as well.
+        page.enter("#find-calculator", "").await;
+        page.sees(saying("Rough-in plan")).await;
+        page.enter("#find-calculator", "grapas").await;
+        page.press("Enter").await;
+        page.reads("h1", "Securing a cable").await;
+        page.back().await;
+        page.sees("#find-calculator").await;
+    })
+    .await;
+}
