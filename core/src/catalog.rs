@@ -12,7 +12,7 @@ pub use compared::Compared;
 pub use link::{Link, LinkProblem};
 
 use crate::calculators::hold::{Opened, ahead, instead};
-use crate::calculators::{self, Calculator, Going, Progress, Trade};
+use crate::calculators::{self, Calculator, Going, Progress, Step, Trade};
 use crate::edition::{Basis, Electrical};
 use crate::fields::{Form, Reader, Row, of_sample, restate};
 use crate::measure::{Day, Units};
@@ -50,6 +50,8 @@ pub struct Entry {
     pub cautions: fn() -> Vec<Caution>,
     /// Or the blank question.
     sample: fn(is_blank: bool) -> Node,
+    /// From each version to the next.
+    steps: &'static [Step],
     canonical: fn(&Node, Units) -> Result<Node, Faults>,
     solve: fn(&Node, Units, Basis) -> Result<Solved, Faults>,
     begin: fn(&Node, Units) -> Option<Box<dyn Looking>>,
@@ -121,6 +123,7 @@ pub static ALL: &[Entry] = &[
 ];
 
 const fn entry<C: Calculator + 'static>() -> Entry {
+    assert!(C::STEPS.len() + 1 == C::VERSION as usize, "a step leads to each version");
     Entry {
         id: C::ID,
         version: C::VERSION,
@@ -134,6 +137,7 @@ const fn entry<C: Calculator + 'static>() -> Entry {
         paced: C::PACED,
         rows: C::Input::ROWS,
         cautions: || C::cautions(None),
+        steps: C::STEPS,
         sample: |is_blank| {
             let input = if is_blank { C::Input::blank() } else { C::sample() };
             written(C::Input::ROWS, &input.write_parts())
@@ -327,6 +331,17 @@ impl Entry {
     /// What could not be read.
     pub fn canonical(&self, input: &Node, units: Units) -> Result<Node, Faults> {
         (self.canonical)(input, units)
+    }
+
+    /// An input of an older version in this one's shape, as it is kept. None of this version or a later
+    /// one, and where it doesn't fit.
+    pub fn stepped(&self, input: &Node, version: u16) -> Option<Node> {
+        let steps = self.steps.get(usize::from(version).checked_sub(1)?..)?;
+        if steps.is_empty() {
+            return None;
+        }
+        let input = steps.iter().fold(input.clone(), |input, step| step(input));
+        self.canonical(&input, Units::Customary).ok()
     }
 
     /// What an input opens: of a hold, with its evidence from the record.

@@ -51,6 +51,7 @@ use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::Disturbs;
 use crate::sheet::{Caution, Faults, Part, Sheet, Standing};
+use crate::wire::Node;
 use crate::words;
 use crate::words::Phrase;
 use hold::Opened;
@@ -169,12 +170,24 @@ pub struct Withheld {
     pub part: Option<Part>,
 }
 
+/// From an input of one version to one of the next.
+pub type Step = fn(Node) -> Node;
+
+/// The step to a version that has new fields and no other change: they stand at their blanks.
+pub fn with_blanks(input: Node) -> Node {
+    input
+}
+
 /// One calculator.
 pub trait Calculator {
     /// Its name in links, marks and the batch door. Never changes.
     const ID: &'static str;
     /// Of its input's shape. Goes up with every change that an old input doesn't fit.
     const VERSION: u16;
+    /// From each version to the one after it, the first from 1 to 2: what an old input says, by the new
+    /// shape's names. A field that a step leaves out stands at its blank. No method, so that the page
+    /// ships it once.
+    const STEPS: &'static [Step] = &[];
     /// Whom it speaks to.
     const TRADE: Trade;
     /// Its name on screen.
