@@ -6,7 +6,9 @@ use crate::elements::{El, Piece, each, el, focus_soon, live_text, when};
 use crate::question::Question;
 use crate::signal::Memo;
 use crate::{speech, words as w};
-use ledgerboard_core::fields::{Item, Row, each_name, known_as, names, narrowed, row_at, toggled};
+use ledgerboard_core::fields::{
+    Item, Row, each_name, known_as, long_names, names, narrowed, row_at, toggled,
+};
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
 
@@ -17,6 +19,11 @@ fn leaf(question: Question, path: &str) -> String {
     question.draft.with(|draft| draft.at(path).and_then(Node::leaf).unwrap_or_default())
 }
 
+/// The names of several words that a field may hold.
+fn long(question: Question, row: &'static Row) -> Vec<String> {
+    question.draft.with(|draft| long_names(question.entry.rows, draft, row))
+}
+
 /// What is offered at a field, and how many more there are.
 fn offered(question: Question, row: &'static Row, path: &str) -> (Vec<String>, usize) {
     let all = question.draft.with(|draft| names(question.entry.rows, draft, row, path));
@@ -24,7 +31,7 @@ fn offered(question: Question, row: &'static Row, path: &str) -> (Vec<String>, u
     let typed = match row.several {
         // Of several the one that is being typed: the last, with nothing behind it yet.
         true if typed.ends_with([' ', ',', ';']) => "",
-        true => each_name(&typed).last().unwrap_or_default(),
+        true => each_name(&typed, &long(question, row)).last().copied().unwrap_or_default(),
         false => typed.as_str(),
     };
     narrowed(all, typed, SHOWN)
@@ -65,7 +72,10 @@ fn chip(question: Question, row: &'static Row, path: String, name: String) -> El
     let is_named = move || {
         let text = leaf(question, &at);
         match row.several {
-            true => each_name(&text).any(|it| known_as(it) == known),
+            true => {
+                let all = each_name(&text, &long(question, row));
+                all.into_iter().any(|it| known_as(it) == known)
+            }
             false => known_as(&text) == known,
         }
     };
@@ -78,7 +88,16 @@ fn chip(question: Question, row: &'static Row, path: String, name: String) -> El
             let before = question
                 .draft
                 .with_untracked(|draft| draft.at(&path).and_then(Node::leaf).unwrap_or_default());
-            let text = if row.several { toggled(&before, &name) } else { name.clone() };
+            let text = match row.several {
+                true => toggled(
+                    &before,
+                    &name,
+                    &question
+                        .draft
+                        .with_untracked(|draft| long_names(question.entry.rows, draft, row)),
+                ),
+                false => name.clone(),
+            };
             question.put(&path, Node::Text(text));
             if !row.several {
                 go_on(question, &path);

@@ -20,7 +20,9 @@ pub use ahead::ahead;
 pub use describe::describe;
 pub use evidence::without_evidence;
 pub use form::{Field, Form, write_all};
-pub use named::{Rename, each_name, hanging, known_as, names, narrowed, toggled};
+pub use named::{
+    BETWEEN_NAMES, Rename, each_name, hanging, known_as, long_names, names, narrowed, toggled,
+};
 pub use reader::{Reader, heard, is_missing, missing, two_sums};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, left_alone, row, row_at};
 pub use sampled::{is_asked, of_sample, without_item};

@@ -6,25 +6,85 @@ use crate::sheet::Put;
 use crate::wire::Node;
 use crate::words::Phrase;
 
-/// Between the names of a row that holds several.
-const BETWEEN: [char; 3] = [',', ';', ' '];
+/// What stands between the names of a row that holds several, and in none of them.
+pub const BETWEEN_NAMES: [char; 2] = [',', ';'];
 
-/// How a name is known: without spaces round it, small letters as capitals.
+/// How a name is known: one space between its words and none round them, small letters as capitals.
 pub fn known_as(typed: &str) -> String {
-    typed.trim().to_ascii_uppercase()
-}
-
-/// The names in a line of several.
-pub fn each_name(line: &str) -> impl Iterator<Item = &str> {
-    line.split(BETWEEN).filter(|name| !name.is_empty())
-}
-
-/// The names in a row's text.
-fn names_in<'a>(row: &Row, text: &'a str) -> Vec<&'a str> {
-    if row.several {
-        return each_name(text).collect();
+    let mut all = String::with_capacity(typed.len());
+    for word in typed.split_whitespace() {
+        if !all.is_empty() {
+            all.push(' ');
+        }
+        all.push_str(word);
     }
-    Some(text.trim()).filter(|name| !name.is_empty()).into_iter().collect()
+    all.make_ascii_uppercase();
+    all
+}
+
+/// The names in a line of several: between commas, and between spaces too, unless the words together
+/// are one of `known`, names as [`known_as`] has them. Of several that begin alike it is the longest.
+pub fn each_name<'a>(line: &'a str, known: &[String]) -> Vec<&'a str> {
+    spans(line, known).into_iter().filter_map(|[from, to]| line.get(from..to)).collect()
+}
+
+/// Where the names in a line of several stand.
+fn spans(line: &str, known: &[String]) -> Vec<[usize; 2]> {
+    let (mut all, mut words) = (Vec::new(), Vec::new());
+    let mut from = None;
+    for (at, sign) in line.char_indices().chain([(line.len(), BETWEEN_NAMES[0])]) {
+        let ends = BETWEEN_NAMES.contains(&sign);
+        match from {
+            Some(start) if ends || sign.is_whitespace() => {
+                words.push([start, at]);
+                from = None;
+            }
+            None if !ends && !sign.is_whitespace() => from = Some(at),
+            _ => {}
+        }
+        if ends {
+            join_words(line, &words, known, &mut all);
+            words.clear();
+        }
+    }
+    all
+}
+
+/// The words between two commas as names.
+fn join_words(line: &str, words: &[[usize; 2]], known: &[String], all: &mut Vec<[usize; 2]>) {
+    let mut rest = words;
+    while let [first, ..] = rest {
+        let whole = |count: &usize| {
+            let name = line.get(first[0]..rest[count - 1][1]).unwrap_or_default();
+            known.contains(&known_as(name))
+        };
+        let count = (2..=rest.len()).rev().find(whole).unwrap_or(1);
+        all.push([first[0], rest[count - 1][1]]);
+        rest = rest.get(count..).unwrap_or_default();
+    }
+}
+
+/// The names of several words among what `row` may choose from, as they are known.
+pub fn long_names(rows: &'static [Row], root: &Node, row: &Row) -> Vec<String> {
+    let mut all = Vec::new();
+    for (list, named) in row.names.iter().filter_map(|path| found(rows, path)) {
+        for item in root.items(list.key).iter().filter(|_| !named.several) {
+            let name = known_as(&leaf(item, named.key));
+            if name.contains(' ') {
+                all.push(name);
+            }
+        }
+    }
+    all
+}
+
+/// Where the names in a row's text stand.
+fn names_in(row: &Row, text: &str, known: &[String]) -> Vec<[usize; 2]> {
+    if row.several {
+        return spans(text, known);
+    }
+    let from = text.len() - text.trim_start().len();
+    Some([from, text.trim_end().len()]).filter(|[from, to]| from < to).into_iter().collect()
 }
 
 /// A list at the top of a form and a row of its items, by a path such as `boxes.label`.
@@ -44,11 +104,14 @@ fn leaf(item: &Node, key: &str) -> String {
 pub fn names(rows: &'static [Row], root: &Node, row: &Row, here: &str) -> Vec<String> {
     let (mut all, mut known): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
     for (list, named) in row.names.iter().filter_map(|path| found(rows, path)) {
+        let long = long_names(rows, root, named);
         for (at, item) in root.items(list.key).iter().enumerate() {
             if [list.key, &at.to_string(), named.key].join(".") == here {
                 continue;
             }
-            for name in names_in(named, &leaf(item, named.key)) {
+            let text = leaf(item, named.key);
+            for [from, to] in names_in(named, &text, &long) {
+                let name = text.get(from..to).unwrap_or_default();
                 let as_known = known_as(name);
                 if let Err(at) = known.binary_search(&as_known) {
                     known.insert(at, as_known);
@@ -65,6 +128,9 @@ pub fn names(rows: &'static [Row], root: &Node, row: &Row, here: &str) -> Vec<St
 struct Use {
     path: String,
     text: String,
+    /// The text before, between and behind the places of the name.
+    around: Vec<String>,
+    /// It may hold other names too.
     several: bool,
     /// What the item that holds it is called, and its place in its list.
     by: (&'static Phrase, i64),
@@ -92,12 +158,21 @@ fn uses(rows: &'static [Row], root: &Node, path: &str) -> Vec<Use> {
         let naming =
             |row: &&Row| row.names.contains(&named.as_str()) && (each.key, row.key) != (list, key);
         for row in item.rows.iter().filter(naming) {
+            let long = long_names(rows, root, row);
             for (at, node) in root.items(each.key).iter().enumerate() {
                 let text = leaf(node, row.key);
-                if names_in(row, &text).iter().any(|it| known_as(it) == name) {
+                let (mut around, mut behind) = (Vec::new(), 0);
+                for [from, to] in names_in(row, &text, &long) {
+                    if known_as(text.get(from..to).unwrap_or_default()) == name {
+                        around.push(text.get(behind..from).unwrap_or_default().to_owned());
+                        behind = to;
+                    }
+                }
+                if !around.is_empty() {
+                    around.push(text.get(behind..).unwrap_or_default().to_owned());
                     let path = [each.key, &at.to_string(), row.key].join(".");
                     let by = (item.name, at as i64 + 1);
-                    all.push(Use { path, text, several: row.several, by });
+                    all.push(Use { path, text, around, several: row.several, by });
                 }
             }
         }
@@ -159,7 +234,7 @@ impl Rename {
         for each in &self.uses {
             let text = match typed.trim() {
                 _ if self.is_open(typed) => each.text.clone(),
-                name if each.several => replaced(&each.text, &self.before, name),
+                name if each.several => each.with(name),
                 name => name.to_owned(),
             };
             puts.push((each.path.clone(), Node::Text(text)));
@@ -175,27 +250,41 @@ impl Rename {
     }
 }
 
-/// A line of several names with one of them changed, the rest as typed.
-fn replaced(line: &str, name: &str, to: &str) -> String {
-    let known = known_as(name);
-    let mut all = String::new();
-    for piece in line.split_inclusive(BETWEEN) {
-        match piece.strip_suffix(BETWEEN) {
-            Some(word) if known_as(word) == known => {
-                all.push_str(to);
-                all.extend(piece.chars().next_back());
+impl Use {
+    /// The line with another name in the place of this one, the rest as typed. Round a name of several
+    /// words a comma parts it from the others.
+    fn with(&self, name: &str) -> String {
+        let is_long = name.contains(char::is_whitespace);
+        let parted = |sign: Option<char>| sign.is_none_or(|sign| BETWEEN_NAMES.contains(&sign));
+        let mut all = String::new();
+        for (at, piece) in self.around.iter().enumerate() {
+            let mut piece = piece.as_str();
+            if at > 0 {
+                all.push_str(name);
+                if is_long && !parted(piece.trim_start().chars().next()) {
+                    all.push_str(", ");
+                    piece = piece.trim_start();
+                }
             }
-            None if known_as(piece) == known => all.push_str(to),
-            _ => all.push_str(piece),
+            if is_long
+                && at + 1 < self.around.len()
+                && !parted(piece.trim_end().chars().next_back())
+            {
+                all.push_str(piece.trim_end());
+                all.push_str(", ");
+            } else {
+                all.push_str(piece);
+            }
         }
+        all
     }
-    all
 }
 
-/// A line of several names with one of them added at its end, or taken out where it was.
-pub fn toggled(line: &str, name: &str) -> String {
+/// A line of several names with one of them added at its end, or taken out where it was. `long` are
+/// the [`long_names`] that it may hold.
+pub fn toggled(line: &str, name: &str, long: &[String]) -> String {
     let known = known_as(name);
-    let mut names: Vec<&str> = each_name(line).collect();
+    let mut names: Vec<&str> = each_name(line, long);
     let before = names.len();
     names.retain(|it| known_as(it) != known);
     if names.len() == before {

@@ -196,6 +196,27 @@ fn stored_shapes_move_only_with_their_version_step_and_fixture() {
     assert_eq!(locked, now, "{LOCK_DIFFERS}");
 }
 
+/// A mark of an older version is read by the shape of today, as if it had just been kept. One that does
+/// not fit stays as it was written.
+#[test]
+fn an_older_mark_is_read_by_the_shape_of_today_or_stays_as_it_is() {
+    let text = fs::read_to_string(core("fixtures/trade-days-v1.json")).unwrap();
+    let entry = catalog::find("trade-days").unwrap();
+    assert!(entry.version > 1);
+    let marks = of_this_schema(serde_json::from_str(&text).unwrap());
+    for old in marks {
+        let mark = Parts::read(old.clone(), Mark::restore).unwrap();
+        assert_eq!(mark.version, entry.version);
+        assert_eq!(entry.canonical(&mark.input, Units::Customary).as_ref(), Ok(&mark.input));
+        assert_eq!(Parts::read(mark.stored(), Mark::restore).as_ref(), Ok(&mark), "read twice");
+        let mut unfit = old;
+        unfit.put("input.start", Node::text("some day"));
+        let mark = Parts::read(unfit.clone(), Mark::restore).unwrap();
+        assert_eq!((mark.version, Some(&mark.input)), (1, unfit.get("input")));
+        assert!(mark.work(mark.basis).is_err());
+    }
+}
+
 #[test]
 fn a_kept_box_fill_takes_a_kilobyte_at_most() {
     let entry = catalog::find("box-fill").unwrap();

@@ -66,8 +66,9 @@ pub(super) fn bundles(
     edition: Electrical,
 ) -> Vec<Bundle> {
     let (mut names, mut through) = (Vec::new(), Vec::new());
+    let long = long_labels(input);
     for (at, run) in input.cables.iter().enumerate() {
-        for label in each_name(&run.holes) {
+        for label in each_name(&run.holes, &long) {
             names.push(known_as(label));
             through.push(at);
         }
@@ -84,6 +85,12 @@ pub(super) fn bundles(
         all.push(bundle(input, label, inside, (bit, lie), (cables, circuits), edition));
     }
     all
+}
+
+/// Labels of several words, as they are known.
+pub(super) fn long_labels(input: &Input) -> Vec<String> {
+    let labels = input.holes.iter().map(|hole| known_as(&hole.label));
+    labels.filter(|label| label.contains(' ')).collect()
 }
 
 fn bundle(

@@ -3,6 +3,7 @@
 
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
+use super::holes::long_labels;
 use super::input::{Input, Mount, PlacedBox, Proof, Run, State, What};
 use super::sheet::{fill_order, name_of};
 use super::shown as s;
@@ -118,6 +119,8 @@ pub(super) fn ends(input: &Input, run: &Run, laid: &Laid) -> Text {
 /// What an electrician runs a finger down: `cut to` has a column of its own.
 fn schedule(input: &Input, answer: &Answer) -> Part {
     let mut rows = Vec::new();
+    let long = long_labels(input);
+    let between = if long.is_empty() { " " } else { ", " };
     for (run, laid) in input.cables.iter().zip(&answer.cables) {
         let mut name = ends(input, run, laid);
         if !run.feeds.trim().is_empty() {
@@ -131,7 +134,7 @@ fn schedule(input: &Input, answer: &Answer) -> Part {
             Some(breaker) => say!(s::THESE, circuit(run).trim(), breaker),
             None => (&s::NONE).into(),
         };
-        let holes = each_name(&run.holes).collect::<Vec<_>>().join(" ");
+        let holes = each_name(&run.holes, &long).join(between);
         let cells = vec![
             circuit,
             run.cable.label().into(),

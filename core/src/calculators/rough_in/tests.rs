@@ -589,8 +589,8 @@ fn ends_are_offered_the_boxes_there_are_and_a_few_of_many() {
     assert_eq!((some.len(), more, some[0].as_str()), (12, 1, "B29"));
     assert_eq!(narrowed(all, "", 12).1, 288);
     assert_eq!(narrowed(vec!["A".to_owned()], "B", 12).0, ["A"], "a few are all offered");
-    assert_eq!(toggled("P1; P2", "p1"), "P2");
-    assert_eq!(toggled("P1", "P2"), "P1, P2");
+    assert_eq!(toggled("P1; P2", "p1", &[]), "P2");
+    assert_eq!(toggled("P1", "P2", &[]), "P1, P2");
 }
 
 #[test]

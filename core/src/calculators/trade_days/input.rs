@@ -47,7 +47,7 @@ form! {
 form! {
     /// A step of the job.
     pub struct Step {
-        /// What others call it: one word.
+        /// What others call it.
         name: String, row(&w::STEP, &w::NOTHING, Kind::Text(24)).foremost(|_| true);
         /// Who does it.
         who: Who, row(&w::WHO, &w::NOTHING, Kind::Choice(Who::PICKS));
@@ -57,6 +57,8 @@ form! {
         through: bool, row(&w::THROUGH, &w::THROUGH_HINT, Kind::Flag).when(When::IsNot("who", &["inspector"]));
         /// Notice to give beforehand, in days from Monday to Friday.
         call: i64, row(&w::CALL, &w::CALL_HINT, days(0, 60));
+        /// It hides nothing that an inspector is to see.
+        covers_nothing: bool, row(&w::COVERS_NOTHING, &w::COVERS_HINT, Kind::Flag).when(When::Is("who", &["crew", "other"]));
         /// It can't begin before.
         from: Option<Day>, row(&w::FROM, &w::NOTHING, Kind::Day);
         /// The names of the steps that are to be done first.
@@ -79,6 +81,7 @@ static STEPS: Item = Item {
     blank: || Step::blank().write_parts(),
     presets: &[
         Preset { label: &w::INSPECTION, sets: &[("who", "inspector")] },
+        Preset { label: &w::STRIPPING, sets: &[("covers_nothing", "yes")] },
         Preset { label: &w::DRYING, sets: &[("who", "other"), ("through", "yes")] },
     ],
 };
@@ -110,6 +113,7 @@ impl Input {
             call,
             // What nobody does dries, or is at the lab.
             through: who == Other || who == Lab,
+            covers_nothing: name == "STRIP",
             after: after.to_owned(),
             ..Step::blank()
         };

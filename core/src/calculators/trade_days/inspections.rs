@@ -1,5 +1,5 @@
-//! Inspections and laboratory results that the plan goes past: asked by what waits for what, since nobody
-//! says which step covers or disturbs what.
+//! Inspections and laboratory results that the plan goes past: asked by what waits for what, and of what
+//! isn't said to cover nothing. A step's name is free and tells nothing.
 
 use super::input::{Step, Who};
 use super::waits::Waits;
@@ -45,7 +45,7 @@ pub(super) fn unasked(steps: &[Step], by: &Waits) -> Vec<usize> {
 }
 
 /// What is begun on the day of an inspection or a result, or before, by the first and last days of all
-/// steps. Nobody says what a step covers or disturbs: the less it waits for, the more it is asked.
+/// steps. The less a step waits for, the more it is asked.
 pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early> {
     let before = before(by);
     let mut all = Vec::new();
@@ -58,6 +58,8 @@ pub(super) fn early(steps: &[Step], by: &Waits, spans: &[[i64; 2]]) -> Vec<Early
                 (Who::Inspector | Who::Lab, _) => false,
                 // What goes on over days off dries, or is on its way.
                 (Who::Other, _) if steps[step].through => false,
+                // Nor does what the plan says covers nothing; it may still disturb what was sampled.
+                (_, Who::Inspector) if steps[step].covers_nothing => false,
                 // Whoever works may disturb what was sampled.
                 (_, Who::Lab) => true,
                 // Who wires and who does ducts cover nothing.

@@ -13,6 +13,7 @@ pub use inspections::Early;
 pub use path::{Answer, Because, Planned, solve};
 
 use super::{Calculator, Trade};
+use crate::calculators;
 use crate::edition::Basis;
 use crate::rules::planning::CRITICAL_PATH;
 use crate::sheet::{Caution, Faults, Sheet};
@@ -25,7 +26,9 @@ pub struct TradeDays;
 
 impl Calculator for TradeDays {
     const ID: &'static str = "trade-days";
-    const VERSION: u16 = 1;
+    const VERSION: u16 = 2;
+    // 2: what covers nothing.
+    const STEPS: &'static [calculators::Step] = &[calculators::with_blanks];
     const TRADE: Trade = Trade::Job;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;

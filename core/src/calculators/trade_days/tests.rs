@@ -1,9 +1,10 @@
 //! Days by hand, paths by other means, then laws.
 
 use super::*;
-use crate::fields::{Form, is_missing, known_as};
+use crate::fields::{Form, Reader, Rename, is_missing, known_as, long_names, toggled};
 use crate::measure::Day;
 use crate::sheet::{Step as Line, Verdict};
+use crate::wire::Node;
 use crate::words::{Amount, Language, Text, Voice};
 use jiff::civil::Date;
 use proptest::prelude::*;
@@ -184,7 +185,8 @@ fn an_inspection_that_the_plan_goes_past_is_named() {
     };
     let check = || of(Inspector, "CHECK", 1, "WIRES");
     let told = "BOARD before CHECK is done, days | 1 | \
-        BOARD doesn't wait for CHECK. Does it cover what is inspected?";
+        BOARD doesn't wait for CHECK. Does it cover what is inspected? \
+        If not, mark it: covers nothing.";
     let early = pair("early BOARD CHECK", told);
     assert_eq!(and(vec![check(), of(Crew, "BOARD", 2, "WIRES")]), [unasked(), early.clone()]);
     // Something else waits for it, and the board still doesn't.
@@ -228,6 +230,101 @@ fn an_inspection_that_the_plan_goes_past_is_named() {
         assert_eq!(asks(dries), []);
     }
     assert_eq!(asks(Input::sample().steps), [], "the sample's inspection is waited for");
+}
+
+/// Stripping beside an inspection uncovers, and isn't asked about once that is said; what it was called
+/// says nothing. It is still asked about before a laboratory's result, and an electrician never was.
+#[test]
+fn what_covers_nothing_is_not_asked_about_beside_an_inspection() {
+    use Who::{Crew, Electrician, Inspector, Lab, Other};
+    let plan_of = |who, covers_nothing| {
+        let strip = Step { covers_nothing, ..of(who, "STRIP", 2, "") };
+        vec![
+            of(Electrician, "WIRES", 1, ""),
+            of(Inspector, "ROUGH-CHECK", 1, "WIRES"),
+            strip,
+            of(Crew, "BOARD", 1, "ROUGH-CHECK, STRIP"),
+        ]
+    };
+    for who in [Crew, Other] {
+        let keys: Vec<_> = asks(plan_of(who, false)).into_iter().map(|it| it.0).collect();
+        assert_eq!(keys, ["early STRIP ROUGH-CHECK"], "{who:?}");
+        assert_eq!(asks(plan_of(who, true)), [], "{who:?}");
+    }
+    let mut sampled = plan_of(Crew, true);
+    sampled[1].who = Lab;
+    let answer = solve(&plan(sampled)).unwrap();
+    assert_eq!(answer.early.len(), 1);
+    // Only who may cover something is asked, and an old plan says of nobody that it covers nothing.
+    let row = Step::ROWS.iter().find(|row| row.key == "covers_nothing").unwrap();
+    let asked = |who: Who| {
+        let here = of(who, "A", 1, "").write_parts();
+        row.when.holds(Step::ROWS, &here, &here)
+    };
+    assert_eq!(
+        Who::ALL.iter().copied().filter(|who| asked(*who)).collect::<Vec<_>>(),
+        [Crew, Other]
+    );
+    assert!(!Step::blank().covers_nothing);
+}
+
+/// Names of several words are found between commas and, as before they could be, between spaces.
+#[test]
+fn a_step_may_have_a_name_of_several_words() {
+    let waits = |after: &str| {
+        let steps = vec![
+            step("rough check", 2, ""),
+            step("CHECK", 4, ""),
+            step("Tape  &  mud", 3, ""),
+            step("hang board", 1, after),
+        ];
+        let answer = solve(&plan(steps));
+        answer.map(|answer| answer.steps[3].begins)
+    };
+    let from = |at: u8| Ok(day(2027, 1, at));
+    assert_eq!(waits("rough check"), from(6));
+    assert_eq!(waits(" ROUGH   CHECK ;"), from(6));
+    assert_eq!(waits("check"), from(8));
+    assert_eq!(waits("rough check, check"), from(8), "of two that begin alike the longest");
+    assert_eq!(waits("rough check check"), from(8));
+    assert_eq!(waits("tape & mud"), from(7));
+    assert_eq!(waits("rough check and tape & mud"), from(7));
+    assert!(waits("rough").is_err());
+    // A step that is renamed to several words takes along what waits for it, spaces or commas between.
+    let steps = vec![
+        step("A", 1, ""),
+        step("B", 1, ""),
+        step("C", 1, "A B"),
+        step("D", 1, "B; A, c"),
+        step("E", 1, "A"),
+    ];
+    let before = plan(steps);
+    let mut root = before.write_parts();
+    let rename = Rename::of(Input::ROWS, &root, "steps.0.name");
+    for typed in ["ROUGH", "ROUGH ", "ROUGH IN"] {
+        for (path, node) in rename.to(typed) {
+            root.put(&path, node);
+        }
+    }
+    let line = |at: usize| root.at(&format!("steps.{at}.after")).and_then(Node::leaf).unwrap();
+    assert_eq!([line(2), line(3), line(4)], ["ROUGH IN, B", "B; ROUGH IN, c", "ROUGH IN"]);
+    let (renamed, _) = Reader::form::<Input>(&root, <_>::default()).unwrap();
+    let days =
+        |input: &Input| solve(input).unwrap().steps.iter().map(|it| it.begins).collect::<Vec<_>>();
+    assert_eq!(days(&renamed), days(&before));
+    // It is offered as one name, and a tap takes it out and puts it in as one.
+    let row = Step::ROWS.iter().find(|row| row.key == "after").unwrap();
+    let long = long_names(Input::ROWS, &root, row);
+    assert_eq!(long, ["ROUGH IN"]);
+    let without = toggled("ROUGH in B", "Rough in", &long);
+    assert_eq!((&*without, &*toggled(&without, "ROUGH IN", &long)), ("B", "B, ROUGH IN"));
+    // Renamed back, and the name that goes says which steps still wait for it.
+    let back = Rename::of(Input::ROWS, &root, "steps.0.name");
+    assert_eq!(back.count(), 3);
+    for (path, node) in back.to("A") {
+        root.put(&path, node);
+    }
+    assert_eq!(root.at("steps.3.after").and_then(Node::leaf).as_deref(), Some("B; A, c"));
 }
 
 #[test]
@@ -296,7 +393,19 @@ fn what_does_not_fit_is_refused_at_its_row() {
     );
     assert_eq!(
         one(vec![step("rough in, check", 1, "")]),
-        fault("steps.0.name", "One word is needed: rough-in-check")
+        fault("steps.0.name", "A comma parts two names: write rough in check.")
+    );
+    assert_eq!(
+        one(vec![step("rough check", 1, ""), step("B", 1, "ruogh check"), step("C", 1, "B, rogh")]),
+        [
+            fault("steps.1.after", "No step is called “ruogh check”."),
+            fault("steps.2.after", "No step is called “rogh”."),
+        ]
+        .concat()
+    );
+    assert_eq!(
+        one(vec![step("rough check", 1, ""), step("Rough  Check", 1, "")]),
+        fault("steps.1.name", "Another step is called “Rough  Check”.")
     );
     assert_eq!(one(Vec::new()), fault("steps", "Add a step."));
     let never = Off { day: Some(day(2027, 1, 1)), through: Some(day(2199, 1, 1)) };

@@ -2,7 +2,7 @@
 
 use super::input::Input;
 use super::words as w;
-use crate::fields::{each_name, known_as, missing};
+use crate::fields::{BETWEEN_NAMES, each_name, known_as, missing};
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::words::{Phrase, Text};
@@ -29,19 +29,19 @@ const AND: [&str; 2] = ["AND", "Y"];
 /// Finds what each step waits for.
 ///
 /// # Errors
-/// A name that is missing, of several words, or another step's; one that no step has; a circle.
+/// A name that is missing, has a comma, or is another step's; one that no step has; a circle.
 pub(super) fn waits(input: &Input) -> Result<Waits, Faults> {
     let mut faults = Vec::new();
     let mut names: Vec<String> = Vec::new();
     for (step, it) in input.steps.iter().enumerate() {
         let name = known_as(&it.name);
-        let word: Vec<&str> = each_name(&it.name).collect();
+        let words = each_name(&it.name, &[]);
         let mut wrong = |says| faults.push(at(step, "name", &w::STEP, &it.name, says));
-        if word.is_empty() {
+        if words.is_empty() {
             let path = ["steps.", &step.to_string(), ".name"].concat();
             faults.push(missing(path, &w::STEP, Some("STRIP")));
-        } else if word.len() > 1 || word[0] != it.name.trim() {
-            wrong(say!(w::ONE_WORD, word.join("-")));
+        } else if it.name.contains(BETWEEN_NAMES) {
+            wrong(say!(w::NO_COMMA, words.join(" ")));
         } else if names.contains(&name) {
             wrong(say!(w::TWICE, it.name.as_str()));
         }
@@ -51,16 +51,28 @@ pub(super) fn waits(input: &Input) -> Result<Waits, Faults> {
     for (step, it) in input.steps.iter().enumerate() {
         let mut of = Vec::new();
         let place = |name: &str| names.iter().position(|it| *it == known_as(name));
-        for typed in each_name(&it.after) {
-            // "WIRES & DUCTS" and "WIRES&DUCTS", unless a step is called so.
-            let parts = if place(typed).is_some() { None } else { Some('&') };
-            for name in typed.split(|sign| Some(sign) == parts).filter(|it| !it.is_empty()) {
-                match place(name) {
-                    Some(place) => of.push(place),
-                    None if AND.contains(&&*known_as(name)) => {}
-                    None => faults.push(at(step, "after", &w::AFTER, name, say!(w::NO_SUCH, name))),
+        let mut unknown = |name: &str| {
+            faults.push(at(step, "after", &w::AFTER, name, say!(w::NO_SUCH, name)));
+        };
+        for part in it.after.split(BETWEEN_NAMES) {
+            let (mut found, mut strange) = (Vec::new(), Vec::new());
+            for typed in each_name(part, &names) {
+                // "WIRES & DUCTS" and "WIRES&DUCTS", unless a step is called so.
+                let sign = if place(typed).is_some() { None } else { Some('&') };
+                for name in typed.split(|it| Some(it) == sign).filter(|it| !it.is_empty()) {
+                    match place(name) {
+                        Some(place) => found.push(place),
+                        None if AND.contains(&&*known_as(name)) => {}
+                        None => strange.push(name),
+                    }
                 }
             }
+            // Words of which none is a step are one name that no step has.
+            if found.is_empty() && strange.len() > 1 {
+                strange = vec![part.trim()];
+            }
+            strange.into_iter().for_each(&mut unknown);
+            of.append(&mut found);
         }
         all.push(of);
     }

@@ -28,16 +28,19 @@ words! {
     DAYS_HINT = "Whole days: what waits for it begins a day later.", es "Días enteros: lo que lo espera empieza un día después.";
     THROUGH = "Goes on over days off", es "Sigue en días libres";
     THROUGH_HINT = "Drying, a lab, a delivery.", es "Secado, laboratorio, entrega.";
+    COVERS_NOTHING = "Covers nothing", es "No cubre nada";
+    COVERS_HINT = "It leaves in view what an inspector is to see.", es "Deja a la vista lo que va a ver un inspector.";
     CALL = "Notice, days", es "Aviso, días";
     CALL_HINT = "Monday to Friday, days off left out.", es "De lunes a viernes, sin días libres.";
     FROM = "Not before", es "No antes de";
     AFTER = "Waits for", es "Espera a";
     WHY = "split it.", es "divídalo.";
     INSPECTION = "Inspection", es "Inspección";
+    STRIPPING = "Taking down, stripping", es "Quitar, raspar";
     DRYING = "Drying or delivery", es "Secado o entrega";
 
     NO_STEPS = "Add a step.", es "Agregue un paso.";
-    ONE_WORD = "One word is needed: {0}", es "Hace falta una palabra: {0}";
+    NO_COMMA = "A comma parts two names: write {0}.", es "Una coma separa dos nombres: escriba {0}.";
     TWICE = "Another step is called “{0}”.", es "Otro paso se llama «{0}».";
     NO_SUCH = "No step is called “{0}”.", es "Ningún paso se llama «{0}».";
     CIRCLE = "It waits for itself: {0}.", es "Se espera a sí mismo: {0}.";
@@ -75,7 +78,7 @@ words! {
     ASK_BEFORE_LAB = "{0} doesn’t wait for what {1} finds. Does it disturb what was sampled?", es "{0} no espera lo que encuentre {1}. ¿Toca lo que se muestreó?";
     ASK_UNASKED = "Nothing waits for {0}: what does it inspect?", es "Nada espera a {0}: ¿qué inspecciona?";
     EARLY = "{0} before {1} is done, days", es "{0} antes de que termine {1}, días";
-    ASK_EARLY = "{0} doesn't wait for {1}. Does it cover what is inspected?", es "{0} no espera a {1}. ¿Cubre lo que se inspecciona?";
+    ASK_EARLY = "{0} doesn't wait for {1}. Does it cover what is inspected? If not, mark it: covers nothing.", es "{0} no espera a {1}. ¿Cubre lo que se inspecciona? Si no, márquelo: no cubre nada.";
 
     COVER = "Strip nothing before the laboratory's report, cover nothing before the inspection.", es "No raspe nada antes del informe del laboratorio; no cubra nada antes de la inspección.";
     GUESS = "Days are your guess; an inspector's day is the inspector's to give.", es "Los días son su cálculo; el día del inspector lo da el inspector.";
