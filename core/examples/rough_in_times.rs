@@ -43,7 +43,7 @@ fn plan(boxes: i64, cables: i64) -> Input {
             cable: if to % 20 < 10 { Cable::Nm12x2 } else { Cable::Nm14x2 },
             circuit: format!("{}", (to - 1) / 10 + 1),
             load: (!is_coiled).then_some(Measure::whole(&AMPERE, 1)),
-            length: is_coiled.then_some(Length::inches(100, 1)),
+            length: is_coiled.then_some(Length::inches(100, 1)).into(),
             holes: format!("H{}, H{}", to / 4, to / 4 + 1),
             ..Run::blank()
         }

@@ -1,12 +1,13 @@
 //! A field that feeds only a check of its own never hides the answer: what can't be read in it
 //! leaves that check out, and is told.
 
-use ledgerboard_core::catalog::{self, answer_line};
+use ledgerboard_core::catalog::{self, Worked, answer_line};
 use ledgerboard_core::edition::{Basis, Electrical};
 use ledgerboard_core::fields::{Kind, Row};
 use ledgerboard_core::measure::Units;
+use ledgerboard_core::sheet::Verdict;
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::Amount;
+use ledgerboard_core::words::{Amount, Voice};
 use ledgerboard_tests::placed::fitting_of;
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -104,6 +105,42 @@ fn a_slip_in_a_depth_leaves_the_fill_standing_and_one_in_the_volume_does_not() {
         serde_json::from_str(&line(r#"{"marked":"18..0","depth":"2..5"}"#)).unwrap();
     assert_eq!(refused["faults"].as_array().unwrap().len(), 2);
     assert!(!line(r#"{"marked":"18"}"#).contains("left_out"));
+}
+
+/// A plan stands with a length that can't be read, tells it at its field, keeps it as it was typed, and is
+/// never within, kept or not. By hand, the sample: from K1 to K2 a cable rises 58 in to 102, goes 48 along
+/// and comes down 58: 164 in by the boxes' places, which are not to be taken for what was measured.
+#[test]
+fn a_length_that_can_not_be_read_leaves_its_cable_without_one() {
+    let entry = catalog::find("rough-in").unwrap();
+    let work = |input: &Node| entry.work(input, Units::Customary, Basis::default()).unwrap();
+    let check = |worked: &Worked, key: &str| {
+        worked.sheet.checks.iter().find(|check| check.key == key).unwrap().clone()
+    };
+    let sample = entry.sample();
+    let whole = work(&sample);
+    for typed in ["14 f..", "501 ft", "no idea"] {
+        let mut input = sample.clone();
+        input.put("cables.1.length", Node::text(typed));
+        let worked = work(&input);
+        let told: Vec<_> = worked.left_out.iter().map(|it| (&*it.path, &*it.given)).collect();
+        assert_eq!(told, [("cables.1.length", typed)]);
+        assert_ne!(worked.verdict(), Verdict::Within, "{typed}");
+        assert_eq!(check(&worked, "uncounted").value, Amount::Count(1));
+        let note = check(&worked, "lengths").note.unwrap();
+        assert!(Voice::default().say(&note).contains("K1 → K2"));
+        // What it fills is counted all the same.
+        assert_eq!(check(&worked, "fill-K1"), check(&whole, "fill-K1"));
+        let kept = entry.canonical(&input, Units::Customary).unwrap();
+        assert_eq!(kept.at("cables.1.length"), Some(&Node::text(typed)), "kept as typed");
+        assert_eq!(work(&kept), worked);
+        let metric = entry.work(&input, Units::Metric, Basis::default()).unwrap();
+        assert_eq!(metric.sheet, worked.sheet);
+    }
+    let mut input = sample;
+    input.put("cables.1.length", Node::text("164"));
+    assert_eq!(work(&input).sheet, whole.sheet, "as by its places");
+    assert!(work(&input).left_out.is_empty());
 }
 
 /// How a loop counts hangs on where the sheath ends, so that this is no row that stands aside.

@@ -13,6 +13,7 @@ mod plain;
 mod reader;
 mod row;
 mod sampled;
+mod typed;
 mod units;
 mod words;
 
@@ -26,6 +27,7 @@ pub use named::{
 pub use reader::{Reader, heard, is_missing, missing, two_sums};
 pub use row::{Item, Kind, Pick, Preset, Row, Span, When, left_alone, row, row_at};
 pub use sampled::{is_asked, of_sample, without_item};
+pub use typed::Typed;
 pub use units::{bare, plain, restate};
 
 #[cfg(test)]

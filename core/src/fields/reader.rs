@@ -188,6 +188,11 @@ impl<'a> Reader<'a> {
         Some((items, item))
     }
 
+    /// What a row of lengths understands, or the words for what is wrong.
+    pub(super) fn length(&self, row: &Row, given: &str) -> Result<Length, Text> {
+        hear(row, given, self.units)
+    }
+
     fn quantity<T: Measured>(&mut self, from: Option<&Node>, row: &'static Row) -> Option<T> {
         let given = from.and_then(Node::leaf).unwrap_or_default();
         match hear::<T>(row, &given, self.units) {

@@ -112,6 +112,17 @@ mod tests {
         assert_eq!(Fit::of(long, &length("longest", 144), "boards", false), Fit::Alike);
     }
 
+    /// A plan that many a room doesn't hold takes no room's sides along with the rest, but is offered them before
+    /// its walls.
+    #[test]
+    fn a_plans_sides_are_offered_a_rooms_own_first() {
+        for key in ["longest", "widest"] {
+            let row = row("rough-in", key);
+            let fit = |key| Fit::of(row, &length(key, 144), "", false);
+            assert_eq!((fit(key), fit("wall-1")), (Fit::Alike, Fit::Kind));
+        }
+    }
+
     #[test]
     fn a_room_is_told_by_its_spot_or_its_title() {
         let of = |calculator: &str, title: &str, spot: &str| Mark {

@@ -1,16 +1,18 @@
-//! What of a plan can be counted. A row that nobody can tell from another, an end that names no box
-//! and a box over the ceiling are left out by themselves: the rest is worked without them, says how
+//! What of a plan can be counted. A row that nobody can tell from another, an end that names no box,
+//! a length that can't be read, a box over the ceiling or past the room's walls are left out by themselves: the rest is worked without them, says how
 //! many there are, and is never within.
 
-use super::input::{Input, Mount};
+use super::input::{Input, Mount, PlacedBox};
 use super::labels::{Index, known_as};
 use super::words as w;
+use crate::fields::Typed;
+use crate::measure::Length;
 use crate::say;
 use crate::sheet::{Fault, Faults};
 use crate::words::{Arg, Phrase, Text};
 
 /// How many of each kind a plan is worked without.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(super) struct Without {
     /// Boxes with no label of their own.
     pub(super) boxes: i64,
@@ -20,6 +22,10 @@ pub(super) struct Without {
     pub(super) ends: i64,
     /// Boxes on a wall, higher than the ceiling: they count, their heights don't.
     pub(super) heights: i64,
+    /// Labels of boxes past the room's walls: they count, their places don't.
+    pub(super) places: Vec<String>,
+    /// Lengths of cables that can't be read. Their cables count, without a length.
+    pub(super) lengths: i64,
     /// Holes with no label of their own.
     pub(super) holes: i64,
 }
@@ -78,6 +84,9 @@ pub(super) fn counted(input: &Input) -> Option<Counted> {
     let mut without = Without::default();
     for of in &input.boxes {
         without.heights += i64::from(of.mount == Mount::Wall && of.high > Some(input.high));
+        if past(input, of) != [None; 2] {
+            without.places.push(of.label.trim().to_owned());
+        }
     }
     let lost = |own: &[bool]| own.iter().filter(|own| !**own).count() as i64;
     (without.boxes, without.holes) = (lost(&names.own_boxes), lost(&names.own_holes));
@@ -85,6 +94,9 @@ pub(super) fn counted(input: &Input) -> Option<Counted> {
         let [from, to] = [&run.from, &run.to].map(|typed| names.is_box(typed));
         let is_coiled = run.to.trim().is_empty();
         without.cables += i64::from(!from && !to);
+        // Of a cable that isn't counted itself, its length is no more to tell.
+        let is_unread = matches!(run.length, Typed::Unread { .. });
+        without.lengths += i64::from((from || to) && is_unread);
         without.ends += i64::from(from && !to && !is_coiled) + i64::from(!from && to);
     }
     if without == Without::default() {
@@ -94,6 +106,9 @@ pub(super) fn counted(input: &Input) -> Option<Counted> {
     keep(&mut less.boxes, &names.own_boxes);
     keep(&mut less.holes, &names.own_holes);
     for of in &mut less.boxes {
+        let [x, y] = past(input, of).map(|past| past.is_some());
+        of.x = of.x.filter(|_| !x);
+        of.y = of.y.filter(|_| !y);
         of.high = of.high.filter(|high| of.mount != Mount::Wall || *high <= input.high);
     }
     less.cables.retain_mut(|run| {
@@ -114,6 +129,12 @@ fn keep<T>(items: &mut Vec<T>, own: &[bool]) {
     items.retain(|_| at.next() == Some(&true));
 }
 
+/// How long the room is where a box is placed past it: from the left, and from the back.
+fn past(input: &Input, of: &PlacedBox) -> [Option<Length>; 2] {
+    let past = |at: Option<Length>, wall: Option<Length>| wall.filter(|wall| at > Some(*wall));
+    [past(of.x, input.longest), past(of.y, input.widest)]
+}
+
 /// Each row and each field that isn't counted, with what there is.
 pub(super) fn left_out(input: &Input) -> Faults {
     let names = Names::of(input);
@@ -125,6 +146,13 @@ pub(super) fn left_out(input: &Input) -> Faults {
         if let Some(high) = of.high.filter(|high| of.mount == Mount::Wall && *high > input.high) {
             let says = say!(w::TOO_HIGH, input.high);
             faults.push(fault("boxes", at, "high", &w::BOX_HIGH, &high.exact(), says));
+        }
+        let places = [("x", &w::X, of.x), ("y", &w::Y, of.y)];
+        for ((key, label, place), room) in places.into_iter().zip(past(input, of)) {
+            if let Some((place, room)) = place.zip(room) {
+                let says = say!(w::PAST_WALL, room);
+                faults.push(fault("boxes", at, key, label, &place.exact(), says));
+            }
         }
     }
     for (at, run) in input.cables.iter().enumerate() {
@@ -141,6 +169,9 @@ pub(super) fn left_out(input: &Input) -> Faults {
         }
         if !is_coiled && !names.is_box(&run.to) {
             faults.push(fault("cables", at, "to", &w::TO, &run.to, no_such(&run.to)));
+        }
+        if let Typed::Unread { given, says } = &run.length {
+            faults.push(fault("cables", at, "length", &w::LENGTH, given, says.clone()));
         }
     }
     for (at, of) in input.holes.iter().enumerate() {

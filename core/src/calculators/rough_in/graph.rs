@@ -7,6 +7,7 @@ use super::input::{Input, Mount, PlacedBox, Run, What};
 use super::rolls::{Buy, buys};
 use crate::calculators::cable_securing;
 use crate::edition::Electrical;
+use crate::fields::Typed;
 use crate::measure::{Length, Rounding, Volume, divide};
 use crate::rules::electrical::box_fill::Contents;
 use crate::rules::electrical::cable_securing::{End, spacing};
@@ -82,7 +83,8 @@ pub struct Answer {
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
 /// What can't be counted is left out: a box or a hole without a label of its own, a cable's end that
-/// names no box, the height of a box that is over the ceiling. The answer is that of the plan
+/// names no box, a length that can't be read, the height of a box that is over the ceiling and the place
+/// of one that is past the room. The answer is that of the plan
 /// without them.
 ///
 /// # Source
@@ -191,7 +193,12 @@ pub(super) fn end(of: &PlacedBox) -> End {
 fn measure(input: &Input, run: &Run, laid: &mut Laid, edition: Electrical) {
     let from = &input.boxes[laid.from];
     let to = laid.to.map(|at| &input.boxes[at]);
-    laid.way = run.length.or_else(|| by_places(input, from, to?));
+    laid.way = match &run.length {
+        Typed::Empty => to.and_then(|to| by_places(input, from, to)),
+        Typed::Read(length) => Some(*length),
+        // It was measured, and places may say something else.
+        Typed::Unread { .. } => None,
+    };
     let Some(way) = laid.way else { return };
     // Millionths of a percent, up to the next sixteenth of an inch.
     const SIXTEENTH: i64 = Length::inches(1, 16).nanometres();

@@ -1,7 +1,7 @@
 //! What is put in: heights, what crews add, and the lists of boxes, cables and holes.
 
 use super::words as w;
-use crate::fields::{Form, Item, Kind, Preset, Row, Span, When, row};
+use crate::fields::{Form, Item, Kind, Preset, Row, Span, Typed, When, row};
 use crate::measure::unit::{AMPERE, PERCENT};
 use crate::measure::{Day, Length, Measure, Volume};
 use crate::rules::electrical::ampacity::amperes;
@@ -137,6 +137,14 @@ const BOX_NAMES: &[&str] = &["boxes.label"];
 const LABEL: Kind = Kind::Text(12);
 const LINE: Kind = Kind::Text(40);
 const PLACE: Kind = length(2400, &w::WHY_PLACE, &[], true);
+/// A side of a room: less than 2 ft of it is feet that were read as inches.
+const SIDE: Kind = Kind::Length(Span {
+    least: Length::inches(24, 1),
+    most: Length::inches(2400, 1),
+    why: &w::WHY_PLACE,
+    common: &[],
+    optional: true,
+});
 /// Common practice of bits for cable.
 const BIT: Kind = Kind::Length(Span {
     least: Length::inches(1, 4),
@@ -243,8 +251,8 @@ form! {
         volts: Volts, row(&w::VOLTS, &w::NOTHING, Kind::Choice(Volts::PICKS)).when(POWER);
         /// What runs at once in the box at its far end.
         load: Option<Measure>, current(&w::LOAD, &w::LOAD_HINT, &[]);
-        /// Box to box, measured.
-        length: Option<Length>, row(&w::LENGTH, &w::LENGTH_HINT, length(6000, &w::WHY_LENGTH, &[], true));
+        /// Box to box, measured. One that can't be read leaves its cable without a length.
+        length: Typed, row(&w::LENGTH, &w::LENGTH_HINT, length(6000, &w::WHY_LENGTH, &[], true));
         /// Labels of the holes that it goes through.
         holes: String, row(&w::HOLES, &w::HOLES_HINT, LINE).names_several(&["holes.label", "cables.holes"]);
         /// Where its end is coiled.
@@ -326,6 +334,11 @@ form! {
     pub struct Input {
         /// Floor to finished ceiling.
         high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length(360, &w::WHY_HIGH, &[], false)).of_room("ceiling-height");
+        /// The room's plan, as far as boxes are placed from its left wall. By the name of a room's figure, so
+        /// that this is offered first; not taken with the rest of a room, since many a plan goes on past it.
+        longest: Option<Length>, row(&w::ROOM_LONG, &w::ROOM_HINT, SIDE).aside();
+        /// And from its back wall.
+        widest: Option<Length>, row(&w::ROOM_WIDE, &w::NOTHING, SIDE).aside();
         /// From there up to where cables cross.
         above: Length = Length::inches(6, 1), row(&w::ABOVE, &w::ABOVE_HINT, length(240, &w::WHY_HIGH, &[], false));
         /// Boxes.

@@ -21,7 +21,7 @@ pub use holes::Bundle;
 pub use input::{Cable, Hole, Input, Mount, PlacedBox, Proof, Rolls, Run, State, Volts, What};
 pub use rolls::Buy;
 
-use super::{Calculator, Trade};
+use super::{Calculator, Step, Trade, with_blanks};
 use crate::edition::{Basis, Electrical};
 use crate::rules::electrical::low_voltage::APART;
 use crate::rules::electrical::rough_in::PLAN;
@@ -35,7 +35,9 @@ pub struct RoughIn;
 
 impl Calculator for RoughIn {
     const ID: &'static str = "rough-in";
-    const VERSION: u16 = 1;
+    const VERSION: u16 = 2;
+    // 2: the room that boxes are placed in.
+    const STEPS: &'static [Step] = &[with_blanks];
     const TRADE: Trade = Trade::RoughIn;
     const NAME: &'static Phrase = &words::NAME;
     const ABOUT: &'static Phrase = &words::ABOUT;
@@ -71,8 +73,8 @@ impl Calculator for RoughIn {
 
     fn sheet(input: &Input, answer: &Answer, _: Basis) -> Sheet {
         match counted::counted(input) {
-            None => sheet::sheet(input, answer, Without::default()),
-            Some(counted) => sheet::sheet(&counted.input, answer, counted.without),
+            None => sheet::sheet(input, answer, &Without::default()),
+            Some(counted) => sheet::sheet(&counted.input, answer, &counted.without),
         }
     }
 }

@@ -27,10 +27,10 @@ use crate::rules::electrical::voltage_drop::{
 };
 use crate::say;
 use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
-use crate::words::{Amount, Phrase, Text};
+use crate::words::{Amount, Arg, Phrase, Text};
 
 /// Of a plan without what of it isn't counted.
-pub(super) fn sheet(input: &Input, answer: &Answer, without: Without) -> Sheet {
+pub(super) fn sheet(input: &Input, answer: &Answer, without: &Without) -> Sheet {
     let (left, less) = less(without);
     let (checks, over) = checks(input, answer, (left, less.clone()));
     let count = say!(
@@ -70,19 +70,25 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: Without) -> Sheet {
 }
 
 /// How much isn't counted, and what it is, kind by kind; none where all is counted.
-fn less(of: Without) -> (i64, Option<Text>) {
+fn less(of: &Without) -> (i64, Option<Text>) {
+    // A box without a label is told as one already.
+    let named: Vec<Text> =
+        of.places.iter().filter(|it| !it.is_empty()).map(|it| say!(s::AT, it.as_str())).collect();
     let kinds = [
-        (&s::LESS_BOXES, of.boxes),
-        (&s::LESS_CABLES, of.cables),
-        (&s::LESS_ENDS, of.ends),
-        (&s::LESS_HEIGHTS, of.heights),
-        (&s::LESS_HOLES, of.holes),
+        (&s::LESS_BOXES, of.boxes, None),
+        (&s::LESS_CABLES, of.cables, None),
+        (&s::LESS_ENDS, of.ends, None),
+        (&s::LESS_HEIGHTS, of.heights, None),
+        (&s::LESS_PLACES, named.len() as i64, some_of(named)),
+        (&s::LESS_LENGTHS, of.lengths, None),
+        (&s::LESS_HOLES, of.holes, None),
     ];
     let (mut all, mut told): (i64, Option<Text>) = (0, None);
-    for (phrase, count) in kinds {
+    for (phrase, count, names) in kinds {
         all += count;
         if count > 0 {
-            let one = Text { phrase, args: vec![count.into()] };
+            let arg = names.map_or(count.into(), Arg::from);
+            let one = Text { phrase, args: vec![arg] };
             told = Some(match told {
                 Some(before) => say!(s::THESE, before, one),
                 None => one,
@@ -90,6 +96,14 @@ fn less(of: Without) -> (i64, Option<Text>) {
         }
     }
     (all, told)
+}
+
+/// As many as are read at a glance; none of none.
+fn some_of(all: Vec<Text>) -> Option<Text> {
+    const READ: usize = 6;
+    let more = all.len().saturating_sub(READ) as i64;
+    let told = all.into_iter().take(READ).reduce(|before, one| say!(s::THESE, before, one));
+    told.map(|told| if more > 0 { say!(AND_MORE, told, more) } else { told })
 }
 
 /// A box's label; of all panels the first one's.
@@ -162,17 +176,7 @@ fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figur
 
 /// Cables by their ends, as many as are read at a glance; none of none.
 fn named(input: &Input, answer: &Answer, those: &[usize]) -> Option<Text> {
-    const READ: usize = 6;
-    let mut told: Option<Text> = None;
-    for at in those.iter().take(READ) {
-        let one = ends(input, &input.cables[*at], &answer.cables[*at]);
-        told = Some(match told {
-            Some(before) => say!(s::THESE, before, one),
-            None => one,
-        });
-    }
-    let more = those.len().saturating_sub(READ) as i64;
-    told.map(|told| if more > 0 { say!(AND_MORE, told, more) } else { told })
+    some_of(those.iter().map(|at| ends(input, &input.cables[*at], &answer.cables[*at])).collect())
 }
 
 /// A box that several circuits end in: no one breaker makes it dead. A panel is where they all start.

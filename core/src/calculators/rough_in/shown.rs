@@ -53,6 +53,8 @@ words! {
     LESS_CABLES = "{0} {0?cable|cables} without an end", es "{0} {0?cable|cables} sin punta";
     LESS_ENDS = "{0} {0?end|ends} that {0?names|name} no box", es "{0} {0?punta|puntas} sin caja";
     LESS_HEIGHTS = "{0} {0?height|heights} over the ceiling", es "{0} {0?altura|alturas} sobre el techo";
+    LESS_PLACES = "{0} placed past the room's walls", es "{0} fuera de las paredes del cuarto";
+    LESS_LENGTHS = "{0} {0?length|lengths} that can't be read", es "{0} {0?largo que no se lee|largos que no se leen}";
     LESS_HOLES = "{0} {0?hole|holes} without a label of its own", es "{0} {0?agujero|agujeros} sin etiqueta propia";
     THESE = "{0}, {1}", es "{0}, {1}";
     ASK_BREAKER = "{0} is assumed: read its breaker and put it in.", es "Se supone {0}: lea su breaker y anótelo.";

@@ -4,10 +4,11 @@ use super::labels::{Index, known_as, ordered};
 use super::rolls::rolls;
 use super::*;
 use crate::fields::{
-    Form, Reader, Rename, ahead, hanging, names, narrowed, toggled, without_evidence,
+    Form, Reader, Rename, Typed, ahead, hanging, names, narrowed, toggled, without_evidence,
 };
 use crate::measure::{Day, Length, Measure, Units, Volume, unit};
 use crate::rules::electrical::cable_sizes::Sheathed;
+use crate::say;
 use crate::sheet::{Ink, SCREEN_ONLY, Sheet, Value, Verdict};
 use crate::wire::Node;
 use crate::words::{Amount, Text, Voice};
@@ -52,8 +53,11 @@ fn tollgate_row() -> Input {
     let amperes = |count| Some(Measure::whole(&unit::AMPERE, count));
     let holes = |of: Run, labels: &str| Run { holes: labels.to_owned(), ..of };
     let feeds = |of: Run, what: &str| Run { feeds: what.to_owned(), ..of };
-    let coil =
-        |of: Run, at: &str, long: i64| Run { coiled: at.to_owned(), length: inches(long), ..of };
+    let coil = |of: Run, at: &str, long: i64| Run {
+        coiled: at.to_owned(),
+        length: inches(long).into(),
+        ..of
+    };
     Input {
         boxes: vec![
             placed("PANEL", Panel, [0, 144], Some(60), 0),
@@ -493,11 +497,63 @@ fn a_slip_leaves_the_rest_standing() {
     let over = |input: &mut Input| (low(input), input.boxes[1].high = inches(61)).1;
     let unknown = |input: &mut Input| (low(input), input.boxes[1].high = None).1;
     same(&over, &unknown, "1 height over the ceiling");
+    // A measured length that can't be read is not taken from the boxes' places: it was measured.
+    let unread = |input: &mut Input| {
+        let says = say!(words::NOTHING);
+        input.cables[3].length = Typed::Unread { given: "18 f..".to_owned(), says };
+    };
+    let lengthless = |input: &mut Input| {
+        let at = input.boxes.iter().position(|it| it.label == "K3").unwrap();
+        input.cables[3].length = Typed::Empty;
+        // By places nothing can be said of it, and all else of K3's other cable is as it was.
+        input.cables[2].length = inches(WAYS[2].0).into();
+        input.boxes[at].x = None;
+    };
+    let measured = |input: &mut Input| {
+        input.cables[2].length = inches(WAYS[2].0).into();
+        unread(input);
+        let at = input.boxes.iter().position(|it| it.label == "K3").unwrap();
+        input.boxes[at].x = None;
+    };
+    same(&measured, &lengthless, "1 length that can't be read");
+    // Past the room's wall as without a place, and named.
+    let room = |input: &mut Input| (input.longest, input.widest) = (inches(240), inches(144));
+    let far = |input: &mut Input| (room(input), input.boxes[3].x = inches(241)).1;
+    let nowhere = |input: &mut Input| (room(input), input.boxes[3].x = None).1;
+    same(&far, &nowhere, "K3 placed past the room's walls");
+    let far = |input: &mut Input| (room(input), input.boxes[3].y = inches(145)).1;
+    let nowhere = |input: &mut Input| (room(input), input.boxes[3].y = None).1;
+    same(&far, &nowhere, "K3 placed past the room's walls");
     // One that nothing names yet, by another's name.
     let another = |input: &mut Input| {
         input.boxes.push(PlacedBox { label: " k1".to_owned(), ..PlacedBox::blank() });
     };
     same(&another, &|_| {}, "1 box without a label of its own");
+}
+
+/// On the wall is in the room; past it is told at its field with the room's side, and not looked at where
+/// nobody said how long the room is.
+#[test]
+fn a_box_past_its_rooms_wall_is_told_at_its_field() {
+    let told = |[long, wide]: [Option<i64>; 2], [x, y]: [i64; 2]| {
+        let mut input = tollgate_row();
+        (input.longest, input.widest) = (long.and_then(inches), wide.and_then(inches));
+        (input.boxes[6].x, input.boxes[6].y) = (inches(x), inches(y));
+        let said = |it: crate::sheet::Fault| (it.path, it.given, Voice::default().say(&it.says));
+        RoughIn::left_out(&input).into_iter().map(said).collect::<Vec<_>>()
+    };
+    let room = [Some(240), Some(144)];
+    assert_eq!(told(room, [240, 144]), []);
+    let both = told(room, [241, 145]);
+    let paths: Vec<&str> = both.iter().map(|it| &*it.0).collect();
+    assert_eq!(paths, ["boxes.6.x", "boxes.6.y"]);
+    assert_eq!(both[0].1, "20 ft 1 in");
+    let says =
+        "The room is 20 ft that way. Is one of the two a slip, or is the box in another room?";
+    assert_eq!(both[0].2, says);
+    assert!(both[1].2.starts_with("The room is 12 ft that way."));
+    assert_eq!(told([None, Some(144)], [9000, 144]), []);
+    assert_eq!(told([None; 2], [9000, 9000]), []);
 }
 
 fn of(root: &Node, path: &str) -> Rename {

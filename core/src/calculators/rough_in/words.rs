@@ -9,6 +9,9 @@ words! {
 
     HIGH = "Finished ceiling", es "Techo terminado";
     WHY_HIGH = "measure it again.", es "mídalo otra vez.";
+    ROOM_LONG = "Room, along its back wall", es "Cuarto, por su pared del fondo";
+    ROOM_HINT = "Boxes placed past it are told. Empty: not looked at, as where the plan is of several rooms.", es "Se avisa de las cajas que quedan fuera. Vacío: no se revisa, como cuando el plano es de varios cuartos.";
+    ROOM_WIDE = "Room, along its left wall", es "Cuarto, por su pared izquierda";
     ABOVE = "Cables cross above it by", es "Los cables cruzan arriba a";
     ABOVE_HINT = "Up through plates or over joists.", es "Suben por las soleras o sobre las viguetas.";
     BOXES = "Boxes", es "Cajas";
@@ -102,6 +105,7 @@ words! {
     R250 = "250 ft", es "250 ft";
 
     TOO_HIGH = "The ceiling is at {0}. Is one of the two a slip, or is the box overhead?", es "El techo está a {0}. ¿Está mal uno de los dos, o la caja va en el techo?";
+    PAST_WALL = "The room is {0} that way. Is one of the two a slip, or is the box in another room?", es "El cuarto mide {0} en esa dirección. ¿Está mal uno de los dos, o la caja está en otro cuarto?";
     UNLABELED = "Not counted yet: give it a label of its own.", es "Todavía no se cuenta: póngale una etiqueta propia.";
     NO_END = "Not counted yet: say which box it starts in.", es "Todavía no se cuenta: diga en qué caja empieza.";
     TWICE = "“{0}” is there already. Each has its own.", es "«{0}» ya está. Cada una tiene la suya.";

@@ -12,8 +12,7 @@ pub use input::{Input, Off, Step, Who};
 pub use inspections::Early;
 pub use path::{Answer, Because, Planned, solve};
 
-use super::{Calculator, Trade};
-use crate::calculators;
+use super::{Calculator, Step as StepOn, Trade, with_blanks};
 use crate::edition::Basis;
 use crate::rules::planning::CRITICAL_PATH;
 use crate::sheet::{Caution, Faults, Sheet};
@@ -28,7 +27,7 @@ impl Calculator for TradeDays {
     const ID: &'static str = "trade-days";
     const VERSION: u16 = 2;
     // 2: what covers nothing.
-    const STEPS: &'static [calculators::Step] = &[calculators::with_blanks];
+    const STEPS: &'static [StepOn] = &[with_blanks];
     const TRADE: Trade = Trade::Job;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
