@@ -32,6 +32,8 @@ pub struct Row {
     pub room: &'static str,
     /// The calculator that has that figure where it isn't a room's; else empty.
     pub of: &'static str,
+    /// Another figure of that source that is there in this one's place; else empty.
+    pub or: &'static str,
     /// Of a text: where what it may name stands, `boxes.label` for the labels of the list of boxes.
     /// A person chooses from these, and may still type what isn't there.
     pub names: &'static [&'static str],
@@ -55,6 +57,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         evidence: false,
         room: "",
         of: "",
+        or: "",
         names: &[],
         several: false,
         past: false,
@@ -75,6 +78,11 @@ impl Row {
     /// The same as this figure of another calculator: one tap takes all such of a mark.
     pub const fn of_mark(self, calculator: &'static str, key: &'static str) -> Self {
         Self { room: key, of: calculator, ..self }
+    }
+
+    /// Where its source has that figure, it has none of this row's: not to be told as missing.
+    pub const fn or(self, key: &'static str) -> Self {
+        Self { or: key, ..self }
     }
 
     /// Whether it is this very figure of a calculator, of a room where `of` is empty.
@@ -342,7 +350,7 @@ pub fn left_alone(
     let mut all = Vec::new();
     for row in rows {
         let would = !row.room.is_empty() && row.of == of && row.when.holds(rows, root, root);
-        if would && !has(row.room) {
+        if would && !has(row.room) && !has(row.or) {
             all.push(row.label);
         }
     }

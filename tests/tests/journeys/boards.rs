@@ -141,6 +141,44 @@ async fn boards_of_both_widths_are_told_apart() {
     .await;
 }
 
+/// A room says which way its joists run. A ceiling that takes it all knows whether boards cross them, and
+/// is held to what the way allows that they are laid.
+#[tokio::test]
+async fn a_rooms_joists_say_whether_boards_cross_them() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        let says = |text: &str| {
+            format!("document.querySelector('main')?.textContent.includes('{text}')")
+        };
+        page.goto(
+            "#/room?shape=rectangle&long=16%20ft&wide=12%20ft&height=8%20ft            &framing.runs=along&framing.spacing=24",
+        )
+        .await;
+        page.reads(ANSWER, "192 sq ft").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+
+        opened(page).await;
+        page.until(&says("Framing behind the boards, apart")).await;
+        page.tap(saying("Take all of Den")).await;
+        page.until("(document.getElementById('joists_along')?.value ?? '') !== ''").await;
+        page.until("document.getElementById('joists_square')?.value === ''").await;
+        page.until(&says("Framing that the boards run along, apart")).await;
+        page.sees(".answer-verdict .verdict.over").await;
+        page.screenshot("boards-along-joists").await;
+        page.choose(field("run"), "Square to wall 1, or upright").await;
+        page.until(&says("Framing that the boards cross, apart")).await;
+        page.misses(".answer-verdict .verdict.over").await;
+        // They run one way: the other is refused at its field.
+        page.enter(field("joists_square"), "16").await;
+        page.until(
+            "document.getElementById('joists_square.note')?.textContent.includes('run one way')",
+        )
+        .await;
+    })
+    .await;
+}
+
 /// `cargo test -p ledgerboard-tests --features browser --test journeys -- --ignored --nocapture
 /// how_long` prints how long the page takes to lay each room of `board-counts.csv` to the end.
 #[tokio::test]

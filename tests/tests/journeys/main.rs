@@ -9,6 +9,7 @@ mod boards;
 mod box_fill;
 mod cables;
 mod daylight;
+mod days;
 mod drilling;
 mod faults;
 mod finish;

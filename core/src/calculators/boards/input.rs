@@ -86,6 +86,11 @@ const fn length(
     Kind::Length(Span { least, most, why, common, optional })
 }
 
+/// Common practice of joists and studs.
+const APART: &[Length] =
+    &[Length::inches(12, 1), Length::inches(16, 1), Length::inches(96, 5), Length::inches(24, 1)];
+const JOISTS: Kind = length([1, 48], &w::WHY_SPACING, APART, true);
+
 const CEILING: When = When::Is("of", &["ceiling"]);
 const WALL: When = When::Is("of", &["wall"]);
 
@@ -214,10 +219,12 @@ form! {
         openings: Vec<Opening>, row(&w::OPENINGS, &w::OPENINGS_HINT, Kind::List(&OPENINGS)).when(WALL);
         /// Which way boards run.
         run: Run, row(&w::RUN, &w::RUN_HINT, Kind::Choice(Run::PICKS));
+        /// Joists over a ceiling, where they run as wall 1.
+        joists_along: Option<Length>, row(&w::JOISTS_ALONG, &w::JOISTS_HINT, JOISTS).of_room("joists-along").or("joists-square").when(CEILING);
+        /// And where they run square to it.
+        joists_square: Option<Length>, row(&w::JOISTS_SQUARE, &w::NOTHING, JOISTS).of_room("joists-square").or("joists-along").when(CEILING);
         /// Members under their ends.
-        spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::SPACING_HINT, length([1, 48], &w::WHY_SPACING, &[
-            Length::inches(12, 1), Length::inches(16, 1), Length::inches(96, 5), Length::inches(24, 1),
-        ], false));
+        spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::SPACING_HINT, length([1, 48], &w::WHY_SPACING, APART, false));
         /// The first one's center from where boards start.
         first: Length, row(&w::FIRST, &w::FIRST_HINT, length([0, 48], &w::WHY_SPACING, &[], false));
         /// Centers as measured, in the place of both.

@@ -17,7 +17,7 @@ pub use plans::{Answer, Looking, Piece, Plan, Size, fewest};
 pub use surface::{Ground, Part, Run};
 
 use super::hold::Prices;
-use super::{Begin, Calculator, Going, Trade, Withheld};
+use super::{Begin, Calculator, Going, Step, Trade, Withheld, with_blanks};
 use crate::edition::Basis;
 use crate::fields::Form;
 use crate::rules::hazards::{Deed, Disturbs};
@@ -31,7 +31,9 @@ pub struct Boards;
 
 impl Calculator for Boards {
     const ID: &'static str = "boards";
-    const VERSION: u16 = 1;
+    const VERSION: u16 = 2;
+    // 2: which way the joists run.
+    const STEPS: &'static [Step] = &[with_blanks];
     const TRADE: Trade = Trade::Finish;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;
@@ -75,13 +77,15 @@ impl Calculator for Boards {
 ///   end on framing, no two rows that touch share an end joint, no piece is shorter than the
 ///   least, any offcut may hang in any run; two strips of half a width or less come from one board.
 ///   A cut takes nothing.
+/// - Over a ceiling's joists that boards run along, or upright on studs, ends meet on backing, and which
+///   edges lie on framing is told.
 /// - Each length that the shop has is looked at by itself, then all together for the least board
 ///   bought; see [`crate::layout`] for what is proven.
 /// - Of layouts as good, the one whose end joints keep out of the middle third of a ceiling and off
 ///   the corners of openings.
 ///
 /// # Errors
-/// Walls that make no room; openings past the wall or over each other; no length; framing that no board reaches
+/// Walls that make no room; openings past the wall or over each other; joists both ways; no length; framing that no board reaches
 /// across.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut looking = Looking::new(input)?;

@@ -1,7 +1,7 @@
 //! The search over all lengths that the shop has, step by step, and what it comes to.
 
 use super::input::{Input, Want};
-use super::surface::{COUNTS, Ground, Run};
+use super::surface::{COUNTS, Ground, Run, under};
 use super::words as w;
 use crate::calculators::{Going, Progress};
 use crate::layout::{Cut, Layout, Mixed, Search};
@@ -133,7 +133,10 @@ impl Looking {
         let gets_in = !lengths.is_empty();
         match (stocks.is_empty(), gets_in) {
             (true, false) => Err(fault("longest", &w::LONGEST, &w::NONE_GETS_IN)),
-            (true, true) => Err(fault("spacing", &w::SPACING, &w::NONE_REACHES)),
+            (true, true) => {
+                let (path, label, _) = under(input);
+                Err(fault(path, label, &w::NONE_REACHES))
+            }
             _ => Ok(Self { input: input.clone(), ground, stocks, mixed, stopped: false }),
         }
     }
@@ -289,7 +292,8 @@ impl Going<Answer> for Looking {
         }
         if plans.is_empty() {
             let says = if self.done() { &w::NONE_FOUND } else { &w::NOTHING_YET };
-            return Err(fault("spacing", &w::SPACING, says));
+            let (path, label, _) = under(&self.input);
+            return Err(fault(path, label, says));
         }
         let (ground, least_bought) = (self.ground.clone(), self.least_bought());
         let progress = self.progress();
@@ -351,16 +355,20 @@ impl Plan {
     }
 
     /// Screws: on each member under a piece, its two ends with it, one at each edge and no more
-    /// than `apart` between.
-    pub fn screws(&self, ground: &Ground, apart: Length) -> i64 {
+    /// than `apart` between. Of pieces that run along joists, on each of these and on both edges.
+    pub fn screws(&self, ground: &Ground, apart: Length, along_joists: bool) -> i64 {
         let mut sum = 0;
         for Piece { run, along, .. } in &self.pieces {
-            let inside = ground.stops.iter().filter(|at| **at > along[0] && **at < along[1]);
-            let [top, bottom] = ground.across(run, *along);
-            let across = bottom.minus(top).nanometres();
+            let across = ground.across(run, *along);
+            let (members, lies, goes) = match along_joists {
+                true => (&ground.behind, across, *along),
+                false => (&ground.stops, *along, across),
+            };
+            let inside = members.iter().filter(|at| **at > lies[0] && **at < lies[1]);
+            let goes = goes[1].minus(goes[0]).nanometres();
             let lines = inside.count() as i64 + 2;
             sum +=
-                lines * (divide(across.into(), apart.nanometres().into(), Rounding::Up) as i64 + 1);
+                lines * (divide(goes.into(), apart.nanometres().into(), Rounding::Up) as i64 + 1);
         }
         sum
     }

@@ -4,7 +4,7 @@ use super::drawing;
 use super::input::{Input, Surface, Want, Wide, named};
 use super::places;
 use super::plans::{Answer, Plan, Size};
-use super::surface::{Ground, is_upright};
+use super::surface::{Ground, is_upright, joists as joists_over, runs_along, under};
 use super::words as w;
 use crate::calculators::Progress;
 use crate::layout::by_area;
@@ -16,7 +16,7 @@ use crate::rules::finish::layout::{JOINTS, OPENINGS, SCREWS, screws_apart};
 use crate::say;
 use crate::sheet::{Caution, Check, Expr, Figure, Material, Part, PartRow, Sheet, Steps};
 use crate::wire::Node;
-use crate::words::{Amount, Text};
+use crate::words::{Amount, Phrase, Text};
 
 pub(super) fn cautions(input: Option<&Input>) -> Vec<Caution> {
     let mut all = Vec::new();
@@ -66,7 +66,9 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let left = Expr::area(bought.minus(area)).over(Expr::area(bought));
     let left = working.measure("left", &w::STEP_LEFT, None, &PERCENT, left);
     let heaviest = weighs(input, longest(plan), &mut working);
-    let screws = plan.screws(&answer.ground, screws_apart(input.of == Surface::Ceiling));
+    let is_ceiling = input.of == Surface::Ceiling;
+    let along_joists = is_ceiling && runs_along(input);
+    let screws = plan.screws(&answer.ground, screws_apart(is_ceiling), along_joists);
     let mut figures = Vec::new();
     figures.push(joints(input, answer, plan));
     let mut add = |key, name, amount| figures.push(Figure::plain(key, name, amount));
@@ -199,7 +201,7 @@ fn proof(input: &Input, answer: &Answer, plan: &Plan) -> Text {
         return stopped(answer, plan, proven);
     }
     if let Some(places) = loose(input, answer) {
-        return say!(w::OFF_STUDS, places);
+        return say!(*off(input), places);
     }
     if input.want == Want::Bought {
         let least = answer.least_bought;
@@ -235,10 +237,18 @@ fn stopped(answer: &Answer, plan: &Plan, proven: bool) -> Text {
 
 /// Whether it is thin board over what is there, which doesn't hang on framing alone.
 fn is_skin(input: &Input) -> bool {
-    input.over && input.panel.spacing(false).is_none()
+    let along = input.of == Surface::Ceiling && runs_along(input);
+    let panel = input.panel;
+    let limit = if along { panel.spacing_along(false) } else { panel.spacing(false) };
+    input.over && limit.is_none()
 }
 
-/// Where edges of upright boards lie on no stud: "48 in, 96 in".
+/// What is said of edges with nothing behind them.
+fn off(input: &Input) -> &'static Phrase {
+    if input.of == Surface::Ceiling { &w::OFF_JOISTS } else { &w::OFF_STUDS }
+}
+
+/// Where edges of boards along their framing lie on none of it: "48 in, 96 in".
 fn loose(input: &Input, answer: &Answer) -> Option<Text> {
     places(answer.ground.loose.iter().filter(|_| !is_skin(input)))
 }
@@ -252,19 +262,23 @@ fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
     if is_skin(input) {
         return Vec::new();
     }
-    if input.of == Surface::Ceiling {
-        // Uneven framing by its widest gap, to the walls too.
-        let apart = if input.members.is_empty() { input.spacing } else { answer.ground.widest() };
-        return vec![input.panel.hung(false, apart)];
+    let is_ceiling = input.of == Surface::Ceiling;
+    let along = runs_along(input);
+    let mut all = Vec::new();
+    if is_ceiling {
+        all.push(hung(input, answer));
     }
-    if !is_upright(input) {
-        return Vec::new();
+    if !along {
+        return all;
     }
+    let [edges, backing] = match is_ceiling {
+        true => [&w::CHECK_JOIST_EDGES, &w::CHECK_JOIST_BACKING],
+        false => [&w::CHECK_EDGES, &w::CHECK_BACKING],
+    };
     let none = Limit { value: 0, source: &JOINTS };
-    let edges = answer.ground.loose.len() as i64;
-    let edges = at_most("edges", (&w::CHECK_EDGES).into(), edges, none);
-    let note = loose(input, answer).map(|places| say!(w::OFF_STUDS, places));
-    let mut all = vec![Check { note, ..edges }];
+    let edges = at_most("edges", edges.into(), answer.ground.loose.len() as i64, none);
+    let note = loose(input, answer).map(|places| say!(*off(input), places));
+    all.push(Check { note, ..edges });
     if !answer.ground.holes.is_empty() {
         let at = answer.ground.at_sides();
         let none = Limit { value: 0, source: &OPENINGS };
@@ -277,11 +291,29 @@ fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
         });
     }
     if plan.joints > 0 {
-        // Studs run the boards' way: nothing lies behind ends that meet.
-        let ends = at_most("backing", (&w::CHECK_BACKING).into(), plan.joints as i64, none);
+        // Framing runs the boards' way: nothing lies behind ends that meet.
+        let ends = at_most("backing", backing.into(), plan.joints as i64, none);
         all.push(settle(ends, &w::ASK_BACKING));
     }
     all
+}
+
+/// How far apart framing stands over a ceiling, by the way that the boards lie to it; uneven framing by
+/// its widest gap, to the walls too.
+fn hung(input: &Input, answer: &Answer) -> Check {
+    let apart = |across: bool, said: Length| match input.members.is_empty() {
+        true => said,
+        false => answer.ground.widest(across),
+    };
+    let panel = input.panel;
+    match joists_over(input) {
+        Some((way, said)) if way == input.run => panel.hung_along(false, apart(true, said)),
+        // Over board that is there it hangs on that too.
+        None if !(input.over && panel.spacing_along(false).is_none()) => {
+            panel.hung_either_way(false, apart(false, input.spacing))
+        }
+        _ => panel.hung(false, apart(false, under(input).2)),
+    }
 }
 
 fn parts(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Part> {

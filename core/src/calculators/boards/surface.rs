@@ -10,6 +10,7 @@ use crate::measure::{Area, Length};
 use crate::plan::{Axis, Plan, Rectangle, Wall, put_in_order, shape};
 use crate::say;
 use crate::sheet::{Fault, Faults};
+use crate::words::Phrase;
 
 /// A rectangle: along the boards, and across them, each from where to where.
 pub type Part = [[Length; 2]; 2];
@@ -44,7 +45,9 @@ pub struct Ground {
     pub holes: Vec<Part>,
     /// All edges together: corners, of a ceiling.
     pub perimeter: Length,
-    /// Across upright boards on a wall, edges that meet on no stud, rising.
+    /// Across boards that run along their framing, where that stands, rising; else none.
+    pub behind: Vec<Length>,
+    /// Across such boards, edges that meet on none of it, rising.
     pub loose: Vec<Length>,
 }
 
@@ -69,6 +72,10 @@ const MOST_STOPS: usize = 60;
 
 impl Ground {
     pub(super) fn new(input: &Input) -> Result<Self, Faults> {
+        if let (Some(_), Some(apart)) = (input.joists_along, input.joists_square) {
+            let (path, label) = ("joists_square".to_owned(), &w::JOISTS_SQUARE);
+            return Err(vec![Fault { path, label, given: apart.exact(), says: say!(w::ONE_WAY) }]);
+        }
         let (plan, holes) = match input.of {
             Surface::Ceiling => (ceiling(input)?, Vec::new()),
             Surface::Wall => wall(input)?,
@@ -108,10 +115,11 @@ impl Ground {
             from = to;
         }
         let perimeter = plan.perimeter();
-        let loose = Vec::new();
-        let mut ground = Self { outline, runs, bands, parts, stops, holes, perimeter, loose };
-        if is_upright(input) {
-            ground.loose = ground.off_studs(&studs(input, deep));
+        let (behind, loose) = (behind(input, deep), Vec::new());
+        let mut ground =
+            Self { outline, runs, bands, parts, stops, holes, perimeter, behind, loose };
+        if runs_along(input) {
+            ground.loose = ground.off_framing();
         }
         Ok(ground)
     }
@@ -157,10 +165,10 @@ impl Ground {
         sum
     }
 
-    fn off_studs(&self, studs: &[Length]) -> Vec<Length> {
+    fn off_framing(&self) -> Vec<Length> {
         let on = |edge: Length| {
-            let off = |stud: &Length| edge.minus(*stud).max(stud.minus(edge));
-            studs.iter().any(|stud| off(stud) <= OFF_CENTER)
+            let off = |member: &Length| edge.minus(*member).max(member.minus(edge));
+            self.behind.iter().any(|member| off(member) <= OFF_CENTER)
         };
         let mut all = Vec::new();
         for (edge, _) in self.seams() {
@@ -254,11 +262,13 @@ impl Ground {
         all
     }
 
-    /// The farthest that framing and the two ends stand apart.
-    pub(super) fn widest(&self) -> Length {
-        let end = self.end();
+    /// The farthest that framing and the two ends stand apart: along the boards, or across them where
+    /// they run along it.
+    pub(super) fn widest(&self, across: bool) -> Length {
+        let far = |at: usize| self.outline.iter().map(|it| it[at]).max().unwrap_or_default();
+        let (end, all) = if across { (far(1), &self.behind) } else { (far(0), &self.stops) };
         let (mut last, mut most) = (Length::ZERO, Length::ZERO);
-        for at in self.stops.iter().copied().chain([end]) {
+        for at in all.iter().copied().filter(|at| *at <= end).chain([end]) {
             most = most.max(at.minus(last));
             last = at;
         }
@@ -380,31 +390,66 @@ pub(super) fn is_upright(input: &Input) -> bool {
     input.of == Surface::Wall && input.run == Way::Square
 }
 
-/// Centers of studs across upright boards, to the wall's end.
-fn studs(input: &Input, end: Length) -> Vec<Length> {
-    if !input.members.is_empty() {
-        return input.members.iter().filter_map(|member| member.at).collect();
+/// Which way the joists over a ceiling run, and how far apart, where that is said.
+pub(super) fn joists(input: &Input) -> Option<(Way, Length)> {
+    let along = input.joists_along.map(|apart| (Way::Along, apart));
+    let said = along.or(input.joists_square.map(|apart| (Way::Square, apart)));
+    said.filter(|_| input.of == Surface::Ceiling)
+}
+
+/// The joists or studs behind the boards run their way.
+pub(super) fn runs_along(input: &Input) -> bool {
+    is_upright(input) || joists(input).is_some_and(|(way, _)| way == input.run)
+}
+
+/// The row that says how far apart the framing stands that boards cross, or the backing where they
+/// cross none, with what it says.
+pub(super) fn under(input: &Input) -> (&'static str, &'static Phrase, Length) {
+    match joists(input) {
+        Some((way @ Way::Along, apart)) if way != input.run => {
+            ("joists_along", &w::JOISTS_ALONG, apart)
+        }
+        Some((way @ Way::Square, apart)) if way != input.run => {
+            ("joists_square", &w::JOISTS_SQUARE, apart)
+        }
+        _ => ("spacing", &w::SPACING, input.spacing),
     }
-    let (mut all, mut at) = (Vec::new(), input.first);
-    while at <= end {
-        all.push(at);
-        at = at.plus(input.spacing);
+}
+
+/// Centers of the framing that boards run along, across them to the surface's end, rising; none where
+/// they cross it.
+fn behind(input: &Input, end: Length) -> Vec<Length> {
+    let mut all = Vec::new();
+    if !runs_along(input) {
+        return all;
+    }
+    for at in input.members.iter().filter_map(|member| member.at) {
+        put_in_order(&mut all, at);
+    }
+    if input.members.is_empty() {
+        let apart = joists(input).map_or(input.spacing, |(_, apart)| apart);
+        let mut at = input.first;
+        while at <= end {
+            all.push(at);
+            at = at.plus(apart);
+        }
     }
     all
 }
 
-/// Where framing stands along the boards, ends left out; behind upright ones, backing that is put
-/// in as far apart as studs stand.
+/// Where framing stands along the boards, ends left out; where they run along it, backing that is put
+/// in: behind upright ones as far apart as studs stand.
 fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
     let mut all: Vec<Length> = Vec::new();
-    let upright = is_upright(input);
-    if upright || input.members.is_empty() {
-        let mut at = if upright { Length::ZERO } else { input.first };
+    let along = runs_along(input);
+    let (path, label, apart) = under(input);
+    if along || input.members.is_empty() {
+        let mut at = if along { Length::ZERO } else { input.first };
         while at < long && all.len() <= MOST_STOPS {
             if at > Length::ZERO {
                 all.push(at);
             }
-            at = at.plus(input.spacing);
+            at = at.plus(apart);
         }
     } else {
         for member in &input.members {
@@ -418,9 +463,9 @@ fn stops(input: &Input, long: Length) -> Result<Vec<Length>, Faults> {
         return Ok(all);
     }
     Err(vec![Fault {
-        path: "spacing".to_owned(),
-        label: &w::SPACING,
-        given: input.spacing.exact(),
+        path: path.to_owned(),
+        label,
+        given: apart.exact(),
         says: say!(w::TOO_MANY, MOST_STOPS as i64),
     }])
 }

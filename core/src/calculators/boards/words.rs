@@ -33,11 +33,15 @@ words! {
     RUN_HINT = "Across the joists or studs: wall 1's way, or on a wall level, is the first.", es "Cruzando las viguetas o los montantes: por la pared 1, o en una pared a nivel, es la primera opción.";
     RUN_ALONG = "Along wall 1, or level", es "Por la pared 1, o a nivel";
     RUN_SQUARE = "Square to wall 1, or upright", es "A escuadra de la pared 1, o paradas";
+    JOISTS_ALONG = "Joists along wall 1, apart", es "Viguetas por la pared 1, separación";
+    JOISTS_HINT = "Center to center, where you know which way they run. Boards that cross them end on them; for boards that run along them, what is below is the backing you put in.", es "A centros, si sabe cómo corren. Las hojas que las cruzan terminan en ellas; si las siguen, lo de abajo es el refuerzo que usted pone.";
+    JOISTS_SQUARE = "Joists square to wall 1, apart", es "Viguetas a escuadra de la pared 1, separación";
+    ONE_WAY = "Joists run one way: leave one of the two empty.", es "Las viguetas corren de una sola manera: deje vacío uno de los dos.";
     SPACING = "Framing under their ends, apart", es "Apoyos bajo sus puntas, separación";
     SPACING_HINT = "Center to center along the boards. Where boards run along the joists: the backing that you put in. Upright on a wall: its studs.", es "A centros, a lo largo de las hojas. Si las hojas corren con las viguetas: el refuerzo que usted pone. Paradas en una pared: sus montantes.";
     WHY_SPACING = "no board spans that.", es "ninguna hoja libra ese claro.";
     FIRST = "The first one's center", es "El centro del primero";
-    FIRST_HINT = "From where the boards start; nothing where it stands at the wall.", es "Desde donde empiezan las hojas; nada si está pegado a la pared.";
+    FIRST_HINT = "From where the boards start, of joists that they run along from the first row's edge; nothing where it stands at the wall.", es "Desde donde empiezan las hojas, el de viguetas que ellas siguen desde la orilla de la primera hilera; nada si está pegado a la pared.";
     MEMBERS = "Centers as measured", es "Centros como se midieron";
     MEMBERS_HINT = "Uneven framing: each center from where the boards start, in the place of both figures above.", es "Estructura dispareja: cada centro desde donde empiezan las hojas, en lugar de los dos datos de arriba.";
     MEMBER = "Member", es "Apoyo";
@@ -100,6 +104,9 @@ words! {
 
     CHECK_EDGES = "Edges on no stud", es "Orillas sin montante";
     OFF_STUDS = "No stud behind the edge at {0}: trim the first board, or put backing there.", es "No hay montante detrás de la orilla en {0}: recorte la primera hoja o ponga refuerzo ahí.";
+    CHECK_JOIST_EDGES = "Edges on no joist", es "Orillas sin vigueta";
+    OFF_JOISTS = "No joist behind the edge at {0}: trim the first row, or put backing there.", es "No hay vigueta detrás de la orilla en {0}: recorte la primera hilera o ponga refuerzo ahí.";
+    CHECK_JOIST_BACKING = "End joints between joists", es "Juntas de punta entre viguetas";
     CHECK_SIDES = "Seams on an opening's side", es "Juntas en el lado de un vano";
     ASK_SIDES = "It cracks from the opening's corner: trim the first board by a stud space, so that the seam at {0} falls over the opening.", es "Se agrieta desde la esquina del vano: recorte la primera hoja un espacio de montante, para que la junta en {0} caiga sobre el vano.";
     CHECK_BACKING = "End joints between studs", es "Juntas de punta entre montantes";

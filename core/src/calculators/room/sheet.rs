@@ -92,13 +92,18 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     }
     all.some("outside-walls", &s::OUTSIDE_LENGTH, (outside > Length::ZERO).then_some(outside));
     let framing = &input.framing;
-    // What takes it has to know which way they run.
-    let (name, spacing) = match framing.runs {
-        Runs::Unknown => (&s::ALONG_APART, None),
-        Runs::Along => (&s::ALONG_APART, Some(framing.spacing.length())),
-        Runs::Across => (&s::SQUARE_APART, Some(framing.spacing.length())),
+    let apart = framing.spacing.length();
+    // By a key of its own for each way: what takes it knows which way they run, and learns when that
+    // turns out to be the other.
+    let way = match framing.runs {
+        Runs::Unknown => None,
+        Runs::Along => Some(("joists-along", &s::ALONG_APART)),
+        Runs::Across => Some(("joists-square", &s::SQUARE_APART)),
     };
-    all.some("joist-spacing", name, spacing);
+    all.some("joist-spacing", &s::APART, way.map(|_| apart));
+    if let Some((key, name)) = way {
+        all.length(key, name, apart);
+    }
     all.some("joist-depth", &s::DEPTH, framing.depth);
     all.some("joist-thickness", &s::THICKNESS, framing.thickness);
     if let Some(off) = uneven(input) {

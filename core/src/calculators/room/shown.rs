@@ -24,6 +24,7 @@ words! {
     NET = "Wall area now, less openings", es "Área de pared ahora, menos vanos";
     NET_TO_BE = "Wall area to be, less openings", es "Área de pared después, menos vanos";
     OUTSIDE_LENGTH = "Outside walls, end to end", es "Paredes exteriores, de punta a punta";
+    APART = "Joists, apart", es "Viguetas, separación";
     ALONG_APART = "Joists along wall 1, apart", es "Viguetas por la pared 1, separación";
     SQUARE_APART = "Joists square to wall 1, apart", es "Viguetas a escuadra de la pared 1, separación";
     DEPTH = "Depth of a joist", es "Peralte de una vigueta";

@@ -342,3 +342,25 @@ proptest! {
         prop_assert!(answer.now.net <= answer.now.walls);
     }
 }
+
+/// Joists are handed on by the way they run, each under a key of its own, and not at all while nobody
+/// said which way that is.
+#[test]
+fn joists_are_handed_on_by_the_way_they_run() {
+    for (runs, key, other) in [
+        (Runs::Along, "joists-along", "joists-square"),
+        (Runs::Across, "joists-square", "joists-along"),
+    ] {
+        let framing = Framing { runs, spacing: Spacing::S24, ..Framing::blank() };
+        let sheet = sheet(&Input { framing, ..rectangle(192, 144) });
+        let apart = Some(Amount::Length(Length::inches(24, 1)));
+        let amount = |key| sheet.figure(key).map(|it| it.amount);
+        assert_eq!([amount(key), amount("joist-spacing"), amount(other)], [apart, apart, None]);
+    }
+    let sheet = sheet(&rectangle(192, 144));
+    assert!(
+        ["joists-along", "joists-square", "joist-spacing"]
+            .iter()
+            .all(|key| sheet.figure(key).is_none())
+    );
+}

@@ -106,7 +106,7 @@ fn laid_out(input: &Input) -> Option<Laid> {
         tapered: over.tapered(),
         ends: plan.ends(&over),
         corners: over.perimeter,
-        screws: plan.screws(&over, screws_apart(true)),
+        screws: plan.screws(&over, screws_apart(true), false),
     })
 }
 

@@ -255,7 +255,7 @@ pub(super) static TOLD: &[Told] = &[
         takes: &[("flow", "room-air", "air")],
         ..told(10, &w::DEMO_DEN, &w::DEMO_BACK, "return-path?gap=1/2 in")
     },
-    told(14, &w::DEMO_DEN, &w::DEMO_BOARDS, "boards?panel=1/2&run=square"),
+    told(14, &w::DEMO_DEN, &w::DEMO_BOARDS, "boards?panel=1/2"),
     Told {
         takes: &[("long", "boards", "longest"), ("sheets", "boards", "boards")],
         ..told(14, &w::DEMO_DEN, &w::DEMO_WEIGHT, "board-weight?panel=1/2&pails=1")

@@ -3,21 +3,29 @@
 
 use crate::measure::unit::{PSF, SHEET_WEIGHT, WEIGHT};
 use crate::measure::{Length, Measure};
-use crate::rules::compare::{Limit, at_most, is_at_most};
+use crate::rules::compare::{Limit, at_most, is_at_most, settle};
 use crate::rules::framing::dead_weights::Layer;
 use crate::rules::residential::blown::{Board, SAG};
 use crate::sheet::Check;
-use crate::{choice, words};
+use crate::{choice, say, words};
 
 words! {
     WEIGHT_SAYS = "Board weighs about 1.2 lb a square foot 1/4 in thick, 1.4 at 3/8, 1.6 at 1/2, 2.2 at 5/8; lightweight and sag-resistant 1/2 in 1.25 to 1.4. The label rules.", es "La tablaroca pesa unas 1.2 lb por pie cuadrado de 1/4 in de grueso, 1.4 de 3/8, 1.6 de 1/2, 2.2 de 5/8; la liviana y la resistente al pandeo de 1/2 in, 1.25 a 1.4. Manda la etiqueta.";
     WEIGHT_SEEN = "read in a maker's panel sheet, lightweight in general pages", es "leído en la hoja técnica de un fabricante; la liviana, en páginas generales";
     SPACING_SAYS = "On a ceiling, across framing: 3/8 in board at most 16 in apart, 1/2 and 5/8 at most 24; 1/4 in not on framing alone. Under water-based texture 1/2 in at most 16, else 5/8 or sag-resistant board; 3/8 not at all.", es "En un techo, cruzando la estructura: hoja de 3/8 in cada 16 in como máximo, 1/2 y 5/8 cada 24 como máximo; 1/4 in no va sola en la estructura. Bajo textura a base de agua 1/2 in cada 16 como máximo, si no 5/8 u hoja resistente al pandeo; 3/8 de ningún modo.";
     SPACING_SEEN = "spacing read in a maker's sheet, texture in a code forum that quotes the note to the table", es "la separación leída en la hoja de un fabricante; la textura, en un foro de códigos que cita la nota de la tabla";
+    ALONG_SAYS = "On a ceiling, along framing: 1/2 and 5/8 in board at most 16 in apart; thinner board not at all, and none under water-based texture. On walls board goes either way.", es "En un techo, a lo largo de la estructura: hoja de 1/2 y 5/8 in cada 16 in como máximo; más delgada de ningún modo, y ninguna bajo textura a base de agua. En paredes va de las dos maneras.";
+    ALONG_SEEN = "from memory: the rows of the table for either direction, and its note on texture; not read here", es "de memoria: los renglones de la tabla para cualquier dirección, y su nota sobre textura; no se leyó aquí";
     LIFT_SAYS = "One person lifts 51 lb at best: close, at knuckle height, seldom. Board is wide and goes overhead, so less is right.", es "Una persona levanta 51 lb en el mejor caso: cerca, a la altura de los nudillos, pocas veces. La hoja es ancha y va arriba de la cabeza, así que lo correcto es menos.";
     LIFT_SEEN = "from memory: the load constant, 23 kg, of the revised lifting equation of NIOSH, 1991, which no law makes a limit", es "de memoria: la constante de carga, 23 kg, de la ecuación revisada de levantamiento de NIOSH, 1991, que ninguna ley pone como límite";
     ALONE_CHECK = "Hung on framing alone", es "Colgada sola en la estructura";
     SPACING_CHECK = "Framing that the boards cross, apart", es "Separación de la estructura que cruzan las hojas";
+    ALONG_CHECK = "Framing that the boards run along, apart", es "Separación de la estructura que siguen las hojas";
+    EITHER_CHECK = "Framing behind the boards, apart", es "Separación de la estructura detrás de las hojas";
+    ALONG_ALONE = "Hung along the framing, on it alone", es "Colgada a lo largo de la estructura, sola en ella";
+    ASK_WAY = "Boards may cross framing up to {0} apart, and run along it up to {1}: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y seguirla cada {1} como máximo: diga cómo corre.";
+    ASK_WAY_ONE = "Boards may cross framing up to {0} apart, and run along none: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y no seguirla: diga cómo corre.";
+    NO_ALONG = "Lay it across the framing, or take 1/2 in board or thicker.", es "Póngala cruzando la estructura, o use hoja de 1/2 in o más gruesa.";
     NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.", es "Sobre tablaroca que ya está puede ir; sola en la estructura use tablaroca más gruesa.";
     QUARTER = "1/4 in", es "1/4 in";
     THREE_EIGHTHS = "3/8 in", es "3/8 in";
@@ -34,6 +42,10 @@ source!(
 source!(
     /// How far apart framing may stand.
     SPACING, "irc-R702.3.5", "IRC Table R702.3.5", SPACING_SAYS, SPACING_SEEN, Read
+);
+source!(
+    /// The same where boards run along it.
+    ALONG, "irc-R702.3.5-along", "IRC Table R702.3.5, either direction" es "IRC Tabla R702.3.5, cualquier dirección", ALONG_SAYS, ALONG_SEEN, Memory
 );
 source!(
     /// What one person lifts.
@@ -60,6 +72,8 @@ choice! {
 
 /// Boards that may hang on framing alone, of those that aren't to: none. Source: [`SPACING`].
 const ALONE: Limit<i64> = Limit { value: 0, source: &SPACING };
+/// The same along framing. Source: [`ALONG`].
+const ALONE_ALONG: Limit<i64> = Limit { value: 0, source: &ALONG };
 /// What board bears that has no figure. Source: [`SAG`].
 pub const NOTHING_ON: Limit<Measure> = Limit { value: Measure::whole(&PSF, 0), source: &SAG };
 
@@ -122,6 +136,48 @@ impl Panel {
             None => {
                 let check = at_most("alone", (&ALONE_CHECK).into(), 1, ALONE);
                 Check { note: Some((&NO_CEILING).into()), ..check }
+            }
+        }
+    }
+
+    /// The same where boards run along the framing; none where they aren't to. Source: [`ALONG`].
+    pub const fn spacing_along(self, textured: bool) -> Option<Limit<Length>> {
+        match self {
+            Self::Quarter | Self::ThreeEighths => None,
+            _ if textured => None,
+            _ => Some(Limit { value: Length::inches(16, 1), source: &ALONG }),
+        }
+    }
+
+    /// The same as [`Panel::hung`] where boards run along the framing. Source: [`ALONG`].
+    pub fn hung_along(self, textured: bool, apart: Length) -> Check {
+        match self.spacing_along(textured) {
+            Some(limit) => at_most("spacing", (&ALONG_CHECK).into(), apart, limit),
+            None => {
+                let check = at_most("alone", (&ALONG_ALONE).into(), 1, ALONE_ALONG);
+                Check { note: Some((&NO_ALONG).into()), ..check }
+            }
+        }
+    }
+
+    /// The same where nobody said which way the framing runs: what is close enough either way is within,
+    /// what is so neither way is over, and between the two it asks. Sources: [`SPACING`], [`ALONG`].
+    pub fn hung_either_way(self, textured: bool, apart: Length) -> Check {
+        let Some(across) = self.spacing(textured) else { return self.hung(textured, apart) };
+        let along = self.spacing_along(textured);
+        let check = |limit| at_most("spacing", (&EITHER_CHECK).into(), apart, limit);
+        if !is_at_most(apart, across) {
+            return check(across);
+        }
+        match along {
+            Some(along) if is_at_most(apart, along) => check(along),
+            Some(along) => {
+                let note = Some(say!(ASK_WAY, across.value, along.value));
+                Check { note, ..settle(check(along), &ASK_WAY) }
+            }
+            None => {
+                let note = Some(say!(ASK_WAY_ONE, across.value));
+                Check { note, ..settle(check(across), &ASK_WAY_ONE) }
             }
         }
     }
