@@ -8,7 +8,7 @@ use ledgerboard_core::calculators::rough_in::{
     Answer, Cable, Input, Mount, PlacedBox, RoughIn, Run, Volts, What, solve,
 };
 use ledgerboard_core::edition::{Basis, Electrical};
-use ledgerboard_core::fields::Form;
+use ledgerboard_core::fields::{Form, Typed};
 use ledgerboard_core::measure::unit::AMPERE;
 use ledgerboard_core::measure::{Length, Measure, Volume};
 use ledgerboard_core::rules::electrical::enclosure::Enclosure;
@@ -84,7 +84,7 @@ fn a_plan(loops: bool) -> impl Strategy<Value = Input> {
                     cable: *cable,
                     circuit: "7".to_owned(),
                     load: Some(Measure::hundredths(&AMPERE, tenths * 10)),
-                    length: length.and_then(inches),
+                    length: length.and_then(inches).into(),
                     holes: (*holes).to_owned(),
                     volts: if *high { Volts::V240 } else { Volts::V120 },
                     ..Run::blank()
@@ -189,7 +189,7 @@ proptest! {
         let x = |input: &Input, at: usize| input.boxes[at].x.unwrap().nanometres();
         for (number, (old, new)) in before.cables.iter().zip(&after.cables).enumerate() {
             let other = match old.to {
-                Some(to) if input.cables[number].length.is_none() => {
+                Some(to) if input.cables[number].length == Typed::Empty => {
                     if old.from == at { Some(to) } else if to == at { Some(old.from) } else { None }
                 }
                 _ => None,
@@ -290,7 +290,7 @@ proptest! {
             let both = input.cables.iter().any(|run| run.from == of.label && run.to == of.label);
             prop_assert_eq!(asks(&format!("ends-{}", of.label)), both);
         }
-        let no_way = input.cables.iter().any(|run| run.to.is_empty() && run.length.is_none());
+        let no_way = input.cables.iter().any(|run| run.to.is_empty() && run.length == Typed::Empty);
         prop_assert_eq!(asks("lengths"), no_way);
         // By joining boxes, not by a walk: more cables than it takes to join them is a loop.
         let mut group: Vec<usize> = (0..input.boxes.len()).collect();
