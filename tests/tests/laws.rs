@@ -342,8 +342,16 @@ fn what_is_taken_of_a_whole_room_is_a_figure_of_it() {
     let mut input = room.sample();
     input.put("height_to_be", Node::text("9 ft"));
     input.put("outside", Node::List(vec![Node::Tree(vec![("wall".into(), Node::text("1"))])]));
-    let sheet = room.work(&input, Units::Customary, Basis::default()).unwrap().sheet;
-    let figures: Vec<_> = std::iter::once(&sheet.headline).chain(&sheet.figures).collect();
+    // Joists that run either way, each under its own key.
+    let ways = ["along", "across"].map(|way| {
+        input.put("framing.runs", Node::text(way));
+        room.work(&input, Units::Customary, Basis::default()).unwrap().sheet
+    });
+    let mut figures = Vec::new();
+    for sheet in &ways {
+        figures.push(&sheet.headline);
+        figures.extend(&sheet.figures);
+    }
     let mut seen = 0;
     for entry in catalog::ALL {
         for row in entry.rows.iter().filter(|row| !row.room.is_empty()) {
