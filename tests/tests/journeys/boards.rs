@@ -160,7 +160,7 @@ async fn a_rooms_joists_say_whether_boards_cross_them() {
 
         opened(page).await;
         page.until(&says("Framing behind the boards, apart")).await;
-        page.tap(saying("Take all of Den")).await;
+        page.tap(saying("Take the room: Den")).await;
         page.until("(document.getElementById('joists_along')?.value ?? '') !== ''").await;
         page.until("document.getElementById('joists_square')?.value === ''").await;
         page.until(&says("Framing that the boards run along, apart")).await;
