@@ -1,7 +1,8 @@
 //! The one door that changes a job here: applied, written, and only then shown as saved.
 
 use super::Desk;
-use crate::{clock, speech, store, words as w};
+use crate::store::{self, MarkPlace};
+use crate::{clock, speech, words as w};
 use ledgerboard_core::job::backup::{Restored, Step, carry_out};
 use ledgerboard_core::job::{
     Edit, Job, LONGEST_TITLE, Mark, Refusal, Stamp, apply, hand_over, meet_marks,
@@ -65,7 +66,7 @@ impl Desk {
         Ok((self.edit(job, edit)?, mark))
     }
 
-    /// Moves a mark to another job.
+    /// Moves a mark to another job, and the edits of it that wait.
     ///
     /// # Errors
     /// The [`Refusal`]; nothing has changed then.
@@ -73,8 +74,12 @@ impl Desk {
         let (Some(mut one), Some(mut other)) = (self.job(from), self.job(to)) else {
             return Err(Refusal::NoSuchMark(mark.to_owned()));
         };
+        let calculator = one.mark(mark).map(|mark| mark.calculator.clone()).unwrap_or_default();
         hand_over(&mut one, &mut other, mark, &self.stamp())?;
         self.write(other);
+        let place = MarkPlace { job: from.to_owned(), mark: mark.to_owned() };
+        store::move_edits(&calculator, &place, to);
+        self.look();
         // First where it goes, then where it was: twice for a moment, never nowhere.
         let (from, mark) = (from.to_owned(), mark.to_owned());
         store::once_held(to, move || {

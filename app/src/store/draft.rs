@@ -71,6 +71,20 @@ impl Links {
 }
 
 impl Draft {
+    /// As it is once the number at `from` has gone to another job; none where it is of another number.
+    pub(super) fn moved(&self, from: &MarkPlace, to: &str) -> Option<Self> {
+        if self.mark.as_ref() != Some(from) {
+            return None;
+        }
+        let mut draft = self.clone();
+        draft.mark = Some(MarkPlace { job: to.to_owned(), ..from.clone() });
+        // What it takes goes with it, as the number's own links do.
+        if draft.links.job == from.job {
+            draft.links.job = to.to_owned();
+        }
+        Some(draft)
+    }
+
     pub(super) fn read(node: &Node) -> Option<Self> {
         let mark = leaf(node, "job").zip(leaf(node, "mark"));
         Some(Self {

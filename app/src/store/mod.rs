@@ -33,7 +33,7 @@ pub(crate) use news::{News, listen};
 pub(crate) use note::{left, opened, opening, stopped_at};
 pub(crate) use settings::Settings;
 pub(crate) use stay::stays;
-pub(crate) use waiting::{Unsaved, edits_of, let_wait, unsaved, wait_no_more, waiting};
+pub(crate) use waiting::{Unsaved, edits_of, let_wait, move_edits, unsaved, wait_no_more, waiting};
 pub(crate) use writing::{once_held, remove, save, try_again, try_soon};
 
 use crate::words as w;

@@ -1,7 +1,9 @@
 //! Edits of saved numbers that gave way to another question before they were saved. They wait until
 //! a person goes on with them, or drops them.
 
-use super::{Against, Draft, MarkPlace, TYPED, WAITING, draft_name, local, write_typed};
+use super::{
+    Against, Draft, MarkPlace, TYPED, WAITING, draft_name, local, save_draft, write_typed,
+};
 use ledgerboard_core::catalog::{self, Entry};
 use ledgerboard_core::wire::Node;
 
@@ -103,6 +105,32 @@ pub(crate) fn wait_no_more(calculator: &str, draft: &Draft) {
     }
 }
 
+/// Edits of a number that goes to another job go with it: those that wait, and what was typed last.
+pub(crate) fn move_edits(calculator: &str, from: &MarkPlace, to: &str) {
+    if let Some(all) = moved(&waiting(calculator), from, to) {
+        keep(calculator, &all);
+    }
+    let last = look(&draft_name(calculator), Draft::read);
+    if let Some(draft) = last.and_then(|draft| draft.moved(from, to)) {
+        save_draft(calculator, &draft);
+    }
+}
+
+/// All of them with those of the number at `from` in another job, each once; none where there are none.
+fn moved(all: &[Draft], from: &MarkPlace, to: &str) -> Option<Vec<Draft>> {
+    let mut is_any = false;
+    let mut left: Vec<Draft> = Vec::with_capacity(all.len());
+    for draft in all {
+        let moved = draft.moved(from, to);
+        is_any |= moved.is_some();
+        let draft = moved.unwrap_or_else(|| draft.clone());
+        if !left.contains(&draft) {
+            left.push(draft);
+        }
+    }
+    is_any.then_some(left)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -162,6 +190,46 @@ mod tests {
         assert_eq!(count(&last(entry.sample()), "a", None, here), 0);
         assert_eq!(count(&last(entry.sample()), "a", None, Some(&now)), 0);
         assert_eq!(count(&last(with("3 /")), "a", None, here), 1);
+    }
+
+    #[test]
+    fn edits_go_with_a_number_to_another_job_and_come_back_with_it() {
+        let place =
+            |job: &str, mark: &str| MarkPlace { job: job.to_owned(), mark: mark.to_owned() };
+        let draft = |job: &str, mark: &str, takes_from: &str, says: &str| Draft {
+            input: Node::text(says),
+            units: Units::Customary,
+            basis: Basis::default(),
+            mark: Some(place(job, mark)),
+            links: Links::of(takes_from, Vec::new(), None),
+            sampled: None,
+            saved: None,
+        };
+        let loose = Draft { mark: None, ..draft("a", "b", "", "0") };
+        let all = [
+            draft("a", "b", "a", "1"),
+            draft("a", "b", "", "2"),
+            draft("a", "c", "a", "1"),
+            draft("d", "b", "d", "3"),
+            loose.clone(),
+        ];
+        let there = moved(&all, &place("a", "b"), "d").unwrap();
+        let want = [
+            draft("d", "b", "d", "1"),
+            draft("d", "b", "", "2"),
+            draft("a", "c", "a", "1"),
+            draft("d", "b", "d", "3"),
+            loose,
+        ];
+        assert_eq!(there, want);
+        // Another of the same name that was there comes along: nothing is lost.
+        let back = moved(&there, &place("d", "b"), "a").unwrap();
+        assert_eq!(back[..3], all[..3]);
+        assert_eq!(back[3], draft("a", "b", "a", "3"));
+        assert_eq!(moved(&all, &place("a", "e"), "d"), None);
+        // What comes to the same as one that is there is one.
+        let twice = [draft("a", "b", "a", "1"), draft("d", "b", "d", "1")];
+        assert_eq!(moved(&twice, &place("a", "b"), "d").unwrap().len(), 1);
     }
 
     #[test]

@@ -474,6 +474,58 @@ async fn an_edit_of_a_saved_number_waits_for_a_word() {
     .await;
 }
 
+/// An edit that waits and one that was typed last go where their number goes, and come back with it.
+#[tokio::test]
+async fn an_edit_goes_with_its_number_to_another_job() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        const WAITS: &str = "An edit of it waits, not saved";
+        a_job_with_a_switch(page).await;
+        for cable in ["14-3", "12-2"] {
+            open_number(page, "Kitchen switch").await;
+            page.tap(saying(&format!("Add {cable}"))).await;
+            is_kept(page, "box-fill", cable).await;
+        }
+        page.goto("#/jobs").await;
+        page.enter("#job-name", "Mill Bank 9").await;
+        page.tap(saying("Make this job")).await;
+        page.sees(saying("Numbers are saved to this job now.")).await;
+        let counted = |job: &str, says: &str| {
+            format!("[...document.querySelectorAll('main .doors a')].some((it) => it.textContent.includes('{job}') && it.textContent.includes('{says}'))")
+        };
+        page.goto("#/jobs").await;
+        page.until(&counted("12 Alder St", "1 saved number, 2 edits wait")).await;
+        page.tap(saying("12 Alder St")).await;
+        page.sees(saying(WAITS)).await;
+        page.tap(".mark summary").await;
+        page.choose("[aria-label='Move to another job …']", "Mill Bank 9").await;
+        page.misses(".mark-title").await;
+        page.tap(".undo button").await;
+        page.reads(".mark-title", "Kitchen switch").await;
+        page.sees(saying(WAITS)).await;
+
+        if page.evaluate("!document.querySelector('.mark details').open").await {
+            page.tap(".mark summary").await;
+        }
+        page.choose("[aria-label='Move to another job …']", "Mill Bank 9").await;
+        page.misses(".mark-title").await;
+        page.goto("#/jobs").await;
+        page.until(&counted("Mill Bank 9", "1 saved number, 2 edits wait")).await;
+        page.tap(saying("Mill Bank 9")).await;
+        page.tap(saying(WAITS)).await;
+        page.reads(".head strong", "Kitchen switch").await;
+        page.tap(saying("and 1 more")).await;
+        let told = page.all_texts(".waits .quiet").await;
+        assert!(told.len() == 2 && told[0].contains("12-2") && told[1].contains("14-3"), "{told:?}");
+        page.tap(".waits:first-child button:first-child").await;
+        page.reads(".head .place", "Kitchen switch Not saved. Mill Bank 9").await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.goto("#/jobs").await;
+        page.until(&counted("Mill Bank 9", "1 saved number, 1 edit waits")).await;
+    })
+    .await;
+}
+
 /// Starting over is a way out like any other; taken back, nothing waits twice.
 #[tokio::test]
 async fn an_edit_waits_where_its_calculator_starts_over() {
