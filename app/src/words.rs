@@ -104,7 +104,6 @@ words! {
     NO_CHOICE = "“{0}” is no choice here", es "«{0}» no es una opción aquí";
 
     // Holds.
-    HOLD_OPEN = "open", es "abierto";
     OPEN_HOLD = "Go to “{0}”", es "Ir a «{0}»";
     OPEN_THAT_HOLD = "See what keeps it shut: {0}", es "Ver qué lo tiene cerrado: {0}";
     BEHIND = "The hold that covers it", es "El alto que lo cubre";

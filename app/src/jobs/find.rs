@@ -1,16 +1,18 @@
 //! Any kept number, found by typing a few letters of it.
 
 use super::details::{below, text_field};
-use super::mark_line::{shown, word_of};
+use super::mark_line::shown;
 use crate::desk::Desk;
 use crate::drawing::{held, verdict};
 use crate::elements::{El, Piece, el, focus_soon, live};
 use crate::later::{Because, later};
 use crate::signal::RwSignal;
-use crate::{route, speech, words as w};
+use crate::store::{self, MarkPlace};
+use crate::{route, speech, words as w, works};
 use ledgerboard_core::catalog;
 use ledgerboard_core::job::{self, Found, LONGEST_TITLE};
 use ledgerboard_core::say;
+use ledgerboard_core::words::Phrase;
 use leptos::prelude::*;
 
 /// The most that are listed: who needs more types another letter.
@@ -51,9 +53,10 @@ pub(super) fn find(desk: Desk) -> El {
             return Piece::NONE;
         }
         desk.jobs.with(|jobs| {
-            let voice = speech::voice(desk.settings.with(|settings| settings.units));
-            let (found, count) = job::find(jobs, &words, MOST, voice);
-            let lines = el("ul").with_all(found.iter().map(line));
+            let (found, count) = job::find(jobs, &words, MOST);
+            let over = found.iter().filter(|it| it.may_be_short()).map(place_of).collect();
+            let known = words_known(desk, over);
+            let lines = el("ul").with_all(found.iter().map(|it| line(it, known)));
             let says = match count > found.len() {
                 true => say!(w::FOUND_SOME, found.len() as i64, count as i64),
                 false => say!(w::FOUND_COUNT, count as i64),
@@ -73,7 +76,43 @@ pub(super) fn find(desk: Desk) -> El {
     el("div").class("find").with(below("find", &w::FIND_NUMBER, field)).with(results)
 }
 
-fn line(found: &Found<'_>) -> El {
+fn place_of(found: &Found<'_>) -> MarkPlace {
+    MarkPlace { job: found.job.id.clone(), mark: found.mark.id.clone() }
+}
+
+/// The words that are known once a number is worked again.
+type Known = RwSignal<Vec<(MarkPlace, &'static Phrase)>>;
+
+/// Works numbers for their words, in slices: the first of them before anything is shown.
+fn words_known(desk: Desk, over: Vec<MarkPlace>) -> Known {
+    let known: Known = RwSignal::new(Vec::new());
+    let at = StoredValue::new(0);
+    let part = move || {
+        let (mut more, mut said) = (works::slice(), Vec::new());
+        // The list is drawn anew: what was begun for it is dropped.
+        let Some(mut next) = at.try_get_value() else { return false };
+        while let Some(place) = over.get(next).filter(|_| more()) {
+            // What stops the page is known by its name the next time.
+            let name = store::job_name(&place.job);
+            store::opening(&name);
+            desk.read_job(&place.job, &mut |job| {
+                let word = job.mark(&place.mark).map(|mark| Found { job, mark }.word());
+                said.extend(word.map(|word| (place.clone(), word)));
+            });
+            store::opened(&name);
+            next += 1;
+        }
+        at.try_set_value(next);
+        known.update(|known| known.extend(said));
+        next < over.len()
+    };
+    if part() {
+        works::in_slices(part);
+    }
+    known
+}
+
+fn line(found: &Found<'_>, known: Known) -> El {
     let Found { job, mark } = *found;
     let kept = &mark.kept;
     let voice = speech::voice(job.units);
@@ -85,7 +124,16 @@ fn line(found: &Found<'_>) -> El {
     let says = match kept.is_held() {
         true => Some(held()),
         false if kept.is_bare() => None,
-        false => Some(verdict(kept.verdict(), word_of(&mark.calculator, kept))),
+        false => {
+            let (place, stood, so_far) =
+                (place_of(found), kept.verdict(), kept.word(&mark.calculator));
+            Some(el("span").with(live(move || {
+                let said = |known: &Vec<(MarkPlace, _)>| {
+                    known.iter().find(|(it, _)| *it == place).map(|(_, word)| *word)
+                };
+                verdict(stood, known.with(said).unwrap_or(so_far))
+            })))
+        }
     };
     let link = el("a")
         .class("mark-line")

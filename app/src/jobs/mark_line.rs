@@ -36,22 +36,24 @@ pub(crate) fn is_hold(mark: &Mark) -> bool {
     catalog::find(&mark.calculator).is_some_and(|entry| entry.is_hold)
 }
 
-/// The word for how a kept answer stood, where it isn't worked again.
-pub(super) fn word_of(calculator: &str, kept: &Kept) -> &'static Phrase {
-    kept.word(calculator)
-}
-
-/// What was kept, and what that is now: in the phrase's words, with a word for how either stood.
-pub(crate) fn then_now(phrase: &'static Phrase, calculator: &str, then: &Kept, now: &Kept) -> Text {
-    told_with(phrase, [then, now], [then, now].map(|kept| kept.word(calculator)))
-}
-
-fn told_with(phrase: &'static Phrase, both: [&Kept; 2], words: [&'static Phrase; 2]) -> Text {
+/// What was kept, and what that is now: in the phrase's words, with a word for how either stood. None
+/// where a person would call them the same.
+pub(crate) fn then_now(
+    phrase: &'static Phrase,
+    calculator: &str,
+    then: &Kept,
+    worked: &Worked,
+) -> Option<Text> {
+    let both = [then, &Kept::of(worked)];
+    if both[1].agrees(then) {
+        return None;
+    }
     let [was, is] = both.map(|kept| shown(&kept.answer));
     if both.iter().all(|kept| kept.is_bare()) {
-        return say!(w::THEN_NOW_BARE, was, is);
+        return Some(say!(w::THEN_NOW_BARE, was, is));
     }
-    say!(*phrase, was, words[0], is, words[1])
+    let [stood, stands] = both.map(|kept| kept.word_beside(calculator, worked));
+    Some(say!(*phrase, was, stood, is, stands))
 }
 
 /// What a mark's item holds. It says what was kept, and what that is today once `is_told`.
@@ -180,11 +182,7 @@ fn changed(lines: &Lines, mark: &Mark, today: Option<&Today>) -> Piece {
     let Some(today) = today else { return Piece::NONE };
     let kept = &mark.kept;
     let now = match &*today.says {
-        Ok(worked) => {
-            let now = Kept::of(worked);
-            let words = [kept, &now].map(|it| it.word_beside(&mark.calculator, worked));
-            (!now.agrees(kept)).then(|| told_with(&w::THEN_NOW, [kept, &now], words))
-        }
+        Ok(worked) => then_now(&w::THEN_NOW, &mark.calculator, kept, worked),
         Err(stale) => Some(stale.says()),
     };
     let voice = speech::voice(lines.job.units);

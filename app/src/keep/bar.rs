@@ -324,12 +324,14 @@ fn then_now(desk: Desk, question: Question) -> Option<String> {
     if let Some(whole) = saved_whole(question, then) {
         return Some(whole);
     }
-    let now = question.worked.with(|worked| worked.as_ref().ok().map(Kept::of))?;
-    if now.agrees(then) {
-        return question.changed.get().then(|| speech::phrase(&w::NOT_SAVED));
+    let says = question.worked.with(|worked| {
+        let worked = worked.as_ref().ok()?;
+        Some(jobs::then_now(&w::SAVED_NOW, question.entry.id, then, worked))
+    })?;
+    match says {
+        Some(says) => Some(question.voice().say(&says)),
+        None => question.changed.get().then(|| speech::phrase(&w::NOT_SAVED)),
     }
-    let says = jobs::then_now(&w::SAVED_NOW, question.entry.id, then, &now);
-    Some(question.voice().say(&says))
 }
 
 /// What is saved of an answer that is still looked for, or was stopped: a mark is worked to the end.

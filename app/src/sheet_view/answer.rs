@@ -188,7 +188,7 @@ fn figure(worked: &Worked, is_hold: bool, voice: Voice) -> Piece {
             el("span").class("signs").with(held()).text(" ").with(verdict(whole, word))
         }
         Standing::Held(_) => held(),
-        Standing::Opened(_) if is_hold => verdict(Verdict::Within, &w::HOLD_OPEN),
+        Standing::Opened(_) if is_hold => verdict(Verdict::Within, Standing::open()),
         _ => verdict(whole, word),
     };
     let silent = aside && worked.standing == Standing::NotNeeded;

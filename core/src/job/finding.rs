@@ -4,8 +4,10 @@ use super::fold::fold;
 use super::mark::Mark;
 use super::site::Job;
 use super::slip::is_slip_of;
+use super::survey::opened;
 use crate::catalog;
-use crate::words::Voice;
+use crate::sheet::Verdict;
+use crate::words::Phrase;
 
 /// A kept number that was found.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -14,6 +16,25 @@ pub struct Found<'a> {
     pub job: &'a Job,
     /// The mark.
     pub mark: &'a Mark,
+}
+
+impl Found<'_> {
+    /// Whether its word is known only once it is worked again: of what was over, too little is short.
+    pub fn may_be_short(&self) -> bool {
+        self.mark.kept.verdict == Verdict::Over.key()
+    }
+
+    /// The word for how it stood, as its own line has it. What may be short is worked for it.
+    pub fn word(&self) -> &'static Phrase {
+        let Self { job, mark } = *self;
+        let (kept, calculator) = (&mark.kept, &mark.calculator);
+        if self.may_be_short()
+            && let Ok(worked) = mark.work_behind(job.basis, opened(job, mark).as_ref())
+        {
+            return kept.word_beside(calculator, &worked);
+        }
+        kept.word(calculator)
+    }
 }
 
 /// How well a mark fits what was typed: what is compared first stands first.
@@ -32,17 +53,12 @@ struct Rank {
 }
 
 /// The marks that have every word of `typed` somewhere in their title, spot, note or answer, in
-/// their calculator's name or in the name or place of their job, a word of five letters or more also
-/// with one slip in it. Those where nothing is taken for a slip go first; then those whose title is
+/// their calculator's name, in either language, or in the name or place of their job, a word of five
+/// letters or more also with one slip in it. Those where nothing is taken for a slip go first; then those whose title is
 /// the text, begins with it or holds it; then those with more of the words whole in their title, or
 /// in their job's name; then the newest. Capitals make no difference. Nothing typed finds nothing.
 /// Gives at most `most`, and how many there are.
-pub fn find<'a>(
-    jobs: &'a [Job],
-    typed: &str,
-    most: usize,
-    voice: Voice,
-) -> (Vec<Found<'a>>, usize) {
+pub fn find<'a>(jobs: &'a [Job], typed: &str, most: usize) -> (Vec<Found<'a>>, usize) {
     let typed = fold(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
     let text = words.join(" ");
@@ -52,8 +68,10 @@ pub fn find<'a>(
     if words.is_empty() {
         return (found, count);
     }
+    // A crew of two languages has one list.
+    let named = |name: &Phrase| fold(&[name.en, " ", name.es].concat());
     let calculators: Vec<(&str, String)> =
-        catalog::ALL.iter().map(|it| (it.id, fold(&voice.phrase(it.name)))).collect();
+        catalog::ALL.iter().map(|it| (it.id, named(it.name))).collect();
     for job in jobs {
         let of_job = fold(&[&*job.name, " ", &*job.place].concat());
         // What the job's own name has, none of its marks needs to have.
@@ -115,6 +133,7 @@ mod tests {
     use super::super::edit::{Edit, apply};
     use super::super::samples::{mark, stamp};
     use super::*;
+    use crate::words::Voice;
     use proptest::prelude::*;
 
     fn jobs() -> Vec<Job> {
@@ -137,7 +156,7 @@ mod tests {
     fn every_word_is_somewhere_and_the_newest_comes_first() {
         let jobs = jobs();
         let titles = |typed: &str| {
-            let (found, count) = find(&jobs, typed, 9, Voice::default());
+            let (found, count) = find(&jobs, typed, 9);
             assert_eq!(found.len(), count);
             let named = |it: &Found<'_>| format!("{}/{}", it.job.place, it.mark.title);
             found.iter().map(named).collect::<Vec<_>>()
@@ -150,17 +169,17 @@ mod tests {
         assert_eq!(titles("den door"), [""; 0]);
         assert_eq!(titles(" "), [""; 0]);
         // A word that stands whole goes before one that is a part, whatever is newer.
-        let (found, _) = find(&jobs, "hall l", 9, Voice::default());
+        let (found, _) = find(&jobs, "hall l", 9);
         assert_eq!(found.len(), 2);
-        let (found, count) = find(&jobs, "quoin d", 1, Voice::default());
+        let (found, count) = find(&jobs, "quoin d", 1);
         assert_eq!((found[0].job.name.as_str(), count), ("Quoin House", 2));
-        let (found, count) = find(&jobs, "plumb", 1, Voice::default());
+        let (found, count) = find(&jobs, "plumb", 1);
         assert_eq!((found[0].mark.title.as_str(), count), ("Long wall", 2));
     }
 
     /// Titles of a job's marks, in the order in which they are found.
     fn found_of(jobs: &[Job], typed: &str) -> Vec<String> {
-        let (found, _) = find(jobs, typed, 9, Voice::default());
+        let (found, _) = find(jobs, typed, 9);
         found.iter().map(|it| it.mark.title.clone()).collect()
     }
 
@@ -194,6 +213,59 @@ mod tests {
         assert_eq!(found_of(&jobs, " number  1 "), ["Number 1 den", "Number 17 den"]);
     }
 
+    /// Marks of one job, each found by one thing that was written about it.
+    #[test]
+    fn a_number_is_found_by_its_room_its_note_and_its_calculators_name_in_either_language() {
+        let entry = catalog::ALL.iter().find(|it| fold(it.name.en) != fold(it.name.es)).unwrap();
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        let bare = |title: &str, step: u64| Mark {
+            title: title.into(),
+            spot: String::new(),
+            note: String::new(),
+            ..mark(step)
+        };
+        let of_entry =
+            |title: &str, step| Mark { calculator: entry.id.into(), ..bare(title, step) };
+        for mark in [
+            bare("By the title, scullery", 1),
+            Mark { spot: "Scullery".into(), ..bare("A", 2) },
+            Mark { note: "Next to the scullery door".into(), ..bare("B", 3) },
+            bare("C", 4),
+            of_entry("D", 5),
+            bare(entry.name.es, 6),
+        ] {
+            let step = stamp(job.marks.len() as u64 + 10);
+            apply(&mut job, Edit::Keep(mark), &step).unwrap();
+        }
+        let jobs = [job];
+        // The title first, then the newest.
+        assert_eq!(found_of(&jobs, "SCULLERY"), ["By the title, scullery", "B", "A"]);
+        assert_eq!(found_of(&jobs, "next scullery"), ["B"]);
+        assert_eq!(found_of(&jobs, entry.name.es), [entry.name.es, "D"]);
+        assert_eq!(found_of(&jobs, entry.name.en), ["D"]);
+    }
+
+    /// Every number of the invented job that is over says in the search what its line says.
+    #[test]
+    fn what_is_too_little_is_short() {
+        let demo = super::super::demo(Voice::default());
+        let survey = super::super::Survey::of(&demo);
+        let mut said = Vec::new();
+        for mark in &demo.marks {
+            let found = Found { job: &demo, mark };
+            let worked = survey.worked(&mark.id).unwrap().as_ref().unwrap();
+            assert_eq!(found.word(), mark.kept.word_beside(&mark.calculator, worked));
+            if found.may_be_short() {
+                said.push(found.word().en);
+            }
+        }
+        assert!(said.contains(&"short") && said.contains(&"over"), "{said:?}");
+        let mut gone = demo.marks.iter().find(|it| it.kept.verdict == "over").unwrap().clone();
+        gone.version += 1;
+        let stays = Found { job: &demo, mark: &gone }.word();
+        assert_eq!(stays.en, "over", "what can't be worked");
+    }
+
     #[test]
     fn a_word_with_a_slip_is_found_after_those_without() {
         let jobs =
@@ -210,7 +282,7 @@ mod tests {
         #[test]
         fn more_letters_find_no_more(typed in "([a-z]{1,4} ){0,2}[a-z]{0,3}", more in "[a-z]") {
             let jobs = jobs();
-            let count = |typed: &str| find(&jobs, typed, 1, Voice::default()).1;
+            let count = |typed: &str| find(&jobs, typed, 1).1;
             let longer = [&typed, &*more].concat();
             prop_assert!(typed.trim().is_empty() || typed.ends_with(' ') || count(&longer) <= count(&typed));
         }

@@ -28,7 +28,7 @@ pub(super) fn is_same(one: &str, other: &str) -> bool {
 pub(super) fn word_of(calculator: &str, key: &str) -> &'static Phrase {
     match key {
         HELD => Standing::held(),
-        _ if catalog::find(calculator).is_some_and(|entry| entry.is_hold) => &w::HOLD_OPEN,
+        _ if catalog::find(calculator).is_some_and(|entry| entry.is_hold) => Standing::open(),
         _ => match Asks::from_key(key) {
             Some(asks) => asks.words(),
             None => Verdict::from_key(key).unwrap_or(Verdict::Ask).words(),

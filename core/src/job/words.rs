@@ -118,8 +118,6 @@ words! {
     BACKUP_JOB_NEWER = "Left out: it was written by a newer version. Update this one, then restore again.", es "No se tomó: lo escribió una versión más nueva. Actualice esta y recupere otra vez.";
     BACKUP_TWICE = "The job “{0}” is in this file twice, so nobody can say which one is meant. Pick another backup.", es "El trabajo «{0}» está dos veces en este archivo, y nadie puede decir cuál es el bueno. Elija otro respaldo.";
 
-    /// A hold that isn't shut.
-    HOLD_OPEN = "open", es "abierto";
     NO_CALCULATOR = "This version has no calculator for this number. The answer of its day is shown.", es "Esta versión no tiene calculadora para este número guardado. Se muestra la respuesta de su día.";
     OTHER_VERSION = "The calculator has changed since this was kept. The answer of its day is shown.", es "La calculadora cambió desde que se guardó esto. Se muestra la respuesta de su día.";
     NO_LONGER_FITS = "What was put in no longer fits the calculator. The answer of its day is shown.", es "Los datos que se pusieron ya no van con la calculadora. Se muestra la respuesta de su día.";

@@ -34,6 +34,8 @@ words! {
     LEAST = "at least {0}", es "mínimo {0}";
     /// Not a verdict on a rule: old material comes first.
     HELD = "held", es "detenido";
+    /// A hold that isn't shut.
+    OPEN = "open", es "abierto";
 }
 
 impl Verdict {

@@ -1,6 +1,6 @@
 //! Whether work on an old surface may be planned on, as its hold has it.
 
-use super::check::HELD;
+use super::check::{HELD, OPEN};
 use crate::words::{Phrase, Text};
 
 /// How a question stands with the holds. It says what is so; it opens nothing.
@@ -19,6 +19,11 @@ impl Standing {
     /// The word for what is held.
     pub fn held() -> &'static Phrase {
         &HELD
+    }
+
+    /// The word for a hold that isn't shut.
+    pub fn open() -> &'static Phrase {
+        &OPEN
     }
 
     /// Whether it is held.

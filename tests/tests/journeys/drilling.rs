@@ -9,6 +9,35 @@ const LIMIT: &str = ".answer .limit";
 const VERDICT: &str = ".answer-verdict .verdict";
 const NEXT: &str = ".answer-rest .next";
 
+/// Too little wood is short wherever it is told: at its number, in the bar and in the search, which finds
+/// it by its calculator's Spanish name too. Source: NEC 300.4(A)(1), 1-1/4 in of wood.
+#[tokio::test]
+async fn a_saved_number_that_is_short_is_short_in_the_bar_and_in_the_search() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/drilling").await;
+        page.enter(field("bit"), "1 1/4").await;
+        page.reads(VERDICT, "short").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den plate").await;
+        page.enter("#mark-spot", "Scullery").await;
+        page.tap(saying("Done")).await;
+        page.enter(field("bit"), "7/8").await;
+        page.reads(VERDICT, "within").await;
+        page.until("/Saved: .*, short\\. Now: .*, within\\./.test(document.body.innerText)").await;
+        page.screenshot("saved-short").await;
+
+        page.goto("#/jobs").await;
+        for typed in ["den", "scullery", "drilling", "muescas"] {
+            page.enter("#find", typed).await;
+            page.reads(".find .mark-title", "Den plate").await;
+            page.reads(".find .verdict", "short").await;
+        }
+        page.enter("#find", "Attic").await;
+        page.misses(".find .mark-title").await;
+    })
+    .await;
+}
+
 /// Source: IRC R602.6.1: more than half of a bearing plate cut for a pipe takes a steel tie, 6 in
 /// past the opening on both sides; NEC 300.4(A)(1): 1-1/4 in of wood needs no steel plate.
 #[tokio::test]
