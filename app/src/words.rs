@@ -149,6 +149,7 @@ words! {
     READY_WITHIN = "{0} {0?check|checks} within", es "{0} {0?revisión|revisiones} dentro del límite";
     READY_SAMPLED = "{0}; {1} more in samples as they came, not counted", es "{0}; {1} más en ejemplos tal cual, sin contar";
     READY_PARTLY = "{0}; {1} more in numbers with fields from the sample, not counted", es "{0}; {1} más en números con datos del ejemplo, sin contar";
+    READY_TAKEN = "{0}; {1} more on figures with fields from the sample, not counted", es "{0}; {1} más sobre cifras con datos del ejemplo, sin contar";
     READY_OLD = "{0}; {1} more on figures that changed since, not counted", es "{0}; {1} más sobre cifras que cambiaron después, sin contar";
     READY_HELD = "{0}; {1} more in what is held, not counted", es "{0}; {1} más en lo que está detenido, sin contar";
     HELD_WHY = "nothing on record covers the old material", es "nada de lo que consta cubre el material viejo";

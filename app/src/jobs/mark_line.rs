@@ -15,7 +15,7 @@ use crate::store::MarkPlace;
 use crate::{route, speech, words as w};
 use ledgerboard_core::catalog::{self, Worked};
 use ledgerboard_core::job::turnover::{Seen, said};
-use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale};
+use ledgerboard_core::job::{Edit, Job, Kept, LONGEST_TITLE, Mark, Stale, told_sources};
 use ledgerboard_core::measure::Rounding;
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Verdict, calendar};
@@ -170,11 +170,14 @@ fn waits(lines: &Lines, mark: &str) -> Piece {
     )
 }
 
-/// How many of its fields are still the sample's.
+/// How many of its fields are still the sample's, and which numbers with such fields it takes from.
 fn sampled(lines: &Lines, mark: &Mark, _: Option<&Today>) -> Piece {
     let count = lines.job.still_sample(&mark.id).len() as i64;
     let says = say!(w::STILL_SAMPLE, count);
-    (count > 0).then(|| el("p").class("now").text(&speech::say(&says))).into()
+    let own = (count > 0).then(|| el("p").class("now").text(&speech::say(&says)));
+    let taken = told_sources(&lines.job.takes_sample(mark));
+    let taken = taken.map(|says| el("p").class("now").own_text(&speech::say(&says)));
+    Piece::all([Piece::from(own), taken.into()])
 }
 
 /// Where today's answer isn't the kept one, and what the mark takes from others.

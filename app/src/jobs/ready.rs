@@ -12,7 +12,7 @@ use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::ready::{
     Answer, Found, Looked, Phase, Ready, Snag, Within, looked_at, ready,
 };
-use ledgerboard_core::job::{Edit, Job, Survey};
+use ledgerboard_core::job::{Edit, Job, Survey, told_sources};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Check;
 use ledgerboard_core::words::{Text, Voice};
@@ -89,7 +89,7 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
         let says = el("p").class("caution").text(&speech::say(&say!(w::READY_LATER, later)));
         Piece::all([says, lines(&ready.later)])
     });
-    let Within { counted, sampled, partly, old, held } = ready.within;
+    let Within { counted, sampled, partly, taken, old, held } = ready.within;
     let mut rest = match ready.marks {
         0 => say!(w::READY_NO_MARKS),
         _ => say!(w::READY_WITHIN, counted as i64),
@@ -97,6 +97,7 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
     for (phrase, more) in [
         (&w::READY_SAMPLED, sampled),
         (&w::READY_PARTLY, partly),
+        (&w::READY_TAKEN, taken),
         (&w::READY_OLD, old),
         (&w::READY_HELD, held),
     ] {
@@ -139,10 +140,13 @@ fn one(job: &Job, found: &Found, voice: Voice) -> El {
     let line = el("p").class("row").with(el("span").with(title).text(" ").own_text(&found.spot));
     let sampled = say!(w::STILL_SAMPLE, found.sampled as i64);
     let sampled = (found.sampled > 0).then(|| el("span").class("now").text(&speech::say(&sampled)));
+    let taken = told_sources(&found.takes_sample);
+    let taken = taken.map(|says| el("p").class("now").own_text(&voice.say(&says)));
     let checks = found.checks.iter().map(|it| check(it, voice));
     el("li")
         .class("found")
         .with(line.with_all(snags.collect::<Vec<_>>()).with(sampled))
+        .with(taken)
         .with(el("ul").with_all(checks.collect::<Vec<_>>()))
 }
 

@@ -9,10 +9,10 @@ use crate::elements::{El, el, flag, live};
 use crate::sheet_view::table;
 use crate::signal::Memo;
 use crate::{route, speech, words as w, works};
-use ledgerboard_core::job::Job;
 use ledgerboard_core::job::turnover::{
     Handed, Place, Said, Since, Turnover, Who, Word, hand_over, say_of, told, told_before, turnover,
 };
+use ledgerboard_core::job::{Job, told_sources};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::{Check, Part, Standing, Verdict};
 use ledgerboard_core::words::{Text, Voice};
@@ -92,6 +92,9 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
         }
         if number.sampled > 0 {
             line(number, None, now(&say!(w::STILL_SAMPLE, number.sampled as i64)));
+        }
+        if let Some(says) = told_sources(&number.takes_sample) {
+            line(number, None, now(&says));
         }
     }
     for wanted in [Verdict::Over, Verdict::Ask] {

@@ -169,6 +169,8 @@ pub struct Buying {
     /// Titles of marks that count here, with fields that are still the sample's.
     pub sampled: Vec<String>,
 }
+    /// Titles of other marks that count here and take values from some with such fields.
+    pub on_samples: Vec<String>,
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
 /// keeps it.
@@ -231,11 +233,12 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         if waits && !worked.sheet.materials.is_empty() {
             all.waiting.push(mark.title.clone());
         }
-        if !job.is_sample(mark)
-            && !worked.sheet.materials.is_empty()
-            && !job.still_sample(&mark.id).is_empty()
-        {
-            all.sampled.push(mark.title.clone());
+        if !job.is_sample(mark) && !worked.sheet.materials.is_empty() {
+            if !job.still_sample(&mark.id).is_empty() {
+                all.sampled.push(mark.title.clone());
+            } else if !job.sampled_sources(mark).is_empty() {
+                all.on_samples.push(mark.title.clone());
+            }
         }
         for material in &worked.sheet.materials {
             let (counted, counts) = counted(job, survey, &mut plans, mark, material);
@@ -249,6 +252,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 counted,
                 counts,
                 is_held: worked.standing.is_held(),
+        on_samples: Vec::new(),
                 waits,
             };
             add(&mut all.lines, material, trade, share);
@@ -383,7 +387,7 @@ pub fn warnings(buying: &Buying) -> Vec<Text> {
         rolls.is_some_and(|rolls| is_roll(&rolls))
     });
     let by_the_foot = by_the_foot.map(|line| say!(w::BUY_ROLLS_TOO, line.name.clone()));
-    waits.into_iter().chain(sampled).chain(by_the_foot).collect()
+    waits.into_iter().chain(sampled).chain(on_samples).chain(by_the_foot).collect()
 }
 
 /// The names of what nothing is counted of, one after another; empty where there is none.
@@ -411,6 +415,7 @@ pub fn left_out(job: &Job, buying: &Buying, voice: Voice) -> Option<Text> {
     let lines = buying.lines.iter().filter(|line| !line.is_counted());
     let names = lines.map(of).collect::<Vec<_>>().join(", ");
     (!names.is_empty()).then(|| say!(w::BUY_UNCOUNTED, names))
+    let on_samples = names(&buying.on_samples).map(|it| say!(w::BUY_TAKES_SAMPLE, it));
 }
 
 /// Why nothing of a share counts, in short.

@@ -57,6 +57,7 @@ pub use merge::{Fate, MarkFate, Merged, TermsFate, merge};
 pub use refusal::{
     LONGEST_JOT, LONGEST_NAME, LONGEST_NOTE, LONGEST_PLACE, LONGEST_SPOT, LONGEST_TITLE, Refusal,
 };
+pub use sampled::told_sources;
 pub use site::{Gone, Job, PUT_AWAY, Spot, heading_of};
 pub use slots::{Judged, judge, may_be_later, next_slot, revision_of};
 pub use stamp::{Civil, Moment, Stamp};

@@ -160,6 +160,8 @@ pub struct Found {
     pub checks: Vec<Check>,
     /// How many of its fields are still the sample's.
     pub sampled: usize,
+    /// Titles of those that it takes values from, by itself or through others, with such fields.
+    pub takes_sample: Vec<String>,
 }
 
 impl Found {
@@ -181,6 +183,8 @@ pub struct Within {
     pub sampled: usize,
     /// Of numbers with some field still from the sample.
     pub partly: usize,
+    /// Of numbers that take a value from such a one, by themselves or through others.
+    pub taken: usize,
     /// Of numbers that wait for one that changed.
     pub old: usize,
     /// Of what is held.
@@ -196,6 +200,7 @@ impl Within {
             () if found.is_held() => &mut self.held,
             () if found.waits() => &mut self.old,
             () if found.sampled > 0 => &mut self.partly,
+            () if !found.takes_sample.is_empty() => &mut self.taken,
             () => &mut self.counted,
         }
     }
@@ -239,7 +244,8 @@ pub struct Ready {
     pub later: Vec<Found>,
     /// What the owner's word leaves to settle.
     pub owner: Vec<Answer>,
-    /// What else has fields that are still the sample's: nothing of it is over or asks.
+    /// What else has fields that are still the sample's, or takes values from what has: nothing of it is
+    /// over or asks.
     pub sampled: Vec<Found>,
     /// How many checks are within.
     pub within: Within,
@@ -329,6 +335,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             snags: Vec::new(),
             checks: Vec::new(),
             sampled: if job.invented { 0 } else { job.still_sample(&mark.id).len() },
+            takes_sample: job.takes_sample(mark),
         };
         let mut within = 0;
         match survey.worked(&mark.id) {
@@ -354,7 +361,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             ready.over.push(found);
         } else if !found.checks.is_empty() {
             ready.ask.push(found);
-        } else if found.sampled > 0 {
+        } else if found.sampled > 0 || !found.takes_sample.is_empty() {
             ready.sampled.push(found);
         }
     }
@@ -399,8 +406,8 @@ mod tests {
         let all = ready(&job, &survey);
         let checks = |found: &Vec<Found>| found.iter().map(|it| it.checks.len()).sum::<usize>();
         let within = |it: &Ready| {
-            let Within { counted, sampled, partly, old, held } = it.within;
-            counted + sampled + partly + old + held
+            let Within { counted, sampled, partly, taken, old, held } = it.within;
+            counted + sampled + partly + taken + old + held
         };
         let told: usize =
             all.iter().map(|it| within(it) + checks(&it.over) + checks(&it.ask)).sum();
@@ -636,6 +643,51 @@ mod tests {
         let note = job.note_sample(&id, &[], true).unwrap();
         apply(&mut job, note, &stamp(83)).unwrap();
         assert_eq!(of(&job).within, whole, "said to be their own");
+    }
+
+    #[test]
+    fn checks_on_figures_of_a_number_with_a_field_from_the_sample_are_counted_apart() {
+        let entry = catalog::find("cable-securing").unwrap();
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        let ids = [1, 2, 3].map(|step| stamp(step).id());
+        // Each takes its length from the gap of the one before.
+        for (at, step) in [1, 2, 3].into_iter().enumerate() {
+            let mut input = entry.sample();
+            input.put("run", crate::wire::Node::text(["29 ft", "31 ft", "37 ft"][at]));
+            let tie = at.checked_sub(1).map(|before| {
+                let (mark, key) = (ids[before].clone(), "gap".to_owned());
+                let seen = Survey::of(&job).figure(&mark, &key).unwrap().amount.exact();
+                super::super::Tie { path: "run".into(), mark, key, seen }
+            });
+            if let Some(tie) = &tie {
+                input.put("run", crate::wire::Node::text(&tie.seen));
+            }
+            let (units, basis) = (Units::Customary, <_>::default());
+            let mark = Mark::new(entry, &input, units, basis, None, &stamp(step)).unwrap();
+            let (title, ties) = (step.to_string(), tie.into_iter().collect());
+            apply(&mut job, Edit::Keep(Mark { title, ties, ..mark }), &stamp(step)).unwrap();
+        }
+        let of = |job: &Job| ready(job, &Survey::of(job)).into_iter().nth(2).unwrap();
+        let before = of(&job);
+        assert!(before.over.is_empty() && before.sampled.is_empty(), "{before:?}");
+        let each = before.within.counted / 3;
+        assert!(each > 0 && before.within == Within { counted: 3 * each, ..<_>::default() });
+        let note = job.note_sample(&ids[0], &["spacing".to_owned()], false).unwrap();
+        apply(&mut job, note, &stamp(10)).unwrap();
+        let after = of(&job);
+        let want = Within { partly: each, taken: 2 * each, ..<_>::default() };
+        assert_eq!(after.within, want);
+        let told =
+            |found: &Found| (found.title.clone(), found.sampled, found.takes_sample.join(","));
+        let told: Vec<_> = after.ask.iter().chain(&after.sampled).map(told).collect();
+        let line =
+            |title: &str, sampled, takes: &str| (title.to_owned(), sampled, takes.to_owned());
+        assert_eq!(told, [line("1", 1, ""), line("2", 0, "1"), line("3", 0, "1")]);
+        // With a field of its own from the sample it is counted there.
+        let note = job.note_sample(&ids[1], &["spacing".to_owned()], false).unwrap();
+        apply(&mut job, note, &stamp(11)).unwrap();
+        let want = Within { partly: 2 * each, taken: each, ..<_>::default() };
+        assert_eq!(of(&job).within, want);
     }
 
     #[test]

@@ -5,8 +5,11 @@ use super::edit::Edit;
 use super::mark::Mark;
 use super::refusal::LONGEST_JOT;
 use super::site::Job;
+use super::words as w;
 use crate::catalog;
 use crate::measure::Units;
+use crate::say;
+use crate::words::Text;
 
 /// Says that all of it is a person's own, though it is the sample word for word.
 const OWN: &str = "-";
@@ -39,6 +42,40 @@ impl Job {
         !self.invented && !self.is_said_own(&mark.id) && is_all()
     }
 
+    /// Whether anything of a mark is still a calculator's sample.
+    fn has_sample(&self, mark: &Mark) -> bool {
+        !self.invented && (self.is_sample(mark) || !self.still_sample(&mark.id).is_empty())
+    }
+
+    /// The marks from which this one takes values, by itself or through others, and which have fields
+    /// that are still the sample's: the nearest first, each once.
+    pub fn sampled_sources(&self, mark: &Mark) -> Vec<&Mark> {
+        // A circle that two devices made ends at what was seen before.
+        let mut seen: Vec<&str> = vec![&mark.id];
+        let mut sources: Vec<&Mark> = Vec::new();
+        let mut at = 0;
+        let mut next = Some(mark);
+        while let Some(mark) = next {
+            for tie in &mark.ties {
+                if !seen.contains(&&*tie.mark)
+                    && let Some(source) = self.mark(&tie.mark)
+                {
+                    seen.push(&source.id);
+                    sources.push(source);
+                }
+            }
+            next = sources.get(at).copied();
+            at += 1;
+        }
+        sources.retain(|source| self.has_sample(source));
+        sources
+    }
+
+    /// Their titles.
+    pub fn takes_sample(&self, mark: &Mark) -> Vec<String> {
+        self.sampled_sources(mark).into_iter().map(|source| source.title.clone()).collect()
+    }
+
     /// Notes it; none where the same is noted already.
     pub fn note_sample(&self, mark: &str, paths: &[String], is_sample: bool) -> Option<Edit> {
         let mut says = String::new();
@@ -59,10 +96,26 @@ impl Job {
     }
 }
 
+/// So many sources are told by name in one line.
+const NAMED: usize = 2;
+
+/// What a number with such sources says of them, by their titles; none where there are none.
+pub fn told_sources(titles: &[String]) -> Option<Text> {
+    let named: Vec<&str> = titles.iter().take(NAMED).map(String::as_str).collect();
+    match titles.len().saturating_sub(NAMED) {
+        _ if named.is_empty() => None,
+        0 => Some(say!(w::TAKES_SAMPLE, named.join(", "))),
+        more => Some(say!(w::TAKES_SAMPLE_MORE, named.join(", "), more as i64)),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::samples::{job, mark, stamp};
-    use super::super::{Job, apply, hand_over};
+    use super::super::{Job, Mark, Tie, apply, hand_over};
+    use super::told_sources;
+    use proptest::collection::vec;
+    use proptest::prelude::*;
 
     #[test]
     fn what_is_still_the_samples_is_told_of_a_saved_mark_until_it_isnt() {
@@ -95,5 +148,87 @@ mod tests {
         apply(&mut from, note, &stamp(21)).unwrap();
         hand_over(&mut from, &mut to, &id, &stamp(22)).unwrap();
         assert_eq!(to.still_sample(&id), ["span"]);
+    }
+
+    fn tie(to: u64) -> Tie {
+        let (path, mark) = (["x", &to.to_string()].concat(), stamp(to).id());
+        Tie { path, mark, key: "rest".into(), seen: String::new() }
+    }
+
+    /// Marks of these steps, each with ties to others and with a field of the sample or none.
+    fn web(marks: u64, ties: &[(u64, u64)], sampled: &[u64]) -> Job {
+        let mut job = Job::new("Invented", "", &stamp(90)).unwrap();
+        for step in 0..marks {
+            let of_it = ties.iter().filter(|(user, _)| *user == step);
+            let ties = of_it.map(|(_, source)| tie(*source)).collect();
+            let title = step.to_string();
+            job.marks.push(Mark { title, ties, behind: None, ..mark(step) });
+        }
+        job.marks.sort_by(|one, other| one.id.cmp(&other.id));
+        for step in sampled {
+            let note = job.note_sample(&stamp(*step).id(), &["span".to_owned()], false);
+            if let Some(note) = note {
+                apply(&mut job, note, &stamp(91)).unwrap();
+            }
+        }
+        job
+    }
+
+    fn told(job: &Job, step: u64) -> Vec<String> {
+        job.takes_sample(job.mark(&stamp(step).id()).unwrap())
+    }
+
+    #[test]
+    fn what_takes_from_a_number_with_fields_of_the_sample_says_from_which_the_nearest_first() {
+        let ties = [(0, 1), (1, 2), (0, 3), (3, 2), (4, 0), (5, 9)];
+        let mut job = web(6, &ties, &[2, 3]);
+        let all: Vec<_> = (0..6).map(|step| told(&job, step)).collect();
+        let want: [&[&str]; 6] = [&["3", "2"], &["2"], &[], &["2"], &["3", "2"], &[]];
+        assert_eq!(all, want);
+        let says = |titles: &[String]| {
+            told_sources(titles).map(|text| crate::words::Voice::default().say(&text))
+        };
+        assert_eq!(says(&all[2]), None);
+        assert_eq!(says(&all[1]).unwrap(), "on figures of 2, with fields from the sample");
+        let more = ["a", "b", "c"].map(str::to_owned);
+        assert_eq!(
+            says(&more).unwrap(),
+            "on figures of a, b and 1 more, with fields from the sample"
+        );
+        job.invented = true;
+        assert!((0..6).all(|step| told(&job, step).is_empty()), "invented all through");
+    }
+
+    proptest! {
+        /// Whatever the web of links, a circle too: the sources are those that a walk step by step
+        /// reaches, and one more link never takes one away.
+        #[test]
+        fn sources_are_all_that_can_be_reached(
+            ties in vec((0_u64..6, 0_u64..6), 0..14),
+            sampled in vec(0_u64..6, 0..6),
+            more in (0_u64..6, 0_u64..6),
+        ) {
+            let job = web(6, &ties, &sampled);
+            let longer = web(6, &[&*ties, &[more]].concat(), &sampled);
+            for step in 0..6 {
+                let mut reached = [false; 6];
+                let mut grows = true;
+                while grows {
+                    grows = false;
+                    for (user, source) in &ties {
+                        let is_from = *user == step || reached[*user as usize];
+                        grows |= is_from && !reached[*source as usize];
+                        reached[*source as usize] |= is_from;
+                    }
+                }
+                let is_one = |at: &u64| *at != step && reached[*at as usize] && sampled.contains(at);
+                let want: Vec<String> = (0..6).filter(is_one).map(|at| at.to_string()).collect();
+                let mut found = told(&job, step);
+                let then = told(&longer, step);
+                prop_assert!(found.iter().all(|it| then.contains(it)));
+                found.sort();
+                prop_assert_eq!(found, want);
+            }
+        }
     }
 }

@@ -234,6 +234,8 @@ pub struct Handed {
     pub seen: Seen,
     /// How many of its fields are still those of the calculator's sample.
     pub sampled: usize,
+    /// Titles of those that it takes values from, by itself or through others, with such fields.
+    pub takes_sample: Vec<String>,
 }
 
 impl Handed {
@@ -463,6 +465,7 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         said: said(job, &mark.id),
         seen: Seen::of(mark, Some(worked)),
         sampled: job.still_sample(&mark.id).len(),
+        takes_sample: job.takes_sample(mark),
     })
 }
 
