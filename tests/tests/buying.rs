@@ -61,6 +61,91 @@ fn every_share_is_a_record_and_its_numbers_read_back() {
     }
 }
 
+/// Of a table, what a column of money comes to: of its things and what was bought before, and as the
+/// line of its sum says.
+fn added(job: &Job, column: &str, sum: &str) -> (i64, Option<i64>, String) {
+    let (records, _) = table(job);
+    let head = records.first().unwrap();
+    let at = |name: &str| head.iter().position(|cell| cell == name).unwrap();
+    let millionths = |cell: &str| match Amount::from_exact(cell) {
+        Some(Amount::Measure(money)) => money.millionths(),
+        other => panic!("{cell:?} is no money: {other:?}"),
+    };
+    let (mut all, mut said, mut why) = (0, None, String::new());
+    for record in &records[1..] {
+        let cell = record.get(at(column)).unwrap();
+        let is_sum =
+            record.get(at("trade")) == Some("") && record.get(at("there already")) == Some("");
+        if !is_sum {
+            all += if cell.is_empty() { 0 } else { millionths(cell) };
+        } else if record.get(at("what")) == Some(sum) {
+            said = (!cell.is_empty()).then(|| millionths(cell));
+            why = record.get(at("why")).unwrap().to_owned();
+        } else {
+            assert_eq!(cell, "", "under its own column alone");
+        }
+    }
+    (all, said, why)
+}
+
+fn is_told_as_on_the_page(job: &Job) {
+    let all = buying(job, &Survey::of(job));
+    let page: Vec<String> = all.sums().iter().map(|sum| Voice::default().say(sum)).collect();
+    let mut told = Vec::new();
+    for (column, name, sum) in
+        [("still to pay", "Still to buy", all.still()), ("paid", "Bought", all.paid())]
+    {
+        let (added, said, why) = added(job, column, name);
+        assert_eq!(added, sum.cost.map_or(0, |cost| cost.millionths()), "{column}");
+        assert_eq!(said, sum.cost.map(|cost| cost.millionths()).filter(|_| !page.is_empty()));
+        told.extend(Some(why).filter(|why| !why.is_empty()));
+    }
+    assert_eq!(told, page);
+}
+
+#[test]
+fn both_sums_read_back_and_are_those_of_the_page() {
+    let mut job = job("Den", "Den");
+    is_told_as_on_the_page(&job);
+    // Said to be their own, the samples count.
+    for (mark, step) in job.marks.clone().iter().zip(100..) {
+        let note = job.note_sample(&mark.id, &[], true).unwrap();
+        apply(&mut job, note, &stamp(step)).unwrap();
+    }
+    is_told_as_on_the_page(&job);
+    let lines = buying(&job, &Survey::of(&job)).lines;
+    let lines: Vec<_> = lines.into_iter().filter(|line| line.is_counted()).collect();
+    assert!(lines.len() > 4);
+    let mut step = 200;
+    let mut say = |job: &mut Job, about, key: &str, says: &str| {
+        step += 1;
+        let edit = Edit::Jot { key: said_of(about, key), says: says.into() };
+        apply(job, edit, &stamp(step)).unwrap();
+    };
+    for (line, price) in lines.iter().zip(["18.49", "0.125", "3", "7.77"]) {
+        say(&mut job, About::Price, &line.key, price);
+    }
+    is_told_as_on_the_page(&job);
+    // All of one is there, and some of another.
+    let ticked = lines[0].ticked(Voice::default());
+    apply(&mut job, ticked, &stamp(400)).unwrap();
+    say(
+        &mut job,
+        About::Got,
+        &lines[3].key,
+        &lines[3].buys.of_same(lines[3].buys.raw() / 2).exact(),
+    );
+    is_told_as_on_the_page(&job);
+    let (_, paid, _) = added(&job, "paid", "Bought");
+    assert!(paid.is_some_and(|paid| paid > 0));
+    // What nothing asks for any more was paid all the same.
+    for mark in job.marks.clone() {
+        apply(&mut job, Edit::Remove(mark.id), &stamp(401)).unwrap();
+    }
+    assert!(!buying(&job, &Survey::of(&job)).bought.is_empty());
+    is_told_as_on_the_page(&job);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 

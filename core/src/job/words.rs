@@ -94,6 +94,8 @@ words! {
     CSV_NEED = "need", es "hace falta";
     CSV_SPARE = "spare", es "de más";
     CSV_GOT = "there already", es "ya está";
+    CSV_STILL = "still to pay", es "falta pagar";
+    CSV_PAID = "paid", es "pagado";
     CSV_FROM = "from", es "de";
     CSV_SPOT = "room", es "cuarto";
     CSV_ASKS = "asks for", es "pide";

@@ -27,7 +27,8 @@ impl Sum {
         self.cost = Some(cost.of_same(sum.saturating_add(cost.millionths())));
     }
 
-    fn says(self, of: &'static Phrase) -> Option<Text> {
+    /// In words; none where there is nothing of it.
+    pub(super) fn says(self, of: &'static Phrase) -> Option<Text> {
         match (self.cost, self.unpriced as i64) {
             (Some(cost), 0) => Some(say!(w::SUM, of, cost)),
             (Some(cost), without) => Some(say!(w::SUM_WITHOUT, of, cost, without)),
@@ -41,9 +42,10 @@ impl Buying {
     /// What is still to be bought.
     pub fn still(&self) -> Sum {
         let mut sum = Sum::default();
-        for line in self.lines.iter().filter(|line| line.is_counted() && !line.is_got()) {
-            let rest = line.more().unwrap_or(line.buys);
-            sum.add(line.costs(rest));
+        for line in &self.lines {
+            if let Some(rest) = line.rest() {
+                sum.add(line.costs(rest));
+            }
         }
         sum
     }
@@ -52,9 +54,9 @@ impl Buying {
     /// much as was bought, and what nothing asks for any more too.
     pub fn paid(&self) -> Sum {
         let mut sum = Sum::default();
-        for line in self.lines.iter().filter(|line| line.is_counted()) {
-            if let Some(got) = line.got.filter(|got| got.amount.raw() > 0) {
-                sum.add(line.costs(got.amount));
+        for line in &self.lines {
+            if let Some(there) = line.there() {
+                sum.add(line.costs(there));
             }
         }
         for bought in &self.bought {
@@ -65,15 +67,37 @@ impl Buying {
 
     /// Both sums in words, each where there is something of it; none where no price is known.
     pub fn sums(&self) -> Vec<Text> {
-        let (still, paid) = (self.still(), self.paid());
+        self.named_sums().into_iter().filter_map(|(name, sum)| sum.says(name)).collect()
+    }
+
+    /// What is still to be bought and what was bought, with their names. Where no price is known there
+    /// is nothing of either.
+    pub(super) fn named_sums(&self) -> [(&'static Phrase, Sum); 2] {
+        let (mut still, mut paid) = (self.still(), self.paid());
         if still.cost.is_none() && paid.cost.is_none() {
-            return Vec::new();
+            (still, paid) = (Sum::default(), Sum::default());
         }
-        [still.says(&w::STILL_TO_BUY), paid.says(&w::BOUGHT)].into_iter().flatten().collect()
+        [(&w::STILL_TO_BUY, still), (&w::BOUGHT, paid)]
     }
 }
 
 impl Line {
+    /// What is still to be bought of it; none where nothing is.
+    fn rest(&self) -> Option<Amount> {
+        (self.is_counted() && !self.is_got()).then(|| self.more().unwrap_or(self.buys))
+    }
+
+    /// What of it was bought; none where nothing was, or nothing counts.
+    fn there(&self) -> Option<Amount> {
+        let got = self.got.filter(|got| self.is_counted() && got.amount.raw() > 0);
+        got.map(|got| got.amount)
+    }
+
+    /// What is still to be paid for it, and what was paid, as far as its price is known.
+    pub(super) fn to_pay_and_paid(&self) -> [Option<Measure>; 2] {
+        [self.rest(), self.there()].map(|amount| self.costs(amount?))
+    }
+
     /// What so much of it costs; none where no price is known.
     fn costs(&self, buys: Amount) -> Option<Measure> {
         Some(times(self.price?, buys))

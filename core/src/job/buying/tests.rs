@@ -340,7 +340,8 @@ fn what_was_bought_is_told_when_nothing_asks_for_it_any_more() {
     let says = told(&job);
     assert!(says.contains(&format!("\n\nBought, and no longer asked for\n- {before}")), "{says}");
     let table = csv(&job, &bought(&job), voice);
-    let row = format!(",,,,,,,{},,,,,\"Bought, and no longer asked for\"\r\n", first.buys.exact());
+    let row =
+        format!(",,,,,,,{},,,,,,,\"Bought, and no longer asked for\"\r\n", first.buys.exact());
     assert!(table.ends_with(&row), "{table}");
     // Nor when the number goes altogether.
     let clear = Edit::clear(&job);

@@ -3,6 +3,7 @@
 use super::{Buying, Line, bought_before, left_out, reason, warnings};
 use crate::job::site::Job;
 use crate::job::words as w;
+use crate::measure::Measure;
 use crate::say;
 use crate::words::{Phrase, Text, Voice};
 
@@ -47,57 +48,86 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
     text
 }
 
+const COLUMNS: usize = 16;
+static HEAD: [&Phrase; COLUMNS] = [
+    &w::CSV_TRADE,
+    &w::CSV_WHAT,
+    &w::CSV_BUY,
+    &w::CSV_PACK,
+    &w::CSV_PRICE,
+    &w::CSV_COST,
+    &w::CSV_NEED,
+    &w::CSV_SPARE,
+    &w::CSV_GOT,
+    &w::CSV_STILL,
+    &w::CSV_PAID,
+    &w::CSV_FROM,
+    &w::CSV_SPOT,
+    &w::CSV_ASKS,
+    &w::CSV_COUNTS,
+    &w::CSV_WHY,
+];
+/// Places in it.
+const WHAT: usize = 1;
+const GOT: usize = 8;
+const STILL: usize = 9;
+const PAID: usize = 10;
+const WHY: usize = 15;
+
 /// A table as RFC 4180 has it: a head, then a line for each mark's share of each thing. The totals
-/// stand on the first line of a thing and are empty on the others, so that a column adds up. Last what
-/// was bought and is not asked for any more.
+/// stand on the first line of a thing and are empty on the others, so that a column adds up. Then what
+/// was bought and is not asked for any more. Last, where a price is known, a line for each of the two
+/// sums, under the column that it adds up, in the words of the page.
 pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
-    let head: [&'static Phrase; 14] = [
-        &w::CSV_TRADE,
-        &w::CSV_WHAT,
-        &w::CSV_BUY,
-        &w::CSV_PACK,
-        &w::CSV_PRICE,
-        &w::CSV_COST,
-        &w::CSV_NEED,
-        &w::CSV_SPARE,
-        &w::CSV_GOT,
-        &w::CSV_FROM,
-        &w::CSV_SPOT,
-        &w::CSV_ASKS,
-        &w::CSV_COUNTS,
-        &w::CSV_WHY,
-    ];
     let mut text = String::new();
-    row(&mut text, head.into_iter().map(|phrase| voice.say(&phrase.into())));
+    row(&mut text, HEAD.map(|phrase| voice.phrase(phrase)));
     for line in &buying.lines {
         for (at, share) in line.shares.iter().enumerate() {
-            let total = totals(line);
-            let waits = share.waits.then(|| Text::from(&w::SHARE_WAITS));
-            let why: Vec<String> =
-                reason(job, share).into_iter().chain(waits).map(|why| voice.say(&why)).collect();
+            let mut why: Vec<String> = Vec::new();
+            if let Some(reason) = reason(job, share) {
+                why.push(voice.say(&reason));
+            }
+            if share.waits {
+                why.push(voice.phrase(&w::SHARE_WAITS));
+            }
+            let [buy, pack, price, cost, need, spare, got, still, paid] =
+                if at == 0 { totals(line) } else { Default::default() };
+            let (trade, what) = (voice.phrase(line.trade.name()), voice.say(&line.name));
+            let (from, spot) = (plain(&share.title), plain(&share.spot));
+            let (asks, counted) = (share.asks.exact(), share.counted.exact());
             let why = why.join("; ");
-            let own = |text: &str| plain(text);
-            let cells = [voice.say(&Text::from(line.trade.name())), voice.say(&line.name)]
-                .into_iter()
-                .chain(total.map(|cell| if at == 0 { cell } else { String::new() }))
-                .chain([own(&share.title), own(&share.spot)])
-                .chain([share.asks.exact(), share.counted.exact(), why]);
-            row(&mut text, cells);
+            row(
+                &mut text,
+                [
+                    trade, what, buy, pack, price, cost, need, spare, got, still, paid, from, spot,
+                    asks, counted, why,
+                ],
+            );
         }
     }
     for bought in &buying.bought {
-        let what = plain(&voice.say(&bought.says));
-        let (got, why) = (bought.got.amount.exact(), voice.phrase(bought_before()));
-        let none = |count| std::iter::repeat_n(String::new(), count);
-        let cells = none(1).chain([what]).chain(none(6)).chain([got]).chain(none(4)).chain([why]);
+        let mut cells: [String; COLUMNS] = Default::default();
+        cells[WHAT] = plain(&voice.say(&bought.says));
+        cells[GOT] = bought.got.amount.exact();
+        cells[PAID] = money(bought.cost);
+        cells[WHY] = voice.phrase(bought_before());
         row(&mut text, cells);
+    }
+    for (at, (name, sum)) in [STILL, PAID].into_iter().zip(buying.named_sums()) {
+        if let Some(says) = sum.says(name) {
+            let mut cells: [String; COLUMNS] = Default::default();
+            cells[WHAT] = voice.phrase(name);
+            cells[at] = money(sum.cost);
+            cells[WHY] = voice.say(&says);
+            row(&mut text, cells);
+        }
     }
     text
 }
 
 /// What stands once for a thing: numbers in exact text, which reads back.
-fn totals(line: &Line) -> [String; 7] {
-    let money = |it: Option<crate::measure::Measure>| it.map(|it| it.exact()).unwrap_or_default();
+fn totals(line: &Line) -> [String; 9] {
+    let [still, paid] = line.to_pay_and_paid();
     [
         line.buys.exact(),
         line.pack.as_ref().map(|pack| pack.holds.exact()).unwrap_or_default(),
@@ -106,7 +136,13 @@ fn totals(line: &Line) -> [String; 7] {
         line.needs.exact(),
         line.spare.exact(),
         line.got.map(|got| got.amount.exact()).unwrap_or_default(),
+        money(still),
+        money(paid),
     ]
+}
+
+fn money(sum: Option<Measure>) -> String {
+    sum.map(|sum| sum.exact()).unwrap_or_default()
 }
 
 /// A person's words, so that no spreadsheet takes them for a formula.
@@ -117,8 +153,8 @@ fn plain(text: &str) -> String {
     }
 }
 
-fn row(text: &mut String, cells: impl Iterator<Item = String>) {
-    for (at, cell) in cells.enumerate() {
+fn row(text: &mut String, cells: [String; COLUMNS]) {
+    for (at, cell) in cells.into_iter().enumerate() {
         if at > 0 {
             text.push(',');
         }
