@@ -27,7 +27,11 @@ pub fn plain(rows: &[Row], from: &Node, units: Units) -> Node {
 /// The figure alone, where it says exactly this amount in these units.
 pub fn bare(amount: Amount, units: Units) -> Option<String> {
     let shown = amount.show(units, Rounding::Nearest);
-    (!shown.rounded && !may_be_a_share(amount)).then_some(shown.figure)
+    match amount {
+        // Square inches by the ten thousand say nothing to anybody.
+        Amount::Area(area) if shown.rounded => area.figure(units),
+        _ => (!shown.rounded && !may_be_a_share(amount)).then_some(shown.figure),
+    }
 }
 
 /// More than nothing and less than a percent: without its sign it could be a share of one.

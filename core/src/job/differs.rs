@@ -8,7 +8,7 @@ use crate::fields::{Kind, Row, heard};
 use crate::measure::{Rounding, Units};
 use crate::say;
 use crate::wire::Node;
-use crate::words::Text;
+use crate::words::{Amount, Text};
 
 /// One thing that says something else in the other copy.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -182,6 +182,14 @@ fn said(row: &'static Row, leaf: &str, in_units: Units, units: Units) -> Text {
             Ok(Some(amount)) if !amount.show(units, Rounding::Nearest).rounded => {
                 say!(w::AMOUNT, amount)
             }
+            // As it stands in its field.
+            Ok(Some(amount @ Amount::Area(area))) => match area.figure(units) {
+                Some(figure) => {
+                    let unit = amount.show(units, Rounding::Nearest).unit;
+                    say!(w::AS_TYPED, [&*figure, " ", unit].concat())
+                }
+                None => typed(leaf),
+            },
             _ => typed(leaf),
         },
     }
@@ -231,6 +239,17 @@ mod tests {
         assert_eq!((close.len(), name), (1, label.en));
         let (here, there) = values.split_once(" | ").unwrap();
         assert_ne!(here, there);
+    }
+
+    /// By hand: 36258 in² are 251 ft² and 114 in², and 114/144 is 19/24.
+    #[test]
+    fn an_area_of_no_round_number_is_told_as_it_stands_in_its_field() {
+        let area = |text: &str| of("paint", &[("area", Node::text(text))]);
+        let says = told(&area("150"), &area("36258 in2"));
+        assert!(says.len() == 1 && says[0].ends_with(" | 150 sq ft | 251-19/24 sq ft"), "{says:?}");
+        // Both round to 251.8.
+        let says = told(&area("36258 in2"), &area("36259 in2"));
+        assert!(says[0].ends_with(" | 251-19/24 sq ft | 251-115/144 sq ft"), "{says:?}");
     }
 
     #[test]

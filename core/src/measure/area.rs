@@ -90,6 +90,39 @@ impl Area {
         [sign, &text, " mm2"].concat()
     }
 
+    /// The bare figure that reads back as exactly this area, as a person can read it: square feet with up
+    /// to four decimals, else with a fraction of one that is whole square inches, `251-19/24`; or square
+    /// metres with up to eight decimals. None where it takes more than that.
+    pub fn figure(self, units: Units) -> Option<String> {
+        if self.0 < 0 {
+            return None;
+        }
+        let (unit, most) = match units {
+            Units::Customary => (SQUARE_FOOT, 4),
+            Units::Metric => (SQUARE_METRE, 8),
+        };
+        let (text, moved) = decimal::show(self.0, unit, 0, most, Rounding::Nearest);
+        if !moved {
+            return Some(text);
+        }
+        if units == Units::Metric || self.0 % SQUARE_INCH != 0 {
+            return None;
+        }
+        const WHOLE: i128 = SQUARE_FOOT / SQUARE_INCH;
+        let inches = self.0 / SQUARE_INCH;
+        // Euclid's: what both parts of the fraction can be divided by.
+        let (mut by, mut left) = (WHOLE, inches % WHOLE);
+        while left > 0 {
+            (by, left) = (left, by % left);
+        }
+        let number = |count: i128| decimal::show(count, 1, 0, 0, Rounding::Nearest).0;
+        let fraction = [&*number(inches % WHOLE / by), "/", &number(WHOLE / by)].concat();
+        Some(match inches / WHOLE {
+            0 => fraction,
+            feet => [&*number(feet), "-", &fraction].concat(),
+        })
+    }
+
     /// As a person reads it: square feet to the tenth, or square metres to the hundredth.
     pub fn show(self, units: Units, rounding: Rounding) -> Shown {
         let (unit, size, most) = match units {

@@ -202,6 +202,28 @@ fn areas_are_shown_to_the_tenth_of_a_square_foot() {
     assert_eq!(Area::square_feet(168).show(Units::Customary, Rounding::Up).text(), "168 sq ft");
 }
 
+/// A figure is one that a person can read, and says exactly the area. By hand: 36258 in² are 251 ft² and
+/// 114 in², and 114/144 is 19/24; a square inch is 0.00064516 m², NIST SP 811 (2008), B.8.
+#[test]
+fn an_area_that_is_no_round_number_has_a_figure_to_read() {
+    let figure = |text: &str, units| Area::read(text, Units::Customary).unwrap().figure(units);
+    for (text, feet, metres) in [
+        ("36258 in2", "251-19/24", "23.39221128"),
+        ("36261 in2", "251.8125", "23.39414676"),
+        ("36252 in2", "251.75", "23.38834032"),
+        ("36240 in2", "251-2/3", "23.3805984"),
+        ("48 in2", "1/3", "0.03096768"),
+        ("1 in2", "1/144", "0.00064516"),
+        ("168", "168", "15.60771072"),
+        ("0", "0", "0"),
+    ] {
+        assert_eq!(figure(text, Units::Customary).as_deref(), Some(feet), "{text}");
+        assert_eq!(figure(text, Units::Metric).as_deref(), Some(metres), "{text}");
+    }
+    assert_eq!(figure("36258.25 in2", Units::Customary), None, "no whole square inches");
+    assert_eq!(figure("-36258 in2", Units::Customary), None);
+}
+
 /// 333 cm³ are 20.32092… in³: NIST SP 811 (2008), B.8.
 #[test]
 fn a_volume_is_shown_as_a_person_would_write_it() {
@@ -276,6 +298,20 @@ proptest! {
         for units in [Units::Customary, Units::Metric] {
             prop_assert_eq!(Area::read(&area.exact(), units), Ok(area));
         }
+    }
+
+    #[test]
+    fn the_figure_of_an_area_gives_it_back(wide in 0..=4 * 63_360_i64, high in 0..=4 * 63_360_i64) {
+        // Quarters of an inch.
+        let side = |quarters: i64| Length::inches(quarters, 4);
+        let area = Area::of(side(wide), side(high));
+        for units in [Units::Customary, Units::Metric] {
+            if let Some(figure) = area.figure(units) {
+                prop_assert_eq!(Area::read(&figure, units), Ok(area), "{}", figure);
+            }
+        }
+        let whole = Area::of(Length::inches(wide, 1), Length::inches(high, 1));
+        prop_assert!(whole.figure(Units::Customary).is_some() || whole > Area::MAX);
     }
 
     #[test]
