@@ -12,8 +12,9 @@ use crate::later::later;
 use crate::signal::{Memo, RwSignal};
 use crate::{route, speech, words as w, works};
 use ledgerboard_core::job::buying::{
-    About, Bought, Buying, COUNTED, LEFT_OUT, Line, Share, bought_before, buying, csv, left_out,
-    list, read_like, read_price, reason, said_of, uncounted, warnings,
+    About, Bought, Buying, COUNTED, LEFT_OUT, Line, Share, bought_before, buying, csv, in_field,
+    is_unread, left_out, list, read_like, read_price, reason, said_of, typed_in, uncounted,
+    warnings,
 };
 use ledgerboard_core::job::{Edit, Job, LONGEST_JOT};
 use ledgerboard_core::measure::Measure;
@@ -321,12 +322,18 @@ fn need(line: &Line) -> Text {
 }
 
 fn folded(page: Page, key: String, material: String, need: impl Fn() -> String + 'static) -> El {
-    let open = RwSignal::new(false);
+    // What can't be read is in sight.
+    let own = [About::Pack, About::Price, About::Spare];
+    let is_unread = page.job().is_some_and(|job| {
+        page.is_own && own.into_iter().any(|about| is_unread(&job, about, &material))
+    });
+    let open = RwSignal::new(is_unread);
     // On paper there is nothing to open.
     let of = key.clone();
     let bare = flag(move || page.line(&of, Line::is_as_needed).unwrap_or_default());
     let summary = el("summary").class_when("screen-only", move || bare.get()).text_live(need);
     let details = el("details").with(summary);
+    let details = if is_unread { details.attr("open", "") } else { details };
     let node = details.node().clone();
     let inside = move || {
         let shares = {
@@ -390,7 +397,7 @@ fn share(page: Page, job: &Job, material: &str, share: &Share) -> El {
         .with(button)
 }
 
-/// A field of a person's own; what can't be read is said under it and kept nowhere.
+/// A field of a person's own; what can't be read is said under it, and kept beside what counts.
 fn field(
     page: Page,
     about: About<'static>,
@@ -400,18 +407,19 @@ fn field(
     wrong: impl Fn(&str) -> Option<Text> + Copy + Send + Sync + 'static,
 ) -> El {
     let key = StoredValue::new(key.to_owned());
-    let said =
-        page.job().map(|job| key.with_value(|key| job.jotted(&said_of(about, key)).to_owned()));
-    let text = RwSignal::new(said.unwrap_or_default());
-    let fault = RwSignal::new(None::<Text>);
+    let said = page.job().map(|job| key.with_value(|key| in_field(&job, about, key).to_owned()));
+    let said = said.unwrap_or_default();
+    let wrong = move |typed: &str| Some(typed.trim()).filter(|it| !it.is_empty()).and_then(wrong);
+    // What could not be read at the last visit says so at this one.
+    let fault = RwSignal::new(wrong(&said));
+    let text = RwSignal::new(said);
     let soon = later(move |_| {
         let (Some(typed), Some(key)) = (text.try_get_untracked(), key.try_get_value()) else {
             return;
         };
-        let typed = typed.trim();
-        let wrong = Some(typed).filter(|it| !it.is_empty()).and_then(wrong);
-        if wrong.is_none() {
-            page.note(about, &key, typed.to_owned());
+        let wrong = wrong(&typed);
+        if let Some(job) = page.job() {
+            page.edit(typed_in(&job, about, &key, typed.trim(), wrong.is_none()));
         }
         fault.set(wrong);
     });

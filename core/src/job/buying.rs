@@ -4,6 +4,7 @@
 //! What a person decides stands in the job's own words ([`super::Jot`]): how much to spare, what a
 //! package holds, what it costs, what is there already, and what isn't to be counted.
 
+use super::edit::Edit;
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::Survey;
@@ -168,9 +169,9 @@ pub struct Buying {
     pub waiting: Vec<String>,
     /// Titles of marks that count here, with fields that are still the sample's.
     pub sampled: Vec<String>,
-}
     /// Titles of other marks that count here and take values from some with such fields.
     pub on_samples: Vec<String>,
+}
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
 /// keeps it.
@@ -184,6 +185,39 @@ pub fn said_of(what: About, key: &str) -> String {
         About::Share(mark) => return ["share ", mark, " ", key].concat(),
     };
     [about, key].concat()
+}
+
+/// The name under which a job keeps what was typed of a material and can't be read.
+fn typed_of(what: About<'_>, key: &str) -> String {
+    ["typed ", &said_of(what, key)].concat()
+}
+
+/// What stands in the field of what a person says of a material: what was typed there last, though
+/// nobody can read it.
+pub fn in_field<'a>(job: &'a Job, what: About<'_>, key: &str) -> &'a str {
+    match job.jotted(&typed_of(what, key)) {
+        "" => job.jotted(&said_of(what, key)),
+        typed => typed,
+    }
+}
+
+/// Whether something that can't be read stands there.
+pub fn is_unread(job: &Job, what: About<'_>, key: &str) -> bool {
+    !job.jotted(&typed_of(what, key)).is_empty()
+}
+
+/// The edit that keeps what was typed there: as what a person says or, where that can't be read, beside
+/// what they said before, which goes on to count.
+pub fn typed_in(job: &Job, what: About<'_>, key: &str, typed: &str, is_read: bool) -> Edit {
+    let says = typed.to_owned();
+    if !is_read {
+        return Edit::Jot { key: typed_of(what, key), says };
+    }
+    let mut edits = vec![Edit::Jot { key: said_of(what, key), says }];
+    if is_unread(job, what, key) {
+        edits.push(Edit::Jot { key: typed_of(what, key), says: String::new() });
+    }
+    Edit::Several(edits)
 }
 
 /// What a person may say of a material.
@@ -217,6 +251,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         held: Vec::new(),
         waiting: Vec::new(),
         sampled: Vec::new(),
+        on_samples: Vec::new(),
     };
     let mut plans = plans(job, survey);
     for mark in &job.marks {
@@ -252,7 +287,6 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 counted,
                 counts,
                 is_held: worked.standing.is_held(),
-        on_samples: Vec::new(),
                 waits,
             };
             add(&mut all.lines, material, trade, share);
@@ -381,6 +415,7 @@ pub fn warnings(buying: &Buying) -> Vec<Text> {
     let names = |all: &[String]| Some(all.join(", ")).filter(|all| !all.is_empty());
     let waits = names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it));
     let sampled = names(&buying.sampled).map(|it| say!(w::BUY_SAMPLED, it));
+    let on_samples = names(&buying.on_samples).map(|it| say!(w::BUY_TAKES_SAMPLE, it));
     let by_the_foot = buying.lines.iter().filter(|line| line.is_counted()).filter(|line| {
         let rolls = line.key.strip_prefix("cable ").map(|kind| ["cable-roll ", kind, " "].concat());
         let is_roll = |rolls: &str| buying.lines.iter().any(|it| it.key.starts_with(rolls));
@@ -415,7 +450,6 @@ pub fn left_out(job: &Job, buying: &Buying, voice: Voice) -> Option<Text> {
     let lines = buying.lines.iter().filter(|line| !line.is_counted());
     let names = lines.map(of).collect::<Vec<_>>().join(", ");
     (!names.is_empty()).then(|| say!(w::BUY_UNCOUNTED, names))
-    let on_samples = names(&buying.on_samples).map(|it| say!(w::BUY_TAKES_SAMPLE, it));
 }
 
 /// Why nothing of a share counts, in short.

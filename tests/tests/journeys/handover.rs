@@ -76,6 +76,16 @@ async fn an_owners_change_asks_for_more_than_was_bought() {
         page.sees(saying("“18.450” could mean thousands or cents. Write 18450 or 18.45.")).await;
         page.sees(saying("Still to buy $0.30, 2 lines without a price")).await;
 
+        // At the next visit it still stands there, in sight, with its message.
+        open_job(page).await;
+        page.tap(saying("What to buy")).await;
+        page.reads("[id='price staple']", "18.450").await;
+        page.sees(saying("“18.450” could mean thousands or cents. Write 18450 or 18.45.")).await;
+        page.sees(saying("Still to buy $0.30, 2 lines without a price")).await;
+        page.reload().await;
+        page.reads("[id='price staple']", "18.450").await;
+        page.screenshot("buy-unread-price").await;
+
         // Nothing asks for the staples any more: what was bought is told until it is unticked, and
         // after that until the page is left, so that a tap by mistake is taken back by another.
         page.tap(".buy:first-child .shares button").await;

@@ -1,7 +1,7 @@
 use super::*;
 use crate::catalog;
 use crate::job::samples::stamp;
-use crate::job::{Edit, Mark, Tie, apply};
+use crate::job::{Edit, Mark, Tie, apply, record};
 use crate::wire::Node;
 use crate::words::{Language, Voice};
 use proptest::prelude::*;
@@ -285,6 +285,40 @@ proptest! {
             prop_assert!(next.in_all.raw() >= line.in_all.raw());
         }
     }
+}
+
+/// What nobody can read stays in its field, and what was said before goes on to count.
+#[test]
+fn a_price_that_can_not_be_read_is_kept_beside_the_one_that_counts() {
+    let mut job = job(vec![mark("cable-securing", RUN, 1)]);
+    let field = |job: &Job| in_field(job, About::Price, "staple").to_owned();
+    let type_in = |job: &mut Job, typed: &str| {
+        let is_read = typed.is_empty() || read_price(typed).is_ok();
+        let edit = typed_in(job, About::Price, "staple", typed, is_read);
+        apply(job, edit, &stamp(50)).unwrap()
+    };
+    let price = |job: &Job| line(job, "staple").price.map(|price| price.exact());
+    assert_eq!((field(&job), price(&job)), (String::new(), None));
+    type_in(&mut job, "cheap");
+    assert_eq!((&*field(&job), price(&job)), ("cheap", None));
+    type_in(&mut job, "18.49");
+    assert_eq!((&*field(&job), price(&job)), ("18.49", Some("18.49 $".into())));
+    assert!(!is_unread(&job, About::Price, "staple"));
+    let before = bought(&job);
+    let undo = type_in(&mut job, "12 or so");
+    assert_eq!(field(&job), "12 or so");
+    assert!(is_unread(&job, About::Price, "staple"));
+    assert!(!is_unread(&job, About::Pack, "staple"));
+    assert_eq!(bought(&job), before, "what was said before counts");
+    // Kept with the job.
+    let head = record::Head::new(1, "phone", 0);
+    let (_, kept) = record::read(&record::write(&job, &head)).unwrap();
+    assert_eq!(field(&kept), "12 or so");
+    apply(&mut job, undo, &stamp(51)).unwrap();
+    assert_eq!(field(&job), "18.49");
+    type_in(&mut job, "12 or so");
+    type_in(&mut job, "");
+    assert_eq!((field(&job), price(&job)), (String::new(), None));
 }
 
 /// Three at $18.49 are $55.47, on the line, in the text and in the table.
