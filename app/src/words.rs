@@ -119,7 +119,7 @@ words! {
     LEFT_ALONE = "{0} has nothing for these, left as they were: {1}.", es "{0} no trae estos datos, quedaron como estaban: {1}.";
     TAKE_WHOLE = "Take all of {0}", es "Tomar todo: {0}";
     TAKE_FROM = "Take from the job", es "Tomar del trabajo";
-    TAKE_FROM_OF = "Take {0} from another number of the job", es "Tomar {0} de otro número del trabajo";
+    TAKE_FROM_OF = "Take from the job: {0}", es "Tomar del trabajo: {0}";
     TAKEN_FROM = "From {0}", es "De {0}";
     SOURCE_GONE = "a number that is no longer here", es "un número que ya no está aquí";
     LINK_CUT = "Typed over: no longer taken from {0}.", es "Se escribió encima: ya no se toma de {0}.";

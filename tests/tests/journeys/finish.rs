@@ -24,7 +24,7 @@ async fn a_scraped_ceiling_is_skimmed_and_dries() {
 
         page.goto("#/drying").await;
         page.reads(ANSWER, "≈ 16.6 h").await;
-        page.tap("[aria-label^='Take Compound put on']").await;
+        page.tap("[aria-label^='Take from the job: Compound put on']").await;
         page.tap(saying("Den: One coat, wet, on the surface")).await;
         page.enter(field("temperature"), "60").await;
         page.enter(field("humidity"), "70").await;

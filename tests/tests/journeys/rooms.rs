@@ -61,7 +61,7 @@ async fn one_wall_changed_is_followed_to_the_number_that_took_it() {
         page.tap(saying("Done")).await;
 
         page.goto("#/cable-securing").await;
-        page.tap("[aria-label^='Take Run']").await;
+        page.tap("[aria-label^='Take from the job: Run']").await;
         page.tap(saying("Den: Wall 1")).await;
         page.reads(field("run"), "16 ft").await;
         page.has_focus(field("run")).await;
@@ -123,12 +123,12 @@ async fn a_number_that_would_depend_on_itself_is_not_offered() {
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "First run").await;
         page.tap(saying("Done")).await;
-        page.misses("[aria-label^='Take Run']").await;
+        page.misses("[aria-label^='Take from the job: Run']").await;
         page.goto("#/cable-securing").await;
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Second run").await;
         page.tap(saying("Done")).await;
-        page.tap("[aria-label^='Take Staples']").await;
+        page.tap("[aria-label^='Take from the job: Staples']").await;
         page.sees(saying("First run: Evenly apart")).await;
         page.misses(saying("Second run: Evenly apart")).await;
     })
