@@ -379,3 +379,11 @@ fn bounds(kind: Kind) -> Option<(i128, i128)> {
         _ => None,
     }
 }
+
+/// A wall whose openings leave a sliver of board beside many other lengths: found by drawing inputs.
+#[test]
+fn a_wall_of_many_lengths_and_a_sliver_is_answered() {
+    let line = r#"{"calculator":"boards","input":{"of":"wall","wall":"14524.071105 mm","high":"3 ft 6-7/16 in","gap":"10-11/16 in","openings":[{"from":"1048.834613 mm","wide":"4495.275652 mm","sill":"273.548367 mm","high":"187.652215 mm"}],"run":"square","spacing":"16 in","first":"3 ft 3-11/16 in","panel":"1/4","board":"both","stock":{"l8":"yes","l9":"yes","l10":"yes","l12":"yes","l14":"yes"},"least":"1312.029593 mm","spare":15,"want":"light"}}"#;
+    let answer: serde_json::Value = serde_json::from_str(&catalog::answer_line(line)).unwrap();
+    assert!(answer["sheet"]["answer"]["exact"].is_string(), "{answer}");
+}

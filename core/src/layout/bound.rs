@@ -13,7 +13,7 @@ use super::ways::{LEVELS, Ways};
 const MOST_SUMS: usize = 3000;
 /// A board weighs so much, in whole numbers.
 const WHOLE: f64 = 1_000_000_000.0;
-/// Parts of a board where they are rounded.
+/// Parts of a board where they are rounded, or more if the shortest length needs them.
 const PARTS: i64 = 1024;
 
 /// All that can be left of a board, and what can be cut from that.
@@ -27,9 +27,14 @@ impl Cutting {
     /// Of boards of one width: `lengths` has those alone, with their numbers.
     pub(super) fn new(stock: i64, lengths: &[(usize, i64)]) -> Self {
         Self::of(stock, lengths).unwrap_or_else(|| {
-            let part = |it: &(usize, i64)| (it.0, it.1 * PARTS / stock);
-            let parts: Vec<(usize, i64)> = lengths.iter().map(part).collect();
-            Self::of(PARTS, &parts).unwrap_or(Self { on: Vec::new() })
+            // A length of no part could be cut without end: a board too fine for it proves nothing.
+            let shortest = lengths.iter().map(|it| it.1).min().unwrap_or(1);
+            let parts = PARTS.max((stock + shortest - 1) / shortest);
+            let part = |it: &(usize, i64)| (it.0, it.1 * parts / stock);
+            let rounded: Vec<(usize, i64)> = lengths.iter().map(part).collect();
+            let is_fine = parts >= MOST_SUMS as i64;
+            let of = if is_fine { None } else { Self::of(parts, &rounded) };
+            of.unwrap_or(Self { on: Vec::new() })
         })
     }
 
@@ -78,7 +83,7 @@ impl Cutting {
     }
 
     /// The most that can be got out of a board, and by which lengths.
-    fn most(&self, weights: &[f64]) -> (f64, Vec<usize>) {
+    pub(super) fn most(&self, weights: &[f64]) -> (f64, Vec<usize>) {
         let mut most: Vec<(f64, Option<(usize, usize)>)> = Vec::with_capacity(self.on.len());
         for cuts in &self.on {
             let mut best = (0.0, None);

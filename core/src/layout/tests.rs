@@ -301,3 +301,23 @@ fn lengths_with_too_many_sums_are_rounded_to_a_weaker_bound() {
     let prices = Prices::new(1_920_000, &lengths, &[0; 40]);
     assert!(prices.proves == 0.0 && cutting.sums() <= 3000);
 }
+
+/// A sliver beside many lengths: it takes a part of the board, or nothing is proven.
+#[test]
+fn a_length_that_rounds_to_nothing_proves_nothing() {
+    let stock = 1_920_000;
+    for sliver in [1, 600, 1000, 1874, 1875] {
+        let long = (0..40).map(|at| 240_000 + at * at * 1371);
+        let lengths: Vec<i64> = long.chain([sliver]).collect();
+        let numbered: Vec<(usize, i64)> = lengths.iter().copied().enumerate().collect();
+        let cutting = Cutting::new(stock, &numbered);
+        assert!(cutting.sums() <= 3000, "{sliver}");
+        // By its weight alone, no board proves more of it than go on one.
+        let mut weights = vec![0.0; 40];
+        weights.push(1.0);
+        let most = cutting.most(&weights).0;
+        let fit = (stock / sliver) as f64;
+        assert!(most == 0.0 || most >= fit, "{sliver}: {most} of {fit}");
+        assert_eq!(most == 0.0, sliver < 641, "{sliver}");
+    }
+}
