@@ -89,16 +89,12 @@ const ALSO: &[(&str, &str)] = &[
     ("change-order", "price bid extra cost labor markup precio cotización costo mano obra"),
 ];
 
-/// Where a word was found: what is compared first stands first.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-enum Place {
-    Name,
-    Also,
-    About,
-    Field,
-    /// In one of the first three, with one slip in it.
-    Slip,
-}
+/// How many of the words were found where, from what counts most against a calculator to what
+/// counts least: with a slip in it, in a field, in what it says of itself, in what crews call it.
+type Rank = [usize; 4];
+
+const SLIP: usize = 0;
+const FIELD: usize = 1;
 
 /// The calculators that have every word of `typed` in their name, in what crews call it, in what they
 /// say of themselves, or in the name of a field, in English or in Spanish. A word that begins with
@@ -111,61 +107,64 @@ pub fn find_calculators(typed: &str) -> Vec<&'static Entry> {
     if words.is_empty() {
         return Vec::new();
     }
-    let mut found: Vec<(Vec<Place>, &'static Entry)> = Vec::new();
+    let mut found = Vec::new();
+    let mut ranks: Vec<Rank> = Vec::new();
     for entry in catalog::ALL {
-        let Some(mut places) = places(entry, &words) else { continue };
-        // The word that stands farthest down counts most.
-        places.sort_unstable_by(|one, other| other.cmp(one));
-        found.push((places, entry));
+        let Some(rank) = rank(entry, &words) else { continue };
+        let place = ranks.partition_point(|other| *other <= rank);
+        ranks.insert(place, rank);
+        found.insert(place, entry);
     }
-    found.sort_by(|(one, _), (other, _)| one.cmp(other));
-    found.into_iter().map(|(_, entry)| entry).collect()
+    found
 }
 
-/// Where each of the words stands; none where one stands nowhere.
-fn places(entry: &Entry, words: &[&str]) -> Option<Vec<Place>> {
+/// Where the words stand; none where one stands nowhere.
+fn rank(entry: &Entry, words: &[&str]) -> Option<Rank> {
     let also = ALSO.iter().find(|(id, _)| *id == entry.id).map_or("", |(_, also)| also);
-    let texts = [both(entry.name), plain(also), both(entry.about)];
-    // Read only where a word stands nowhere above.
+    // The last is the name: a word there counts against nothing.
+    let texts = [both(entry.about), plain(also), both(entry.name)];
+    // Read only where a word stands nowhere else.
     let mut fields = None;
-    let place = |word: &&str| {
+    let mut rank = Rank::default();
+    for word in words {
         let one = word.strip_suffix('s').unwrap_or(word);
         let begins = |text: &String| split(text).any(|it| it.starts_with(word) || it == one);
-        if let Some(at) = texts.iter().position(begins) {
-            return [Place::Name, Place::Also, Place::About].get(at).copied();
-        }
-        let fields = fields.get_or_insert_with(|| {
-            let mut labels = String::new();
-            add_labels(&mut labels, entry.rows);
-            labels
-        });
-        if begins(fields) {
-            return Some(Place::Field);
-        }
         let has = |text: &String| split(text).any(|it| is_slip_of(word, it));
-        texts.iter().any(has).then_some(Place::Slip)
-    };
-    words.iter().map(place).collect()
+        let place = match texts.iter().rposition(begins) {
+            Some(at) => FIELD + 1 + at,
+            None if begins(fields.get_or_insert_with(|| labels(entry.rows))) => FIELD,
+            None if texts.iter().any(has) => SLIP,
+            None => return None,
+        };
+        if let Some(count) = rank.get_mut(place) {
+            *count += 1;
+        }
+    }
+    Some(rank)
 }
 
 fn both(phrase: &Phrase) -> String {
     plain(&[phrase.en, " ", phrase.es].concat())
 }
 
-fn add_labels(labels: &mut String, rows: &[Row]) {
+fn labels(rows: &[Row]) -> String {
+    let mut all = String::new();
     for row in rows {
-        labels.push_str(&both(row.label));
-        labels.push(' ');
+        all.push_str(&both(row.label));
+        all.push(' ');
         match row.kind {
-            Kind::Group(rows) => add_labels(labels, rows),
-            Kind::List(item) => add_labels(labels, item.rows),
+            Kind::Group(rows) => all.push_str(&labels(rows)),
+            Kind::List(item) => all.push_str(&labels(item.rows)),
             _ => {}
         }
     }
+    all
 }
 
 fn split(text: &str) -> impl Iterator<Item = &str> {
-    text.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty())
+    // The library's table of letters is larger than all of this.
+    let is_letter = |letter: char| letter.is_ascii_alphanumeric() || !letter.is_ascii();
+    text.split(move |letter| !is_letter(letter)).filter(|word| !word.is_empty())
 }
 
 #[cfg(test)]
