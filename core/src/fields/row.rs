@@ -41,6 +41,8 @@ pub struct Row {
     pub several: bool,
     /// Of a day: it can't be yet to come.
     pub past: bool,
+    /// Known of the house at hand alone.
+    pub measured: bool,
 }
 
 /// A row with its words; the form gives it its key.
@@ -61,6 +63,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         names: &[],
         several: false,
         past: false,
+        measured: false,
     }
 }
 
@@ -141,6 +144,18 @@ impl Row {
     pub const fn past(self) -> Self {
         assert!(matches!(self.kind, Kind::Day), "only a day can be past");
         Self { past: true, ..self }
+    }
+
+    /// Known of the house at hand alone, and a text that is acted on: until a person types it, a
+    /// usual value that stands there is the sample's.
+    pub const fn measured(self) -> Self {
+        Self { measured: true, ..self }
+    }
+
+    /// Whether what stands there is of the house at hand alone, as all is that a room or another number
+    /// knows.
+    pub fn is_of_the_house(&self) -> bool {
+        self.measured || !self.room.is_empty()
     }
 
     /// Kept out of addresses, with all that is under it.

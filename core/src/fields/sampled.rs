@@ -7,8 +7,9 @@ use super::row::{Kind, Row};
 use crate::measure::Units;
 use crate::wire::Node;
 
-/// The paths of what a sample fills and a blank question doesn't, as long as `draft` says the same
-/// there, however it is written. A name and a day are no measure.
+/// The paths of what a sample fills and a blank question doesn't, and of what is known of the house at
+/// hand alone, as long as `draft` says the same there, however it is written. A name and a day are no
+/// measure.
 pub fn of_sample(
     rows: &[Row],
     (draft, units): (&Node, Units),
@@ -26,7 +27,8 @@ fn look(rows: &[Row], at: [&Node; 3], units: Units, path: &str, found: &mut Vec<
         let path = if path.is_empty() { row.key.to_owned() } else { [path, row.key].join(".") };
         let [draft, sample, blank] = at.map(|node| node.get(row.key).unwrap_or(NOTHING));
         match row.kind {
-            Kind::Text(_) | Kind::Day => {}
+            Kind::Text(_) if !row.measured => {}
+            Kind::Day => {}
             Kind::Group(rows) => look(rows, [draft, sample, blank], units, &path, found),
             Kind::List(item) => {
                 let fresh = (item.blank)();
@@ -37,7 +39,8 @@ fn look(rows: &[Row], at: [&Node; 3], units: Units, path: &str, found: &mut Vec<
                 }
             }
             _ if says_same(row, (draft, units), sample)
-                && !says_same(row, (blank, UNITS), sample) =>
+                && (row.is_of_the_house() && sample.leaf().is_some_and(|it| !it.is_empty())
+                    || !says_same(row, (blank, UNITS), sample)) =>
             {
                 found.push(path);
             }

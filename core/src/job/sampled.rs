@@ -114,6 +114,8 @@ mod tests {
     use super::super::samples::{job, mark, stamp};
     use super::super::{Job, Mark, Tie, apply, hand_over};
     use super::told_sources;
+    use crate::catalog;
+    use crate::measure::Units;
     use proptest::collection::vec;
     use proptest::prelude::*;
 
@@ -138,6 +140,28 @@ mod tests {
         apply(&mut job, note, &stamp(13)).unwrap();
         assert!(many.starts_with(&job.still_sample(&id)));
         assert!(job.still_sample(&id).len() > 30);
+    }
+
+    /// A usual value is nobody's house: not a ceiling of 8 ft, nor whom to call.
+    #[test]
+    fn what_is_known_of_the_house_alone_counts_where_a_usual_value_stands() {
+        for (id, paths) in [
+            ("room-air", &["load", "floor", "height"][..]),
+            ("rough-in", &["high"]),
+            ("stripping", &["height"]),
+            ("drying", &["temperature", "humidity", "thick"]),
+            ("off-tonight", &["off.0.off_time", "off.0.back_time", "off.0.who"]),
+        ] {
+            let entry = catalog::find(id).expect("ours");
+            let told = entry.of_sample(&entry.sample(), Units::Customary);
+            for path in paths {
+                assert!(told.iter().any(|it| it == path), "{id}: {path} in {told:?}");
+            }
+        }
+        // What is a habit of the trade stands as it is.
+        let entry = catalog::find("rough-in").expect("ours");
+        let told = entry.of_sample(&entry.sample(), Units::Customary);
+        assert!(!told.iter().any(|it| it == "above" || it == "loss"), "{told:?}");
     }
 
     #[test]

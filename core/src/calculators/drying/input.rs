@@ -124,14 +124,14 @@ form! {
         /// What hardens.
         mud: Mud, row(&w::MUD, &w::MUD_HINT, Kind::Choice(Mud::PICKS));
         /// How warm the room is.
-        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100);
+        temperature: Measure = degrees(70), warm(&w::TEMPERATURE, 32, 100).measured();
         /// How humid it is.
-        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::HUMIDITY_HINT, WETTEST, &w::WHY_WET).when(DRIES);
+        humidity: Measure = percent(50), humid(&w::HUMIDITY, &w::HUMIDITY_HINT, WETTEST, &w::WHY_WET).when(DRIES).measured();
         /// The wet coat.
         thick: Length = Length::inches(1, 16), row(&w::THICK, &w::THICK_HINT, Kind::Length(Span {
             least: Length::inches(1, 128), most: Length::inches(1, 1), why: &w::WHY_THICK,
             common: &[Length::inches(1, 32), Length::inches(1, 16), Length::inches(1, 8)], optional: false,
-        })).when(DRIES);
+        })).when(DRIES).measured();
         /// Since it went on.
         spells: Vec<Spell>, row(&w::SPELLS, &w::SPELLS_HINT, Kind::List(&SPELLS)).when(DRIES);
         /// What it is like outside is known.

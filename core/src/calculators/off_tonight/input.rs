@@ -72,13 +72,13 @@ form! {
         /// From which day.
         off_day: Option<Day>, row(&w::OFF_DAY, &w::OFF_DAY_HINT, Kind::Day);
         /// At what time.
-        off_time: String, row(&w::OFF_TIME, &w::TIME_HINT, TIME).foremost(|_| true);
+        off_time: String, row(&w::OFF_TIME, &w::TIME_HINT, TIME).foremost(|_| true).measured();
         /// Back on which day.
         back_day: Option<Day>, row(&w::BACK_DAY, &w::BACK_DAY_HINT, Kind::Day);
         /// By what time.
-        back_time: String, row(&w::BACK_TIME, &w::NOTHING, TIME).foremost(|_| true);
+        back_time: String, row(&w::BACK_TIME, &w::NOTHING, TIME).foremost(|_| true).measured();
         /// Who turns it on, and whom to call.
-        who: String, row(&w::WHO, &w::NOTHING, Kind::Text(60));
+        who: String, row(&w::WHO, &w::NOTHING, Kind::Text(60)).measured();
         /// Who lives by it.
         medical: Medical, row(&w::MEDICAL, &w::NOTHING, Kind::Choice(Medical::PICKS)).when(POWER);
         /// What it keeps cold.

@@ -73,7 +73,7 @@ form! {
         /// What they are.
         wall: Wall, row(&w::WALL, &w::NOTHING, Kind::Choice(Wall::PICKS));
         /// Room against outdoors.
-        outside: Measure = Measure::whole(&DEGREES, 60), measure(&w::OUTSIDE, &w::OUTSIDE_HINT, &DEGREES, [100, 15_000], &w::WHY_OUTSIDE);
+        outside: Measure = Measure::whole(&DEGREES, 60), measure(&w::OUTSIDE, &w::OUTSIDE_HINT, &DEGREES, [100, 15_000], &w::WHY_OUTSIDE).measured();
         /// Changes by leaks.
         leaks: Measure = Measure::hundredths(&PER_HOUR, 50), measure(&w::LEAKS, &w::LEAKS_HINT, &PER_HOUR, [0, 500], &w::WHY_LEAKS);
         /// Supply against room, cooling.

@@ -70,7 +70,7 @@ form! {
         /// How its heat is known.
         by: By, row(&w::BY, &w::BY_HINT, Kind::Choice(By::PICKS));
         /// Its sensible load.
-        load: Measure = Measure::whole(&BTUH, 3000), row(&w::LOAD, &w::LOAD_HINT, measure(&BTUH, [1_000, 10_000_000], &w::WHY_LOAD, false)).when(When::Is("by", &["load"]));
+        load: Measure = Measure::whole(&BTUH, 3000), row(&w::LOAD, &w::LOAD_HINT, measure(&BTUH, [1_000, 10_000_000], &w::WHY_LOAD, false)).when(When::Is("by", &["load"])).measured();
         /// Supply against room.
         difference: Measure = Measure::whole(&DEGREES, 20), row(&w::DIFFERENCE, &w::DIFFERENCE_HINT, measure(&DEGREES, [100, 10_000], &w::WHY_DIFFERENCE, false)).when(When::Is("by", &["load"]));
         /// Supply against room, heating, of a rough reckoning.
@@ -88,7 +88,7 @@ form! {
             least: FOOT, most: FOOT.times(100_000), why: &w::WHY_FLOOR, common: &[], optional: true,
         })).of_room("volume");
         /// Room against outdoors.
-        outside: Measure = Measure::whole(&DEGREES, 60), rough(&w::OUTSIDE, &w::OUTSIDE_HINT, measure(&DEGREES, [100, 15_000], &w::WHY_OUTSIDE, false));
+        outside: Measure = Measure::whole(&DEGREES, 60), rough(&w::OUTSIDE, &w::OUTSIDE_HINT, measure(&DEGREES, [100, 15_000], &w::WHY_OUTSIDE, false)).measured();
         /// Outside walls, end to end.
         run: Length, rough(&w::RUN, &w::NOTHING, length(2400, &w::WHY_RUN)).of_room("outside-walls");
         /// What they are.

@@ -104,9 +104,9 @@ form! {
         /// On them, on a square foot; empty isn't known.
         insulation: Option<Measure> = Some(BATT), load(&w::INSULATION, &w::INSULATION_HINT);
         /// While compound dries.
-        temperature: Measure = Measure::whole(&FAHRENHEIT, 70), measure(&w::TEMPERATURE, &FAHRENHEIT, [32, 100], false);
+        temperature: Measure = Measure::whole(&FAHRENHEIT, 70), measure(&w::TEMPERATURE, &FAHRENHEIT, [32, 100], false).measured();
         /// While compound dries.
-        humidity: Measure = Measure::whole(&PERCENT, 50), measure(&w::HUMIDITY, &PERCENT, [0, WETTEST], false);
+        humidity: Measure = Measure::whole(&PERCENT, 50), measure(&w::HUMIDITY, &PERCENT, [0, WETTEST], false).measured();
         /// A load weighs at most.
         carries: Measure = Measure::whole(&WEIGHT, 1_000), measure(&w::CARRIES, &WEIGHT, [50, 40_000], false);
         /// A load holds at most.
