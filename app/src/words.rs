@@ -295,6 +295,7 @@ words! {
     NEW_JOB = "New job", es "Trabajo nuevo";
     BACK_TO = "Back to {0}", es "Volver a {0}";
     TAKE_ALONG = "Take “{0}” along", es "Llevar «{0}»";
+    TAKE_OUT_OF = "Move “{0}” here, out of {1}", es "Pasar «{0}» aquí, fuera de {1}";
     JOB_NAME = "Name", es "Nombre";
     JOB_PLACE = "Place, way in, who to call", es "Lugar, cómo entrar, a quién llamar";
     JOB_SAMPLE_HINT = "A street and number, or what the crew calls it.", es "Calle y número, o como le diga la cuadrilla.";

@@ -397,7 +397,7 @@ fn share(page: Page, job: &Job, material: &str, share: &Share) -> El {
         .with(button)
 }
 
-/// A field of a person's own; what can't be read is said under it, and kept beside what counts.
+/// A field of a person's own; what can't be read is said under it, and kept without counting.
 fn field(
     page: Page,
     about: About<'static>,

@@ -98,20 +98,27 @@ pub(crate) fn jobs_page(desk: Desk) -> El {
         let mark = untrack(|| desk.job(&place.job))?.mark(&place.mark)?.clone();
         Some((place, mark))
     });
-    let takes_along = RwSignal::new(true);
+    // A number of a job that somebody named stays there, unless it is said otherwise.
+    let loose = untrack(|| desk.todays_loose_notes());
+    let is_loose = along.as_ref().is_some_and(|(place, _)| loose.as_ref() == Some(&place.job));
+    let takes_along = RwSignal::new(is_loose);
     let back = from.as_ref().map(|from| {
         let address = route::calculator(from.calculator.id);
         let text = speech::say(&say!(w::BACK_TO, from.calculator.name));
         el("p").with(el("a").class("door").attr("href", &address).text(&text))
     });
-    let tick = along.as_ref().map(|(_, mark)| {
+    let tick = along.as_ref().map(|(place, mark)| {
         let tick = el("input")
             .attr("type", "checkbox")
             .id("along")
             .prop_live("checked", move || takes_along.get())
             .on("change", move |event| takes_along.set(event_target_checked(&event)));
         let label = el("label").class("label").attr("for", "along");
-        let label = label.own_text(&speech::say(&say!(w::TAKE_ALONG, &*mark.title)));
+        let says = match untrack(|| desk.job(&place.job)).filter(|_| !is_loose) {
+            Some(job) => say!(w::TAKE_OUT_OF, &*mark.title, job.heading()),
+            None => say!(w::TAKE_ALONG, &*mark.title),
+        };
+        let label = label.own_text(&speech::say(&says));
         el("div").class("field").with(label).with(el("span").class("tick").with(tick))
     });
     let there = move |job: &str| match (&along, &from) {

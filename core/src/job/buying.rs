@@ -206,8 +206,8 @@ pub fn is_unread(job: &Job, what: About<'_>, key: &str) -> bool {
     !job.jotted(&typed_of(what, key)).is_empty()
 }
 
-/// The edit that keeps what was typed there: as what a person says or, where that can't be read, beside
-/// what they said before, which goes on to count.
+/// The edit that keeps what was typed there: as what a person says or, where that can't be read, in the
+/// place of what they said before, which comes back when it is taken back.
 pub fn typed_in(job: &Job, what: About<'_>, key: &str, typed: &str, is_read: bool) -> Edit {
     let says = typed.to_owned();
     if !is_read {
@@ -328,7 +328,8 @@ fn add(lines: &mut Vec<Line>, material: &Material, trade: Trade, share: Share) {
 
 /// What a person said of it, and what it comes to then.
 fn settle(job: &Job, line: &mut Line) {
-    let said = |about, key: &str| job.jotted(&said_of(about, key));
+    // What can't be read counts as nothing said, not as what was said before.
+    let said = |about, key: &str| in_field(job, about, key);
     let percent = |text: &str| {
         let read = Measure::read(text, &PERCENT, Units::Customary).ok();
         read.filter(|it| (0..=MOST_SPARE.millionths()).contains(&it.millionths()))

@@ -170,6 +170,17 @@ async fn a_job_made_from_a_calculator_takes_the_saved_number_along_and_leads_bac
         // Loose notes are offered once, whether or not there are some.
         let loose: usize = page.evaluate("[...document.querySelectorAll('.switch option')].filter((it) => it.textContent.includes('Loose')).length").await;
         assert_eq!(loose, 1);
+        // A number of a job with a name stays there, unless it is said otherwise.
+        page.tap(".mark-line").await;
+        page.choose(".switch", "New job …").await;
+        page.sees(saying("Move “Den switch” here, out of Plum Street 4")).await;
+        page.misses("#along:checked").await;
+        page.enter("#job-name", "Cedar Lane 9").await;
+        page.tap(saying("Make this job")).await;
+        page.reads("h1", "Box fill").await;
+        page.goto("#/jobs").await;
+        page.tap(saying("Plum Street 4")).await;
+        page.reads(".mark-title", "Den switch").await;
     })
     .await;
 }

@@ -1,7 +1,7 @@
 //! What was bought: ticked, told as it stood then, and kept in sight when no number asks for it any
 //! more.
 
-use super::{About, Got, Line, read_price, said_of, times};
+use super::{About, Got, Line, in_field, read_price, said_of, times};
 use crate::job::edit::Edit;
 use crate::job::jot::Jot;
 use crate::job::site::Job;
@@ -69,7 +69,7 @@ pub(super) fn bought(job: &Job, lines: &[Line]) -> Vec<Bought> {
             Some((_, told)) => say!(w::AS_TYPED, told),
             None => say!(w::WHAT_AND_HOW_MUCH, key, amount),
         };
-        let price = read_price(job.jotted(&said_of(About::Price, key))).ok();
+        let price = read_price(in_field(job, About::Price, key)).ok();
         let cost = price.map(|price| times(price, amount));
         Some(Bought { key: key.to_owned(), says, got, cost })
     };
