@@ -228,6 +228,17 @@ pub struct Text {
     pub args: Vec<Arg>,
 }
 
+impl Text {
+    /// Whether it says the same as another, or something of it.
+    pub(crate) fn says_as(&self, other: &Self) -> bool {
+        let is_within = |one: &Self, of: &Self| {
+            of.args.iter().any(|arg| matches!(arg, Arg::Text(text) if text == one))
+        };
+        let has_one = |arg: &Arg| matches!(arg, Arg::Text(text) if is_within(text, other));
+        self == other || is_within(other, self) || self.args.iter().any(has_one)
+    }
+}
+
 impl From<&'static Phrase> for Text {
     fn from(phrase: &'static Phrase) -> Self {
         Self { phrase, args: Vec::new() }

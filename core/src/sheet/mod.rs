@@ -134,6 +134,13 @@ pub const SCREEN_ONLY: &str = "screen-only";
 /// it under the headline.
 pub const FOREMOST: &str = "foremost";
 
+/// The key of a part that names what isn't among the materials, because nobody can say how much of it:
+/// the list to buy names each of its rows, with why.
+pub const UNBOUGHT: &str = "unbought";
+
+/// The key of a check on places that were not given: an owner settles those too.
+pub const UNPLACED: &str = "unplaced";
+
 /// A heading of its own with rows under it: each item's share, what else fits, mends.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Part {
@@ -275,6 +282,17 @@ impl Sheet {
         let worst = self.verdict();
         let lead = self.lead().filter(|lead| lead.verdict == worst);
         lead.or_else(|| self.checks.iter().find(|check| check.verdict == worst))
+    }
+
+    /// Where the sentence under the answer is from: what is to be done next or, without that, what the
+    /// deciding check says. An answer that belongs to a check speaks of it; any other sentence is of the
+    /// check that says the same, and of none where none does.
+    pub fn said_by(&self) -> Option<&'static Source> {
+        let decisive = self.decisive()?;
+        let next = self.next.as_ref().filter(|_| self.lead.is_none());
+        let Some(next) = next else { return Some(decisive.source) };
+        let says = |check: &&Check| check.note.as_ref().is_some_and(|note| next.says_as(note));
+        std::iter::once(decisive).chain(&self.checks).find(says).map(|check| check.source)
     }
 
     /// Every source that the sheet stands on, once each, in the order met.

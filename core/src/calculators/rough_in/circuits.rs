@@ -42,8 +42,11 @@ pub struct Circuit {
     pub load: Measure,
     /// Along all cables whose way is known.
     pub length: Length,
-    /// Where it loses most; none where nothing is fed, a way isn't known, or it closes a loop.
+    /// Where it loses most; none where nothing is fed, where something is unknown, or it closes a loop.
     pub worst: Option<Worst>,
+    /// Cables that keep what it loses from being known: of no length on the way to a load or to nobody
+    /// knows where, or with a load and fed from nowhere.
+    pub unknown: Vec<usize>,
     /// Boxes in a loop, each once, the panel first where it is in it.
     pub looped: Vec<usize>,
     /// Cables that no panel feeds.
@@ -110,6 +113,7 @@ fn circuit(
         load: amperes(0).of_same(load),
         length,
         worst: None,
+        unknown: Vec::new(),
         looped: Vec::new(),
         unfed: 0,
     };
@@ -207,7 +211,11 @@ impl Walk {
         let unfed = circuit.cables.iter().filter(|at| cables[**at].forth.is_none());
         circuit.unfed = unfed.count() as i64;
         if circuit.looped.is_empty() {
-            circuit.worst = self.worst(input, cables);
+            let currents = self.currents(input);
+            circuit.unknown = self.unknown(cables, circuit, &currents);
+            if circuit.unknown.is_empty() {
+                circuit.worst = self.worst(input, cables, &currents);
+            }
         } else {
             // Round a loop nobody can say which way power comes, and all else is fed still.
             circuit.unfed = 0;
@@ -237,8 +245,8 @@ impl Walk {
         all
     }
 
-    fn worst(&self, input: &Input, cables: &[Laid]) -> Option<Worst> {
-        // What each feeds itself, then what those behind it feed.
+    /// What each feeds itself, and what those behind it feed, in millionths of an ampere.
+    fn currents(&self, input: &Input) -> Vec<i64> {
         let own = |each: &Reached| input.cables[each.cable].load.map_or(0, Measure::millionths);
         let mut currents: Vec<i64> = self.reached.iter().map(own).collect();
         for at in (0..currents.len()).rev() {
@@ -246,6 +254,22 @@ impl Walk {
                 currents[before] += currents[at];
             }
         }
+        currents
+    }
+
+    /// Cables without which nobody can say what the circuit loses, in the order of the list.
+    fn unknown(&self, cables: &[Laid], circuit: &Circuit, currents: &[i64]) -> Vec<usize> {
+        let mut is_one = vec![false; cables.len()];
+        for (each, current) in self.reached.iter().zip(currents) {
+            let laid = &cables[each.cable];
+            // Past an end that names no box may be any load of the circuit.
+            let carries = *current > 0 || (laid.lost && circuit.load.millionths() > 0);
+            is_one[each.cable] = carries && (laid.laid.is_none() || !each.fed);
+        }
+        circuit.cables.iter().copied().filter(|at| is_one[*at]).collect()
+    }
+
+    fn worst(&self, input: &Input, cables: &[Laid], currents: &[i64]) -> Option<Worst> {
         // Twice the length that lies × current × resistance, up to each; none where it isn't known.
         let mut lost: Vec<Option<i128>> = Vec::with_capacity(currents.len());
         let mut worst: Option<(i128, usize)> = None;

@@ -34,6 +34,8 @@ pub(super) struct Without {
 pub(super) struct Counted {
     pub(super) input: Input,
     pub(super) without: Without,
+    /// Of each cable, whether one of its ends names no box. What was typed there stands as its end.
+    pub(super) lost: Vec<bool>,
 }
 
 /// What is to be known of a plan's names before anything is counted.
@@ -111,17 +113,20 @@ pub(super) fn counted(input: &Input) -> Option<Counted> {
         of.y = of.y.filter(|_| !y);
         of.high = of.high.filter(|high| of.mount != Mount::Wall || *high <= input.high);
     }
+    let mut lost = Vec::new();
     less.cables.retain_mut(|run| {
         let [from, to] = [&run.from, &run.to].map(|typed| names.is_box(typed));
-        if !from {
+        if !from && to {
             // It takes room where it ends.
-            run.from = std::mem::take(&mut run.to);
-        } else if !to {
-            run.to = String::new();
+            std::mem::swap(&mut run.from, &mut run.to);
         }
-        from || to
+        let is_counted = from || to;
+        if is_counted {
+            lost.push(!from || (!to && !run.to.trim().is_empty()));
+        }
+        is_counted
     });
-    Some(Counted { input: less, without })
+    Some(Counted { input: less, without, lost })
 }
 
 fn keep<T>(items: &mut Vec<T>, own: &[bool]) {

@@ -40,8 +40,10 @@ impl State {
 pub struct Laid {
     /// The box it starts in, by its place in the list.
     pub from: usize,
-    /// The box it ends in; none while that end is coiled.
+    /// The box it ends in; none while that end is coiled, or lost.
     pub to: Option<usize>,
+    /// That end names no box: nobody knows where it goes, so it has no length.
+    pub lost: bool,
     /// Box to box; none where that can't be told.
     pub way: Option<Length>,
     /// With what is given at both ends: as it lies once boxes are wired.
@@ -83,29 +85,29 @@ pub struct Answer {
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
 ///
 /// What can't be counted is left out: a box or a hole without a label of its own, a cable's end that
-/// names no box, a length that can't be read, the height of a box that is over the ceiling and the place
-/// of one that is past the room. The answer is that of the plan
-/// without them.
+/// names no box and its length, a length that can't be read, the height of a box that is over the ceiling
+/// and the place of one that is past the room. The answer is that of the plan without them.
 ///
 /// # Source
 /// NEC 314.16, 334.30, 334.80, 240.4(D), as `rules::electrical` has them.
 pub fn solve(input: &Input, edition: Electrical) -> Answer {
     match counted(input) {
-        None => solve_all(input, edition),
-        Some(counted) => solve_all(&counted.input, edition),
+        None => solve_all(input, &[], edition),
+        Some(counted) => solve_all(&counted.input, &counted.lost, edition),
     }
 }
 
-fn solve_all(input: &Input, edition: Electrical) -> Answer {
+fn solve_all(input: &Input, lost: &[bool], edition: Electrical) -> Answer {
     let boxes = index(&mut input.boxes.iter().map(|it| it.label.as_str()));
     let holes = index(&mut input.holes.iter().map(|it| it.label.as_str()));
     let mut cables = Vec::with_capacity(input.cables.len());
-    for run in &input.cables {
+    for (at, run) in input.cables.iter().enumerate() {
+        let lost = lost.get(at).copied().unwrap_or_default();
         // What counts starts in a box that is there.
         let from = boxes.find(&run.from).unwrap_or_default();
-        let to = if run.to.trim().is_empty() { None } else { boxes.find(&run.to) };
+        let to = if lost || run.to.trim().is_empty() { None } else { boxes.find(&run.to) };
         let (way, laid, cut, circuit, forth) = (None, None, None, None, None);
-        cables.push(Laid { from, to, way, laid, cut, staples: 0, circuit, forth });
+        cables.push(Laid { from, to, lost, way, laid, cut, staples: 0, circuit, forth });
     }
     let boxes = filled(input, &cables, edition);
     for (run, laid) in input.cables.iter().zip(&mut cables) {
@@ -194,6 +196,8 @@ fn measure(input: &Input, run: &Run, laid: &mut Laid, edition: Electrical) {
     let from = &input.boxes[laid.from];
     let to = laid.to.map(|at| &input.boxes[at]);
     laid.way = match &run.length {
+        // What is given at an end hangs on what box it is in.
+        _ if laid.lost => None,
         Typed::Empty => to.and_then(|to| by_places(input, from, to)),
         Typed::Read(length) => Some(*length),
         // It was measured, and places may say something else.

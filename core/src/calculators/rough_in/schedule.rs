@@ -4,8 +4,8 @@
 use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
 use super::holes::long_labels;
-use super::input::{Input, Mount, PlacedBox, Proof, Run, State, What};
-use super::sheet::{fill_order, name_of};
+use super::input::{Cable, Input, Mount, PlacedBox, Proof, Run, State, What};
+use super::sheet::{fill_order, name_of, named};
 use super::shown as s;
 use crate::fields::each_name;
 use crate::measure::time_of_day::told;
@@ -13,20 +13,21 @@ use crate::measure::{Day, Length, Rounding, divide};
 use crate::rules::compare::is_at_most;
 use crate::rules::electrical::voltage_drop::OF_BRANCH;
 use crate::say;
-use crate::sheet::{Part, PartRow, SCREEN_ONLY, Table, TableRow};
+use crate::sheet::{Part, PartRow, SCREEN_ONLY, Table, TableRow, UNBOUGHT};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 /// All of them that have a row.
 pub(super) fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     let mut all = Vec::new();
     let mut part = |key, title, note, rows| Part::add(&mut all, key, title, note, rows);
-    part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input));
+    part(SCREEN_ONLY, &s::TESTED, Some(&s::TESTED_NOTE), tested(input, answer));
     part("boxes", &s::BOXES, None, boxes(input, answer));
     part("places", &s::PLACES, None, places(input));
     part("holes", &s::HOLES, None, holes(input, answer));
     part("labels", &s::LABELS, Some(&s::LABELS_NOTE), labels(input, answer));
     part("circuits", &s::CIRCUITS, None, circuits(input, answer));
     part("rolls", &s::BUYS, Some(&s::BUYS_NOTE), rolls(answer));
+    part(UNBOUGHT, &s::UNBOUGHT, Some(&s::UNBOUGHT_NOTE), unbought(input, answer));
     if !input.cables.is_empty() {
         let at = all.iter().position(|part| part.key == "holes" || part.key == "labels");
         all.insert(at.unwrap_or(all.len()), schedule(input, answer));
@@ -46,15 +47,34 @@ fn typed(text: &str, none: &'static Phrase) -> Arg {
     }
 }
 
-/// For an owner: what a box is for, and where it goes.
+/// For an owner: what a box is for, and where it goes. Where some have a place, those without say so.
 fn places(input: &Input) -> Vec<PartRow> {
     let mut rows = Vec::new();
+    let some_placed = input.boxes.iter().any(is_placed);
     for (at, of) in input.boxes.iter().enumerate().filter(|(_, of)| of.what != What::Panel) {
-        if let Some(place) = told_place(of) {
+        let place = match told_place(of) {
+            Some(high) if some_placed && !is_placed(of) => Some(say!(s::AND, high, &s::NO_PLACE)),
+            None if some_placed => Some((&s::NO_PLACE).into()),
+            told => told,
+        };
+        if let Some(place) = place {
             rows.push(row(called(input, at), place));
         }
     }
     rows
+}
+
+fn is_placed(of: &PlacedBox) -> bool {
+    of.x.is_some() && of.y.is_some()
+}
+
+/// Boxes without a place, where others have one; panels aren't an owner's.
+pub(super) fn unplaced(input: &Input) -> Vec<usize> {
+    if !input.boxes.iter().any(is_placed) {
+        return Vec::new();
+    }
+    let is_one = |of: &PlacedBox| of.what != What::Panel && !is_placed(of);
+    (0..input.boxes.len()).filter(|at| is_one(&input.boxes[*at])).collect()
 }
 
 /// A box by its label, its kind and what it serves.
@@ -111,8 +131,17 @@ pub(super) fn ends(input: &Input, run: &Run, laid: &Laid) -> Text {
     let from = name_of(input, laid.from);
     match (laid.to, run.coiled.trim()) {
         (Some(to), _) => say!(s::TO, from, name_of(input, to)),
+        _ if laid.lost => say!(s::TO, from, lost(run)),
         (None, "") => say!(s::TO_COIL, from),
         (None, coiled) => say!(s::TO_COIL_AT, from, coiled),
+    }
+}
+
+/// An end that names no box, as it was typed.
+fn lost(run: &Run) -> Text {
+    match run.to.trim() {
+        "" => (&s::NO_BOX).into(),
+        typed => say!(s::NO_SUCH_BOX, typed),
     }
 }
 
@@ -187,6 +216,7 @@ fn labels(input: &Input, answer: &Answer) -> Vec<PartRow> {
     let mut rows = Vec::new();
     for (run, laid) in input.cables.iter().zip(&answer.cables) {
         let coiled = || match run.coiled.trim() {
+            _ if laid.lost => lost(run).into(),
             "" => Arg::from(&s::COILED),
             at => say!(s::COILED_AT, at).into(),
         };
@@ -269,6 +299,13 @@ fn circuits(input: &Input, answer: &Answer) -> Vec<PartRow> {
         if share.is_some_and(|share| !is_at_most(share, OF_BRANCH)) {
             value = say!(s::ADVICE_DROP, value);
         }
+        let without = circuit.cables.iter().filter(|at| answer.cables[**at].way.is_none()).count();
+        if without > 0 {
+            value = say!(s::CIRCUIT_WITHOUT, value, without as i64);
+        }
+        if let Some(told) = named(input, answer, &circuit.unknown) {
+            value = say!(s::CIRCUIT_UNKNOWN, value, told);
+        }
         rows.push(row(name, value));
     }
     rows
@@ -330,6 +367,24 @@ fn rolls(answer: &Answer) -> Vec<PartRow> {
     rows
 }
 
+/// Cables that no length is known of: no roll holds them.
+fn unbought(input: &Input, answer: &Answer) -> Vec<PartRow> {
+    let mut rows = Vec::new();
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
+        if laid.cut.is_none() {
+            let name = say!(s::OF_KIND, material(run.cable), ends(input, run, laid));
+            rows.push(row(name, (&s::NO_LENGTH).into()));
+        }
+    }
+    rows
+}
+
+/// What to ask for in a shop.
+pub(super) fn material(kind: Cable) -> Text {
+    let phrase = if kind.power().is_some() { &s::M_CABLE } else { &s::M_SIGNAL };
+    Text { phrase, args: vec![kind.label().into()] }
+}
+
 /// A day, its time where it can be read, and who was there; else as typed.
 fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
     let mut at = day?.exact();
@@ -342,9 +397,9 @@ fn when(day: Option<Day>, time: &str, by: &str) -> Option<Text> {
     })
 }
 
-fn tested(input: &Input) -> Vec<PartRow> {
+fn tested(input: &Input, answer: &Answer) -> Vec<PartRow> {
     let mut rows = Vec::new();
-    for run in &input.cables {
+    for (run, laid) in input.cables.iter().zip(&answer.cables) {
         let Proof { dead, dead_time, dead_by, live, live_time, live_by } = &run.proof;
         let dead = when(*dead, dead_time, dead_by);
         let value = match (dead, when(*live, live_time, live_by)) {
@@ -353,8 +408,11 @@ fn tested(input: &Input) -> Vec<PartRow> {
             (Some(dead), Some(live)) => say!(s::LIVE_ROW, dead, live),
             (None, Some(live)) => say!(s::LIVE_ONLY, live),
         };
-        let to =
-            if run.to.trim().is_empty() { Arg::from(&s::COILED) } else { run.to.trim().into() };
+        let to: Arg = match run.to.trim() {
+            _ if laid.lost => lost(run).into(),
+            "" => (&s::COILED).into(),
+            to => to.into(),
+        };
         rows.push(row(say!(s::TO, run.from.trim(), to), value));
     }
     rows

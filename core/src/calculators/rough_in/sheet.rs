@@ -4,13 +4,14 @@ use super::Calculator;
 use super::circuits::Circuit;
 use super::counted::Without;
 use super::drawing::drawing;
-use super::graph::{Answer, State};
+use super::graph::{Answer, Laid, State};
 use super::holes::Bundle;
-use super::input::{Input, PlacedBox, What};
+use super::input::{Input, PlacedBox, Run, What};
 use super::labels::ordered;
-use super::schedule::{circuits_by_box, ends, far_end, in_all, parts};
+use super::schedule::{circuits_by_box, ends, far_end, in_all, material, parts, unplaced};
 use super::shown as s;
 use super::words::AND_MORE;
+use crate::fields::Typed;
 use crate::measure::unit::{PERCENT, VOLT};
 use crate::measure::{Length, Measure, Volume};
 use crate::rules::compare::{Limit, at_least, at_most, is_at_most, settle, unverified};
@@ -26,7 +27,7 @@ use crate::rules::electrical::voltage_drop::{
     ADVICE, Heat, OF_BRANCH, RESISTANCE, lost, of_cable, resistance,
 };
 use crate::say;
-use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, Verdict};
+use crate::sheet::{Asks, Check, Expr, Figure, Material, Sheet, Source, Step, UNPLACED, Verdict};
 use crate::words::{Amount, Arg, Phrase, Text};
 
 /// Of a plan without what of it isn't counted.
@@ -50,7 +51,7 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: &Without) -> Sheet 
     let tightest = fill_order(answer).first().copied();
     let next = tightest.filter(|at| is_over(&answer.boxes[*at])).and_then(|at| {
         let by = Volume::ZERO.minus(answer.boxes[at].spare()?);
-        Some(say!(s::NEXT_OVER, name_of(input, at), by))
+        Some(over_by(&name_of(input, at), by.into()))
     });
     Sheet {
         headline: Figure { said, ..Figure::new("over", count, over.into()) },
@@ -67,6 +68,10 @@ pub(super) fn sheet(input: &Input, answer: &Answer, without: &Without) -> Sheet 
         cautions: super::RoughIn::cautions(None),
         drawing: drawing(input, answer),
     }
+}
+
+fn over_by(label: &str, by: Amount) -> Text {
+    say!(s::NEXT_OVER, label, by)
 }
 
 /// How much isn't counted, and what it is, kind by kind; none where all is counted.
@@ -171,11 +176,26 @@ fn figures(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Figur
         add("drop", say!(s::DROP_OF, circuit.name.as_str()), worst.volts.into());
         add("share", say!(s::SHARE_OF), worst.share.into());
     }
+    let by_places = |(run, laid): (&Run, &Laid)| run.length == Typed::Empty && laid.way.is_some();
+    if input.cables.iter().zip(&answer.cables).any(by_places) {
+        add("ceiling", (&s::CEILING).into(), input.high.into());
+        add("above", (&s::ABOVE).into(), input.above.into());
+    }
+    let mut unknown = Vec::new();
+    for circuit in &answer.circuits {
+        let told = named(input, answer, &circuit.unknown);
+        unknown.extend(told.map(|told| say!(s::RUN_FEEDS, circuit.name.as_str(), told)));
+    }
+    let count = (unknown.len() as i64).into();
+    if let Some(told) = some_of(unknown) {
+        let figure = Figure::new("loss-unknown", (&s::LOSS_UNKNOWN).into(), count);
+        all.push(Figure { said: Some(told), ..figure });
+    }
     all
 }
 
 /// Cables by their ends, as many as are read at a glance; none of none.
-fn named(input: &Input, answer: &Answer, those: &[usize]) -> Option<Text> {
+pub(super) fn named(input: &Input, answer: &Answer, those: &[usize]) -> Option<Text> {
     some_of(those.iter().map(|at| ends(input, &input.cables[*at], &answer.cables[*at])).collect())
 }
 
@@ -275,10 +295,18 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
         }
     };
     let is_unknown = |at: usize| answer.cables[at].way.is_none();
-    those("lengths", &s::CHECK_LENGTHS, &s::ASK_LENGTHS, &is_unknown);
+    let any_lost = answer.cables.iter().any(|it| it.lost);
+    let why = if any_lost { &s::ASK_LENGTHS_LOST } else { &s::ASK_LENGTHS };
+    those("lengths", &s::CHECK_LENGTHS, why, &is_unknown);
     let is_unnamed =
         |at: usize| input.cables[at].cable.power().is_some() && answer.cables[at].circuit.is_none();
     those("named", &s::CHECK_NAMED, &s::ASK_NAMED, &is_unnamed);
+    let unplaced = unplaced(input);
+    let names = unplaced.iter().map(|at| say!(s::AT, name_of(input, *at))).collect();
+    if let Some(told) = some_of(names) {
+        let why = (&PLAN, say!(s::ASK_PLACES, told));
+        checks.missing(UNPLACED, &s::CHECK_PLACES, unplaced.len() as i64, why);
+    }
     let why = (&SEALED, (&s::ASK_HOLES).into());
     checks.missing("bundles", &s::CHECK_HOLES, no_hole(input, answer), why);
     checks.all.append(&mut minded.all);
@@ -287,6 +315,11 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
         // What already says why it asks hangs on no edition's text.
         let settled = |it: Check| if it.note.is_none() { unverified(it) } else { it };
         all = all.into_iter().map(settled).collect();
+    }
+    for check in all.iter_mut().filter(|it| it.verdict == Verdict::Over) {
+        if let Some(label) = check.key.strip_prefix("fill-") {
+            check.note = Some(over_by(label, check.value.of_same(-check.margin().raw())));
+        }
     }
     // A plan that is broken comes before what was not given, and what is only to be minded last.
     let open = |asks| match asks {
@@ -389,6 +422,10 @@ fn of_circuit(input: &Input, answer: &Answer, circuit: &Circuit, checks: &mut Ch
     broken("loop", &s::CHECK_LOOP, looped, say!(s::ASK_LOOP, way.join(" – ")));
     broken("fed", &s::CHECK_FED, circuit.unfed, unfed.unwrap_or((&s::ASK_FED).into()));
     broken("breakers", &s::CHECK_DIFFER, circuit.differ.into(), (&s::ASK_DIFFER).into());
+    if let Some(told) = self::named(input, answer, &circuit.unknown) {
+        let (count, why) = (circuit.unknown.len() as i64, (&PLAN, say!(s::ASK_LOSS, told)));
+        checks.none(key("loss"), (named(&s::CHECK_LOSS), Asks::Missing), count, why);
+    }
 }
 
 fn taken(hole: &Bundle, checks: &mut Checks) {
@@ -507,8 +544,7 @@ fn working(input: &Input, answer: &Answer, tightest: Option<usize>) -> Vec<Step>
 fn materials(answer: &Answer) -> Vec<Material> {
     let mut all = Vec::new();
     for buy in &answer.buys {
-        let phrase = if buy.kind.power().is_some() { &s::M_CABLE } else { &s::M_SIGNAL };
-        let name = Text { phrase, args: vec![buy.kind.label().into()] };
+        let name = material(buy.kind);
         // By the roll, as the plan picks them: only it knows which pieces have to stay whole.
         for (long, count) in &buy.rolls {
             let key = ["cable-roll ", buy.kind.key(), " ", &long.exact()].concat();

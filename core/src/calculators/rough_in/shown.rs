@@ -63,11 +63,19 @@ words! {
     ASK_ENDS = "Both ends in one box: name the other box.", es "Las dos puntas en una caja: nombre la otra caja.";
     ASK_APART = "A barrier, or a box of their own.", es "Una división, o una caja propia.";
     ASK_LOOP = "It comes back on itself: {0}. What it loses isn't worked.", es "Regresa a sí mismo: {0}. No se calcula lo que pierde.";
+    CHECK_LOSS = "Circuit {0}, cables that keep its loss from being known", es "Circuito {0}, cables que impiden saber cuánto pierde";
+    ASK_LOSS = "{0}: of no length, or fed from nowhere yet. What the circuit loses isn't told without them.", es "{0}: sin largo, o todavía sin nada que los alimente. Sin ellos no se dice cuánto pierde el circuito.";
+    CHECK_PLACES = "Boxes without a place in the room", es "Cajas sin lugar en el cuarto";
+    ASK_PLACES = "{0}. The drawing is without them, and the owner's list says so.", es "{0}. El dibujo va sin ellas, y la lista del dueño lo dice.";
+    LOSS_UNKNOWN = "Circuits whose loss isn't known", es "Circuitos cuya pérdida no se sabe";
+    CEILING = "Finished ceiling that lengths go by", es "Techo terminado que usan los largos";
+    ABOVE = "Cables cross above it by", es "Los cables lo cruzan arriba a";
     ASK_FED_THESE = "Nothing leads there from a panel: {0}. A cable before them may have no circuit.", es "Nada les llega desde un panel: {0}. A un cable anterior quizá le falta el circuito.";
     OF_CIRCUIT = "{0} ({1})", es "{0} ({1})";
     ASK_FED = "Nothing leads there from a panel.", es "Nada le llega desde un panel.";
     ASK_DIFFER = "Its cables name several breakers. The largest counts.", es "Sus cables nombran varios breakers. Cuenta el mayor.";
     ASK_LENGTHS = "{0}. Type their way, or both boxes' places and heights. No length here counts them.", es "{0}. Escriba su camino, o los lugares y alturas de las dos cajas. Ningún largo de aquí los cuenta.";
+    ASK_LENGTHS_LOST = "{0}. Name both their boxes, and type their way or both boxes' places and heights. No length here counts them.", es "{0}. Nombre sus dos cajas, y escriba su camino o los lugares y alturas de las dos. Ningún largo de aquí los cuenta.";
     ASK_NAMED = "{0}. Their breaker isn't checked.", es "{0}. No se revisa su breaker.";
     ASK_HOLES = "No hole named: bundling is not looked at.", es "Sin agujero nombrado: no se revisa el agrupamiento.";
     LOSES = "Circuit {0} loses {1} at {2}", es "El circuito {0} pierde {1} en {2}";
@@ -84,6 +92,7 @@ words! {
     AND = "{0} | {1}", es "{0} | {1}";
     OFF_FLOOR = "{0} off the floor", es "{0} sobre el piso";
     PLACE = "{0} from the left, {1} from the back", es "{0} de la izquierda, {1} del fondo";
+    NO_PLACE = "place not given", es "falta su lugar";
     NO_VOLUME = "{0} taken, {1} {1?cable|cables}: volume not said", es "{0} ocupado, {1} {1?cable|cables}: no se dijo el volumen";
     PANEL_ROW = "{0} {0?cable|cables}", es "{0} {0?cable|cables}";
     WITHIN = "within", es "dentro";
@@ -99,6 +108,8 @@ words! {
     TO = "{0} → {1}", es "{0} → {1}";
     TO_COIL = "{0} → coiled", es "{0} → enrollado";
     TO_COIL_AT = "{0} → coiled: {1}", es "{0} → enrollado: {1}";
+    NO_SUCH_BOX = "“{0}”: no such box", es "«{0}»: no existe esa caja";
+    NO_BOX = "no box named", es "sin caja nombrada";
     NOT_SAID = "not said", es "no se dijo";
     NONE = "–", es "–";
     LABELS = "Labels to write", es "Etiquetas por escribir";
@@ -117,6 +128,8 @@ words! {
     CIRCUIT_ROW = "{0} {0?cable|cables}, {1} of way", es "{0} {0?cable|cables}, {1} de camino";
     CIRCUIT_LOAD = "{0} {0?cable|cables}, {1} of way, feeds {2}", es "{0} {0?cable|cables}, {1} de camino, alimenta {2}";
     CIRCUIT_DROP = "{0} {0?cable|cables}, {1} of way, feeds {2}, loses {3} ({4}) at {5}", es "{0} {0?cable|cables}, {1} de camino, alimenta {2}, pierde {3} ({4}) en {5}";
+    CIRCUIT_WITHOUT = "{0} | without {1} of no length", es "{0} | sin {1} sin largo";
+    CIRCUIT_UNKNOWN = "{0} | what it loses isn't known: {1}", es "{0} | no se sabe cuánto pierde: {1}";
     HOLES = "Holes", es "Agujeros";
     HOLE = "{0}", es "{0}";
     HOLE_BIT = "{0} bit", es "broca de {0}";
@@ -126,6 +139,10 @@ words! {
     HOLE_LESS = "each carries {0} of its table value", es "cada uno lleva {0} de su valor de tabla";
     BUYS = "What to buy", es "Qué comprar";
     BUYS_NOTE = "Rolls that hold every cable whole, with the least left that was found.", es "Rollos donde cada cable sale entero, con el menor sobrante que se encontró.";
+    UNBOUGHT = "Cables that are not in what to buy", es "Cables que no están en qué comprar";
+    UNBOUGHT_NOTE = "Nobody knows how long they are yet: no roll and no staple is counted for them.", es "Todavía no se sabe su largo: no se cuenta ni rollo ni grapa para ellos.";
+    OF_KIND = "{0}, {1}", es "{0}, {1}";
+    NO_LENGTH = "no length", es "sin largo";
     BUY_ROW = "{0}", es "{0}";
     BUY_ROLLS = "{0}: {1}; {2} left", es "{0}: {1}; sobran {2}";
     ROLL = "{0} × {1}", es "{0} × {1}";

@@ -368,7 +368,7 @@ fn a_ceiling_14_in_higher_moves_these_numbers_and_no_others() {
         .filter(|(old, new)| old != new)
         .map(|(old, _)| old.key)
         .collect();
-    assert_eq!(moved, ["length", "14-2", "12-2", "staples", "drop", "share"]);
+    assert_eq!(moved, ["length", "14-2", "12-2", "staples", "drop", "share", "ceiling"]);
     let moved: Vec<&str> = old
         .checks
         .iter()
@@ -457,8 +457,7 @@ fn a_row_just_added_leaves_the_rest_standing() {
     assert_eq!(said(sheet.next.as_ref().unwrap()), "Not counted yet: 1 cable without an end.");
 }
 
-/// One slip in a plan of eleven boxes leaves the rest standing: what an end that names nothing has
-/// lost is as if it were coiled, a box over the ceiling is as one of unknown height, and of two
+/// One slip in a plan of eleven boxes leaves the rest standing: a box over the ceiling is as one of unknown height, and of two
 /// boxes by one name the first is the one that cables reach. None of it is ever within.
 #[test]
 fn a_slip_leaves_the_rest_standing() {
@@ -479,16 +478,6 @@ fn a_slip_leaves_the_rest_standing() {
         assert_eq!((told.verdict, told.value), (Verdict::Ask, Amount::Count(1)));
         assert_ne!(sheet.verdict(), Verdict::Within);
     };
-    let coiled = |input: &mut Input| input.cables[3].to = String::new();
-    same(&|input| input.cables[3].to = "K9".to_owned(), &coiled, "1 end that names no box");
-    // At its far end it takes room all the same.
-    let turned = |input: &mut Input| {
-        let run = &mut input.cables[3];
-        run.from = std::mem::take(&mut run.to);
-    };
-    for typed in ["K9", " "] {
-        same(&|input| input.cables[3].from = typed.to_owned(), &turned, "1 end that names no box");
-    }
     let adrift = |input: &mut Input| {
         (input.cables[3].from, input.cables[3].to) = ("K8".to_owned(), "K9".to_owned());
     };
@@ -529,6 +518,203 @@ fn a_slip_leaves_the_rest_standing() {
         input.boxes.push(PlacedBox { label: " k1".to_owned(), ..PlacedBox::blank() });
     };
     same(&another, &|_| {}, "1 box without a label of its own");
+}
+
+/// An end that names no box is no coil: it is told as it was typed wherever its cable is, and its cable
+/// has no length, however long it was measured. Its other box holds it all the same.
+#[test]
+fn an_end_that_names_no_box_is_told_as_typed_and_has_no_length() {
+    let voice = Voice::default();
+    for (from, to, told) in [
+        ("K3", "K9", "K3 → “K9”: no such box"),
+        ("k9 ", "K3", "K3 → “k9”: no such box"),
+        (" ", "K3", "K3 → no box named"),
+    ] {
+        for length in [None, Some(164)] {
+            let mut input = tollgate_row();
+            let full = shown(&input).0;
+            let run = &mut input.cables[3];
+            (run.from, run.to) = (from.to_owned(), to.to_owned());
+            run.length = length.and_then(inches).into();
+            run.holes = "P2".to_owned();
+            let (answer, sheet) = shown(&input);
+            let laid = &answer.cables[3];
+            assert_eq!((laid.from, laid.to, laid.lost), (3, None, true), "{told}");
+            assert_eq!((laid.way, laid.cut, laid.staples), (None, None, 0), "{told}");
+            assert_eq!(answer.boxes[3], full.boxes[3], "it takes room where it ends");
+            let cells = scheduled(&sheet, &[told, ": counter, right"].concat());
+            assert_eq!(cells, ["2, 20 A", "12-2", "not said", "P2"]);
+            let rows = |key: &str| {
+                let part = sheet.parts.iter().find(|part| part.key == key).unwrap();
+                let row = |row: &crate::sheet::PartRow| {
+                    [voice.say(&row.name), voice.say(&row.value)].join(" = ")
+                };
+                part.rows.iter().map(row).collect::<Vec<_>>()
+            };
+            let (_, end) = told.split_once(" → ").unwrap();
+            let far = format!("{end} = {end} ← K3 | 2 | counter, right | 12-2");
+            assert!(rows("labels").iter().any(|row| row.starts_with(&far)), "{:?}", rows("labels"));
+            let in_hole = rows("holes").iter().any(|row| row.contains(&[told, " (2)"].concat()));
+            assert!(in_hole, "what goes through a hole goes through it still");
+            let unbought = ["12-2 cable with ground, ", told, " = no length"].concat();
+            assert!(rows("unbought").contains(&unbought), "{:?}", rows("unbought"));
+            assert!(!sheet.working.iter().any(|step| step.key == "cut-4"));
+            let note = voice.say(check(&sheet, "lengths").note.as_ref().unwrap());
+            assert!(note.starts_with(&[told, ". Name both their boxes"].concat()), "{note}");
+            assert_eq!(check(&sheet, "uncounted").verdict, Verdict::Ask);
+            assert_ne!(sheet.verdict(), Verdict::Within);
+            let cuts = |answer: &Answer| answer.buys.iter().map(|buy| buy.cut).collect::<Vec<_>>();
+            let less = full.cables[3].cut.unwrap();
+            assert_eq!(cuts(&answer)[1], cuts(&full)[1].minus(less), "no roll counts it");
+        }
+    }
+}
+
+/// What was found dead is told beside the end as it was typed, and not as a coil.
+#[test]
+fn a_dead_test_of_a_lost_end_names_what_was_typed() {
+    let mut input = tollgate_row();
+    input.cables[3].to = "K9".to_owned();
+    input.cables[3].proof.dead = Day::new(2026, 11, 24);
+    let (_, sheet) = shown(&input);
+    let part = sheet.parts.iter().find(|part| part.key == SCREEN_ONLY).unwrap();
+    assert_eq!(Voice::default().say(&part.rows[0].name), "K3 → “K9”: no such box");
+}
+
+/// The farthest load behind a cable of no length loses nobody knows what: then nothing is told of its
+/// circuit, and the cable is named. A cable of no length that carries nothing keeps nothing back.
+#[test]
+fn no_loss_is_told_of_a_circuit_with_a_cable_of_no_length() {
+    let voice = Voice::default();
+    let said = |input: &Input, key: &str| {
+        let (_, sheet) = shown(input);
+        let part = sheet.parts.iter().find(|part| part.key == "circuits").unwrap();
+        let row = part.rows.iter().find(|row| voice.say(&row.name).starts_with(key)).unwrap();
+        voice.say(&row.value)
+    };
+    let full = tollgate_row();
+    // D2 stands at the far end, behind D1: 1 A through 232 in that nobody can tell any more.
+    let mut input = full.clone();
+    input.boxes[8].x = None;
+    let (answer, sheet) = shown(&input);
+    let two = &answer.circuits[1];
+    assert_eq!((&two.worst, &*two.unknown), (&None, &[5][..]));
+    let asks = check(&sheet, "loss-2");
+    assert_eq!((asks.value, asks.verdict), (Amount::Count(1), Verdict::Ask));
+    let note = voice.say(asks.note.as_ref().unwrap());
+    assert!(note.starts_with("D2 → D1: of no length"), "{note}");
+    let row = said(&input, "Circuit 2");
+    assert!(!row.contains(", loses "), "{row}");
+    let ends = "feeds 18 A | without 1 of no length | what it loses isn't known: D2 → D1";
+    assert!(row.ends_with(ends), "{row}");
+    let figure = sheet.figures.iter().find(|figure| figure.key == "loss-unknown").unwrap();
+    assert_eq!(figure.amount, Amount::Count(1));
+    assert_eq!(voice.say(&figure.value()), "2: D2 → D1");
+    let drop = sheet.figures.iter().find(|figure| figure.key == "drop").unwrap();
+    assert!(!voice.say(&drop.name).ends_with('2'), "that of another circuit");
+    assert!(!sheet.next.as_ref().is_some_and(|next| voice.say(next).contains("loses")));
+    // No load behind it: what the others lose is all there is.
+    input.cables[5].load = None;
+    let (answer, sheet) = shown(&input);
+    let two = &answer.circuits[1];
+    assert!(two.worst.is_some() && two.unknown.is_empty());
+    assert!(!sheet.checks.iter().any(|it| it.key == "loss-2"));
+    assert!(said(&input, "Circuit 2").ends_with(" | without 1 of no length"));
+    assert!(!said(&full, "Circuit 2").contains("without"));
+    // Past an end that names no box may be any load, and what nothing feeds draws through some cable.
+    let mut input = full.clone();
+    input.cables[4].to = "D11".to_owned();
+    let (answer, _) = shown(&input);
+    assert_eq!((&answer.circuits[1].worst, &*answer.circuits[1].unknown), (&None, &[4, 5][..]));
+}
+
+/// Cables without a length are in no roll: the plan names each, with its kind.
+#[test]
+fn what_to_buy_names_the_cables_that_it_is_without() {
+    let said = |input: &Input| {
+        let (_, sheet) = shown(input);
+        let part = sheet.parts.into_iter().find(|part| part.key == crate::sheet::UNBOUGHT);
+        let row = |row: &crate::sheet::PartRow| Voice::default().say(&row.name);
+        part.map(|part| part.rows.iter().map(row).collect::<Vec<_>>()).unwrap_or_default()
+    };
+    let mut input = tollgate_row();
+    assert_eq!(said(&input), [""; 0]);
+    input.boxes[8].x = None;
+    input.cables[11].length = Typed::Empty;
+    let two = ["12-2 cable with ground, D2 → D1", "Thermostat cable, D2 → coiled: hall"];
+    assert_eq!(said(&input), two);
+}
+
+/// All lengths by places hang on the ceiling: the sheet says which it was, where any does.
+#[test]
+fn the_ceiling_that_lengths_go_by_is_a_figure() {
+    let mut input = tollgate_row();
+    let told = |input: &Input| {
+        let (_, sheet) = shown(input);
+        ["ceiling", "above"].map(|key| sheet.figure(key).map(|it| it.amount))
+    };
+    input.high = Length::inches(110, 1);
+    let length = |inches| Some(Amount::Length(Length::inches(inches, 1)));
+    assert_eq!(told(&input), [length(110), length(6)]);
+    for run in &mut input.cables {
+        run.length = inches(240).into();
+    }
+    assert_eq!(told(&input), [None, None]);
+}
+
+/// A box that isn't in the drawing says so where the others have their place, and is to settle.
+#[test]
+fn a_box_without_a_place_says_so_where_others_have_one() {
+    let voice = Voice::default();
+    let places = |sheet: &Sheet| {
+        let part = sheet.parts.iter().find(|part| part.key == "places").unwrap();
+        part.rows.iter().map(|row| voice.say(&row.value)).collect::<Vec<_>>()
+    };
+    let mut input = tollgate_row();
+    assert!(!shown(&input).1.checks.iter().any(|it| it.key == crate::sheet::UNPLACED));
+    input.longest = inches(239);
+    input.boxes[8].high = None;
+    let (_, sheet) = shown(&input);
+    let all = places(&sheet);
+    assert_eq!(all[6], "16 in off the floor | place not given");
+    assert_eq!(all[7], "place not given");
+    let asks = check(&sheet, crate::sheet::UNPLACED);
+    assert_eq!((asks.value, asks.verdict), (Amount::Count(2), Verdict::Ask));
+    let note = voice.say(asks.note.as_ref().unwrap());
+    assert!(note.starts_with("D1, D2. The drawing is without them"), "{note}");
+    // A plan of typed lengths has no drawing, and no place to miss.
+    for of in &mut input.boxes {
+        of.x = None;
+    }
+    let (_, sheet) = shown(&input);
+    assert!(!sheet.checks.iter().any(|it| it.key == crate::sheet::UNPLACED));
+    assert_eq!(places(&sheet)[0], "3 ft 8 in off the floor");
+}
+
+/// NEC 725.136 and 800.133 are about signals in a box with power, and about nothing else that is told
+/// under the answer.
+#[test]
+fn what_is_told_under_the_answer_has_the_source_of_its_own_check() {
+    let voice = Voice::default();
+    let told = |input: &Input| {
+        let (_, sheet) = shown(input);
+        let decisive = sheet.decisive().unwrap().source.key;
+        let next = sheet.next.as_ref().map(|next| voice.say(next)).unwrap();
+        (next, sheet.said_by().map(|it| it.key), decisive)
+    };
+    let mut input = tollgate_row();
+    let (next, by, _) = told(&input);
+    assert!(next.starts_with("D1 is over by"), "{next}");
+    assert_eq!(by, Some(crate::rules::electrical::box_fill::FILL.key));
+    input.boxes[7].marked = Some(Volume::hundredths(1800));
+    let apart = crate::rules::electrical::low_voltage::APART.key;
+    let (next, by, decisive) = told(&input);
+    assert!(next.starts_with("Circuit 2 loses"), "{next}");
+    assert_eq!((by, decisive), (None, apart));
+    input.cables.push(Run::blank());
+    let (next, by, decisive) = told(&input);
+    assert!(next.starts_with("Not counted yet: 1 cable without an end"), "{next}");
+    assert_eq!((by, decisive), (Some(PLAN.key), apart));
 }
 
 /// On the wall is in the room; past it is told at its field with the room's side, and not looked at where
@@ -716,7 +902,8 @@ fn what_was_not_given_says_so() {
     input.boxes[3].marked = None;
     (input.boxes[4].x, input.cables[10].circuit) = (None, String::new());
     let (_, sheet) = shown(&input);
-    assert_eq!(voice.say(&sheet.headline.value()), "none over, 4 to settle");
+    // And K4 without a place, and what circuit 2 loses.
+    assert_eq!(voice.say(&sheet.headline.value()), "none over, 6 to settle");
     assert_eq!(sheet.headline.amount, Amount::Count(0));
     let said = |key: &str| {
         let check = check(&sheet, key);

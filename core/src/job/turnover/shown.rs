@@ -4,7 +4,7 @@ use super::{Who, told};
 use crate::calculators::Trade;
 use crate::catalog::Entry;
 use crate::job::crc::crc32;
-use crate::sheet::{Check, Drawing, FOREMOST, Figure, Ink, Part, Sheet, Verdict};
+use crate::sheet::{Check, Drawing, FOREMOST, Figure, Ink, Part, Sheet, UNPLACED, Verdict};
 use crate::words::{Arg, Text};
 
 /// The parts of a worked answer that go along to a trade, by their keys.
@@ -110,7 +110,7 @@ impl Who {
         let is_shown = |check: &&Check| match self {
             Self::Inspector => true,
             // An owner agrees to a place, not to what a box holds: that is settled with the trade.
-            Self::Owner if !is_of_job => false,
+            Self::Owner if !is_of_job => check.key == UNPLACED && check.verdict != Verdict::Within,
             _ => check.verdict != Verdict::Within,
         };
         Shown {

@@ -2,6 +2,7 @@ use super::super::samples::stamp;
 use super::super::{apply, demo};
 use super::*;
 use crate::measure::Units;
+use crate::sheet::UNPLACED;
 use crate::wire::Node;
 use crate::words::Voice;
 
@@ -260,6 +261,11 @@ fn a_title_stays_a_title_beside_its_print() {
 fn the_owner_is_told_what_is_to_settle_of_what_he_agrees_to_and_no_box_fill() {
     let mut job = job();
     changed(&mut job, "trade-days", "steps.1.after", "");
+    // A box past the room's wall has no place: that is the owner's to settle as well.
+    changed(&mut job, "rough-in", "longest", "15 ft");
+    let plan = number(&job, Who::Owner, "rough-in");
+    let keys: Vec<&str> = plan.checks.iter().map(|it| it.key.as_str()).collect();
+    assert_eq!(keys, [UNPLACED]);
     let sheet = made(&job, Who::Owner);
     let days = number(&job, Who::Owner, "trade-days");
     assert!(!days.checks.is_empty() && days.checks.iter().all(|it| it.verdict != Verdict::Within));
@@ -269,7 +275,7 @@ fn the_owner_is_told_what_is_to_settle_of_what_he_agrees_to_and_no_box_fill() {
         let Some(Ok(worked)) = survey.worked(&mark.id) else { panic!("worked above") };
         let open = worked.sheet.checks.iter().filter(|it| it.verdict != Verdict::Within).cloned();
         let is_of_job = catalog::find(&mark.calculator).unwrap().trade == Trade::Job;
-        let want: Vec<Check> = open.filter(|_| is_of_job).collect();
+        let want: Vec<Check> = open.filter(|it| is_of_job || it.key == UNPLACED).collect();
         assert_eq!(number.checks, want, "{}", number.title);
     }
     assert!(sheet.sources.is_empty(), "each check says beside it where it is from");
