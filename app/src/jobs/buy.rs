@@ -93,8 +93,9 @@ pub(crate) fn buying_page(desk: Desk, id: String) -> El {
     });
     let page = Page { desk, id, all, unticked: RwSignal::new(Vec::new()), is_own: !job.invented };
     let is_empty = flag(move || {
-        all.with(|all| all.as_ref().is_none_or(|all| all.lines.is_empty()))
-            && page.bought().is_empty()
+        all.with(|all| {
+            all.as_ref().is_none_or(|all| all.lines.is_empty() && all.unknown.is_empty())
+        }) && page.bought().is_empty()
     });
     let back = el("a").class("door").attr("href", &home).own_text(&speech::say(&job.heading()));
     let day = el("p").class("on-paper").text(&speech::say(&clock::now().text()));

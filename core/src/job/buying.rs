@@ -15,7 +15,7 @@ use crate::measure::unit::PERCENT;
 use crate::measure::{Area, Length, Measure, Units, Volume};
 use crate::rules::packs;
 use crate::say;
-use crate::sheet::Material;
+use crate::sheet::{Material, UNBOUGHT};
 use crate::words::{Amount, Phrase, Text, Voice};
 
 mod bought;
@@ -153,6 +153,21 @@ impl Line {
     }
 }
 
+/// What a mark needs, and nobody can say how much of it yet.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unknown {
+    /// The mark's title.
+    pub title: String,
+    /// Its room or spot.
+    pub spot: String,
+    /// Whose it is.
+    pub trade: Trade,
+    /// What it is.
+    pub name: Text,
+    /// Why it isn't counted.
+    pub why: Text,
+}
+
 /// All that there is to buy.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Buying {
@@ -160,6 +175,8 @@ pub struct Buying {
     pub lines: Vec<Line>,
     /// What was bought, and is on no line any more.
     pub bought: Vec<Bought>,
+    /// What is needed too, and isn't on any line: nobody can say how much of it yet.
+    pub unknown: Vec<Unknown>,
     /// Marks that can't be worked today: what they ask for is missing here.
     pub missing: Vec<String>,
     /// Titles of marks whose plan is held and out of sight: what they ask for is missing here too.
@@ -247,6 +264,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
     let mut all = Buying {
         lines: Vec::new(),
         bought: Vec::new(),
+        unknown: Vec::new(),
         missing: Vec::new(),
         held: Vec::new(),
         waiting: Vec::new(),
@@ -275,14 +293,21 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
                 all.on_samples.push(mark.title.clone());
             }
         }
+        // As it was typed, where it was.
+        let has_spot = !mark.spot.trim().is_empty();
+        let spot = if has_spot { mark.spot.clone() } else { job.spot_of(mark).to_owned() };
+        let unbought = worked.sheet.parts.iter().filter(|part| part.key == UNBOUGHT);
+        for row in unbought.flat_map(|part| &part.rows).filter(|_| !job.is_sample(mark)) {
+            let (title, spot) = (mark.title.clone(), spot.clone());
+            let (name, why) = (row.name.clone(), row.value.clone());
+            all.unknown.push(Unknown { title, spot, trade, name, why });
+        }
         for material in &worked.sheet.materials {
             let (counted, counts) = counted(job, survey, &mut plans, mark, material);
-            let has_spot = !mark.spot.trim().is_empty();
             let share = Share {
                 mark: mark.id.clone(),
                 title: mark.title.clone(),
-                // As it was typed, where it was.
-                spot: if has_spot { mark.spot.clone() } else { job.spot_of(mark).to_owned() },
+                spot: spot.clone(),
                 asks: material.amount,
                 counted,
                 counts,
@@ -410,8 +435,8 @@ pub fn read_like(text: &str, like: Amount) -> Option<Amount> {
 }
 
 /// What a person has to know of what is counted: what waits and is asked for as before, what is
-/// reckoned with fields of a sample, and cable that is asked for by the foot beside rolls of it, which
-/// a plan picked for its own pieces alone.
+/// reckoned with fields of a sample, what isn't on the list since nobody can say how much of it, and
+/// cable that is asked for by the foot beside rolls of it, which a plan picked for its own pieces alone.
 pub fn warnings(buying: &Buying) -> Vec<Text> {
     let names = |all: &[String]| Some(all.join(", ")).filter(|all| !all.is_empty());
     let waits = names(&buying.waiting).map(|it| say!(w::BUY_WAITS, it));
@@ -423,7 +448,25 @@ pub fn warnings(buying: &Buying) -> Vec<Text> {
         rolls.is_some_and(|rolls| is_roll(&rolls))
     });
     let by_the_foot = by_the_foot.map(|line| say!(w::BUY_ROLLS_TOO, line.name.clone()));
-    waits.into_iter().chain(sampled).chain(on_samples).chain(by_the_foot).collect()
+    let unknown = unknown(buying);
+    unknown.into_iter().chain(waits).chain(sampled).chain(on_samples).chain(by_the_foot).collect()
+}
+
+/// What isn't on the list, a mark after another, as much of each as is read.
+fn unknown(buying: &Buying) -> Vec<Text> {
+    const READ: usize = 12;
+    let mut all = Vec::new();
+    for of_mark in buying.unknown.chunk_by(|one, other| one.title == other.title) {
+        let told = of_mark
+            .iter()
+            .take(READ)
+            .map(|it| say!(w::UNKNOWN_SINCE, it.name.clone(), it.why.clone()));
+        let told = told.reduce(|before, one| say!(w::UNKNOWN_AND, before, one));
+        let more = of_mark.len().saturating_sub(READ) as i64;
+        let told = told.map(|told| if more > 0 { say!(w::AND_OTHERS, told, more) } else { told });
+        all.extend(told.map(|told| say!(w::BUY_UNKNOWN, of_mark[0].title.as_str(), told)));
+    }
+    all
 }
 
 /// The names of what nothing is counted of, one after another; empty where there is none.

@@ -61,6 +61,10 @@ words! {
     BUY_TAKES_SAMPLE = "Counted on figures with fields still from the sample: {0}.", es "Contado sobre cifras con datos todavía del ejemplo: {0}.";
     TAKES_SAMPLE = "on figures of {0}, with fields from the sample", es "sobre cifras de {0}, con datos del ejemplo";
     TAKES_SAMPLE_MORE = "on figures of {0} and {1} more, with fields from the sample", es "sobre cifras de {0} y {1} más, con datos del ejemplo";
+    BUY_UNKNOWN = "Not on this list yet, from “{0}”: {1}.", es "Todavía no está en esta lista, de «{0}»: {1}.";
+    UNKNOWN_SINCE = "{0} ({1})", es "{0} ({1})";
+    UNKNOWN_AND = "{0}; {1}", es "{0}; {1}";
+    CSV_UNKNOWN = "not counted: {0}", es "sin contar: {0}";
     BUY_UNCOUNTED = "Not counted: {0}.", es "Sin contar: {0}.";
     /// What isn't counted, and why.
     UNCOUNTED_SINCE = "{0} ({1})", es "{0} ({1})";

@@ -544,6 +544,30 @@ fn cable_by_the_foot_beside_a_plans_rolls_is_said() {
     }
 }
 
+/// A plan's rolls are without its cables of no length, and the list says so by their names, as a table
+/// does; an untouched sample's are nobody's.
+#[test]
+fn cables_of_no_length_are_named_beside_the_list() {
+    let plan = mark("rough-in", &[("above", "8 in"), ("cables.1.to", "Porch")], 1);
+    let with = job(vec![plan]);
+    let all = bought(&with);
+    let names: Vec<String> = all.unknown.iter().map(|it| Voice::default().say(&it.name)).collect();
+    let lost = "12-2 cable with ground, K1 → “Porch”: no such box";
+    assert_eq!(names, [lost, "Data cable, PANEL → coiled: above PANEL"]);
+    let says = format!(
+        "Not on this list yet, from “rough-in 1”: {lost} (no length); {} (no length).",
+        names[1]
+    );
+    assert!(told(&with).contains(&says), "{}", told(&with));
+    let table = csv(&with, &all, Voice::default());
+    let rows: Vec<&str> = table.lines().filter(|row| row.contains("not counted: ")).collect();
+    assert_eq!(rows.len(), 2, "{table}");
+    assert!(rows[0].contains(lost) && rows[0].contains("rough-in 1,Den,"), "{}", rows[0]);
+    assert!(rows[0].ends_with("not counted: no length"), "{}", rows[0]);
+    let sample = job(vec![mark("rough-in", &[], 1)]);
+    assert_eq!(bought(&sample).unknown, []);
+}
+
 /// What nobody counts is told with why, each reason once.
 #[test]
 fn a_text_to_send_says_why_something_is_not_counted() {

@@ -68,16 +68,20 @@ static HEAD: [&Phrase; COLUMNS] = [
     &w::CSV_WHY,
 ];
 /// Places in it.
+const TRADE: usize = 0;
 const WHAT: usize = 1;
 const GOT: usize = 8;
 const STILL: usize = 9;
 const PAID: usize = 10;
+const FROM: usize = 11;
+const SPOT: usize = 12;
 const WHY: usize = 15;
 
 /// A table as RFC 4180 has it: a head, then a line for each mark's share of each thing. The totals
 /// stand on the first line of a thing and are empty on the others, so that a column adds up. Then what
-/// was bought and is not asked for any more. Last, where a price is known, a line for each of the two
-/// sums, under the column that it adds up, in the words of the page.
+/// is needed too, with nothing in those columns: nobody can say how much of it yet. Then what was bought
+/// and is not asked for any more. Last, where a price is known, a line for each of the two sums, under the
+/// column that it adds up, in the words of the page.
 pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
     let mut text = String::new();
     row(&mut text, HEAD.map(|phrase| voice.phrase(phrase)));
@@ -104,6 +108,15 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
                 ],
             );
         }
+    }
+    for unknown in &buying.unknown {
+        let mut cells: [String; COLUMNS] = Default::default();
+        cells[TRADE] = voice.phrase(unknown.trade.name());
+        cells[WHAT] = plain(&voice.say(&unknown.name));
+        cells[FROM] = plain(&unknown.title);
+        cells[SPOT] = plain(&unknown.spot);
+        cells[WHY] = voice.say(&say!(w::CSV_UNKNOWN, unknown.why.clone()));
+        row(&mut text, cells);
     }
     for bought in &buying.bought {
         let mut cells: [String; COLUMNS] = Default::default();
