@@ -11,7 +11,9 @@ use ledgerboard_core::calculators::Progress;
 use ledgerboard_core::catalog::Worked;
 use ledgerboard_core::fields::{Kind, Row, is_missing, row_at};
 use ledgerboard_core::say;
-use ledgerboard_core::sheet::{Check, Confidence, Fault, Faults, Sense, Sheet, Standing, Verdict};
+use ledgerboard_core::sheet::{
+    Check, Confidence, Fault, Faults, Sense, Sheet, Source, Standing, Verdict,
+};
 use ledgerboard_core::words::{Amount, Arg, Text, Voice};
 use leptos::prelude::document;
 use wasm_bindgen::JsCast;
@@ -299,13 +301,20 @@ fn said(question: Question, worked: &Worked, voice: Voice) -> Piece {
     let note = decisive.filter(|check| check.verdict != Verdict::Within);
     let note = note.and_then(|check| check.note.as_ref()).filter(|_| sheet.next.is_none());
     let note = note.map(|note| el("p").class("next").text(&voice.say(note)));
-    let clause = decisive.map(|check| {
-        let by = match check.source.confidence {
-            Confidence::CommonPractice => say!(w::BY, check.source.confidence.words()),
-            _ => say!(w::BY, &check.source.clause),
+    let by = |source: &'static Source| {
+        let by = match source.confidence {
+            Confidence::CommonPractice => say!(w::BY, source.confidence.words()),
+            _ => say!(w::BY, &source.clause),
         };
         el("p").class("edition quiet").text(&voice.say(&by))
+    };
+    let clause = decisive.and_then(|_| sheet.said_by());
+    // Where the sentence is of something else than the check that decides, that one's source stands
+    // before it, under its own reason. Of a hold no reason is told there.
+    let of_reason = decisive.map(|check| check.source).filter(|source| {
+        !question.entry.is_hold && clause.is_none_or(|clause| clause.key != source.key)
     });
+    let (of_reason, clause) = (of_reason.map(by), clause.map(by));
     let left_out = worked.left_out.first().map(|fault| {
         let path = fault.path.clone();
         let go = el("button").attr("type", "button").say(&w::GO_TO_FIELD);
@@ -318,5 +327,5 @@ fn said(question: Question, worked: &Worked, voice: Voice) -> Piece {
             ))))
             .with(go.tap(move || go_to(&path)))
     });
-    Piece::all([left_out, next, note, clause])
+    Piece::all([of_reason, left_out, next, note, clause])
 }

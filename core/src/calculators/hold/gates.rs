@@ -158,7 +158,7 @@ fn report(input: &Input) -> Gate {
         gate.asked(false, &w::HOLD_REPORT_OLD);
     }
     let only_the_result = gate.given + 1 == gate.needed.value;
-    gate.asks = (report.result == Asbestos::Trace && only_the_result).then_some(&w::ASK_TRACE);
+    gate.asks = (report.result == Asbestos::Trace && only_the_result).then_some(&w::HOLD_TRACE);
     gate
 }
 

@@ -106,6 +106,28 @@ fn a_trace_asks_and_more_than_one_percent_shuts() {
     );
 }
 
+/// Of a trace in a house whose paint is open too, the sentence is of worker rules: 29 CFR 1926.1101.
+/// With none but the paint open it is 40 CFR 745.
+#[test]
+fn what_a_hold_tells_first_has_the_source_of_its_own_gate() {
+    let mut input = whole();
+    input.paint = Paint::blank();
+    let by = |input: &Input| {
+        let sheet = sheet::sheet(input, &solve(input));
+        let says = crate::words::Voice::default().say(sheet.next.as_ref().unwrap());
+        (says, sheet.said_by().map(|it| it.clause.en))
+    };
+    let (_, paint) = by(&input);
+    assert!(paint.is_some_and(|it| it.starts_with("40 CFR 745")), "{paint:?}");
+    input.report.result = Asbestos::Trace;
+    for result in [Paint::blank(), whole().paint] {
+        input.paint = result;
+        let (says, by) = by(&input);
+        assert!(says.starts_with("Held. A trace is not none"), "{says}");
+        assert!(by.is_some_and(|it| it.starts_with("29 CFR 1926.1101")), "{by:?}");
+    }
+}
+
 /// Source: 29 CFR 1926.1101(b): no later than 1980. That a later year proves nothing is common
 /// practice.
 #[test]

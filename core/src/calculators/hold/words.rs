@@ -105,7 +105,6 @@ words! {
     HOLD_TRACE = "A trace is not none: worker rules reach it. Ask the state's asbestos program before anybody touches it.", es "Traza no es lo mismo que nada: las reglas para trabajadores la alcanzan. Pregunte al programa de asbesto del estado antes de que alguien lo toque.";
     HOLD_OVER = "Over 1 %: leave it alone, and get a price from an abatement contractor.", es "Más de 1 %: déjelo quieto, y pida precio a un contratista de retiro de asbesto.";
     HOLD_VERMICULITE = "Loose vermiculite is treated as asbestos, whatever a few grains say. Leave it alone, and get a price from an abatement contractor.", es "La vermiculita suelta se trata como asbesto, digan lo que digan unos cuantos granos. Déjela quieta, y pida precio a un contratista de retiro de asbesto.";
-    ASK_TRACE = "A trace never opens a hold. Worker rules reach it: ask the authority.", es "Una traza nunca abre un alto. Las reglas para trabajadores la alcanzan: pregunte a la autoridad.";
     HOLD_REPORT_OLD = "The report is older than what it is about: look at its date and at the years.", es "El reporte es más viejo que aquello de lo que trata: revise su fecha y los años.";
     HOLD_TEST_OLD = "The lead test is older than the house: look at its date and at the years.", es "La prueba de plomo es más vieja que la casa: revise su fecha y los años.";
     NEED_LAB = "Name the laboratory.", es "Diga el nombre del laboratorio.";
