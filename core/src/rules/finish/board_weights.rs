@@ -26,6 +26,7 @@ words! {
     ASK_WAY = "Boards may cross framing up to {0} apart, and run along it up to {1}: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y seguirla cada {1} como máximo: diga cómo corre.";
     ASK_WAY_ONE = "Boards may cross framing up to {0} apart, and run along none: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y no seguirla: diga cómo corre.";
     NO_ALONG = "Lay it across the framing, or take 1/2 in board or thicker.", es "Póngala cruzando la estructura, o use hoja de 1/2 in o más gruesa.";
+    NO_ALONG_THIN = "Take 1/2 in board or thicker.", es "Use hoja de 1/2 in o más gruesa.";
     NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.", es "Sobre tablaroca que ya está puede ir; sola en la estructura use tablaroca más gruesa.";
     QUARTER = "1/4 in", es "1/4 in";
     THREE_EIGHTHS = "3/8 in", es "3/8 in";
@@ -155,7 +156,10 @@ impl Panel {
             Some(limit) => at_most("spacing", (&ALONG_CHECK).into(), apart, limit),
             None => {
                 let check = at_most("alone", (&ALONG_ALONE).into(), 1, ALONE_ALONG);
-                Check { note: Some((&NO_ALONG).into()), ..check }
+                // What may not hang across either is not mended by turning it.
+                let turned = self.spacing(textured).is_some();
+                let note = if turned { &NO_ALONG } else { &NO_ALONG_THIN };
+                Check { note: Some(note.into()), ..check }
             }
         }
     }

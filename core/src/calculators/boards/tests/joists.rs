@@ -119,6 +119,25 @@ fn a_ceiling_holds_to_the_spacing_of_its_joists_by_the_way_that_boards_lie() {
     assert_eq!(note(ThreeEighths), (says.to_owned(), "irc-R702.3.5"));
 }
 
+/// Turning it is no way out for board that may not hang across framing either.
+#[test]
+fn what_is_said_of_thin_board_along_joists_is_a_way_out() {
+    let note = |panel| {
+        let input = over_joists(panel, inches(12), Lie::Along);
+        let sheet = Boards::sheet(&input, &worked(&input), Basis::default());
+        crate::words::Voice::default().say(sheet.checks[0].note.as_ref().unwrap())
+    };
+    assert_eq!(note(Panel::Quarter), "Take 1/2 in board or thicker.");
+    let says = "Lay it across the framing, or take 1/2 in board or thicker.";
+    assert_eq!(note(Panel::ThreeEighths), says);
+    // What is offered is within, where it is said.
+    for panel in [Panel::Half, Panel::FiveEighths] {
+        assert_eq!(panel.hung_along(false, inches(12)).verdict, Verdict::Within);
+    }
+    assert_eq!(Panel::ThreeEighths.hung(false, inches(12)).verdict, Verdict::Within);
+    assert_eq!(Panel::Quarter.hung(false, inches(12)).verdict, Verdict::Over);
+}
+
 /// Source: ASTM C840, edges on framing. By hand, rows of 48 in over 12 ft: seams at 48 and 96 in. Joists 16 or
 /// 24 in apart from the wall stand behind both, joists 19.2 in apart, at 38.4, 57.6 and 96, behind the
 /// second alone, and joists 16 in apart whose first is 8 in off the wall behind none.
