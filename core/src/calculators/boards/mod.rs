@@ -6,6 +6,7 @@ mod input;
 mod places;
 mod plans;
 mod sheet;
+mod strips;
 mod surface;
 mod words;
 

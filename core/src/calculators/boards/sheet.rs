@@ -4,6 +4,7 @@ use super::drawing;
 use super::input::{Input, Surface, Want, Wide, named};
 use super::places;
 use super::plans::{Answer, Plan, Size};
+use super::strips;
 use super::surface::{Ground, is_upright, joists as joists_over, runs_along, under};
 use super::words as w;
 use crate::calculators::Progress;
@@ -259,9 +260,16 @@ fn places<'a>(all: impl Iterator<Item = &'a Length>) -> Option<Text> {
 }
 
 fn checks(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
-    if is_skin(input) {
-        return Vec::new();
+    let mut all = Vec::new();
+    if !is_skin(input) {
+        all = on_framing(input, answer, plan);
     }
+    all.extend(strips::check(answer, plan));
+    all
+}
+
+/// What framing has to hold, and where edges and ends lie on it.
+fn on_framing(input: &Input, answer: &Answer, plan: &Plan) -> Vec<Check> {
     let is_ceiling = input.of == Surface::Ceiling;
     let along = runs_along(input);
     let mut all = Vec::new();

@@ -111,6 +111,9 @@ words! {
     ASK_SIDES = "It cracks from the opening's corner: trim the first board by a stud space, so that the seam at {0} falls over the opening.", es "Se agrieta desde la esquina del vano: recorte la primera hoja un espacio de montante, para que la junta en {0} caiga sobre el vano.";
     CHECK_BACKING = "End joints between studs", es "Juntas de punta entre montantes";
     ASK_BACKING = "Backing behind each, put in before the board.", es "Refuerzo detrás de cada una, puesto antes que la hoja.";
+    CHECK_STRIP = "Narrowest or shortest piece to hang", es "El pedazo más angosto o más corto por colgar";
+    ASK_STRIP = "A strip of {0}: leave it to the casing or other trim, or move a seam.", es "Una tira de {0}: déjela al marco o a otra moldura, o mueva una junta.";
+    STRIP = "{0} (row {1}, from {2})", es "{0} (hilera {1}, desde {2})";
 
     STEP_BOUGHT = "Board bought", es "Tablaroca comprada";
     STEP_LEFT = "Left over", es "Sobra";

@@ -1,6 +1,7 @@
 //! How boards are laid and fastened.
 
 use crate::measure::Length;
+use crate::rules::compare::Limit;
 use crate::words;
 
 words! {
@@ -9,6 +10,8 @@ words! {
     OPENINGS_SAYS = "No joint in line with the side of a door or window, unless a control joint is put there.", es "Ninguna junta alineada con el lado de una puerta o ventana, salvo que ahí vaya una junta de control.";
     OPENINGS_SEEN = "from memory; ASTM C840 has it among its joints", es "de memoria; ASTM C840 la trae entre sus juntas";
     SCREWS_SAYS = "Screws 12 in apart at most on ceilings, 16 on walls, on each member and along its ends; 5/8 in or more into wood.", es "Tornillos cada 12 in como máximo en techos, 16 en paredes, en cada apoyo y en sus puntas; 5/8 in o más en la madera.";
+    STRIP_SAYS = "A strip of board under 2 in wide or long breaks as it is screwed, and both its sides are joints.", es "Una tira de tablaroca de menos de 2 in de ancho o de largo se rompe al atornillarla, y sus dos lados son juntas.";
+    STRIP_SEEN = "common practice, no source", es "costumbre del oficio, sin fuente";
     SCREWS_SEEN = "5/8 in read in a repair column, spacing from memory: the label and ASTM C840 have it", es "5/8 in leído en una columna de reparaciones, la separación de memoria: la etiqueta y ASTM C840 la traen";
 }
 
@@ -24,6 +27,14 @@ source!(
     /// How they are fastened.
     SCREWS, "board-screws", "Screw spacing, ASTM C840" es "Separación de tornillos, ASTM C840", SCREWS_SAYS, SCREWS_SEEN, Memory
 );
+
+source!(
+    /// The narrowest piece that is worth hanging.
+    STRIP, "board-strip", "Strips of board" es "Tiras de tablaroca", STRIP_SAYS, STRIP_SEEN, Memory
+);
+
+/// A piece is no narrower, nor shorter. Source: [`STRIP`].
+pub const LEAST_STRIP: Limit<Length> = Limit { value: Length::inches(2, 1), source: &STRIP };
 
 /// Screws on one member are no farther apart. Source: [`SCREWS`].
 pub const fn screws_apart(ceiling: bool) -> Length {

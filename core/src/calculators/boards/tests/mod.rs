@@ -4,6 +4,7 @@ mod drawn;
 mod fewest;
 mod joists;
 mod outlines;
+mod strips;
 mod two_widths;
 mod walls;
 
