@@ -172,7 +172,7 @@ fn waits(lines: &Lines, mark: &str) -> Piece {
 
 /// How many of its fields are still the sample's, and which numbers with such fields it takes from.
 fn sampled(lines: &Lines, mark: &Mark, _: Option<&Today>) -> Piece {
-    let count = lines.job.still_sample(&mark.id).len() as i64;
+    let count = lines.job.still_sample(mark).len() as i64;
     let says = say!(w::STILL_SAMPLE, count);
     let own = (count > 0).then(|| el("p").class("now").text(&speech::say(&says)));
     let taken = told_sources(&lines.job.takes_sample(mark));

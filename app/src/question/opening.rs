@@ -162,7 +162,7 @@ impl Opening {
             links: Links::of(&job.id, mark.ties.clone(), mark.behind.clone()),
             sampled: match is_sample {
                 true => entry.of_sample(&mark.input, Units::Customary),
-                false => job.still_sample(&mark.id),
+                false => job.noted_sample(&mark.id),
             },
             left_out: false,
             saved: Some(input.clone()),

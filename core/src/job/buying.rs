@@ -287,7 +287,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             all.waiting.push(mark.title.clone());
         }
         if !job.is_sample(mark) && !worked.sheet.materials.is_empty() {
-            if !job.still_sample(&mark.id).is_empty() {
+            if !job.still_sample(mark).is_empty() {
                 all.sampled.push(mark.title.clone());
             } else if !job.sampled_sources(mark).is_empty() {
                 all.on_samples.push(mark.title.clone());

@@ -180,7 +180,7 @@ pub fn hand_over(
         return Err(Refusal::NoSuchMark(mark.to_owned()));
     };
     let mut edits = vec![Edit::Keep(moved)];
-    edits.extend(to.note_sample(mark, &from.still_sample(mark), from.is_said_own(mark)));
+    edits.extend(to.note_sample(mark, &from.noted_sample(mark), from.is_said_own(mark)));
     let undo_to = apply(to, Edit::Several(edits), stamp)?;
     // It was found above, so that nothing is left that could refuse this.
     let undo_from = apply(from, Edit::Remove(mark.to_owned()), stamp)?;

@@ -7,6 +7,7 @@ use super::refusal::LONGEST_JOT;
 use super::site::Job;
 use super::words as w;
 use crate::catalog;
+use crate::fields::is_asked;
 use crate::measure::Units;
 use crate::say;
 use crate::words::Text;
@@ -20,8 +21,19 @@ fn key(mark: &str) -> String {
 }
 
 impl Job {
-    /// The inputs of a mark, by path, that are still the sample's.
-    pub fn still_sample(&self, mark: &str) -> Vec<String> {
+    /// The inputs of a mark, by path, that are asked as it stands and are still the sample's: what its
+    /// form doesn't show, nobody is told to measure.
+    pub fn still_sample(&self, mark: &Mark) -> Vec<String> {
+        let mut paths = self.noted_sample(&mark.id);
+        if let Some(entry) = catalog::find(&mark.calculator) {
+            paths.retain(|path| is_asked(entry.rows, &mark.input, path));
+        }
+        paths
+    }
+
+    /// All inputs of a mark that were the sample's when it was saved, those too that aren't asked: a
+    /// choice may yet ask for them.
+    pub fn noted_sample(&self, mark: &str) -> Vec<String> {
         let paths = self.jotted(&key(mark)).split(' ');
         paths.filter(|path| !path.is_empty() && *path != OWN).map(str::to_owned).collect()
     }
@@ -44,7 +56,7 @@ impl Job {
 
     /// Whether anything of a mark is still a calculator's sample.
     fn has_sample(&self, mark: &Mark) -> bool {
-        !self.invented && (self.is_sample(mark) || !self.still_sample(&mark.id).is_empty())
+        !self.invented && (self.is_sample(mark) || !self.still_sample(mark).is_empty())
     }
 
     /// The marks from which this one takes values, by itself or through others, and which have fields
@@ -115,31 +127,97 @@ mod tests {
     use super::super::{Job, Mark, Tie, apply, hand_over};
     use super::told_sources;
     use crate::catalog;
+    use crate::fields::Kind;
     use crate::measure::Units;
+    use crate::wire::Node;
     use proptest::collection::vec;
     use proptest::prelude::*;
 
     #[test]
     fn what_is_still_the_samples_is_told_of_a_saved_mark_until_it_isnt() {
         let (mut job, id) = (job(), mark(1).id);
-        assert!(job.still_sample(&id).is_empty());
+        assert!(job.noted_sample(&id).is_empty());
         assert_eq!(job.note_sample(&id, &[], false), None, "nothing to say");
         let paths = ["stud", "boxes.0.height"].map(str::to_owned);
         let note = job.note_sample(&id, &paths, false).unwrap();
         let undo = apply(&mut job, note, &stamp(10)).unwrap();
-        assert_eq!(job.still_sample(&id), paths);
+        assert_eq!(job.noted_sample(&id), paths);
         assert_eq!(job.note_sample(&id, &paths, false), None, "it says so already");
         let own = job.note_sample(&id, &[], true).unwrap();
         apply(&mut job, own, &stamp(11)).unwrap();
-        assert!(job.is_said_own(&id) && job.still_sample(&id).is_empty());
+        assert!(job.is_said_own(&id) && job.noted_sample(&id).is_empty());
         apply(&mut job, undo, &stamp(12)).unwrap();
-        assert!(!job.is_said_own(&id) && job.still_sample(&id).is_empty());
+        assert!(!job.is_said_own(&id) && job.noted_sample(&id).is_empty());
         // More than can be noted is noted as far as it goes.
         let many: Vec<String> = (0..500).map(|at| format!("boxes.{at}.height")).collect();
         let note = job.note_sample(&id, &many, false).unwrap();
         apply(&mut job, note, &stamp(13)).unwrap();
-        assert!(many.starts_with(&job.still_sample(&id)));
-        assert!(job.still_sample(&id).len() > 30);
+        assert!(many.starts_with(&job.noted_sample(&id)));
+        assert!(job.noted_sample(&id).len() > 30);
+    }
+
+    /// A law of all calculators: what isn't asked as a mark stands never counts as the sample's. An input
+    /// that isn't asked is read as its blank, so that neither emptying it nor writing nonsense into it
+    /// changes anything that is read.
+    #[test]
+    fn what_a_form_does_not_show_is_never_counted_as_the_samples() {
+        let (mut counted, mut hidden) = (0, 0);
+        for entry in catalog::ALL {
+            let mut inputs = vec![entry.sample()];
+            for row in entry.rows {
+                let says: Vec<&str> = match row.kind {
+                    Kind::Choice(picks) => picks.iter().map(|pick| pick.key).collect(),
+                    Kind::Flag => vec!["yes", "no"],
+                    _ => Vec::new(),
+                };
+                for says in says {
+                    let mut input = entry.sample();
+                    input.put(row.key, Node::text(says));
+                    inputs.push(input);
+                }
+            }
+            for input in inputs {
+                let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+                let noted = entry.of_sample(&input, Units::Customary);
+                let mark = Mark { calculator: entry.id.to_owned(), input, ..mark(1) };
+                if let Some(note) = job.note_sample(&mark.id, &noted, false) {
+                    apply(&mut job, note, &stamp(1)).unwrap();
+                }
+                let told = job.still_sample(&mark);
+                let read = entry.canonical(&mark.input, Units::Customary);
+                for path in job.noted_sample(&mark.id) {
+                    let is_read = ["", "?"].iter().any(|says| {
+                        let mut other = mark.input.clone();
+                        other.put(&path, Node::text(says));
+                        entry.canonical(&other, Units::Customary) != read
+                    });
+                    assert_eq!(told.contains(&path), is_read, "{}: {path}", entry.id);
+                    *if is_read { &mut counted } else { &mut hidden } += 1;
+                }
+            }
+        }
+        assert!(counted > 100 && hidden > 10, "{counted}, {hidden}");
+    }
+
+    #[test]
+    fn a_wall_has_no_sides_of_a_ceiling_from_the_sample() {
+        let boards = catalog::find("boards").unwrap();
+        let mut input = boards.sample();
+        let paths = boards.of_sample(&input, Units::Customary);
+        assert_eq!(paths, ["long", "wide"]);
+        let mut job = Job::new("Invented", "", &stamp(0)).unwrap();
+        let made = |input: &Node| Mark {
+            calculator: boards.id.to_owned(),
+            input: input.clone(),
+            ..mark(1)
+        };
+        let note = job.note_sample(&mark(1).id, &paths, false).unwrap();
+        apply(&mut job, note, &stamp(1)).unwrap();
+        assert_eq!(job.still_sample(&made(&input)), paths);
+        input.put("of", Node::text("wall"));
+        input.put("wall", Node::text("14 ft"));
+        assert!(job.still_sample(&made(&input)).is_empty());
+        assert_eq!(job.noted_sample(&mark(1).id), paths, "a ceiling asks for them again");
     }
 
     /// A usual value is nobody's house: not a ceiling of 8 ft, nor whom to call.
@@ -171,7 +249,7 @@ mod tests {
         let note = from.note_sample(&id, &["span".to_owned()], false).unwrap();
         apply(&mut from, note, &stamp(21)).unwrap();
         hand_over(&mut from, &mut to, &id, &stamp(22)).unwrap();
-        assert_eq!(to.still_sample(&id), ["span"]);
+        assert_eq!(to.noted_sample(&id), ["span"]);
     }
 
     fn tie(to: u64) -> Tie {

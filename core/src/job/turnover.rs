@@ -464,7 +464,7 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         since,
         said: said(job, &mark.id),
         seen: Seen::of(mark, Some(worked)),
-        sampled: job.still_sample(&mark.id).len(),
+        sampled: job.still_sample(mark).len(),
         takes_sample: job.takes_sample(mark),
     })
 }

@@ -32,7 +32,7 @@ pub fn others<'a>(job: &'a Job, mark: &Mark) -> impl Iterator<Item = &'a Mark> {
 /// from it takes from this one. The one that was in use is gone then, until it is undone.
 pub fn use_other(job: &Job, mark: &Mark, other: &Mark) -> Edit {
     let Mark { id, title, clock, .. } = mark.clone();
-    let sample = job.note_sample(&id, &job.still_sample(&other.id), job.is_said_own(&other.id));
+    let sample = job.note_sample(&id, &job.noted_sample(&other.id), job.is_said_own(&other.id));
     let change = Edit::Change(Mark { id, title, clock, ..other.clone() });
     Edit::Several(sample.into_iter().chain([change, Edit::Remove(other.id.clone())]).collect())
 }
