@@ -117,6 +117,7 @@ words! {
     TAKE_ROOM = "Take the room: {0}", es "Tomar el cuarto: {0}";
     AND = "{0}, {1}", es "{0}, {1}";
     LEFT_ALONE = "{0} has nothing for these, left as they were: {1}.", es "{0} no trae estos datos, quedaron como estaban: {1}.";
+    SHAPE_FIRST = "The room is not a rectangle: set the shape first.", es "El cuarto no es un rectángulo: defina primero la forma.";
     TAKE_WHOLE = "Take all of {0}", es "Tomar todo: {0}";
     TAKE_FROM = "Take from the job", es "Tomar del trabajo";
     TAKE_FROM_OF = "Take from the job: {0}", es "Tomar del trabajo: {0}";

@@ -34,7 +34,6 @@ use ledgerboard_core::fields::{self, is_asked};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Faults;
 use ledgerboard_core::wire::Node;
-use ledgerboard_core::words::Phrase;
 use std::ops::Deref;
 
 /// Where a question comes from, until something in it is changed.
@@ -103,8 +102,8 @@ pub(crate) struct Open {
     pub(crate) cut: RwSignal<Option<(String, String)>>,
     /// The last change that a tap can take back.
     pub(crate) undo: RwSignal<Option<Undo>>,
-    /// What one tap took all of, and the fields that it has nothing for.
-    left: RwSignal<Option<(String, Vec<&'static Phrase>)>>,
+    /// What the last tap that took all of a number left to a person.
+    left: RwSignal<Option<wholes::Left>>,
     /// What was typed last in this calculator is this question.
     is_draft: RwSignal<bool>,
     /// Edits that wait in this calculator.

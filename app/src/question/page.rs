@@ -53,7 +53,8 @@ pub(crate) fn question_page(desk: Desk, opening: Opening, address: bool) -> El {
         .with(started_over(question))
         .with(rooms(question))
         .with(el("div").attr("role", "status").with(live(move || {
-            question.left().map(|it| el("p").class("quiet").text(&speech::say(&it)))
+            let one = |it: Text| el("p").class("quiet").text(&speech::say(&it));
+            Piece::all(question.left().into_iter().map(one))
         })))
         .with(fields::rows(question, question.entry.rows, ""))
         .with(sheet_view::settings(question));

@@ -4,9 +4,10 @@ use super::Question;
 use super::sources::Source;
 use super::together::together;
 use crate::words as w;
-use ledgerboard_core::fields::left_alone;
+use ledgerboard_core::fields::{Decided, decided, left_alone};
 use ledgerboard_core::say;
-use ledgerboard_core::words::Text;
+use ledgerboard_core::wire::Node;
+use ledgerboard_core::words::{Phrase, Text};
 
 /// A number of the job of which one tap takes several figures.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,6 +20,19 @@ pub(crate) struct Whole {
     pub(crate) is_room: bool,
     /// The inputs that take them, each with its figure.
     figures: Vec<(&'static str, Source)>,
+    /// The choices that its figures decide.
+    decided: Vec<Decided>,
+}
+
+/// What the last tap that took all of a number left to a person.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Left {
+    /// Room and title of what it took.
+    name: String,
+    /// The fields that it has nothing for.
+    labels: Vec<&'static Phrase>,
+    /// Its shape is none that its figures could set.
+    shape_first: bool,
 }
 
 impl Question {
@@ -31,9 +45,12 @@ impl Question {
                     continue;
                 }
                 let figures = self.of_room(sources, &source.mark);
-                if figures.len() > 1 {
+                let has = |key: &str| figures.iter().any(|(_, it)| it.figure.key == key);
+                let decided = decided(self.entry.rows, source.of, &has);
+                if !figures.is_empty() && figures.len() + decided.len() > 1 {
                     let (mark, name) = (source.mark.clone(), source.title.clone());
-                    all.push(Whole { mark, name, is_room: source.of.is_empty(), figures });
+                    let is_room = source.of.is_empty();
+                    all.push(Whole { mark, name, is_room, figures, decided });
                 }
             }
         });
@@ -41,7 +58,7 @@ impl Question {
     }
 
     /// Whether an input that is asked still says something else than its figure of that whole, or
-    /// wasn't taken from it.
+    /// wasn't taken from it; or a choice isn't the one that its figures decide.
     pub(crate) fn leaves_some_of(self, whole: &Whole) -> bool {
         let is_taken = |path: &str, source: &Source| {
             self.links.with(|links| {
@@ -52,7 +69,10 @@ impl Question {
                 })
             })
         };
-        whole.figures.iter().any(|(path, source)| self.is_asked(path) && !is_taken(path, source))
+        let rows = self.entry.rows;
+        let differs = |it: &Decided| self.draft.with(|draft| it.differs(rows, draft));
+        whole.decided.iter().any(differs)
+            || whole.figures.iter().any(|(path, it)| self.is_asked(path) && !is_taken(path, it))
     }
 
     /// The fields that are a room's own figures, or another's, each with that figure.
@@ -67,7 +87,8 @@ impl Question {
         all
     }
 
-    /// Takes all of a room that this question asks for.
+    /// Takes all of a room that this question asks for, and the choices that its figures decide. Where
+    /// they decide none, the sample's values of what it has nothing for go: they would stand as its own.
     pub(crate) fn take_room(self, mark: &str) {
         let all = self.sources.with_untracked(|sources| self.of_room(sources, mark));
         let Some(of) = all.first().map(|(_, source)| source.of) else { return };
@@ -76,16 +97,39 @@ impl Question {
         }
         let has = |key: &str| all.iter().any(|(_, source)| source.figure.key == key);
         let rows = self.entry.rows;
-        let left = self.draft.with_untracked(|draft| left_alone(rows, draft, of, &has));
+        let decided = decided(rows, of, &has);
+        for it in &decided {
+            if let Some(pick) = it.pick {
+                self.draft.update(|draft| draft.put(it.key, Node::text(pick)));
+                self.is_own(it.key);
+            }
+        }
+        let (mut left, shape_first) = self.draft.with_untracked(|draft| {
+            let is_to_be_set = |it: &Decided| it.is_to_be_set(rows, draft);
+            (left_alone(rows, draft, of, &has), decided.iter().any(is_to_be_set))
+        });
+        if shape_first {
+            let sampled = self.sampled();
+            let is_sample = |key: &str| sampled.iter().any(|path| path == key);
+            for row in left.iter().filter(|row| is_sample(row.key)) {
+                self.draft.update(|draft| draft.put(row.key, Node::text("")));
+                self.is_own(row.key);
+            }
+            left.retain(|row| !is_sample(row.key));
+        }
+        let labels: Vec<_> = left.iter().map(|row| row.label).collect();
         let name = all.first().map(|(_, source)| source.title.clone()).unwrap_or_default();
-        self.left.set((!left.is_empty()).then_some((name, left)));
+        let is_any = shape_first || !labels.is_empty();
+        self.left.set(is_any.then_some(Left { name, labels, shape_first }));
     }
 
-    /// What the last tap that took all of a room, or of another number, left as it was.
-    pub(crate) fn left(self) -> Option<Text> {
+    /// What the last tap that took all of a room, or of another number, left to a person.
+    pub(crate) fn left(self) -> Vec<Text> {
         self.left.with(|left| {
-            let (name, rows) = left.as_ref()?;
-            Some(say!(w::LEFT_ALONE, &**name, together(rows.iter().copied())?))
+            let Some(left) = left else { return Vec::new() };
+            let alone = together(left.labels.iter().copied());
+            let alone = alone.map(|labels| say!(w::LEFT_ALONE, &*left.name, labels));
+            left.shape_first.then(|| say!(w::SHAPE_FIRST)).into_iter().chain(alone).collect()
         })
     }
 }

@@ -15,6 +15,7 @@ mod row;
 mod sampled;
 mod typed;
 mod units;
+mod whole;
 mod words;
 
 pub use ahead::ahead;
@@ -25,10 +26,11 @@ pub use named::{
     BETWEEN_NAMES, Rename, each_name, hanging, known_as, long_names, names, narrowed, toggled,
 };
 pub use reader::{Reader, heard, is_missing, missing, two_sums};
-pub use row::{Item, Kind, Pick, Preset, Row, Span, When, left_alone, row, row_at};
+pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row, row_at};
 pub use sampled::{is_asked, of_sample, without_item};
 pub use typed::Typed;
 pub use units::{bare, plain, restate};
+pub use whole::{Decided, decided, left_alone};
 
 #[cfg(test)]
 mod tests;

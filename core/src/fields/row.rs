@@ -34,6 +34,10 @@ pub struct Row {
     pub of: &'static str,
     /// Another figure of that source that is there in this one's place; else empty.
     pub or: &'static str,
+    /// The key that a source gives this figure under where it isn't under the first; else empty.
+    pub also: &'static str,
+    /// Of a choice: the pick that each such figure goes with. A source's own figures choose it.
+    pub by: &'static [(&'static str, &'static str)],
     /// Of a text: where what it may name stands, `boxes.label` for the labels of the list of boxes.
     /// A person chooses from these, and may still type what isn't there.
     pub names: &'static [&'static str],
@@ -60,6 +64,8 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         room: "",
         of: "",
         or: "",
+        also: "",
+        by: &[],
         names: &[],
         several: false,
         past: false,
@@ -88,9 +94,22 @@ impl Row {
         Self { or: key, ..self }
     }
 
+    /// The same figure where a source gives it under this key: an L's sides go by another name than
+    /// a rectangle's, so that nothing takes them for one.
+    pub const fn also(self, key: &'static str) -> Self {
+        Self { also: key, ..self }
+    }
+
+    /// A choice that a room's figures decide: it is the pick whose figure the room has. The first pair
+    /// is the pick that a question starts with.
+    pub const fn by_figures(self, by: &'static [(&'static str, &'static str)]) -> Self {
+        assert!(matches!(self.kind, Kind::Choice(_)), "only a choice has picks");
+        Self { by, ..self }
+    }
+
     /// Whether it is this very figure of a calculator, of a room where `of` is empty.
     pub fn is_figure(&self, key: &str, of: &str) -> bool {
-        !self.room.is_empty() && self.room == key && self.of == of
+        !self.room.is_empty() && (self.room == key || self.also == key) && self.of == of
     }
 
     /// Nothing, of what a figure that it takes is; none where it takes none. A whole number does
@@ -354,24 +373,6 @@ pub enum When {
     All(&'static [When]),
 }
 
-/// The rows of a form that are asked as things stand and would take a figure of such a source (a room's
-/// where `of` is empty), but it has none: they stay as they are. `has` says whether it has one of a key.
-pub fn left_alone(
-    rows: &'static [Row],
-    root: &Node,
-    of: &str,
-    has: &dyn Fn(&str) -> bool,
-) -> Vec<&'static Phrase> {
-    let mut all = Vec::new();
-    for row in rows {
-        let would = !row.room.is_empty() && row.of == of && row.when.holds(rows, root, root);
-        if would && !has(row.room) && !has(row.or) {
-            all.push(row.label);
-        }
-    }
-    all
-}
-
 impl<T: PartialOrd> Span<T> {
     fn holds(&self, it: T) -> bool {
         self.least <= it && it <= self.most
@@ -393,7 +394,7 @@ impl When {
 }
 
 /// The key of a choice; where none is given, its first pick.
-fn chosen(rows: &[Row], here: &Node, key: &str) -> String {
+pub(super) fn chosen(rows: &[Row], here: &Node, key: &str) -> String {
     if let Some(given) = here.get(key).and_then(Node::leaf) {
         return given;
     }

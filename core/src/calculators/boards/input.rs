@@ -186,27 +186,27 @@ form! {
         /// What.
         of: Surface, row(&w::OF, &w::NOTHING, Kind::Choice(Surface::PICKS));
         /// How its outline is put in, as a room's is.
-        shape: Shape, rows::SHAPE.when(CEILING);
+        shape: Shape, rows::taken::SHAPE.when(CEILING);
         /// Along wall 1.
-        long: Option<Length>, rows::LONG.of_room("longest").when(NAMED);
+        long: Option<Length>, rows::taken::LONG.when(NAMED);
         /// Square to it.
-        wide: Option<Length>, rows::WIDE.of_room("widest").when(NAMED);
+        wide: Option<Length>, rows::taken::WIDE.when(NAMED);
         /// An L's notch, along wall 1.
-        notch_long: Option<Length>, ceiling!(rows::NOTCH_LONG, "l");
+        notch_long: Option<Length>, ceiling!(rows::taken::NOTCH_LONG, "l");
         /// An L's notch, across.
-        notch_wide: Option<Length>, ceiling!(rows::NOTCH_WIDE, "l");
+        notch_wide: Option<Length>, ceiling!(rows::taken::NOTCH_WIDE, "l");
         /// A T's leg, along wall 1.
-        leg_wide: Option<Length>, ceiling!(rows::LEG_WIDE, "t");
+        leg_wide: Option<Length>, ceiling!(rows::taken::LEG_WIDE, "t");
         /// A T's leg, from the bar to its end.
-        leg_long: Option<Length>, ceiling!(rows::LEG_LONG, "t");
+        leg_long: Option<Length>, ceiling!(rows::taken::LEG_LONG, "t");
         /// How far the leg stands in.
-        leg_off: Option<Length>, ceiling!(rows::LEG_OFF, "t");
+        leg_off: Option<Length>, ceiling!(rows::taken::LEG_OFF, "t");
         /// A U's gap, along wall 1.
-        gap_long: Option<Length>, ceiling!(rows::GAP_LONG, "u");
+        gap_long: Option<Length>, ceiling!(rows::taken::GAP_LONG, "u");
         /// A U's gap, how far it reaches in.
-        gap_deep: Option<Length>, ceiling!(rows::GAP_DEEP, "u");
+        gap_deep: Option<Length>, ceiling!(rows::taken::GAP_DEEP, "u");
         /// How far the gap stands in.
-        gap_off: Option<Length>, ceiling!(rows::GAP_OFF, "u");
+        gap_off: Option<Length>, ceiling!(rows::taken::GAP_OFF, "u");
         /// Wall by wall.
         walls: Vec<Walked>, ceiling!(rows::WALKED, "walk");
         /// The wall, end to end.

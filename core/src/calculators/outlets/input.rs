@@ -88,27 +88,27 @@ form! {
     /// A room, and what is in its walls.
     pub struct Input {
         /// How its outline is put in, as a room's is.
-        shape: Shape, rows::SHAPE;
+        shape: Shape, rows::taken::SHAPE;
         /// Along wall 1.
-        long: Option<Length>, rows::LONG.of_room("longest");
+        long: Option<Length>, rows::taken::LONG;
         /// Square to it.
-        wide: Option<Length>, rows::WIDE.of_room("widest");
+        wide: Option<Length>, rows::taken::WIDE;
         /// An L's notch, along wall 1.
-        notch_long: Option<Length>, rows::NOTCH_LONG;
+        notch_long: Option<Length>, rows::taken::NOTCH_LONG;
         /// An L's notch, across.
-        notch_wide: Option<Length>, rows::NOTCH_WIDE;
+        notch_wide: Option<Length>, rows::taken::NOTCH_WIDE;
         /// A T's leg, along wall 1.
-        leg_wide: Option<Length>, rows::LEG_WIDE;
+        leg_wide: Option<Length>, rows::taken::LEG_WIDE;
         /// A T's leg, from the bar to its end.
-        leg_long: Option<Length>, rows::LEG_LONG;
+        leg_long: Option<Length>, rows::taken::LEG_LONG;
         /// How far the leg stands in.
-        leg_off: Option<Length>, rows::LEG_OFF;
+        leg_off: Option<Length>, rows::taken::LEG_OFF;
         /// A U's gap, along wall 1.
-        gap_long: Option<Length>, rows::GAP_LONG;
+        gap_long: Option<Length>, rows::taken::GAP_LONG;
         /// A U's gap, how far it reaches in.
-        gap_deep: Option<Length>, rows::GAP_DEEP;
+        gap_deep: Option<Length>, rows::taken::GAP_DEEP;
         /// How far the gap stands in.
-        gap_off: Option<Length>, rows::GAP_OFF;
+        gap_off: Option<Length>, rows::taken::GAP_OFF;
         /// Wall by wall.
         walls: Vec<Walked>, rows::WALKED;
         /// In the walls.

@@ -48,3 +48,37 @@ pub(crate) const GAP_OFF: Row =
 /// Wall by wall.
 pub(crate) const WALKED: Row =
     row(&w::WALLS, &w::WALLS_HINT, Kind::List(&WALLS)).when(When::Is("shape", &["walk"]));
+
+/// The same rows where a question lies in a room and takes its outline from one: the shape goes by the
+/// figures that the room has, so that an L is never taken for a rectangle.
+pub(crate) mod taken {
+    use super::Row;
+
+    /// How its outline is put in.
+    pub(crate) const SHAPE: Row = super::SHAPE.by_figures(&[
+        ("longest", "rectangle"),
+        ("notch-long", "l"),
+        ("leg-long", "t"),
+        ("gap-long", "u"),
+    ]);
+    /// Along wall 1.
+    pub(crate) const LONG: Row = super::LONG.of_room("longest").also("outline-long");
+    /// Square to wall 1.
+    pub(crate) const WIDE: Row = super::WIDE.of_room("widest").also("outline-wide");
+    /// An L's notch, along wall 1.
+    pub(crate) const NOTCH_LONG: Row = super::NOTCH_LONG.of_room("notch-long");
+    /// An L's notch, across.
+    pub(crate) const NOTCH_WIDE: Row = super::NOTCH_WIDE.of_room("notch-wide");
+    /// A T's leg, along wall 1.
+    pub(crate) const LEG_WIDE: Row = super::LEG_WIDE.of_room("leg-wide");
+    /// A T's leg, from the bar to its end.
+    pub(crate) const LEG_LONG: Row = super::LEG_LONG.of_room("leg-long");
+    /// How far the leg stands in from where wall 1 starts.
+    pub(crate) const LEG_OFF: Row = super::LEG_OFF.of_room("leg-off");
+    /// A U's gap, along wall 1.
+    pub(crate) const GAP_LONG: Row = super::GAP_LONG.of_room("gap-long");
+    /// A U's gap, how far it reaches in.
+    pub(crate) const GAP_DEEP: Row = super::GAP_DEEP.of_room("gap-deep");
+    /// How far the gap stands in from where wall 1 starts.
+    pub(crate) const GAP_OFF: Row = super::GAP_OFF.of_room("gap-off");
+}

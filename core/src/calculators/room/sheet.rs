@@ -3,8 +3,9 @@
 use super::Calculator;
 use super::drawing::drawing;
 use super::shown as s;
+use super::words as w;
 use super::working::working;
-use super::{Answer, Input, Runs, Tall};
+use super::{Answer, Input, Runs, Shape, Tall};
 use crate::measure::Length;
 use crate::plan::Corner;
 use crate::rules::compare::{ask, at_least};
@@ -74,6 +75,8 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     if plan.sides().len() == 4 {
         all.length("longest", &s::LONGEST, high.x.minus(low.x));
         all.length("widest", &s::WIDEST, high.y.minus(low.y));
+    } else {
+        outline(input, &mut all);
     }
     for (key, name, kind) in [
         ("inside-corners", &s::INSIDE, Corner::Inside),
@@ -114,6 +117,38 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     all.some("diagonals-differ", &s::DIFFERENCE, answer.square.map(|it| it.difference));
     all.some("far-wall-shift", &s::SHIFT, answer.square.map(|it| it.shift));
     all.0
+}
+
+/// What the outline of a room with a named shape is put in by, so that a question in that room takes
+/// the same; a leg or a gap in the middle by where that is.
+fn outline(input: &Input, all: &mut Figures) {
+    let middle = |off: Option<Length>, part: Option<Length>| {
+        off.or_else(|| Some(input.long?.minus(part?).part(2)))
+    };
+    let parts = match input.shape {
+        // Four walls have names of their own, and a walk has its walls.
+        Shape::Rectangle | Shape::Walk => return,
+        Shape::Ell => [
+            ("notch-long", &w::NOTCH_LONG, input.notch_long),
+            ("notch-wide", &w::NOTCH_WIDE, input.notch_wide),
+            ("", &w::NOTHING, None),
+        ],
+        Shape::Tee => [
+            ("leg-wide", &w::LEG_WIDE, input.leg_wide),
+            ("leg-long", &w::LEG_LONG, input.leg_long),
+            ("leg-off", &w::LEG_OFF, middle(input.leg_off, input.leg_wide)),
+        ],
+        Shape::U => [
+            ("gap-long", &w::GAP_LONG, input.gap_long),
+            ("gap-deep", &w::GAP_DEEP, input.gap_deep),
+            ("gap-off", &w::GAP_OFF, middle(input.gap_off, input.gap_long)),
+        ],
+    };
+    all.some("outline-long", &s::OUTLINE_LONG, input.long);
+    all.some("outline-wide", &s::OUTLINE_WIDE, input.wide);
+    for (key, name, length) in parts {
+        all.some(key, name, length);
+    }
 }
 
 fn to_be_figures(now: &Tall, to_be: &Tall, all: &mut Figures) {

@@ -8,6 +8,8 @@ words! {
     CEILING = "Ceiling area, flat", es "Área del techo, plano";
     LONGEST = "Longest, along wall 1", es "Lo más largo, por la pared 1";
     WIDEST = "Widest, across", es "Lo más ancho, a través";
+    OUTLINE_LONG = "Outline, along wall 1", es "Contorno, por la pared 1";
+    OUTLINE_WIDE = "Outline, across", es "Contorno, a través";
     INSIDE = "Inside corners", es "Esquinas interiores";
     OUTSIDE = "Outside corners", es "Esquinas exteriores";
     HEIGHT = "Ceiling height now", es "Altura del techo ahora";

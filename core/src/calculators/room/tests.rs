@@ -54,6 +54,19 @@ fn an_l_gives_no_two_sides_that_would_make_a_rectangle_of_it() {
     let ell =
         Input { shape: Shape::Ell, notch_long: notch, notch_wide: notch, ..rectangle(168, 144) };
     assert_eq!(has(&ell), [false; 2]);
+    // It goes by its own names, with its notch; a rectangle has none of these.
+    let of = |input: &Input| {
+        let keys = ["outline-long", "outline-wide", "notch-long", "notch-wide"];
+        let sheet = sheet(input);
+        keys.map(|key| sheet.figures.iter().find(|it| it.key == key).map(|it| it.amount))
+    };
+    let length = |count| Some(Amount::Length(Length::inches(count, 1)));
+    assert_eq!(of(&ell), [length(168), length(144), length(48), length(48)]);
+    assert_eq!(of(&rectangle(168, 144)), [None; 4]);
+    // A T's leg in the middle, by hand: (14 − 6) ÷ 2 = 4 ft in.
+    let tee =
+        Input { shape: Shape::Tee, leg_wide: inches(72), leg_long: notch, ..rectangle(168, 144) };
+    assert_eq!(shown(&sheet(&tee), "leg-off"), "4 ft");
 }
 
 /// 14 × 12 = 168; 2 × (14 + 12) = 52; 52 × 8 = 416; 168 × 8 = 1344, by hand.
