@@ -179,6 +179,62 @@ async fn a_rooms_joists_say_whether_boards_cross_them() {
     .await;
 }
 
+/// An L is taken as an L: its shape, its sides and its notch. A room of no such shape leaves the shape to
+/// who stands in it, and none of the sample's sides for the room's.
+#[tokio::test]
+async fn a_room_is_taken_with_its_shape_or_asks_for_it() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        let value = |key: &str, says: &str| {
+            format!("(document.getElementById('{key}')?.value ?? '') {says}")
+        };
+        page.goto(
+            "#/room?shape=l&long=20%20ft&wide=14%20ft&notch_long=6%20ft&notch_wide=5%20ft&height=8%20ft",
+        )
+        .await;
+        page.reads(ANSWER, "250 sq ft").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+
+        opened(page).await;
+        page.tap(saying("Take the room: Den")).await;
+        page.until(&value("shape", "=== 'l'")).await;
+        for key in ["long", "wide", "notch_long", "notch_wide"] {
+            page.until(&value(key, "!== ''")).await;
+        }
+        page.until("document.querySelector('.fields .from')?.textContent.includes('Notch, across')")
+            .await;
+        page.misses(saying("Take the room: Den")).await;
+        page.screenshot("boards-of-an-l").await;
+        // Called a rectangle it isn't that room: it is offered again.
+        page.choose(field("shape"), "Rectangle").await;
+        page.tap(saying("Take the room: Den")).await;
+        page.until(&value("shape", "=== 'l'")).await;
+
+        // Six walls that were walked.
+        page.goto(
+            "#/room?shape=walk&height=8%20ft&walls.0.length=20%20ft&walls.1.length=9%20ft\
+             &walls.2.length=6%20ft&walls.2.end=outside&walls.3.length=5%20ft&walls.4.length=14%20ft\
+             &walls.5.length=14%20ft",
+        )
+        .await;
+        page.reads(ANSWER, "250 sq ft").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Loft").await;
+        page.tap(saying("Done")).await;
+        page.goto("#/boards").await;
+        page.tap(saying("Start over")).await;
+        page.until(&value("shape", "=== 'rectangle'")).await;
+        page.tap(saying("Take the room: Loft")).await;
+        page.sees(saying("The room is not a rectangle: set the shape first.")).await;
+        page.until(&value("long", "=== ''")).await;
+        page.until(&value("wide", "=== ''")).await;
+        page.sees(saying("Take the room: Loft")).await;
+        page.screenshot("boards-shape-first").await;
+    })
+    .await;
+}
+
 /// `cargo test -p ledgerboard-tests --features browser --test journeys -- --ignored --nocapture
 /// how_long` prints how long the page takes to lay each room of `board-counts.csv` to the end.
 #[tokio::test]
