@@ -212,7 +212,7 @@ impl Walk {
         circuit.unfed = unfed.count() as i64;
         if circuit.looped.is_empty() {
             let currents = self.currents(input);
-            circuit.unknown = self.unknown(cables, circuit, &currents);
+            circuit.unknown = self.unknown(input, cables, circuit, &currents);
             if circuit.unknown.is_empty() {
                 circuit.worst = self.worst(input, cables, &currents);
             }
@@ -258,13 +258,21 @@ impl Walk {
     }
 
     /// Cables without which nobody can say what the circuit loses, in the order of the list.
-    fn unknown(&self, cables: &[Laid], circuit: &Circuit, currents: &[i64]) -> Vec<usize> {
+    fn unknown(
+        &self,
+        input: &Input,
+        cables: &[Laid],
+        circuit: &Circuit,
+        currents: &[i64],
+    ) -> Vec<usize> {
         let mut is_one = vec![false; cables.len()];
         for (each, current) in self.reached.iter().zip(currents) {
             let laid = &cables[each.cable];
             // Past an end that names no box may be any load of the circuit.
             let carries = *current > 0 || (laid.lost && circuit.load.millionths() > 0);
-            is_one[each.cable] = carries && (laid.laid.is_none() || !each.fed);
+            // Where nothing is fed, nobody knows what goes through what: each has its own load alone.
+            let own = input.cables[each.cable].load.map_or(0, Measure::millionths);
+            is_one[each.cable] = if each.fed { carries && laid.laid.is_none() } else { own > 0 };
         }
         circuit.cables.iter().copied().filter(|at| is_one[*at]).collect()
     }
