@@ -10,25 +10,37 @@ use crate::words::Phrase;
 const ALSO: &[(&str, &str)] = &[
     (
         "hold",
-        "asbestos lead silica lab sample test popcorn asbesto plomo sílice laboratorio muestra prueba",
+        "asbestos lead silica lab sample test popcorn asbesto plomo sílice laboratorio muestra prueba orange peel knockdown lath sanding plafón cielo raso lijar",
     ),
     (
         "room",
-        "dimensions area square footage height volume measure medidas área altura volumen medir",
+        "dimensions area square footage height volume measure medidas área altura volumen medir feet sqft perimeter perímetro habitación pies",
     ),
     (
         "taken-down",
-        "remove reinstall fixture fan door trim quitar reponer lámpara ventilador puerta moldura",
+        "remove reinstall fixture fan door trim quitar reponer lámpara ventilador puerta moldura baseboard crown abanico plafón foco",
     ),
     ("off-tonight", "power water gas shutoff outage occupants luz agua corte habitantes"),
-    ("stripping", "scrape popcorn acoustic removal bags quitar palomitas acústico bolsas"),
-    ("floor-cover", "plastic poly sheeting dust protection plástico polvo protección"),
-    ("three-ways", "popcorn demo overlay cover compare palomitas demolición cubrir comparar"),
-    ("raising", "vault tray lift stud framing bóveda charola levantar montante estructura"),
+    (
+        "stripping",
+        "scrape popcorn acoustic removal bags quitar palomitas acústico bolsas orange peel knockdown cielo raso plafón",
+    ),
+    (
+        "floor-cover",
+        "plastic poly sheeting dust protection plástico polvo protección perimeter perímetro",
+    ),
+    (
+        "three-ways",
+        "popcorn demo overlay cover compare palomitas demolición cubrir comparar lath orange peel knockdown cielo raso plafón",
+    ),
+    (
+        "raising",
+        "vault tray lift stud framing bóveda charola levantar montante estructura elevar cielo raso plafón",
+    ),
     ("under-a-gable", "vault cathedral rafter tie collar thrust bóveda par tirante empuje"),
     (
         "drilling",
-        "bore hole notch plate stud joist nail steel barrenar hoyo muesca solera montante vigueta clavo",
+        "bore hole notch plate stud joist nail steel barrenar hoyo muesca solera montante vigueta clavo taladrar",
     ),
     ("joist-spans", "span lumber framing sag claro madera estructura pandeo"),
     (
@@ -36,71 +48,107 @@ const ALSO: &[(&str, &str)] = &[
         "beam header post shoring weight dead live viga dintel poste puntal peso muerta viva",
     ),
     ("added-heat", "insulation btu attic heating aislante ático calefacción"),
-    ("circuit-touch", "afci gfci arc fault ground code upgrade arco falla tierra código"),
+    ("circuit-touch", "afci gfci arc fault ground code upgrade arco falla tierra código gfi"),
     (
         "set-out",
-        "laser level layout switch outlet elevation mark láser nivel trazo apagador altura marca",
+        "laser level layout switch outlet elevation mark láser nivel trazo apagador altura marca interruptor tomacorriente",
     ),
     (
         "between-edges",
-        "center shim spacer casing can light centrar calza separador moldura lámpara",
+        "center shim spacer casing can light centrar calza separador moldura lámpara recessed foco",
     ),
-    ("outlets", "outlet plug spacing 6 12 foot wall enchufe toma espaciado pared"),
-    ("kitchen-outlets", "outlet plug countertop peninsula gfci enchufe toma península cocina"),
+    ("outlets", "outlet plug spacing 6 12 foot wall enchufe toma espaciado pared tomacorriente"),
+    (
+        "kitchen-outlets",
+        "outlet plug countertop peninsula gfci enchufe toma península cocina gfi tomacorriente",
+    ),
     (
         "bath-hall-outlets",
-        "outlet plug vanity sink washer gfci enchufe toma tocador lavabo lavadora",
+        "outlet plug vanity sink washer gfci enchufe toma tocador lavabo lavadora gfi tomacorriente",
     ),
     ("alarm-places", "detector carbon monoxide co fire bedroom monóxido incendio recámara"),
-    ("rough-in", "wiring circuit home run schedule wire roll alambrado circuito lista rollo"),
+    (
+        "rough-in",
+        "wiring circuit home run schedule wire roll alambrado circuito lista rollo recessed 12/2 14/2 interruptor tomacorriente foco",
+    ),
     (
         "box-fill",
-        "cubic inches conductor wire gang junction device pulgadas cúbicas alambre conexión dispositivo",
+        "cubic inches conductor wire gang junction device pulgadas cúbicas alambre conexión dispositivo 12/2 14/2 interruptor tomacorriente",
     ),
-    ("cable-run", "nm wire length voltage drop ampacity alambre largo caída tensión ampacidad"),
-    ("cable-securing", "nm wire staple strap support alambre grapa soporte"),
-    ("hole-cables", "nm wire bit bundle derate foam fire block alambre broca juntar espuma sellar"),
+    (
+        "cable-run",
+        "nm wire length voltage drop ampacity alambre largo caída tensión ampacidad 12/2 14/2",
+    ),
+    ("cable-securing", "nm wire staple strap support alambre grapa soporte 12/2 14/2"),
+    (
+        "hole-cables",
+        "nm wire bit bundle derate foam fire block alambre broca juntar espuma sellar 12/2 14/2 taladrar",
+    ),
     (
         "rerouted-cable",
-        "nm wire splice junction attic extend alambre empalme conexión ático extender",
+        "nm wire splice junction attic extend alambre empalme conexión ático extender 12/2 14/2",
     ),
-    ("switch-boxes", "traveler wiring light viajero alambrado luz"),
+    ("switch-boxes", "traveler wiring light viajero alambrado luz interruptor tres foco"),
     ("register-throw", "vent diffuser grille supply fpm noise difusor salida suministro ruido"),
     ("register-spots", "vent diffuser grille supply layout move difusor salida suministro mover"),
     ("raised-register", "vent diffuser grille supply tall difusor salida suministro alto"),
     ("room-air", "cfm hvac supply btu airflow suministro"),
-    ("duct-branch", "duct flex friction pressure size ducto flexible fricción presión tamaño"),
-    ("duct-tree", "duct trunk balance damper ducto troncal compuerta"),
-    ("return-path", "transfer grille undercut jumper pressure transferencia rejilla presión"),
+    (
+        "duct-branch",
+        "duct flex friction pressure size ducto flexible fricción presión tamaño conducto",
+    ),
+    ("duct-tree", "duct trunk balance damper ducto troncal compuerta conducto"),
+    (
+        "return-path",
+        "transfer grille undercut jumper pressure transferencia rejilla presión conducto",
+    ),
     (
         "behind-the-board",
-        "map backing nailer stud photo elevation hang mapa refuerzo montante colgar",
+        "map backing nailer stud photo elevation hang mapa refuerzo montante colgar hanging tabla roca",
     ),
-    ("boards", "drywall gypsum sheet layout butt joint cut list yeso panel hoja junta lista"),
-    ("board-weight", "drywall gypsum carry lift pounds yeso panel cargar libras kilos"),
-    ("joint-compound", "mud drywall taping finish level bucket yeso encintar acabado nivel cubeta"),
-    ("skim-coat", "mud plaster smooth level 5 finish yeso alisar nivel acabado"),
-    ("drying", "mud dry time humidity dehumidifier fan tiempo humedad deshumidificador ventilador"),
-    ("paint", "coat coverage gallon mano rendimiento galón"),
+    (
+        "boards",
+        "drywall gypsum sheet layout butt joint cut list yeso panel hoja junta lista hanging tabla roca cielo raso plafón",
+    ),
+    (
+        "board-weight",
+        "drywall gypsum carry lift pounds yeso panel cargar libras kilos hanging tabla roca",
+    ),
+    (
+        "joint-compound",
+        "mud drywall taping finish level bucket yeso encintar acabado nivel cubeta 5 sanding tabla roca masilla lijar",
+    ),
+    (
+        "skim-coat",
+        "mud plaster smooth level 5 finish yeso alisar nivel acabado orange peel knockdown sanding masilla lijar",
+    ),
+    (
+        "drying",
+        "mud dry time humidity dehumidifier fan tiempo humedad deshumidificador ventilador masilla abanico",
+    ),
+    ("paint", "coat coverage gallon mano rendimiento galón perimeter perímetro cielo raso plafón"),
     (
         "trade-days",
-        "schedule calendar critical path inspection sub programa calendario ruta crítica inspección",
+        "schedule calendar critical path inspection sub programa calendario ruta crítica inspección inspector",
     ),
     ("change-order", "price bid extra cost labor markup precio cotización costo mano obra"),
 ];
 
 /// How many of the words were found where, from what counts most against a calculator to what
-/// counts least: with a slip in it, in a field, in what it says of itself, in what crews call it.
-type Rank = [usize; 4];
+/// counts least: with a slip in it, in a field, in what it says of itself, in what crews call it; last,
+/// how many are the beginning of a longer one: who types the Spanish for a duct means no conductor.
+type Rank = [usize; 5];
 
 const SLIP: usize = 0;
 const FIELD: usize = 1;
+const ALSO_AT: usize = 3;
+const BEGUN: usize = 4;
 
 /// The calculators that have every word of `typed` in their name, in what crews call it, in what they
 /// say of themselves, or in the name of a field, in English or in Spanish. A word that begins with
 /// what was typed does, one without its last s does, and but for fields one that is a slip away from
 /// five letters or more. Capitals and accents make no difference. Those whose names have the words
-/// go first, in the order of a job where two are alike. Nothing typed finds nothing.
+/// go first, of those that are alike the ones that have them whole, then in the order of a job. Nothing typed finds nothing.
 pub fn find_calculators(typed: &str) -> Vec<&'static Entry> {
     let typed = plain(typed);
     let words: Vec<&str> = split(&typed).collect();
@@ -136,9 +184,12 @@ fn rank(entry: &Entry, words: &[&str]) -> Option<Rank> {
             None if texts.iter().any(has) => SLIP,
             None => return None,
         };
-        if let Some(count) = rank.get_mut(place) {
-            *count += 1;
+        // A name counts against nothing.
+        if place <= ALSO_AT {
+            rank[place] += 1;
         }
+        let is_whole = |text: &String| split(text).any(|it| it == *word || it == one);
+        rank[BEGUN] += usize::from(!texts.iter().any(is_whole));
     }
     Some(rank)
 }
@@ -222,6 +273,46 @@ mod tests {
         ] {
             assert_eq!(first(typed), id, "{typed}: {:?}", ids(typed));
         }
+        for (typed, all) in [
+            ("GFI", &["circuit-touch", "kitchen-outlets", "bath-hall-outlets"][..]),
+            ("12/2", &["cable-run", "box-fill", "rough-in", "hole-cables"]),
+            ("14/2", &["cable-run", "box-fill", "rough-in", "cable-securing"]),
+            ("square feet", &["room"]),
+            ("sqft", &["room"]),
+            ("perimeter", &["room", "floor-cover"]),
+            ("hanging", &["boards", "board-weight"]),
+            ("baseboard", &["taken-down"]),
+            ("crown", &["taken-down"]),
+            ("recessed", &["between-edges", "rough-in"]),
+            ("orange peel", &["hold", "stripping", "skim-coat"]),
+            ("knockdown", &["hold", "stripping", "skim-coat"]),
+            ("lath", &["hold"]),
+            ("level 5", &["joint-compound", "skim-coat"]),
+            ("tomacorriente", &["outlets", "kitchen-outlets", "bath-hall-outlets", "box-fill"]),
+            ("interruptor", &["switch-boxes", "box-fill"]),
+            ("cielo raso", &["boards", "raising", "stripping", "hold"]),
+            ("plafón", &["boards", "raising", "stripping", "hold"]),
+            ("tabla roca", &["boards", "board-weight", "joint-compound", "behind-the-board"]),
+            ("tres vías", &["switch-boxes"]),
+            ("masilla", &["joint-compound", "skim-coat"]),
+            ("taladrar", &["drilling", "hole-cables"]),
+            ("lijar", &["hold", "joint-compound", "skim-coat"]),
+            ("inspector", &["trade-days"]),
+            ("habitación", &["room"]),
+            ("abanico", &["taken-down", "drying"]),
+            ("foco", &["taken-down", "switch-boxes"]),
+            ("elevar", &["raising"]),
+            ("conducto", &["duct-branch", "duct-tree", "return-path"]),
+        ] {
+            let found = ids(typed);
+            for id in all {
+                assert!(found.contains(id), "{typed}: {id} is not in {found:?}");
+            }
+        }
+        // A whole word goes before the beginning of another.
+        assert!(first("conducto").starts_with("duct-"), "{:?}", ids("conducto"));
+        assert_eq!(first("conductor"), "box-fill");
+        assert_eq!(ids("ladder"), [""; 0], "nothing here is about it");
         // Without its accents, as it is typed in haste.
         assert_eq!(ids("vigueta extension"), ids("vigueta extensión"));
         assert!(ids("bano").contains(&"bath-hall-outlets"));
