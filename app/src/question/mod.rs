@@ -114,8 +114,8 @@ pub(crate) struct Open {
     gone_on: RwSignal<Option<Node>>,
     /// The path of the field whose names are offered.
     pub(crate) naming: RwSignal<String>,
-    /// The name that is being typed.
-    renaming: RwSignal<Option<renaming::Renaming>>,
+    /// The name that is being typed, and others that came to no good one yet.
+    renaming: RwSignal<Vec<renaming::Renaming>>,
     /// The answer, or what keeps it.
     pub(crate) worked: Memo<Result<Worked, Faults>>,
     /// Told when more is found of an answer that is looked for.
@@ -226,7 +226,7 @@ impl Question {
             dropped: RwSignal::new(None),
             gone_on: RwSignal::new(None),
             naming: RwSignal::new(String::new()),
-            renaming: RwSignal::new(None),
+            renaming: RwSignal::new(Vec::new()),
             worked,
             found,
             is_long,

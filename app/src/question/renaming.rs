@@ -1,4 +1,4 @@
-//! A name that is typed anew: what named it follows.
+//! A name that is typed anew: what named it follows, once it is a good one.
 
 use super::undoing::Undo;
 use super::{Origin, Question};
@@ -17,14 +17,23 @@ pub(super) struct Renaming {
 
 impl Question {
     /// A name's field is come to: what is typed next is a change of what stands there now, or goes on
-    /// with one that came to no good name.
+    /// with one that came to no good name, whatever other fields were come to since.
     pub(crate) fn begin_name(self, path: &str) {
-        let goes_on = self.renaming.with_untracked(|it| {
-            it.as_ref().is_some_and(|it| it.rename.path() == path && it.rename.is_open(&it.now))
+        self.renaming.update(|all| {
+            all.retain(|it| it.rename.is_open(&it.now));
+            if let Some(it) = all.iter_mut().find(|it| it.rename.path() == path) {
+                self.draft.with_untracked(|draft| it.rename.go_on(draft, &it.now));
+                it.undo = self.undo_of(&it.rename);
+            }
         });
-        if !goes_on {
-            self.renaming.set(None);
-        }
+    }
+
+    /// Takes back all that was typed of a name, and what followed it.
+    fn undo_of(self, rename: &Rename) -> Undo {
+        let says = speech::say(&say!(w::RENAMED, rename.count() as i64));
+        let mut undo = self.undo_to(rename.path(), rename.before());
+        undo.says = says;
+        undo
     }
 
     /// Types a name. What named it follows, in the same edit, and an undo in its row takes back all
@@ -33,20 +42,21 @@ impl Question {
         let rows = self.entry.rows;
         let here = self.draft.with_untracked(|draft| draft.at(path).and_then(Node::leaf));
         let here = here.unwrap_or_default();
-        let goes_on = self.renaming.with_untracked(|it| {
-            it.as_ref().is_some_and(|it| it.rename.path() == path && it.now == here)
-        });
+        let goes_on = self
+            .renaming
+            .with_untracked(|all| all.iter().any(|it| it.rename.path() == path && it.now == here));
         if !goes_on {
             let rename = self.draft.with_untracked(|draft| Rename::of(rows, draft, path));
-            let says = speech::say(&say!(w::RENAMED, rename.count() as i64));
-            let mut undo = self.undo_to(path, rename.before());
-            undo.says = says;
-            self.renaming.set(Some(Renaming { rename, now: here, undo }));
+            let undo = self.undo_of(&rename);
+            self.renaming.update(|all| {
+                all.retain(|it| it.rename.path() != path);
+                all.push(Renaming { rename, now: here, undo });
+            });
         }
         let mut undo = None;
         let mut puts = Vec::new();
-        self.renaming.update(|it| {
-            if let Some(it) = it {
+        self.renaming.update(|all| {
+            if let Some(it) = all.iter_mut().find(|it| it.rename.path() == path) {
                 puts = it.rename.to(&typed);
                 let is_followed = it.rename.count() > 0 && !it.rename.is_open(&typed);
                 undo = Some(it.undo.clone()).filter(|_| is_followed);

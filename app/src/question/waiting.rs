@@ -106,7 +106,7 @@ impl Question {
         self.undo.set(None);
         self.cut.set(None);
         self.left.set(None);
-        self.renaming.set(None);
+        self.renaming.set(Vec::new());
         self.gone_on.set(None);
         self.draft.set(input);
         self.units.set(units);

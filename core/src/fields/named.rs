@@ -2,6 +2,7 @@
 //! choose from, what a rename takes along, and what still names an item that goes.
 
 use super::row::{Kind, Row};
+use super::row_at;
 use crate::sheet::Put;
 use crate::wire::Node;
 use crate::words::Phrase;
@@ -189,6 +190,10 @@ pub struct Rename {
     uses: Vec<Use>,
     /// Names that the other items have: what is called alike is followed by nothing.
     others: Vec<String>,
+    /// The most letters that are kept.
+    most: usize,
+    /// It is named among several, so that nothing that parts them may be in it.
+    among_several: bool,
 }
 
 /// How the other items of a list are called.
@@ -202,19 +207,53 @@ fn others(root: &Node, path: &str) -> Vec<String> {
         .collect()
 }
 
+/// Whether a row that may hold several names names what stands at a path.
+fn is_among_several(rows: &'static [Row], path: &str) -> bool {
+    let Some((list, rest)) = path.split_once('.') else { return false };
+    let Some((_, key)) = rest.split_once('.') else { return false };
+    let named = [list, key].join(".");
+    rows.iter().any(|each| match each.kind {
+        // What names what other rows of its own kind hold is no name itself.
+        Kind::List(item) => item.rows.iter().any(|row| {
+            row.several && row.names.contains(&named.as_str()) && (each.key, row.key) != (list, key)
+        }),
+        _ => false,
+    })
+}
+
 impl Rename {
     /// Of the text at a path, as things stand.
     pub fn of(rows: &'static [Row], root: &Node, path: &str) -> Self {
         let before = root.at(path).and_then(Node::leaf).unwrap_or_default();
         let (uses, others) = (uses(rows, root, path), others(root, path));
-        Self { path: path.to_owned(), before, uses, others }
+        let most = match row_at(rows, path).map(|row| row.kind) {
+            Some(Kind::Text(most)) => most,
+            _ => usize::MAX,
+        };
+        let among_several = is_among_several(rows, path);
+        Self { path: path.to_owned(), before, uses, others, most, among_several }
     }
 
-    /// Whether it can't stay so: there is no name, or another item has it. What named the item waits
-    /// under the old name until there is a good one.
+    /// Whether it can't stay so: there is no name, another item has it, it is too long, or it would be
+    /// read as two. What named the item waits under the old name until there is a good one.
     pub fn is_open(&self, typed: &str) -> bool {
         let known = known_as(typed);
-        known.is_empty() || self.others.contains(&known)
+        known.is_empty()
+            || self.others.contains(&known)
+            || typed.chars().count() > self.most
+            || (self.among_several && typed.contains(BETWEEN_NAMES))
+    }
+
+    /// Goes on with a change that came to no good name, after other fields were come to: `now` was typed
+    /// last. What was written anew since then, or gone from its place, is followed no more, and the
+    /// other items are called what they are called by now.
+    pub fn go_on(&mut self, root: &Node, now: &str) {
+        let left = self.to(now);
+        self.uses.retain(|it| {
+            let as_left = left.iter().find(|(path, _)| *path == it.path);
+            as_left.is_some_and(|(path, node)| root.at(path).and_then(Node::leaf) == node.leaf())
+        });
+        self.others = others(root, &self.path);
     }
 
     /// Where the name stands.
@@ -227,8 +266,7 @@ impl Rename {
         self.uses.len()
     }
 
-    /// All texts with the new name; those that follow keep the old one while there is none, or
-    /// another item has it.
+    /// All texts with the new name; those that follow keep the old one while it can't stay so.
     pub fn to(&self, typed: &str) -> Vec<Put> {
         let mut puts = vec![(self.path.clone(), Node::text(typed))];
         for each in &self.uses {

@@ -1,11 +1,12 @@
-//! What of a plan can be counted. A row that nobody can tell from another, an end that names no box,
-//! a length that can't be read, a box over the ceiling or past the room's walls are left out by themselves: the rest is worked without them, says how
-//! many there are, and is never within.
+//! What of a plan can be counted. A row that nobody can tell from another, a hole that no cable can
+//! name, an end that names no box, a length that can't be read, a box over the ceiling or past the
+//! room's walls are left out by themselves: the rest is worked without them, says how many there are,
+//! and is never within.
 
 use super::input::{Input, Mount, PlacedBox};
 use super::labels::{Index, known_as};
 use super::words as w;
-use crate::fields::Typed;
+use crate::fields::{BETWEEN_NAMES, Typed, each_name};
 use crate::measure::Length;
 use crate::say;
 use crate::sheet::{Fault, Faults};
@@ -26,7 +27,7 @@ pub(super) struct Without {
     pub(super) places: Vec<String>,
     /// Lengths of cables that can't be read. Their cables count, without a length.
     pub(super) lengths: i64,
-    /// Holes with no label of their own.
+    /// Holes with no label of their own that a cable can name.
     pub(super) holes: i64,
 }
 
@@ -53,7 +54,11 @@ impl Names {
         let boxes = index(&mut input.boxes.iter().map(|it| it.label.as_str()));
         let holes = index(&mut input.holes.iter().map(|it| it.label.as_str()));
         let (own_boxes, same_boxes) = own(&boxes, input.boxes.len());
-        let (own_holes, same_holes) = own(&holes, input.holes.len());
+        let (mut own_holes, same_holes) = own(&holes, input.holes.len());
+        // Cables name several holes in a line: a label that has a comma is never found in it.
+        for (own, hole) in own_holes.iter_mut().zip(&input.holes) {
+            *own &= !hole.label.contains(BETWEEN_NAMES);
+        }
         Self { boxes, own_boxes, own_holes, twice: [same_boxes, same_holes] }
     }
 
@@ -180,7 +185,9 @@ pub(super) fn left_out(input: &Input) -> Faults {
         }
     }
     for (at, of) in input.holes.iter().enumerate() {
-        faults.extend(of_label("holes", at, &of.label, &names.twice[1]));
+        let told = of_label("holes", at, &of.label, &names.twice[1]);
+        let parted = || of.label.contains(BETWEEN_NAMES).then(|| of_comma(at, &of.label));
+        faults.extend(told.or_else(parted));
     }
     faults
 }
@@ -193,6 +200,11 @@ fn of_label(list: &str, at: usize, typed: &str, twice: &[usize]) -> Option<Fault
         _ => return None,
     };
     Some(fault(list, at, "label", &w::LABEL, typed, says))
+}
+
+fn of_comma(at: usize, typed: &str) -> Fault {
+    let says = say!(w::NO_COMMA, each_name(typed, &[]).join(" "));
+    fault("holes", at, "label", &w::LABEL, typed, says)
 }
 
 pub(super) fn fault(

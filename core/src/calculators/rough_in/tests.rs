@@ -809,6 +809,41 @@ fn a_renamed_hole_is_renamed_in_a_line_of_several() {
     assert_eq!(line("6").as_deref(), Some("P1 Q"));
 }
 
+/// A label that cables would read as two, or that is too long, moves no cable: its line waits under the
+/// old one for a good one, and while other fields are come to.
+#[test]
+fn a_label_that_is_refused_is_followed_by_nothing() {
+    let mut input = tollgate_row();
+    input.holes = ["P2", "P1"].map(|it| Hole { label: it.to_owned(), ..Hole::blank() }).into();
+    input.cables[0].holes = "P1, P2".to_owned();
+    let mut root = input.write_parts();
+    let mut rename = of(&root, "holes.0.label");
+    let line = |root: &Node| root.at("cables.0.holes").and_then(Node::leaf).unwrap();
+    for refused in ["top, left", "top; left", ",", "thirteen more"] {
+        assert!(rename.is_open(refused), "{refused}");
+        put_all(&mut root, rename.to("top"));
+        put_all(&mut root, rename.to(refused));
+        assert_eq!(line(&root), "P1, P2", "{refused}");
+    }
+    // One cable is written anew before the name comes right, and another hole has taken a name.
+    root.put("cables.0.holes", Node::text("P9"));
+    root.put("holes.1.label", Node::text("mine"));
+    rename.go_on(&root, "thirteen more");
+    assert!(rename.is_open("mine") && !rename.is_open("P2"));
+    put_all(&mut root, rename.to("top left"));
+    assert_eq!(line(&root), "P9");
+    let other = root.at("cables.6.holes").and_then(Node::leaf).unwrap();
+    assert!(other.contains("top left"), "{other}");
+    // A box is named alone: a comma is a letter as any other.
+    assert!(!of(&root, "boxes.1.label").is_open("K1, left"));
+    // At its field.
+    input.holes[0].label = "top; left".to_owned();
+    let told = RoughIn::left_out(&input);
+    assert_eq!(told.iter().map(|it| &*it.path).collect::<Vec<_>>(), ["holes.0.label"]);
+    let says = "A comma parts two names: write top left.";
+    assert_eq!(Voice::default().say(&told[0].says), says);
+}
+
 #[test]
 fn ends_are_offered_the_boxes_there_are_and_a_few_of_many() {
     let mut input = Input::sample();

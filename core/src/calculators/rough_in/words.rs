@@ -109,6 +109,7 @@ words! {
     UNLABELED = "Not counted yet: give it a label of its own.", es "Todavía no se cuenta: póngale una etiqueta propia.";
     NO_END = "Not counted yet: say which box it starts in.", es "Todavía no se cuenta: diga en qué caja empieza.";
     TWICE = "“{0}” is there already. Each has its own.", es "«{0}» ya está. Cada una tiene la suya.";
+    NO_COMMA = "A comma parts two names: write {0}.", es "Una coma separa dos nombres: escriba {0}.";
     NO_FROM = "Say which box it starts in: {0}.", es "Diga en qué caja empieza: {0}.";
     NO_SUCH = "No box is called “{0}”. There are {1}.", es "Ninguna caja se llama «{0}». Hay {1}.";
     NO_BOXES = "no boxes yet", es "todavía ninguna caja";

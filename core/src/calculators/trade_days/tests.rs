@@ -327,6 +327,26 @@ fn a_step_may_have_a_name_of_several_words() {
     assert_eq!(root.at("steps.3.after").and_then(Node::leaf).as_deref(), Some("B; A, c"));
 }
 
+/// A name that is refused is never spread: what waits keeps the old one until there is a good one.
+#[test]
+fn a_refused_name_of_a_step_breaks_nothing_that_waits_for_it() {
+    let before = plan(vec![step("Tape and mud", 3, ""), step("Hang", 1, "tape and mud")]);
+    let mut root = before.write_parts();
+    let rename = Rename::of(Input::ROWS, &root, "steps.0.name");
+    let line = |root: &Node| root.at("steps.1.after").and_then(Node::leaf).unwrap();
+    for typed in ["Tape", "Tape,", "Tape, mud", "Tape; mud", "twenty-five letters of tape"] {
+        let is_refused = typed != "Tape";
+        rename.to(typed).into_iter().for_each(|(path, node)| root.put(&path, node));
+        assert_eq!(rename.is_open(typed), is_refused, "{typed}");
+        assert_eq!(line(&root), if is_refused { "tape and mud" } else { "Tape" }, "{typed}");
+    }
+    rename.to("Tape mud").into_iter().for_each(|(path, node)| root.put(&path, node));
+    assert_eq!(line(&root), "Tape mud");
+    let (renamed, _) = Reader::form::<Input>(&root, <_>::default()).unwrap();
+    let begins = |input: &Input| solve(input).unwrap().steps[1].begins;
+    assert_eq!(begins(&renamed), begins(&before));
+}
+
 #[test]
 fn the_first_call_is_told_with_all_who_are_due_and_where_it_is_before_the_first_day() {
     let next = |call: [i64; 3]| {
