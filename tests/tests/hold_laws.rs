@@ -131,9 +131,9 @@ fn may_open(input: &Input) -> bool {
         && says(&report.sampled)
         && says(&input.place)
         && !matches!(input.material, Material::NotSaid | Material::Vermiculite)
-        && (input.material != Material::Wrap || input.pipe.is_some())
+        && (input.material != Material::Wrap || input.pipe > Some(Length::ZERO))
         && input.deed != Deed::NotSaid
-        && input.area.is_some()
+        && input.area > Some(Area::ZERO)
         && input.built.is_some()
         && (!is_old || tested || paint.who == Who::Certified || small || untouched)
         && says(&input.office.says)

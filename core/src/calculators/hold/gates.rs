@@ -80,9 +80,9 @@ fn is_older(day: Day, input: &Input) -> bool {
     since.is_some_and(|year| i64::from(day.year()) < year)
 }
 
-/// The fewest samples of the area; of an unknown area, the fewest of any.
+/// The fewest samples of the area; of one that wasn't measured, the fewest of any.
 pub(super) fn samples(input: &Input) -> Limit<i64> {
-    asbestos::samples(input.area.unwrap_or_default())
+    asbestos::samples(input.measured().unwrap_or_default())
 }
 
 /// No count of samples could open it.
@@ -108,9 +108,9 @@ fn surface(input: &Input) -> Gate {
     gate.asked(said(&input.place), &w::NEED_PLACE);
     gate.asked(input.material != Material::NotSaid, &w::NEED_MATERIAL);
     gate.asked(input.deed != Deed::NotSaid, &w::NEED_DEED);
-    gate.asked(input.area.is_some(), &w::NEED_AREA);
+    gate.asked(input.measured().is_some(), &w::NEED_AREA);
     if input.material == Material::Wrap {
-        gate.asked(input.pipe.is_some(), &w::NEED_PIPE);
+        gate.asked(input.measured_pipe().is_some(), &w::NEED_PIPE);
     }
     gate.asked(input.built.is_some(), &w::NEED_BUILT);
     gate

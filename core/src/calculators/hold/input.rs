@@ -221,3 +221,20 @@ form! {
     }
     sample {}
 }
+
+impl Input {
+    /// How much of it there is, where that was measured: nothing at all is no measure of it.
+    pub(super) fn measured(&self) -> Option<Area> {
+        self.area.filter(|area| *area > Area::ZERO)
+    }
+
+    /// How much pipe or duct it is on, where that was measured.
+    pub(super) fn measured_pipe(&self) -> Option<Length> {
+        self.pipe.filter(|pipe| *pipe > Length::ZERO)
+    }
+
+    /// How much loose fill there is, where that was measured.
+    pub(super) fn measured_loose(&self) -> Option<Volume> {
+        self.loose.filter(|loose| *loose > Volume::ZERO)
+    }
+}

@@ -6,6 +6,7 @@
 //! done; it says what is still missing. Gates:
 //!
 //! - **Surface**: place, material, what is done, area, the house's year; pipe length for wraps.
+//!   Nothing of it, 0, is not measured.
 //! - **Report**: none detected, by a named and accredited laboratory, with date and place. A
 //!   trace asks the authority and stays shut; more than one percent and vermiculite stay shut.
 //!   A house or a material of after 1980 needs a report as any other: its year proves nothing.

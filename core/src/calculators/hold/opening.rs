@@ -130,9 +130,10 @@ pub fn solve(input: &Input) -> Answer {
     let settled = settled(input);
     let samples = samples(input);
     let left_out = is_left_out(input.building.dwellings, input.building.project);
-    let notice = match (is_told(input.area, input.pipe, input.loose), left_out) {
+    let loose = input.measured_loose();
+    let notice = match (is_told(input.measured(), input.measured_pipe(), loose), left_out) {
         (None, _) => Notice::SizeUnknown,
-        (Some(false), _) if input.material == Material::Vermiculite && input.loose.is_none() => {
+        (Some(false), _) if input.material == Material::Vermiculite && loose.is_none() => {
             Notice::Loose
         }
         (Some(false), _) => Notice::Below,
@@ -140,7 +141,7 @@ pub fn solve(input: &Input) -> Answer {
         (Some(true), Some(true)) => Notice::LeftOut,
         (Some(true), Some(false)) => Notice::Due,
     };
-    let opened = match (settled, input.area, input.report.dated) {
+    let opened = match (settled, input.measured(), input.report.dated) {
         (Some(settled), Some(area), Some(dated)) if gates.iter().all(super::Gate::is_open) => {
             Some(Opened {
                 place: input.place.clone(),
@@ -170,7 +171,7 @@ pub fn solve(input: &Input) -> Answer {
         local: input
             .office
             .limit
-            .zip(input.area)
+            .zip(input.measured())
             .map(|(value, area)| is_at_least(area, Limit { value, source: &STRICTER })),
         opened,
     }

@@ -115,7 +115,7 @@ fn figure(key: &'static str, name: &'static Phrase, amount: Amount) -> Figure {
 }
 
 fn samples_name(input: &Input) -> &'static Phrase {
-    if input.area.is_some() { &w::FIGURE_SAMPLES } else { &w::FIGURE_SAMPLES_LEAST }
+    if input.measured().is_some() { &w::FIGURE_SAMPLES } else { &w::FIGURE_SAMPLES_LEAST }
 }
 
 fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
@@ -125,7 +125,7 @@ fn figures(input: &Input, answer: &Answer) -> Vec<Figure> {
     let mut figures = Vec::new();
     for (key, name, amount) in [
         ("samples", samples_name(input), helps.then_some(count)),
-        ("area", &w::FIGURE_AREA, input.area.map(Amount::Area)),
+        ("area", &w::FIGURE_AREA, input.measured().map(Amount::Area)),
         ("lab", &w::FIGURE_COST, answer.lab_cost.filter(|_| helps).map(Amount::Count)),
         ("abatement", &w::FIGURE_ABATEMENT, abatement),
     ] {
