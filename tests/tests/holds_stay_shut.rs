@@ -3,6 +3,7 @@
 
 use ledgerboard_core::catalog::{self, Link, Worked};
 use ledgerboard_core::edition::{Basis, Electrical};
+use ledgerboard_core::fields::{evidence_in, is_evidence, without_evidence};
 use ledgerboard_core::job::backup::{self, Written};
 use ledgerboard_core::job::record::{self, Head};
 use ledgerboard_core::job::{
@@ -156,6 +157,36 @@ fn a_hold_stays_shut_by_undo() {
     assert!(!is_held(&job, &work));
     apply(&mut job, Edit::Remove(hold), &stamp(11)).unwrap();
     assert!(is_held(&job, &work));
+}
+
+/// Nobody measured what there is nothing of.
+#[test]
+fn a_hold_stays_shut_by_an_area_of_nothing() {
+    for area in ["0", "0 sq ft", "0.0 m2", "", "1 in2"] {
+        let mut input = evidence();
+        input.put("area", Node::text(area));
+        let (job, hold, work) = job(&input);
+        assert_eq!(is_held(&job, &hold), area != "1 in2", "{area}");
+        assert!(area == "1 in2" || is_held(&job, &work), "{area}");
+    }
+}
+
+/// The evidence for one material is taken out where it is changed, and goes back only with it.
+#[test]
+fn a_hold_stays_shut_by_another_material_and_back() {
+    let rows = catalog::find("hold").unwrap().rows;
+    let mut input = evidence();
+    let found = evidence_in(rows, &input);
+    assert!(found.iter().all(|(path, _)| is_evidence(rows, path)));
+    input = without_evidence(rows, &input);
+    for material in ["texture", "board", "plaster"] {
+        input.put("material", Node::text(material));
+        let (job, hold, work) = job(&input);
+        assert!(is_held(&job, &hold) && is_held(&job, &work), "{material}");
+    }
+    found.into_iter().for_each(|(path, part)| input.put(&path, part));
+    let (job, hold, work) = job(&input);
+    assert!(!is_held(&job, &hold) && !is_held(&job, &work));
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! What is typed in one line and has no unit: a number, a text, a day.
 
-use super::{Place, labelled, link, name_input, names, renamed, text_input};
+use super::{Place, labelled, link, name_input, names, text_input, undone_beside};
 use crate::elements::{El, Piece};
 use crate::question::Question;
 use ledgerboard_core::fields::{Row, Span};
@@ -26,7 +26,7 @@ pub(super) fn number(
 /// field that swallows letters looks like one that took them.
 pub(super) fn text(question: Question, row: &'static Row, place: &Place) -> Piece {
     let field = labelled(question, place, "stacked", name_input(question, row, place));
-    Piece::all([field.into(), names::choices(question, row, place), renamed(question, place)])
+    Piece::all([field.into(), names::choices(question, row, place), undone_beside(question, place)])
 }
 
 /// The phone's own calendar. What another hand wrote otherwise, `25 Nov 2026`, stays as it is and

@@ -205,7 +205,7 @@ fn line(
         notes.push(super::note(question, &place).into());
         if let Kind::Text(_) = row.kind {
             notes.push(names::choices(question, row, &place));
-            notes.push(super::renamed(question, &place));
+            notes.push(super::undone_beside(question, &place));
         }
     }
     let shown = in_view.into_iter().flatten().map(|row| join(&path, row.key));

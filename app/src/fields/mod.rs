@@ -106,7 +106,12 @@ fn control(question: Question, row: &'static Row, parent: &str) -> Piece {
         Kind::Number(span) => line::number(question, row, &place, span),
         Kind::Text(_) => line::text(question, row, &place),
         Kind::Day => line::day(question, &place).into(),
-        Kind::Choice(picks) => choice::choice(question, picks, &place).into(),
+        Kind::Choice(picks) => {
+            let undo = row.identifies.then(|| undone_beside(question, &place));
+            Piece::all(
+                [Some(choice::choice(question, picks, &place).into()), undo].into_iter().flatten(),
+            )
+        }
         Kind::Flag => flag(question, &place).into(),
         Kind::Group(rows) => {
             let group = group(question, rows, &place);
@@ -207,8 +212,8 @@ fn name_input(question: Question, row: &'static Row, place: &Place) -> El {
         .on("input", move |event| question.put_name(&path, event_target_value(&event)))
 }
 
-/// The undo of a name that took others along, in its row.
-fn renamed(question: Question, place: &Place) -> Piece {
+/// The undo of what a field took along, in its row: a name what named it, a material its evidence.
+fn undone_beside(question: Question, place: &Place) -> Piece {
     let path = place.path.clone();
     let here =
         move || question.undo.with(|undo| undo.as_ref().is_some_and(|undo| undo.place == path));

@@ -4,10 +4,10 @@
 use super::code::code;
 use super::share::{Shared, share};
 use crate::desk::Desk;
-use crate::elements::{El, Piece, el, flag, focus_soon, live, live_text, on_change, text, when};
+use crate::elements::{El, Piece, el, flag, focus_soon, live, live_text, on_change, text};
 use crate::jobs;
-use crate::question::{EVIDENCE, Origin, Question, source_name};
-use crate::sheet_view::{orphaned_undo, undo_line};
+use crate::question::{Origin, Question, source_name};
+use crate::sheet_view::orphaned_undo;
 use crate::signal::{Memo, RwSignal};
 use crate::store::{self, Held, Links, MarkPlace};
 use crate::{backup, speech, words as w};
@@ -122,10 +122,6 @@ pub(crate) fn bar(desk: Desk, question: Question) -> El {
         .class("bar")
         .named(&speech::phrase(&w::KEEPING))
         .with(orphaned_undo(question))
-        .with(when(
-            move || question.undo.with(|it| it.as_ref().is_some_and(|it| it.place == EVIDENCE)),
-            move || undo_line(question, &w::EVIDENCE_OUT),
-        ))
         .with(el("div").class("bar-says").attr("role", "status").with(says))
         .with(details)
         .with(

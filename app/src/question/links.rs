@@ -178,7 +178,7 @@ impl Question {
     fn write_tie(self, job: &str, path: &str, mark: &str, key: &str, amount: Amount) {
         let seen = amount.exact();
         let text = as_typed(amount, self.units.get_untracked());
-        self.undo.set(None);
+        self.end_undo(path);
         self.cut.set(None);
         self.draft.update(|draft| draft.put(path, Node::Text(text)));
         self.is_own(path);

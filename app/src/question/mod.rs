@@ -22,7 +22,7 @@ pub(crate) use opening::{Opening, open};
 pub(crate) use page::question_page;
 pub(crate) use sources::{Source, source_name};
 pub(crate) use together::together;
-pub(crate) use undoing::{EVIDENCE, OWN, START, Undo};
+pub(crate) use undoing::{OWN, START, Undo};
 
 use crate::desk::Desk;
 use crate::signal::{Memo, RwSignal};

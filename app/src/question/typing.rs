@@ -1,6 +1,6 @@
 //! What is typed or tapped into an open question.
 
-use super::undoing::{EVIDENCE, OWN, parts};
+use super::undoing::OWN;
 use super::{Origin, Question};
 use ledgerboard_core::fields::{self, row_at, without_evidence, without_item};
 use ledgerboard_core::measure::Units;
@@ -10,14 +10,13 @@ use ledgerboard_core::wire::Node;
 impl Question {
     /// Types one leaf.
     pub(crate) fn put(self, path: &str, value: Node) {
-        self.undo.set(None);
+        self.end_undo(path);
         self.left.set(None);
         let about = row_at(self.entry.rows, path).is_some_and(|row| row.identifies);
         let evidence = about.then(|| self.draft.with_untracked(|draft| self.evidence(draft)));
         if let Some(true) = evidence {
             // What was found out was about something else: a report is never carried over.
-            let before = self.draft.with_untracked(parts);
-            self.offer_undo(EVIDENCE, before);
+            self.offer_evidence_back(path);
             self.draft.update(|draft| *draft = without_evidence(self.entry.rows, draft));
         }
         self.draft.update(|draft| draft.put(path, value));
@@ -92,6 +91,7 @@ impl Question {
             return;
         }
         let rows = self.entry.rows;
+        self.restate_undo(before, units);
         let meant = self.draft.with_untracked(|draft| fields::restate(rows, draft, before));
         self.draft.set(fields::plain(rows, &meant, units));
         self.units.set(units);

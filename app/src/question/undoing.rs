@@ -2,13 +2,11 @@
 
 use super::{Origin, Question};
 use crate::store::{Links, MarkPlace};
-use ledgerboard_core::fields;
+use crate::{speech, words as w};
+use ledgerboard_core::fields::{self, evidence_in, is_evidence};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Put;
 use ledgerboard_core::wire::Node;
-
-/// The place of an undo of evidence that was taken out.
-pub(crate) const EVIDENCE: &str = "!";
 
 /// The place of an undo of starting over.
 pub(crate) const START: &str = "*";
@@ -19,7 +17,7 @@ pub(crate) const OWN: &str = "=";
 /// What one tap of Undo puts back, and the row that offers it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Undo {
-    /// The path of a list, the key of a heading, or [`START`].
+    /// The path of a field or a list, the key of a heading, or [`START`].
     pub(crate) place: String,
     /// What stood there: paths and their trees.
     before: Vec<Put>,
@@ -35,6 +33,9 @@ pub(crate) struct Undo {
     sampled: Vec<String>,
     /// What was done, where that is more than its place says by itself.
     pub(crate) says: String,
+    /// It puts back evidence that was taken out, and what that was about, and nothing else: it stays
+    /// until evidence is put in anew.
+    is_of_evidence: bool,
 }
 
 /// The parts of a draft, to be put back.
@@ -54,7 +55,55 @@ impl Question {
         let (origin, mark) = (self.origin.get_untracked(), self.mark.get_untracked());
         let (links, sampled) = (self.links.get_untracked(), self.sampled.get_untracked());
         let (saved, says) = (self.saved.get_untracked(), String::new());
-        Undo { place: place.to_owned(), before, origin, mark, saved, links, sampled, says }
+        Undo {
+            place: place.to_owned(),
+            before,
+            origin,
+            mark,
+            saved,
+            links,
+            sampled,
+            says,
+            is_of_evidence: false,
+        }
+    }
+
+    /// Offers to put evidence back that goes, and with it what that is about, at whose path it stands.
+    pub(super) fn offer_evidence_back(self, about: &str) {
+        let before = self.draft.with_untracked(|draft| {
+            let mut before = evidence_in(self.entry.rows, draft);
+            before.extend(draft.at(about).map(|node| (about.to_owned(), node.clone())));
+            before
+        });
+        let says = speech::phrase(&w::EVIDENCE_OUT);
+        let undo = self.undo_to(about, before);
+        self.undo.set(Some(Undo { says, is_of_evidence: true, ..undo }));
+    }
+
+    /// What is typed at a path ends an undo, but for one of evidence while none is put in anew.
+    pub(super) fn end_undo(self, path: &str) {
+        let stays = !is_evidence(self.entry.rows, path)
+            && self.undo.with_untracked(|it| it.as_ref().is_some_and(|it| it.is_of_evidence));
+        if !stays {
+            self.undo.set(None);
+        }
+    }
+
+    /// What would be put back, in other units.
+    pub(super) fn restate_undo(self, from: Units, to: Units) {
+        let (rows, now) = (self.entry.rows, self.draft.get_untracked());
+        self.undo.update(|undo| {
+            if let Some(undo) = undo {
+                let mut then = now;
+                undo.before.iter().for_each(|(path, node)| then.put(path, node.clone()));
+                let then = fields::plain(rows, &fields::restate(rows, &then, from), to);
+                for (path, node) in &mut undo.before {
+                    if let Some(restated) = then.at(path) {
+                        *node = restated.clone();
+                    }
+                }
+            }
+        });
     }
 
     /// Puts the sample in the place of all that was typed. Saving it makes a mark of its own. An edit
@@ -80,12 +129,17 @@ impl Question {
                     draft.put(&path, value);
                 }
             });
+            self.undo.set(None);
+            // Much else may have been done since.
+            if undo.is_of_evidence {
+                self.origin.set(Origin::Own);
+                return;
+            }
             self.origin.set(undo.origin);
             self.mark.set(undo.mark);
             self.saved.set(undo.saved);
             self.links.set(undo.links);
             self.sampled.set(undo.sampled);
-            self.undo.set(None);
             if undo.place == START {
                 self.wait_no_more();
             }

@@ -20,7 +20,7 @@ mod words;
 
 pub use ahead::ahead;
 pub use describe::describe;
-pub use evidence::without_evidence;
+pub use evidence::{evidence_in, is_evidence, without_evidence};
 pub use form::{Field, Form, write_all};
 pub use named::{
     BETWEEN_NAMES, Rename, each_name, hanging, known_as, long_names, names, narrowed, toggled,

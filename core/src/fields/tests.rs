@@ -196,6 +196,17 @@ fn evidence_is_taken_out_wherever_it_stands() {
     let left = without_evidence(Made::ROWS, &node);
     assert_eq!(serde_json::to_string(&left).unwrap(), r#"{"year":1962,"odd":1}"#);
     assert_eq!(without_evidence(Made::ROWS, &left), left);
+    let mut back = left.clone();
+    evidence_in(Made::ROWS, &node).into_iter().for_each(|(path, part)| back.put(&path, part));
+    let sorted = |node: &Node| {
+        let mut leaves = node.leaves();
+        leaves.sort();
+        leaves
+    };
+    assert_eq!(sorted(&back), sorted(&node));
+    let paths = ["lab", "dated", "dated.day", "year", "parts.0.count", "nothing", ""];
+    let told = paths.map(|path| is_evidence(Made::ROWS, path));
+    assert_eq!(told, [true, true, true, false, false, false, false]);
 }
 
 #[test]

@@ -1,10 +1,11 @@
 //! The federal limits at the hold itself, on and to either side, then what opens it.
 
 use super::*;
-use crate::fields::Form;
+use crate::fields::{Form, Reader, evidence_in, without_evidence};
 use crate::measure::{Area, Day, Length, Volume};
 use crate::rules::hazards::{Deed, Disturbs, Material};
 use crate::sheet::Verdict;
+use crate::wire::Node;
 use crate::words::Voice;
 
 /// An invented ceiling in an invented house, with all that opens it.
@@ -64,6 +65,57 @@ fn blank_is_a_hold_and_a_whole_set_of_evidence_opens_it() {
     assert_eq!(Input::sample(), Input::blank());
     assert_eq!(held_by(&Input::sample()).len(), 9);
     assert!(opens(&whole()));
+}
+
+/// An area of nothing was not measured: all the rest is there, and it says what a blank one says.
+#[test]
+fn an_area_of_nothing_holds_as_a_blank_one_does() {
+    let voice = Voice::default();
+    let told = |area| {
+        let input = Input { area, ..whole() };
+        assert!(!opens(&input), "{area:?}");
+        let sheet = sheet::sheet(&input, &solve(&input));
+        let figures =
+            sheet.figures.iter().map(|it| (it.key, voice.phrase(it.name.phrase), it.amount));
+        (held_by(&input), solve(&input).notice, figures.collect::<Vec<_>>())
+    };
+    assert_eq!(told(Some(Area::ZERO)), told(None));
+    assert_eq!(told(None).0, ["Measure it: the area says how many samples it takes."]);
+    assert!(opens(&Input { area: Some(square_inches(1)), ..whole() }));
+    // Nor is a pipe of no length.
+    let wrap = |pipe| Input { material: Material::Wrap, pipe, ..whole() };
+    assert_eq!(held_by(&wrap(Some(Length::ZERO))), held_by(&wrap(None)));
+    assert!(!opens(&wrap(Some(Length::ZERO))) && opens(&wrap(Some(Length::inches(1, 1)))));
+    let loose = |loose| Input { material: Material::Vermiculite, loose, ..whole() };
+    let notice = |it| solve(&loose(it)).notice;
+    assert_eq!(notice(Some(Volume::ZERO)), notice(None));
+}
+
+/// What is taken out where the material is changed goes back with it, all or none: for the other
+/// material it stays shut, and what else was typed meanwhile stays.
+#[test]
+fn evidence_goes_back_with_the_material_that_it_is_about() {
+    let mut draft = whole().write_parts();
+    let mut before = evidence_in(Input::ROWS, &draft);
+    let paths: Vec<&str> = before.iter().map(|(path, _)| &**path).collect();
+    let paint = ["paint.result", "paint.tester", "paint.tested", "paint.who"];
+    assert_eq!(paths, [&["report"], &paint[..], &["office"]].concat());
+    before.push(("material".to_owned(), draft.at("material").unwrap().clone()));
+    let read = |draft: &Node| Reader::form::<Input>(draft, <_>::default()).unwrap().0;
+    draft = without_evidence(Input::ROWS, &draft);
+    assert_eq!(evidence_in(Input::ROWS, &draft), []);
+    for other in ["plaster", "texture"] {
+        draft.put("material", Node::text(other));
+        assert!(!opens(&read(&draft)), "{other}");
+        assert_eq!(held_by(&read(&draft)).len(), 4, "{other}");
+    }
+    draft.put("paint.painted", Node::text("3 sq ft"));
+    draft.put("material", Node::text("plaster"));
+    before.into_iter().for_each(|(path, node)| draft.put(&path, node));
+    let mut paint = whole().paint;
+    paint.painted = Some(Area::square_feet(3));
+    assert_eq!(read(&draft), Input { paint, ..whole() });
+    assert!(opens(&read(&draft)));
 }
 
 /// Source: 40 CFR 763.86(a): 3 samples up to 1000 sq ft, 5 up to 5000, 7 above.
