@@ -34,6 +34,32 @@ fn table(job: &Job) -> (Vec<csv::StringRecord>, String) {
     (reader.records().map(Result::unwrap).collect(), text)
 }
 
+/// A cell as any reader of numbers has it, in millionths.
+fn millionths(cell: &str) -> i64 {
+    let number: f64 = cell.parse().unwrap_or_else(|_| panic!("{cell:?} is no number"));
+    assert!(number.is_finite() && number.abs() < 1e9);
+    (number * 1e6).round() as i64
+}
+
+/// An amount in feet, square feet, cubic inches or feet, or the unit that it is held in, by sizes of
+/// the international foot, 0.3048 m. Source: NIST SP 811 (2008), B.8.
+fn in_its_unit(amount: Amount) -> (f64, Option<&'static str>) {
+    let raw = amount.raw() as f64;
+    match amount {
+        Amount::Length(_) => (raw / 304.8e6, Some("ft")),
+        Amount::Area(_) => (raw / (304.8e6 * 304.8e6), Some("sq ft")),
+        Amount::Room(room) => (room.units() as f64 / (304.8_f64.powi(3) * 1e5), Some("cu ft")),
+        Amount::Count(_) => (raw, None),
+        Amount::Measure(_) => (raw / 1e6, None),
+        other => panic!("nothing is bought by {other:?}"),
+    }
+}
+
+fn is_told(cell: &str, amount: Amount) {
+    let (number, _) = in_its_unit(amount);
+    assert!((millionths(cell) as f64 - number * 1e6).abs() <= 1.0, "{cell}: {amount:?}");
+}
+
 #[test]
 fn every_share_is_a_record_and_its_numbers_read_back() {
     let job = job("Den, \"north\"", "Den");
@@ -44,21 +70,77 @@ fn every_share_is_a_record_and_its_numbers_read_back() {
     let shares: usize = all.lines.iter().map(|line| line.shares.len()).sum();
     assert_eq!(records.len(), 1 + shares);
     assert!(shares > 10, "the samples ask for something");
-    let mut at = 1;
+    let (mut at, mut units) = (1, Vec::new());
     for line in &all.lines {
         for (nth, share) in line.shares.iter().enumerate() {
             let cell = |name: &str| records[at].get(column(name)).unwrap();
             assert_eq!(cell("from"), "Den, \"north\"");
-            assert_eq!(Amount::from_exact(cell("asks for")), Some(share.asks));
+            is_told(cell("asks for"), share.asks);
+            is_told(cell("counted"), share.counted);
+            // One unit a line of numbers, by name where it isn't the number's own.
+            let (_, unit) = in_its_unit(share.asks);
+            let exact = share.asks.exact();
+            let own = exact.split_once(' ').map_or("piece", |(_, key)| key);
+            assert_eq!(cell("unit"), unit.unwrap_or(own));
+            units.push(cell("unit").to_owned());
             if nth == 0 {
-                assert_eq!(Amount::from_exact(cell("buy")), Some(line.buys), "{}", line.key);
-                assert_eq!(Amount::from_exact(cell("need")), Some(line.needs), "{}", line.key);
+                is_told(cell("buy"), line.buys);
+                is_told(cell("need"), line.needs);
+                is_told(cell("spare (%)"), line.spare.into());
+                match &line.pack {
+                    Some(pack) => is_told(cell("one holds"), pack.holds),
+                    None => assert_eq!(cell("one holds"), ""),
+                }
+                let is_packed = line.pack.is_some();
+                assert!(!cell("sold by").is_empty());
+                assert!(is_packed || cell("sold by") == cell("unit"), "{}", line.key);
             } else {
-                assert_eq!((cell("buy"), cell("need")), ("", ""), "a column adds up");
+                let names = ["buy", "need", "sold by", "cost ($)"];
+                assert!(names.iter().all(|name| cell(name).is_empty()), "a column adds up");
             }
             at += 1;
         }
     }
+    for unit in ["gal", "ft", "sq ft", "piece"] {
+        assert!(units.iter().any(|it| it == unit), "{unit}: {units:?}");
+    }
+}
+
+/// Each column of numbers adds up as a spreadsheet adds it, with nothing in it that is no number.
+#[test]
+fn each_column_of_numbers_adds_up() {
+    let mut job = job("Den", "Den");
+    for (mark, step) in job.marks.clone().iter().zip(100..) {
+        let note = job.note_sample(&mark.id, &[], true).unwrap();
+        apply(&mut job, note, &stamp(step)).unwrap();
+    }
+    let all = buying(&job, &Survey::of(&job));
+    let (records, text) = table(&job);
+    let head = records.first().unwrap();
+    let sum = |name: &str| -> i64 {
+        let at = head.iter().position(|cell| cell == name).unwrap();
+        // The sums at the end are of the same column.
+        let things = records[1..].iter().filter(|it| !it.get(0).unwrap().is_empty());
+        let cells = things.map(|it| it.get(at).unwrap()).filter(|cell| !cell.is_empty());
+        cells.map(millionths).sum()
+    };
+    let numbers = |amounts: &mut dyn Iterator<Item = Amount>| -> f64 {
+        amounts.map(|amount| in_its_unit(amount).0 * 1e6).sum()
+    };
+    let near = |told: i64, want: f64| {
+        assert!((told as f64 - want).abs() <= records.len() as f64, "{told} {want}");
+    };
+    near(sum("buy"), numbers(&mut all.lines.iter().map(|it| it.buys)));
+    near(sum("need"), numbers(&mut all.lines.iter().map(|it| it.needs)));
+    let shares = || all.lines.iter().flat_map(|it| &it.shares);
+    near(sum("asks for"), numbers(&mut shares().map(|it| it.asks)));
+    near(sum("counted"), numbers(&mut shares().map(|it| it.counted)));
+    assert_eq!(
+        sum("cost ($)"),
+        all.lines.iter().filter_map(|it| it.cost).map(|it| it.millionths()).sum::<i64>()
+    );
+    assert!(sum("cost ($)") > 0 && sum("price of one ($)") == 50_000);
+    assert!(!text.contains(" $"), "{text}");
 }
 
 /// Of a table, what a column of money comes to: of its things and what was bought before, and as the
@@ -67,10 +149,6 @@ fn added(job: &Job, column: &str, sum: &str) -> (i64, Option<i64>, String) {
     let (records, _) = table(job);
     let head = records.first().unwrap();
     let at = |name: &str| head.iter().position(|cell| cell == name).unwrap();
-    let millionths = |cell: &str| match Amount::from_exact(cell) {
-        Some(Amount::Measure(money)) => money.millionths(),
-        other => panic!("{cell:?} is no money: {other:?}"),
-    };
     let (mut all, mut said, mut why) = (0, None, String::new());
     for record in &records[1..] {
         let cell = record.get(at(column)).unwrap();
@@ -93,7 +171,7 @@ fn is_told_as_on_the_page(job: &Job) {
     let page: Vec<String> = all.sums().iter().map(|sum| Voice::default().say(sum)).collect();
     let mut told = Vec::new();
     for (column, name, sum) in
-        [("still to pay", "Still to buy", all.still()), ("paid", "Bought", all.paid())]
+        [("still to pay ($)", "Still to buy", all.still()), ("paid ($)", "Bought", all.paid())]
     {
         let (added, said, why) = added(job, column, name);
         assert_eq!(added, sum.cost.map_or(0, |cost| cost.millionths()), "{column}");
@@ -136,7 +214,7 @@ fn both_sums_read_back_and_are_those_of_the_page() {
         &lines[3].buys.of_same(lines[3].buys.raw() / 2).exact(),
     );
     is_told_as_on_the_page(&job);
-    let (_, paid, _) = added(&job, "paid", "Bought");
+    let (_, paid, _) = added(&job, "paid ($)", "Bought");
     assert!(paid.is_some_and(|paid| paid > 0));
     // What nothing asks for any more was paid all the same.
     for mark in job.marks.clone() {

@@ -92,19 +92,24 @@ words! {
     CSV_TRADE = "trade", es "oficio";
     CSV_WHAT = "what", es "qué";
     CSV_BUY = "buy", es "comprar";
-    CSV_PACK = "one holds", es "contenido";
-    CSV_PRICE = "price of one", es "precio de uno";
-    CSV_COST = "cost", es "costo";
-    CSV_NEED = "need", es "hace falta";
-    CSV_SPARE = "spare", es "de más";
     CSV_GOT = "there already", es "ya está";
-    CSV_STILL = "still to pay", es "falta pagar";
-    CSV_PAID = "paid", es "pagado";
+    CSV_SOLD = "sold by", es "se vende por";
+    CSV_PRICE = "price of one ($)", es "precio de uno ($)";
+    CSV_COST = "cost ($)", es "costo ($)";
+    CSV_STILL = "still to pay ($)", es "falta pagar ($)";
+    CSV_PAID = "paid ($)", es "pagado ($)";
+    CSV_NEED = "need", es "hace falta";
+    CSV_SPARE = "spare (%)", es "de más (%)";
+    CSV_PACK = "one holds", es "contenido";
     CSV_FROM = "from", es "de";
     CSV_SPOT = "room", es "cuarto";
     CSV_ASKS = "asks for", es "pide";
     CSV_COUNTS = "counted", es "se cuenta";
+    CSV_UNIT = "unit", es "unidad";
     CSV_WHY = "why", es "por qué";
+    /// What a number of a table counts.
+    CSV_PIECE = "piece", es "pieza";
+    CSV_PACKAGE = "package", es "paquete";
 
     /// The title of a mark that was changed on two devices, the second one of the two.
     OTHER_VERSION_OF = "{0} (other version)", es "{0} (otra versión)";

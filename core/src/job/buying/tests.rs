@@ -331,7 +331,7 @@ fn a_line_with_a_price_tells_what_it_comes_to() {
     assert_eq!(comes(&job).unwrap(), "3 × $18.49 = $55.47");
     assert!(told(&job).contains(": 3 × 3, 3 × $18.49 = $55.47\n"), "{}", told(&job));
     let table = csv(&job, &bought(&job), Voice::default());
-    assert!(table.contains(",3,3,18.49 $,55.47 $,8,"), "{table}");
+    assert!(table.contains(",3,,package,18.49,55.47,55.47,,8,0,3,"), "{table}");
     // Parts of a cent are told, so that the sum can be followed.
     say(&mut job, About::Pack, "staple", "");
     say(&mut job, About::Price, "staple", "0.125");
@@ -373,8 +373,8 @@ fn what_was_bought_is_told_when_nothing_asks_for_it_any_more() {
     let says = told(&job);
     assert!(says.contains(&format!("\n\nBought, and no longer asked for\n- {before}")), "{says}");
     let table = csv(&job, &bought(&job), voice);
-    let row =
-        format!(",,,,,,,{},,,,,,,\"Bought, and no longer asked for\"\r\n", first.buys.exact());
+    let (got, rest) = (first.buys.exact(), ",".repeat(14));
+    let row = format!(",,{got}{rest}\"Bought, and no longer asked for\"\r\n");
     assert!(table.ends_with(&row), "{table}");
     // Nor when the number goes altogether.
     let clear = Edit::clear(&job);

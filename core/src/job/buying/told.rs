@@ -1,11 +1,11 @@
 //! What to buy, on its way elsewhere: a text to send, and a table for a spreadsheet.
 
-use super::{Buying, Line, bought_before, left_out, reason, warnings};
+use super::{Buying, Line, bought_before, left_out, reason, warnings, whole_one};
 use crate::job::site::Job;
 use crate::job::words as w;
-use crate::measure::Measure;
+use crate::measure::{Measure, Rounding, decimal};
 use crate::say;
-use crate::words::{Phrase, Text, Voice};
+use crate::words::{Amount, Phrase, Text, Voice};
 
 /// A text to send to a shop or a helper: a line a thing under its trade, what is there already left
 /// out; then what was bought and is not asked for any more, and what it all comes to.
@@ -48,36 +48,43 @@ pub fn list(job: &Job, buying: &Buying, voice: Voice) -> String {
     text
 }
 
-const COLUMNS: usize = 16;
+const COLUMNS: usize = 18;
+/// What money is in, and what share a spare is, stands in the head; all else has its unit beside it.
 static HEAD: [&Phrase; COLUMNS] = [
     &w::CSV_TRADE,
     &w::CSV_WHAT,
     &w::CSV_BUY,
-    &w::CSV_PACK,
+    &w::CSV_GOT,
+    &w::CSV_SOLD,
     &w::CSV_PRICE,
     &w::CSV_COST,
-    &w::CSV_NEED,
-    &w::CSV_SPARE,
-    &w::CSV_GOT,
     &w::CSV_STILL,
     &w::CSV_PAID,
+    &w::CSV_NEED,
+    &w::CSV_SPARE,
+    &w::CSV_PACK,
     &w::CSV_FROM,
     &w::CSV_SPOT,
     &w::CSV_ASKS,
     &w::CSV_COUNTS,
+    &w::CSV_UNIT,
     &w::CSV_WHY,
 ];
 /// Places in it.
 const TRADE: usize = 0;
 const WHAT: usize = 1;
-const GOT: usize = 8;
-const STILL: usize = 9;
-const PAID: usize = 10;
-const FROM: usize = 11;
-const SPOT: usize = 12;
-const WHY: usize = 15;
+const GOT: usize = 3;
+const SOLD: usize = 4;
+const STILL: usize = 7;
+const PAID: usize = 8;
+const FROM: usize = 12;
+const SPOT: usize = 13;
+const WHY: usize = 17;
 
-/// A table as RFC 4180 has it: a head, then a line for each mark's share of each thing. The totals
+/// A table as RFC 4180 has it: a head, then a line for each mark's share of each thing. What can be
+/// counted is a bare number, so that a spreadsheet adds it, in feet, square feet or whatever its
+/// material is told in; the unit stands in a column of its own, of what is needed one, and of what is
+/// bought another, since that may be packages. The totals
 /// stand on the first line of a thing and are empty on the others, so that a column adds up. Then what
 /// is needed too, with nothing in those columns: nobody can say how much of it yet. Then what was bought
 /// and is not asked for any more. Last, where a price is known, a line for each of the two sums, under the
@@ -94,17 +101,17 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
             if share.waits {
                 why.push(voice.phrase(&w::SHARE_WAITS));
             }
-            let [buy, pack, price, cost, need, spare, got, still, paid] =
-                if at == 0 { totals(line) } else { Default::default() };
+            let totals = if at == 0 { totals(line, voice) } else { Default::default() };
+            let [buy, got, sold, price, cost, still, paid, need, spare, pack] = totals;
             let (trade, what) = (voice.phrase(line.trade.name()), voice.say(&line.name));
             let (from, spot) = (plain(&share.title), plain(&share.spot));
-            let (asks, counted) = (share.asks.exact(), share.counted.exact());
-            let why = why.join("; ");
+            let (asks, counted) = (number(share.asks), number(share.counted));
+            let (unit, why) = (unit(share.asks, voice), why.join("; "));
             row(
                 &mut text,
                 [
-                    trade, what, buy, pack, price, cost, need, spare, got, still, paid, from, spot,
-                    asks, counted, why,
+                    trade, what, buy, got, sold, price, cost, still, paid, need, spare, pack, from,
+                    spot, asks, counted, unit, why,
                 ],
             );
         }
@@ -121,7 +128,11 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
     for bought in &buying.bought {
         let mut cells: [String; COLUMNS] = Default::default();
         cells[WHAT] = plain(&voice.say(&bought.says));
-        cells[GOT] = bought.got.amount.exact();
+        cells[GOT] = number(bought.got.amount);
+        // Of what is only counted nobody knows any more whether it was pieces or packages.
+        if !matches!(bought.got.amount, Amount::Count(_)) {
+            cells[SOLD] = unit(bought.got.amount, voice);
+        }
         cells[PAID] = money(bought.cost);
         cells[WHY] = voice.phrase(bought_before());
         row(&mut text, cells);
@@ -138,24 +149,46 @@ pub fn csv(job: &Job, buying: &Buying, voice: Voice) -> String {
     text
 }
 
-/// What stands once for a thing: numbers in exact text, which reads back.
-fn totals(line: &Line) -> [String; 9] {
+/// What stands once for a thing.
+fn totals(line: &Line, voice: Voice) -> [String; 10] {
     let [still, paid] = line.to_pay_and_paid();
+    let sold = match &line.pack {
+        Some(pack) => voice.phrase(pack.called.unwrap_or(&w::CSV_PACKAGE)),
+        None => unit(line.buys, voice),
+    };
     [
-        line.buys.exact(),
-        line.pack.as_ref().map(|pack| pack.holds.exact()).unwrap_or_default(),
+        number(line.buys),
+        line.got.map(|got| number(got.amount)).unwrap_or_default(),
+        sold,
         money(line.price),
         money(line.cost),
-        line.needs.exact(),
-        line.spare.exact(),
-        line.got.map(|got| got.amount.exact()).unwrap_or_default(),
         money(still),
         money(paid),
+        number(line.needs),
+        number(line.spare.into()),
+        line.pack.as_ref().map(|pack| number(pack.holds)).unwrap_or_default(),
     ]
 }
 
 fn money(sum: Option<Measure>) -> String {
-    sum.map(|sum| sum.exact()).unwrap_or_default()
+    sum.map(|sum| number(sum.into())).unwrap_or_default()
+}
+
+/// The bare figure, in the unit that a person buys by, to the millionth.
+fn number(amount: Amount) -> String {
+    decimal::show(amount.raw(), whole_one(amount), 0, 6, Rounding::Nearest).0
+}
+
+/// What [`number`] is in.
+fn unit(amount: Amount, voice: Voice) -> String {
+    match amount {
+        Amount::Length(_) => "ft".to_owned(),
+        Amount::Area(_) => "sq ft".to_owned(),
+        Amount::Volume(_) => "cu in".to_owned(),
+        Amount::Room(_) => "cu ft".to_owned(),
+        Amount::Count(_) | Amount::Day(_) => voice.phrase(&w::CSV_PIECE),
+        Amount::Measure(measure) => measure.unit().sign.to_owned(),
+    }
 }
 
 /// A person's words, so that no spreadsheet takes them for a formula.
