@@ -342,13 +342,27 @@ fn what_is_taken_of_a_whole_room_is_a_figure_of_it() {
     let mut input = room.sample();
     input.put("height_to_be", Node::text("9 ft"));
     input.put("outside", Node::List(vec![Node::Tree(vec![("wall".into(), Node::text("1"))])]));
-    // Joists that run either way, each under its own key.
-    let ways = ["along", "across"].map(|way| {
-        input.put("framing.runs", Node::text(way));
-        room.work(&input, Units::Customary, Basis::default()).unwrap().sheet
-    });
+    // Joists that run either way, and each shape's own sides, each under its own key.
+    let shapes: [(&str, &[&str]); 4] = [
+        ("rectangle", &[]),
+        ("l", &["notch_long", "notch_wide"]),
+        ("t", &["leg_long", "leg_wide"]),
+        ("u", &["gap_long", "gap_deep"]),
+    ];
+    let mut rooms = Vec::new();
+    for (shape, sides) in shapes {
+        let mut input = input.clone();
+        input.put("shape", Node::text(shape));
+        for side in sides {
+            input.put(side, Node::text("4 ft"));
+        }
+        for way in ["along", "across"] {
+            input.put("framing.runs", Node::text(way));
+            rooms.push(room.work(&input, Units::Customary, Basis::default()).unwrap().sheet);
+        }
+    }
     let mut figures = Vec::new();
-    for sheet in &ways {
+    for sheet in &rooms {
         figures.push(&sheet.headline);
         figures.extend(&sheet.figures);
     }
