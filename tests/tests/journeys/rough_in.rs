@@ -59,8 +59,8 @@ async fn ends_are_picked_follow_a_rename_and_hang_when_their_box_goes() {
         page.until(&held("boxes.1.label", "K1")).await;
         page.tap(saying("Remove Box 3")).await;
         page.sees(saying("Removed. Still named by Cable 2, Cable 4.")).await;
-        // The rest stands, and says what it is without.
-        page.reads(ANSWER, "none over, 3 to settle").await;
+        // The rest stands, and says what it is without: what its circuit loses, too.
+        page.reads(ANSWER, "none over, 4 to settle").await;
         page.sees(saying("Not counted yet: 2 ends that name no box.")).await;
         page.screenshot("rough-in-hanging").await;
     })
