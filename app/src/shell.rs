@@ -8,7 +8,7 @@ use crate::route::{self, Route};
 use crate::settings_page::settings_page;
 use crate::store::Trouble;
 use crate::update_bar::{update_bars, version};
-use crate::{backup, jobs, speech, store, words as w, works};
+use crate::{backup, jobs, speech, store, words as w};
 use ledgerboard_core::catalog::{self, Entry, Link, LinkProblem};
 use ledgerboard_core::edition::Basis;
 use ledgerboard_core::measure::Units;
@@ -21,10 +21,7 @@ use wasm_bindgen::JsCast;
 /// The whole page.
 pub(crate) fn shell() -> Piece {
     let desk = Desk::open();
-    let _ = window_event_listener_untyped("hashchange", move |_| {
-        works::hold_still();
-        desk.route.set(Route::current());
-    });
+    let _ = window_event_listener_untyped("hashchange", move |_| desk.route.set(Route::current()));
     let _ = window_event_listener_untyped("storage", move |event| {
         let key = event.dyn_ref::<web_sys::StorageEvent>().and_then(web_sys::StorageEvent::key);
         if let Some(key) = key {

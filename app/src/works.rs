@@ -16,16 +16,6 @@ thread_local! {
     static WORKS: RefCell<Works> = RefCell::new(Works::default());
     /// Tells the slices that go on from those that are no longer asked for.
     static ASKED: Cell<u32> = const { Cell::new(0) };
-    /// No slice begins before.
-    static STILL_UNTIL: Cell<f64> = const { Cell::new(0.0) };
-}
-
-/// How long slices leave a page alone that was just gone to, in milliseconds.
-const STILL: f64 = 150.0;
-
-/// Leaves the page to what was just tapped: what is worked in slices goes on a moment later.
-pub(crate) fn hold_still() {
-    STILL_UNTIL.set(Date::now() + STILL);
 }
 
 /// All numbers of a job; what isn't known yet is worked now.
@@ -49,18 +39,11 @@ pub(crate) fn in_slices(part: impl Fn() -> bool + 'static) {
 
 fn part_of(part: Box<dyn Fn() -> bool>) {
     let next = move || {
-        // What was begun before the tap waits too.
-        if still_for() > 0.0 || part() {
+        if part() {
             part_of(part);
         }
     };
-    set_timeout(next, Duration::from_millis(still_for() as u64));
-}
-
-/// How long the page is still left alone, in milliseconds. A clock that was set back ends it.
-fn still_for() -> f64 {
-    let left = STILL_UNTIL.get() - Date::now();
-    if left <= STILL { left.max(0.0) } else { 0.0 }
+    set_timeout(next, Duration::ZERO);
 }
 
 /// Says when a slice is over.
