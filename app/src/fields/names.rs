@@ -11,6 +11,7 @@ use ledgerboard_core::fields::{
 };
 use ledgerboard_core::say;
 use ledgerboard_core::wire::Node;
+use leptos::prelude::untrack;
 
 /// Names that are drawn at a time; of more, those that fit what is typed.
 const SHOWN: usize = 12;
@@ -85,17 +86,8 @@ fn chip(question: Question, row: &'static Row, path: String, name: String) -> El
         .own_text(&name)
         .attr_live("aria-pressed", move || if is_named() { "true" } else { "false" }.to_owned())
         .tap(move || {
-            let before = question
-                .draft
-                .with_untracked(|draft| draft.at(&path).and_then(Node::leaf).unwrap_or_default());
             let text = match row.several {
-                true => toggled(
-                    &before,
-                    &name,
-                    &question
-                        .draft
-                        .with_untracked(|draft| long_names(question.entry.rows, draft, row)),
-                ),
+                true => untrack(|| toggled(&leaf(question, &path), &name, &long(question, row))),
                 false => name.clone(),
             };
             question.put(&path, Node::Text(text));

@@ -86,8 +86,8 @@ impl Calculator for Boards {
 ///   the corners of openings.
 ///
 /// # Errors
-/// Walls that make no room; openings past the wall or over each other; joists both ways; no length; framing that no board reaches
-/// across.
+/// Walls that make no room; openings past the wall or over each other; joists both ways; no length;
+/// framing that no board reaches across.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut looking = Looking::new(input)?;
     while !looking.step() {}
