@@ -12,6 +12,8 @@ const PAUSE: Duration = Duration::from_millis(250);
 pub(crate) enum Because {
     /// Typing paused, or the page was hidden.
     Paused,
+    /// The page is being left: what it is reloaded by is settled.
+    Gone,
     /// Its screen is being left; the address is another's already.
     Left,
 }
@@ -37,7 +39,7 @@ pub(crate) fn later(
             now(Because::Paused);
         }
     });
-    let leave = window_event_listener_untyped("pagehide", move |_| now(Because::Paused));
+    let leave = window_event_listener_untyped("pagehide", move |_| now(Because::Gone));
     on_cleanup(move || {
         hide.remove();
         leave.remove();

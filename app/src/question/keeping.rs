@@ -20,12 +20,14 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
         if question.draft.is_disposed() {
             return;
         }
-        question.keep_draft();
-        desk.look();
         if because == Because::Paused && here.get_value() == route::here() {
+            question.keep_draft();
             route::replace(&route::question(&question.link()));
             here.set_value(route::here());
+        } else {
+            question.keep_draft_behind(&here.get_value());
         }
+        desk.look();
     });
     let read = move || {
         question.draft.track();

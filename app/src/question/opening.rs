@@ -2,6 +2,7 @@
 
 use super::Origin;
 use crate::desk::Desk;
+use crate::route;
 use crate::store::{self, Against, Draft, Links, MarkPlace};
 use ledgerboard_core::catalog::{Entry, Link};
 use ledgerboard_core::edition::Basis;
@@ -124,15 +125,20 @@ impl Opening {
     }
 
     /// A link's question. Where it is word for word what was typed last, but for evidence, which
-    /// no link carries, it is that draft with all that belongs to it: a reload loses nothing.
+    /// no link carries, it is that draft with all that belongs to it: a reload loses nothing. So it is
+    /// where the page was left before the address said what was typed last.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
         let Link { input, basis, units, left_out, .. } = link;
-        let same = draft.filter(|draft| {
+        let same = store::draft_behind(entry.id, &route::here());
+        let same = same.or(draft.filter(|draft| {
             let shown = without_evidence(entry.rows, &draft.input);
             draft.units == units && draft.basis == basis && shown.leaves() == input.leaves()
-        });
+        }));
         let from = if same.is_some() { Origin::Own } else { Origin::Link };
-        let input = same.as_ref().map_or(input, |draft| draft.input.clone());
+        let (input, units, basis) = match &same {
+            Some(draft) => (draft.input.clone(), draft.units, draft.basis),
+            None => (input, units, basis),
+        };
         let input = filled(entry, &input, units);
         // An address carries values and never links: those are of one job on one phone. Nor does it
         // tell who typed them: what says the same as the sample is taken for it.

@@ -23,6 +23,17 @@ pub(super) fn all(entry: &'static Entry, is_draft: bool) -> Vec<Draft> {
 impl Question {
     /// Keeps the draft. An edit of another question that stands in its place waits from then on.
     pub(super) fn keep_draft(self) {
+        self.make_way();
+        store::save_draft(self.entry.id, &self.as_draft());
+    }
+
+    /// The same where the address that is left says what stood here before.
+    pub(super) fn keep_draft_behind(self, address: &str) {
+        self.make_way();
+        store::save_draft_behind(self.entry.id, &self.as_draft(), address);
+    }
+
+    fn make_way(self) {
         if !self.is_draft.get_untracked() {
             self.is_draft.set(true);
             let id = self.entry.id;
@@ -30,7 +41,6 @@ impl Question {
                 store::let_wait(id, last);
             }
         }
-        store::save_draft(self.entry.id, &self.as_draft());
     }
 
     /// Whether an edit of a saved number is in a draft alone.

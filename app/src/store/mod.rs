@@ -32,7 +32,9 @@ pub(crate) use meeting::other_tab;
 pub(crate) use news::{News, listen};
 pub(crate) use note::{left, opened, opening, stopped_at};
 pub(crate) use settings::Settings;
+use settings::leaf;
 pub(crate) use stay::stays;
+use waiting::look;
 pub(crate) use waiting::{Unsaved, edits_of, let_wait, move_edits, unsaved, wait_no_more, waiting};
 pub(crate) use writing::{once_held, remove, save, try_again, try_soon};
 
@@ -51,6 +53,8 @@ use wasm_bindgen::JsValue;
 const ALL: &str = "ledgerboard.";
 const JOB: &str = "ledgerboard.job.";
 const DRAFT: &str = "ledgerboard.draft.";
+/// In a draft, the address that says what stood there before it.
+const BEHIND: &str = "address";
 /// Before the name of a calculator: edits that wait there.
 const WAITING: &str = "ledgerboard.waiting.";
 const SETTINGS: &str = "ledgerboard.settings";
@@ -286,6 +290,15 @@ pub(crate) fn draft(calculator: &str) -> Option<Draft> {
     local::read(&draft_name(calculator), Draft::read)
 }
 
+/// What was typed last in a calculator, where it was typed so short before its page was left that the
+/// address of a page, `address`, is still what stood there before. It is asked for once.
+pub(crate) fn draft_behind(calculator: &str, address: &str) -> Option<Draft> {
+    let behind = look(&draft_name(calculator), |node| leaf(node, BEHIND));
+    let draft = draft(calculator).filter(|_| behind.as_deref() == Some(address))?;
+    save_draft(calculator, &draft);
+    Some(draft)
+}
+
 /// Makes what was typed last in a calculator the start of another number: it stands for none that
 /// is saved, and takes from no other job. Where it is an edit of one that is saved, that waits.
 pub(crate) fn detach_draft(calculator: &str, job: &str) {
@@ -352,6 +365,13 @@ fn type_again() {
 /// Keeps what is being typed.
 pub(crate) fn save_draft(calculator: &str, draft: &Draft) {
     write_typed(draft_name(calculator), draft.write());
+}
+
+/// Keeps what is being typed while an address that is left says what stood there before.
+pub(crate) fn save_draft_behind(calculator: &str, draft: &Draft, address: &str) {
+    let mut node = draft.write();
+    node.put(BEHIND, Node::text(address));
+    write_typed(draft_name(calculator), node);
 }
 
 /// Keeps the settings.

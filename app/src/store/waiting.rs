@@ -31,7 +31,7 @@ fn not_written<T>(name: &str, read: fn(&Node) -> Option<T>) -> Option<T> {
 }
 
 /// What is there, as far as it can be read. To look at it touches nothing.
-fn look<T>(name: &str, read: fn(&Node) -> Option<T>) -> Option<T> {
+pub(super) fn look<T>(name: &str, read: fn(&Node) -> Option<T>) -> Option<T> {
     not_written(name, read).or_else(|| read(&Node::from_json(&local::text(name)?).ok()?))
 }
 

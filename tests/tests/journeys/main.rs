@@ -19,6 +19,7 @@ mod harness;
 mod harness_checks;
 mod holds;
 mod jobs;
+mod left_at_once;
 mod printed;
 mod raising;
 mod requests;

@@ -3,7 +3,9 @@ async (spot) => {
   const element = one(spot);
   if (element.matches(":disabled")) throw new Error(`${describe(element)} is disabled`);
 
-  const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); });
+  // A page comes to rest in a frame: it scrolls to its top when it is first drawn, and a busy machine
+  // may take long to draw it.
+  const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 2000); });
   const place = () => {
     const box = element.getBoundingClientRect();
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
