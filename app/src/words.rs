@@ -143,6 +143,7 @@ words! {
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
     READY_COUNTS = "{0} over or held, {1} to settle, {2} not looked at", es "{0} exceden o están detenidos, {1} por resolver, {2} sin revisar";
     READY_WAIT = "{0}, {1} {1?waits|wait} for a changed number", es "{0}, {1} {1?espera|esperan} un número que cambió";
+    READY_UNLIKE = "{0}, {1} unlike {1?its|their} room", es "{0}, {1} {1?distinto|distintos} de su cuarto";
     READY_OWNER = "{0}, {1} from the owner", es "{0}, {1} del dueño";
     OWNERS_ANSWERS = "The owner’s answers", es "Las respuestas del dueño";
     READY_NO_MARKS = "No number of this job is about this yet.", es "Ningún número de este trabajo trata de esto todavía.";

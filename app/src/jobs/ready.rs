@@ -39,6 +39,10 @@ fn counts(ready: &Ready) -> Text {
         0 => counts,
         wait => say!(w::READY_WAIT, counts, count(wait)),
     };
+    let counts = match ready.unlike() {
+        0 => counts,
+        unlike => say!(w::READY_UNLIKE, counts, count(unlike)),
+    };
     let counts = match ready.later.len() {
         0 => counts,
         held => say!(w::READY_LATER_COUNT, counts, count(held)),
@@ -114,7 +118,7 @@ fn found(job: &Job, all: &[Ready], at: usize) -> Piece {
     Piece::all([
         lines(&ready.over).into(),
         lines(&ready.ask).into(),
-        lines(&ready.sampled).into(),
+        lines(&ready.doubtful).into(),
         Piece::from(later),
         // What is held further down is about this.
         Piece::from((ready.marks > 0 || ready.later.is_empty()).then_some(rest)),
@@ -142,11 +146,14 @@ fn one(job: &Job, found: &Found, voice: Voice) -> El {
     let sampled = (found.sampled > 0).then(|| el("span").class("now").text(&speech::say(&sampled)));
     let taken = told_sources(&found.takes_sample);
     let taken = taken.map(|says| el("p").class("now").own_text(&voice.say(&says)));
+    let unlike =
+        found.unlike.iter().map(|it| el("p").class("now").own_text(&voice.say(&it.says())));
     let checks = found.checks.iter().map(|it| check(it, voice));
     el("li")
         .class("found")
         .with(line.with_all(snags.collect::<Vec<_>>()).with(sampled))
         .with(taken)
+        .with_all(unlike.collect::<Vec<_>>())
         .with(el("ul").with_all(checks.collect::<Vec<_>>()))
 }
 

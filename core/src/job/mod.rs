@@ -38,6 +38,7 @@ mod survey;
 mod tie;
 pub mod turnover;
 mod turnover_words;
+mod unlike_room;
 mod version;
 mod words;
 mod works;
@@ -63,6 +64,7 @@ pub use slots::{Judged, judge, may_be_later, next_slot, revision_of};
 pub use stamp::{Civil, Moment, Stamp};
 pub use survey::{NotTaken, Offer, Survey, TieState, opened, opened_by};
 pub use tie::Tie;
+pub use unlike_room::{Rooms, Unlike};
 pub use version::{in_use, others, use_other};
 pub use works::Works;
 

@@ -8,6 +8,7 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
 use super::turnover::{Said, Seen, said};
+use super::unlike_room::{Rooms, Unlike};
 use crate::calculators::rough_in::RoughIn;
 use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry};
@@ -162,6 +163,8 @@ pub struct Found {
     pub sampled: usize,
     /// Titles of those that it takes values from, by itself or through others, with such fields.
     pub takes_sample: Vec<String>,
+    /// What it says otherwise than its room, without having taken it from there.
+    pub unlike: Vec<Unlike>,
 }
 
 impl Found {
@@ -244,9 +247,9 @@ pub struct Ready {
     pub later: Vec<Found>,
     /// What the owner's word leaves to settle.
     pub owner: Vec<Answer>,
-    /// What else has fields that are still the sample's, or takes values from what has: nothing of it is
-    /// over or asks.
-    pub sampled: Vec<Found>,
+    /// What else has fields that are still the sample's, takes values from what has, or says otherwise
+    /// than its room: nothing of it is over or asks.
+    pub doubtful: Vec<Found>,
     /// How many checks are within.
     pub within: Within,
     /// How many marks count here.
@@ -278,6 +281,11 @@ impl Ready {
         self.found().filter(|found| found.snags == [Snag::Moved]).count()
     }
 
+    /// How many marks say otherwise than their room.
+    pub fn unlike(&self) -> usize {
+        self.found().chain(&self.doubtful).filter(|found| !found.unlike.is_empty()).count()
+    }
+
     /// How many checks ask.
     pub fn asks(&self) -> usize {
         self.checks(Verdict::Ask)
@@ -301,7 +309,8 @@ pub fn looked_at(phase: Phase, point: &Point) -> String {
 
 /// How each part of a job's work stands.
 pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
-    let mut all = Phase::ALL.map(|phase| of_phase(job, survey, phase));
+    let rooms = Rooms::of(job, survey);
+    let mut all = Phase::ALL.map(|phase| of_phase(job, survey, &rooms, phase));
     let [strip, rest @ ..] = &mut all;
     for found in rest.iter().flat_map(|it| &it.over) {
         if found.is_held() {
@@ -311,15 +320,15 @@ pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
     all
 }
 
-fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
+fn of_phase(job: &Job, survey: &Survey<'_>, rooms: &Rooms<'_>, phase: Phase) -> Ready {
     let points = phase
         .points()
         .iter()
         .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
     let points = points.collect();
-    let (over, ask, owner, later, sampled) = (vec![], vec![], vec![], vec![], vec![]);
+    let (over, ask, owner, later, doubtful) = (vec![], vec![], vec![], vec![], vec![]);
     let (within, marks) = (Within::default(), 0);
-    let mut ready = Ready { phase, over, ask, later, owner, sampled, within, marks, points };
+    let mut ready = Ready { phase, over, ask, later, owner, doubtful, within, marks, points };
     for mark in &job.marks {
         let entry = catalog::find(&mark.calculator);
         if entry.map(Phase::of) != Some(phase) {
@@ -336,6 +345,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             checks: Vec::new(),
             sampled: if job.invented { 0 } else { job.still_sample(mark).len() },
             takes_sample: job.takes_sample(mark),
+            unlike: rooms.unlike(mark),
         };
         let mut within = 0;
         match survey.worked(&mark.id) {
@@ -361,8 +371,8 @@ fn of_phase(job: &Job, survey: &Survey<'_>, phase: Phase) -> Ready {
             ready.over.push(found);
         } else if !found.checks.is_empty() {
             ready.ask.push(found);
-        } else if found.sampled > 0 || !found.takes_sample.is_empty() {
-            ready.sampled.push(found);
+        } else if found.sampled > 0 || !found.takes_sample.is_empty() || !found.unlike.is_empty() {
+            ready.doubtful.push(found);
         }
     }
     ready
@@ -636,7 +646,7 @@ mod tests {
         apply(&mut job, note, &stamp(82)).unwrap();
         let partly = of(&job);
         assert_eq!((partly.within.counted, partly.within.partly), (0, whole.counted));
-        let named = partly.over.iter().chain(&partly.ask).chain(&partly.sampled);
+        let named = partly.over.iter().chain(&partly.ask).chain(&partly.doubtful);
         let named: Vec<_> = named.filter(|it| it.sampled > 0).collect();
         assert_eq!(named.len(), 1);
         // What its form doesn't ask, as this mark stands, isn't counted.
@@ -670,7 +680,7 @@ mod tests {
         }
         let of = |job: &Job| ready(job, &Survey::of(job)).into_iter().nth(2).unwrap();
         let before = of(&job);
-        assert!(before.over.is_empty() && before.sampled.is_empty(), "{before:?}");
+        assert!(before.over.is_empty() && before.doubtful.is_empty(), "{before:?}");
         let each = before.within.counted / 3;
         assert!(each > 0 && before.within == Within { counted: 3 * each, ..<_>::default() });
         let note = job.note_sample(&ids[0], &["spacing".to_owned()], false).unwrap();
@@ -680,7 +690,7 @@ mod tests {
         assert_eq!(after.within, want);
         let told =
             |found: &Found| (found.title.clone(), found.sampled, found.takes_sample.join(","));
-        let told: Vec<_> = after.ask.iter().chain(&after.sampled).map(told).collect();
+        let told: Vec<_> = after.ask.iter().chain(&after.doubtful).map(told).collect();
         let line =
             |title: &str, sampled, takes: &str| (title.to_owned(), sampled, takes.to_owned());
         assert_eq!(told, [line("1", 1, ""), line("2", 0, "1"), line("3", 0, "1")]);

@@ -25,6 +25,7 @@ words! {
     ALONG_ALONE = "Hung along the framing, on it alone", es "Colgada a lo largo de la estructura, sola en ella";
     ASK_WAY = "Boards may cross framing up to {0} apart, and run along it up to {1}: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y seguirla cada {1} como máximo: diga cómo corre.";
     ASK_WAY_ONE = "Boards may cross framing up to {0} apart, and run along none: say which way it runs.", es "Las hojas pueden cruzar estructura cada {0} como máximo, y no seguirla: diga cómo corre.";
+    TURN = "Farther apart than {0}, boards go across the framing, where it may stand up to {1} apart: turn them, or add framing or backing.", es "Con más de {0} de separación las hojas van cruzando la estructura, que ahí puede estar cada {1} como máximo: gírelas, o agregue estructura o refuerzos.";
     NO_ALONG = "Lay it across the framing, or take 1/2 in board or thicker.", es "Póngala cruzando la estructura, o use hoja de 1/2 in o más gruesa.";
     NO_ALONG_THIN = "Take 1/2 in board or thicker.", es "Use hoja de 1/2 in o más gruesa.";
     NO_CEILING = "Over board that is there it may go; on framing alone take thicker board.", es "Sobre tablaroca que ya está puede ir; sola en la estructura use tablaroca más gruesa.";
@@ -153,7 +154,13 @@ impl Panel {
     /// The same as [`Panel::hung`] where boards run along the framing. Source: [`ALONG`].
     pub fn hung_along(self, textured: bool, apart: Length) -> Check {
         match self.spacing_along(textured) {
-            Some(limit) => at_most("spacing", (&ALONG_CHECK).into(), apart, limit),
+            Some(limit) => {
+                let check = at_most("spacing", (&ALONG_CHECK).into(), apart, limit);
+                let turned = self.spacing(textured).filter(|across| is_at_most(apart, *across));
+                let turned = turned.filter(|_| !is_at_most(apart, limit));
+                let note = turned.map(|across| say!(TURN, limit.value, across.value));
+                Check { note, ..check }
+            }
             None => {
                 let check = at_most("alone", (&ALONG_ALONE).into(), 1, ALONE_ALONG);
                 // What may not hang across either is not mended by turning it.

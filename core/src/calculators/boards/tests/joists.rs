@@ -138,6 +138,21 @@ fn what_is_said_of_thin_board_along_joists_is_a_way_out() {
     assert_eq!(Panel::Quarter.hung(false, inches(12)).verdict, Verdict::Over);
 }
 
+/// Source: IRC Table R702.3.5: 1/2 in board up to 24 in across framing; along it 16, from memory.
+#[test]
+fn board_along_joists_too_far_apart_is_told_to_be_turned_where_that_helps() {
+    let note = |at: i64| {
+        let check = Panel::Half.hung_along(false, inches(at));
+        check.note.map(|note| crate::words::Voice::default().say(&note))
+    };
+    let says = "Farther apart than 16 in, boards go across the framing, where it may stand up to \
+                2 ft apart: turn them, or add framing or backing.";
+    assert_eq!(note(24).as_deref(), Some(says));
+    assert_eq!(Panel::Half.hung(false, inches(24)).verdict, Verdict::Within);
+    // Close enough there is nothing to turn for; at 25 in turning is no way out.
+    assert_eq!([note(16), note(25)], [None, None]);
+}
+
 /// Source: ASTM C840, edges on framing. By hand, rows of 48 in over 12 ft: seams at 48 and 96 in. Joists 16 or
 /// 24 in apart from the wall stand behind both, joists 19.2 in apart, at 38.4, 57.6 and 96, behind the
 /// second alone, and joists 16 in apart whose first is 8 in off the wall behind none.
