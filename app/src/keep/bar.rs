@@ -290,7 +290,9 @@ fn lost(desk: Desk, question: Question, seen: StoredValue<Option<Mark>>) -> Opti
 /// that its form begins with.
 fn title(question: Question, draft: &Node) -> String {
     let entry = question.entry;
-    let line = entry.rows.iter().find(|row| matches!(row.kind, Kind::Text(_)));
+    // What is another one each time, as an hour, is no name.
+    let is_name = |row: &&Row| matches!(row.kind, Kind::Text(_)) && !row.measured;
+    let line = entry.rows.iter().find(is_name);
     let line = line.and_then(|row| draft.get(row.key)?.leaf()).unwrap_or_default();
     let is_sample = question.origin.get_untracked() == Origin::Sample && !entry.is_hold;
     if !line.trim().is_empty() {

@@ -1,12 +1,12 @@
 //! The hold as it is shown: its reasons, its gates, and what a bid needs meanwhile.
 
 use super::Calculator;
-use super::input::{Asbestos, Input, Lead, Who};
+use super::input::{Asbestos, Input, Lead, Local, Who};
 use super::words as w;
 use super::{Answer, Gate, Notice, Settled, solve};
 use crate::calculators::Withheld;
 use crate::fields::Form;
-use crate::measure::Rounding;
+use crate::measure::{Day, Rounding};
 use crate::rules::compare::{ask, at_least};
 use crate::rules::hazards::asbestos::{
     self, AFTER, CONTENT_PERCENT, NOTICE_AREA, NOTICE_DAYS, NOTICE_LOOSE, NOTICE_PIPE, SAMPLES,
@@ -213,6 +213,7 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     }
     let mut parts = Vec::new();
     Part::add(&mut parts, "reasons", &w::REASONS, None, reasons);
+    Part::add(&mut parts, "evidence", &w::EVIDENCE, Some(&w::EVIDENCE_NOTE), evidence(input));
     parts.push(Part::new(
         "bid",
         (&w::BID).into(),
@@ -220,6 +221,53 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
         bid,
     ));
     parts
+}
+
+/// What was written down of reports, tests and answers, for who has to look them up; nothing that was
+/// not.
+fn evidence(input: &Input) -> Vec<PartRow> {
+    let Input { report, paint, office, .. } = input;
+    let (is_reported, is_tested, is_asked) = (
+        report.result != Asbestos::NoneYet,
+        paint.result != Lead::NoneYet,
+        office.asks != Local::NotAsked,
+    );
+    let line = |name, says: &str| {
+        let says = says.trim();
+        (name, (!says.is_empty()).then(|| say!(w::EVIDENCE_ROW, says)))
+    };
+    let day =
+        |name, day: Option<Day>| (name, day.map(|day| say!(w::EVIDENCE_ROW, Amount::Day(day))));
+    let picked = |name, label: &'static Phrase| (name, Some(label.into()));
+    let mut rows = Vec::new();
+    let mut add = |is_told: bool, told: &[(&'static Phrase, Option<Text>)]| {
+        for (name, says) in told.iter().filter(|_| is_told) {
+            if let Some(value) = says.clone() {
+                rows.push(PartRow { name: (*name).into(), value, puts: Vec::new() });
+            }
+        }
+    };
+    add(
+        is_reported,
+        &[
+            picked(&w::REPORT, report.result.label()),
+            line(&w::LAB, &report.lab),
+            line(&w::NUMBER, &report.number),
+            line(&w::ACCREDITATION, &report.accreditation),
+            day(&w::DATED, report.dated),
+            line(&w::SAMPLED, &report.sampled),
+        ],
+    );
+    add(
+        is_tested,
+        &[
+            picked(&w::LEAD, paint.result.label()),
+            line(&w::TESTER, &paint.tester),
+            day(&w::TESTED, paint.tested),
+        ],
+    );
+    add(is_asked, &[picked(&w::OFFICE, office.asks.label()), line(&w::LOCAL_SAYS, &office.says)]);
+    rows
 }
 
 /// What a source says, said once: as the caution that it is.

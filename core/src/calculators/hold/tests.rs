@@ -517,3 +517,40 @@ fn a_report_has_a_number_and_is_no_check_of_it() {
     input.report.number = String::new();
     assert_eq!(held_by(&input), ["Write down the report's number."]);
 }
+
+/// Who has to look a report up reads its laboratory and number, and whose word the rest is; what nobody
+/// wrote down is no row.
+#[test]
+fn what_is_on_record_is_told_line_by_line() {
+    let told = |input: &Input| {
+        let sheet = sheet::sheet(input, &solve(input));
+        let voice = Voice::default();
+        let part = sheet.parts.into_iter().find(|it| it.key == "evidence");
+        let rows = part.into_iter().flat_map(|it| it.rows);
+        let say = |text| voice.say(&text);
+        rows.map(|row| [say(row.name), say(row.value)].join(": ")).collect::<Vec<_>>()
+    };
+    let mut input = whole();
+    assert_eq!(
+        told(&input),
+        [
+            "Asbestos report: None detected",
+            "Laboratory: Tamarack Lab",
+            "Number of the report: 26-1184",
+            "Its accreditation, number or name: T-17",
+            "Date of the report: 2026-11-03",
+            "Where the samples were taken: Den, three corners",
+            "Lead in the paint: No lead",
+            "Who tested: R. Vale",
+            "Date of the test: 2026-11-02",
+            "State and local rule: Asked: nothing stricter",
+            "Who said what: County desk, Nov 4: nothing more",
+        ]
+    );
+    input.report.lab = " ".to_owned();
+    input.report.result = Asbestos::Trace;
+    input.paint.result = Lead::NoneYet;
+    input.office.asks = Local::NotAsked;
+    assert_eq!(told(&input).len(), 5);
+    assert_eq!(told(&Input::blank()), [""; 0]);
+}

@@ -12,9 +12,10 @@ const GO_ALONG: [&str; 11] = [
     "handed", "ask", FOREMOST, "spots", "run", "boxes", "places", "circuits", "schedule", "holes",
     "labels",
 ];
-/// Those that go along to an inspector: what stands where, not what to ask a trade.
-const INSPECTED: [&str; 7] =
-    [FOREMOST, "spots", "boxes", "places", "circuits", "schedule", "holes"];
+/// Those that go along to an inspector: what stands where and which report it rests on, not what to
+/// ask a trade.
+const INSPECTED: [&str; 8] =
+    [FOREMOST, "evidence", "spots", "boxes", "places", "circuits", "schedule", "holes"];
 /// The parts that tell an owner where things will be, in plain words.
 pub(super) const PLACES: [&str; 4] = [FOREMOST, "spots", "places", "order"];
 /// Those that tell how far from what a place is; without one only the drawing does.
