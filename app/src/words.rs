@@ -143,6 +143,7 @@ words! {
     READY_SAYS = "What this job's numbers say against published limits, and what the trade looks for. The inspector decides.", es "Lo que dicen los números de este trabajo frente a límites publicados, y lo que el oficio revisa. El inspector decide.";
     READY_COUNTS = "{0} over or held, {1} to settle, {2} not looked at", es "{0} exceden o están detenidos, {1} por resolver, {2} sin revisar";
     READY_WAIT = "{0}, {1} {1?waits|wait} for a changed number", es "{0}, {1} {1?espera|esperan} un número que cambió";
+    TWO_VERSIONS = "two versions, and nobody has chosen one", es "dos versiones, y nadie ha elegido una";
     READY_UNLIKE = "{0}, {1} unlike {1?its|their} room", es "{0}, {1} {1?distinto|distintos} de su cuarto";
     READY_OWNER = "{0}, {1} from the owner", es "{0}, {1} del dueño";
     OWNERS_ANSWERS = "The owner’s answers", es "Las respuestas del dueño";
@@ -159,6 +160,7 @@ words! {
     READY_LATER_COUNT = "{1} held further down; here {0}", es "{1} {1?detenido|detenidos} más abajo; aquí {0}";
     READY_MOVED = "waits for a number that changed", es "espera un número que cambió";
     LOOKED_FOR = "What is looked for", es "Qué se revisa";
+    LOOKED_BEFORE = "looked at {0}, before {1} changed: look again", es "revisado {0}, antes de que cambiara {1}: revise otra vez";
     LOOKED_ON = "looked at {0}", es "revisado {0}";
     HABIT = "Common practice", es "Costumbre del oficio";
 

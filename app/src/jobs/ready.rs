@@ -63,7 +63,7 @@ pub(crate) fn ready_page(desk: Desk, id: String) -> El {
     let parts = Phase::ALL.into_iter().enumerate().map(|(at, phase)| {
         let found = found(&job, &all, at);
         let looked = all.get(at).map(|ready| &*ready.points).unwrap_or_default();
-        let points = looked.iter().map(|it| point(desk, id, phase, *it, !job.invented));
+        let points = looked.iter().map(|it| point(desk, id, phase, it.clone(), !job.invented));
         let points = el("ul").class("points").with_all(points.collect::<Vec<_>>());
         el("section")
             .attr("aria-labelledby", phase.key())
@@ -171,7 +171,7 @@ fn check(check: &Check, voice: Voice) -> El {
 
 /// Something to look for, with its tick. Ticked, nothing is drawn anew: the focus stays.
 fn point(desk: Desk, id: StoredValue<String>, phase: Phase, looked: Looked, is_own: bool) -> El {
-    let Looked { point, at: then } = looked;
+    let Looked { point, at: then, changed } = looked;
     let name = looked_at(phase, point);
     let key = name.clone();
     let at = Memo::new(move |_| {
@@ -196,9 +196,13 @@ fn point(desk: Desk, id: StoredValue<String>, phase: Phase, looked: Looked, is_o
         Some(source) => speech::phrase(&source.clause),
         None => speech::phrase(&w::HABIT),
     };
-    let when = move || match *at.read() {
-        Some(at) => speech::say(&say!(w::LOOKED_ON, at.text())),
-        None => String::new(),
+    // Ticked again it is of today.
+    let when = move || match (*at.read(), &changed) {
+        (Some(at), Some(changed)) if then == Some(at) => {
+            speech::say(&say!(w::LOOKED_BEFORE, at.text(), &**changed))
+        }
+        (Some(at), _) => speech::say(&say!(w::LOOKED_ON, at.text())),
+        (None, _) => String::new(),
     };
     let label = el("label")
         .attr("for", &name)

@@ -96,6 +96,12 @@ fn to_settle(sheet: &Turnover, voice: Voice) -> Vec<El> {
         if let Some(says) = told_sources(&number.takes_sample) {
             line(number, None, now(&says));
         }
+        for unlike in &number.unlike {
+            line(number, None, now(&unlike.says()));
+        }
+        if number.has_versions {
+            line(number, None, now(&(&w::TWO_VERSIONS).into()));
+        }
     }
     for wanted in [Verdict::Over, Verdict::Ask] {
         for number in sheet.numbers() {

@@ -7,7 +7,7 @@ use crate::signal::RwSignal;
 use crate::store::MarkPlace;
 use crate::{speech, words as w, works};
 use ledgerboard_core::catalog::find;
-use ledgerboard_core::fields::Row;
+use ledgerboard_core::fields::{Goes, Row};
 use ledgerboard_core::job::{Fit, Mark};
 use ledgerboard_core::say;
 use ledgerboard_core::sheet::Figure;
@@ -31,9 +31,9 @@ pub(crate) struct Source {
 }
 
 impl Source {
-    /// Whether a row is this very figure.
-    pub(super) fn is_named(&self, row: &Row) -> bool {
-        row.is_figure(self.figure.key, self.of)
+    /// Which of the figures that a row names it is; none where it is none of them.
+    pub(super) fn goes(&self, row: &Row) -> Option<Goes> {
+        row.goes(self.figure.key, self.of)
     }
 }
 

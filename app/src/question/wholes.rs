@@ -79,8 +79,9 @@ impl Question {
     fn of_room(self, sources: &[Source], mark: &str) -> Vec<(&'static str, Source)> {
         let mut all = Vec::new();
         for row in self.entry.rows {
-            let here = |it: &&Source| it.mark == mark && it.is_named(row);
-            if let Some(source) = sources.iter().find(here) {
+            let of_it = sources.iter().filter(|it| it.mark == mark);
+            let named = of_it.filter_map(|it| it.goes(row).map(|goes| (goes, it)));
+            if let Some((_, source)) = named.min_by_key(|(goes, _)| *goes) {
                 all.push((row.key, source.clone()));
             }
         }

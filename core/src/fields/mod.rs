@@ -26,7 +26,7 @@ pub use named::{
     BETWEEN_NAMES, Rename, each_name, hanging, known_as, long_names, names, narrowed, toggled,
 };
 pub use reader::{Reader, heard, is_missing, missing, two_sums};
-pub use row::{Item, Kind, Pick, Preset, Row, Span, When, row, row_at};
+pub use row::{Goes, Item, Kind, Pick, Preset, Row, Span, When, row, row_at};
 pub use sampled::{is_asked, of_sample, without_item};
 pub use typed::Typed;
 pub use units::{bare, plain, restate};

@@ -4,6 +4,15 @@ use crate::measure::{Area, Length, Measure, Volume};
 use crate::wire::Node;
 use crate::words::{Amount, Phrase};
 
+/// Which of several figures that a row names goes before the others, the first first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Goes {
+    /// As it is to be.
+    Rather,
+    /// As it is named.
+    AsNamed,
+}
+
 /// One input: its name, what it may be, and when it is asked.
 #[derive(Clone, Copy, Debug)]
 pub struct Row {
@@ -36,6 +45,8 @@ pub struct Row {
     pub or: &'static str,
     /// The key that a source gives this figure under where it isn't under the first; else empty.
     pub also: &'static str,
+    /// The figure that goes before it where the source has it: as it is to be.
+    pub rather: &'static str,
     /// Of a choice: the pick that each such figure goes with. A source's own figures choose it.
     pub by: &'static [(&'static str, &'static str)],
     /// Of a text: where what it may name stands, `boxes.label` for the labels of the list of boxes.
@@ -65,6 +76,7 @@ pub const fn row(label: &'static Phrase, hint: &'static Phrase, kind: Kind) -> R
         of: "",
         or: "",
         also: "",
+        rather: "",
         by: &[],
         names: &[],
         several: false,
@@ -100,6 +112,12 @@ impl Row {
         Self { also: key, ..self }
     }
 
+    /// The same figure as it is to be, under this key, where a source has that: it goes before what is
+    /// there now.
+    pub const fn rather(self, key: &'static str) -> Self {
+        Self { rather: key, ..self }
+    }
+
     /// A choice that a room's figures decide: it is the pick whose figure the room has. The first pair
     /// is the pick that a question starts with.
     pub const fn by_figures(self, by: &'static [(&'static str, &'static str)]) -> Self {
@@ -109,7 +127,17 @@ impl Row {
 
     /// Whether it is this very figure of a calculator, of a room where `of` is empty.
     pub fn is_figure(&self, key: &str, of: &str) -> bool {
-        !self.room.is_empty() && (self.room == key || self.also == key) && self.of == of
+        self.goes(key, of).is_some()
+    }
+
+    /// Which of such figures goes before the others, the least first; none for another figure.
+    pub fn goes(&self, key: &str, of: &str) -> Option<Goes> {
+        match () {
+            () if self.room.is_empty() || self.of != of || key.is_empty() => None,
+            () if self.rather == key => Some(Goes::Rather),
+            () if self.room == key || self.also == key => Some(Goes::AsNamed),
+            () => None,
+        }
     }
 
     /// Nothing, of what a figure that it takes is; none where it takes none. A whole number does

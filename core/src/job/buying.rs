@@ -8,6 +8,8 @@ use super::edit::Edit;
 use super::site::Job;
 use super::stamp::Moment;
 use super::survey::Survey;
+use super::unlike_room::Rooms;
+use super::version::in_use;
 use super::words as w;
 use crate::calculators::Trade;
 use crate::catalog;
@@ -46,6 +48,8 @@ pub enum Counts {
     LeftOut,
     /// Not at all: it is a calculator's sample, as nobody's job is.
     Sample,
+    /// Not at all: it is another version of a number, and the one that is in use counts.
+    OtherVersion,
 }
 
 /// What one mark asks for.
@@ -188,6 +192,12 @@ pub struct Buying {
     pub sampled: Vec<String>,
     /// Titles of other marks that count here and take values from some with such fields.
     pub on_samples: Vec<String>,
+    /// Titles of marks that count here, though their work is held.
+    pub on_hold: Vec<String>,
+    /// What marks that count here say otherwise than their room.
+    pub unlike: Vec<Text>,
+    /// Titles of marks in use of which another version waits for a choice.
+    pub versions: Vec<String>,
 }
 
 /// What a person may say of a material, or of a mark's share of it: the name under which a job
@@ -270,7 +280,11 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         waiting: Vec::new(),
         sampled: Vec::new(),
         on_samples: Vec::new(),
+        on_hold: Vec::new(),
+        unlike: Vec::new(),
+        versions: Vec::new(),
     };
+    let rooms = Rooms::of(job, survey);
     let mut plans = plans(job, survey);
     for mark in &job.marks {
         let Some(Ok(worked)) = survey.worked(&mark.id) else {
@@ -283,10 +297,22 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         let entry = catalog::find(&mark.calculator);
         let trade = entry.map_or(Trade::First, |entry| entry.trade);
         let waits = !survey.is_fresh(&mark.id);
-        if waits && !worked.sheet.materials.is_empty() {
-            all.waiting.push(mark.title.clone());
-        }
-        if !job.is_sample(mark) && !worked.sheet.materials.is_empty() {
+        let is_other = match in_use(job, mark) {
+            Some(used) if !all.versions.contains(&used.title) => {
+                all.versions.push(used.title.clone());
+                true
+            }
+            used => used.is_some(),
+        };
+        if !job.is_sample(mark) && !is_other && !worked.sheet.materials.is_empty() {
+            if waits {
+                all.waiting.push(mark.title.clone());
+            }
+            if worked.standing.is_held() {
+                all.on_hold.push(mark.title.clone());
+            }
+            let unlike = rooms.unlike(mark).into_iter();
+            all.unlike.extend(unlike.map(|it| say!(w::UNLIKE_OF, &*mark.title, it.says())));
             if !job.still_sample(mark).is_empty() {
                 all.sampled.push(mark.title.clone());
             } else if !job.sampled_sources(mark).is_empty() {
@@ -297,7 +323,8 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
         let has_spot = !mark.spot.trim().is_empty();
         let spot = if has_spot { mark.spot.clone() } else { job.spot_of(mark).to_owned() };
         let unbought = worked.sheet.parts.iter().filter(|part| part.key == UNBOUGHT);
-        for row in unbought.flat_map(|part| &part.rows).filter(|_| !job.is_sample(mark)) {
+        let is_asked = !job.is_sample(mark) && !is_other;
+        for row in unbought.flat_map(|part| &part.rows).filter(|_| is_asked) {
             let (title, spot) = (mark.title.clone(), spot.clone());
             let (name, why) = (row.name.clone(), row.value.clone());
             all.unknown.push(Unknown { title, spot, trade, name, why });
@@ -448,8 +475,13 @@ pub fn warnings(buying: &Buying) -> Vec<Text> {
         rolls.is_some_and(|rolls| is_roll(&rolls))
     });
     let by_the_foot = by_the_foot.map(|line| say!(w::BUY_ROLLS_TOO, line.name.clone()));
-    let unknown = unknown(buying);
-    unknown.into_iter().chain(waits).chain(sampled).chain(on_samples).chain(by_the_foot).collect()
+    let on_hold = names(&buying.on_hold).map(|it| say!(w::BUY_HELD, it));
+    let versions = names(&buying.versions).map(|it| say!(w::BUY_VERSIONS, it));
+    let mut all = unknown(buying);
+    all.extend(on_hold.into_iter().chain(versions).chain(waits));
+    all.extend(buying.unlike.iter().cloned());
+    all.extend(sampled.into_iter().chain(on_samples).chain(by_the_foot));
+    all
 }
 
 /// What isn't on the list, a mark after another, as much of each as is read.
@@ -502,6 +534,7 @@ fn since(job: &Job, share: &Share) -> Option<Text> {
         Counts::Whole => None,
         Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
         Counts::Sample => Some((&w::AS_IT_CAME).into()),
+        Counts::OtherVersion => Some((&w::IS_OTHER).into()),
         Counts::Beyond(marks) => Some(say!(w::COUNTED_IN, titles(job, marks))),
     }
 }
@@ -517,6 +550,7 @@ pub fn reason(job: &Job, share: &Share) -> Option<Text> {
         Counts::Whole => None,
         Counts::LeftOut => Some((&w::SHARE_LEFT_OUT).into()),
         Counts::Sample => Some((&w::SHARE_SAMPLE).into()),
+        Counts::OtherVersion => Some((&w::SHARE_OTHER_VERSION).into()),
         Counts::Beyond(marks) => Some(say!(w::SHARE_BEYOND, titles(job, marks))),
     }
 }

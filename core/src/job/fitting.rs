@@ -3,12 +3,14 @@
 use super::fold::fold;
 use super::mark::Mark;
 use super::site::own_spot;
-use crate::fields::Row;
+use crate::fields::{Goes, Row};
 use crate::sheet::Figure;
 
 /// How a figure fits a row, the best first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Fit {
+    /// The very figure that the row names, as it is to be.
+    ToBe,
     /// The very figure that the row names.
     Named,
     /// One of the same key or name.
@@ -25,8 +27,10 @@ impl Fit {
     /// How a figure of another mark fits. `of` is the mark's calculator, empty where it is a room's;
     /// `is_here` says that the mark is about the same room.
     pub fn of(row: &Row, figure: &Figure, of: &str, is_here: bool) -> Self {
-        if row.is_figure(figure.key, of) {
-            return Self::Named;
+        match row.goes(figure.key, of) {
+            Some(Goes::Rather) => return Self::ToBe,
+            Some(Goes::AsNamed) => return Self::Named,
+            None => {}
         }
         if !row.kind.holds(figure.amount) {
             return Self::Refused;

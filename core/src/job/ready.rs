@@ -225,12 +225,21 @@ pub struct Answer {
 }
 
 /// Whether somebody has looked at a point, and when.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Looked {
     /// What to look for.
     pub point: &'static Point,
     /// When it was ticked.
     pub at: Option<Moment>,
+    /// The title of the number of this part of the work that was saved last, where that was after it.
+    pub changed: Option<String>,
+}
+
+impl Looked {
+    /// Nobody has looked, or not since a number changed.
+    pub fn is_open(&self) -> bool {
+        self.at.is_none() || self.changed.is_some()
+    }
 }
 
 /// How a part of the work stands.
@@ -296,9 +305,9 @@ impl Ready {
         self.marks > 0 || !self.later.is_empty()
     }
 
-    /// How many points nobody has looked at.
+    /// How many points nobody has looked at, as things stand.
     pub fn open(&self) -> usize {
-        self.points.iter().filter(|looked| looked.at.is_none()).count()
+        self.points.iter().filter(|looked| looked.is_open()).count()
     }
 }
 
@@ -321,10 +330,13 @@ pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
 }
 
 fn of_phase(job: &Job, survey: &Survey<'_>, rooms: &Rooms<'_>, phase: Phase) -> Ready {
-    let points = phase
-        .points()
-        .iter()
-        .map(|point| Looked { point, at: job.written(&looked_at(phase, point)).map(|jot| jot.at) });
+    let here = |mark: &&Mark| catalog::find(&mark.calculator).map(Phase::of) == Some(phase);
+    let newest = job.marks.iter().filter(here).max_by_key(|mark| mark.at.at);
+    let points = phase.points().iter().map(|point| {
+        let at = job.written(&looked_at(phase, point)).map(|jot| jot.at);
+        let changed = newest.filter(|mark| at.is_some_and(|at| mark.at.at > at.at));
+        Looked { point, at, changed: changed.map(|mark| mark.title.clone()) }
+    });
     let points = points.collect();
     let (over, ask, owner, later, doubtful) = (vec![], vec![], vec![], vec![], vec![]);
     let (within, marks) = (Within::default(), 0);
@@ -457,6 +469,32 @@ mod tests {
         assert_eq!(after[2], (checks, before[2].1 - checks, before[2].2, before[2].3));
         job.invented = true;
         assert!(counts(&job).iter().all(|it| it.1 == 0), "an invented job is invented all through");
+    }
+
+    /// What was looked at before a number of its part of the work changed is to be looked at again.
+    #[test]
+    fn a_look_is_of_the_numbers_of_its_day() {
+        let mut job = job();
+        let of = |job: &Job| ready(job, &Survey::of(job))[1].clone();
+        let tick = |job: &mut Job, step: u64| {
+            let key = looked_at(Phase::RoughIn, &ROUGH_IN[0]);
+            apply(job, Edit::Jot { key, says: "yes".into() }, &stamp(step)).unwrap();
+        };
+        let open = of(&job).open();
+        tick(&mut job, 100);
+        assert_eq!((of(&job).open(), of(&job).points[0].changed.clone()), (open - 1, None));
+        let raise = job.marks.iter().find(|it| it.title == "raising").unwrap().clone();
+        apply(&mut job, Edit::Change(Mark { at: stamp(110).moment(), ..raise }), &stamp(110))
+            .unwrap();
+        let after = of(&job);
+        assert_eq!((after.open(), after.points[0].changed.as_deref()), (open, Some("raising")));
+        tick(&mut job, 120);
+        assert_eq!(of(&job).open(), open - 1);
+        // Of another part of the work nothing has changed.
+        let paint = job.marks.iter().find(|it| it.title == "paint").unwrap().clone();
+        apply(&mut job, Edit::Change(Mark { at: stamp(130).moment(), ..paint }), &stamp(130))
+            .unwrap();
+        assert_eq!(of(&job).open(), open - 1);
     }
 
     /// One job of which parts are taken: whatever is held, the strip says so, once, and counts no

@@ -9,6 +9,8 @@ use super::site::Job;
 use super::stamp::Moment;
 use super::survey::{Survey, TieState};
 use super::turnover_words as w;
+use super::unlike_room::{Rooms, Unlike};
+use super::version::{in_use, others};
 use crate::calculators::trade_days::TradeDays;
 use crate::calculators::{Calculator, Trade};
 use crate::catalog::{self, Entry, Worked};
@@ -236,6 +238,10 @@ pub struct Handed {
     pub sampled: usize,
     /// Titles of those that it takes values from, by itself or through others, with such fields.
     pub takes_sample: Vec<String>,
+    /// What it says otherwise than its room, without having taken it from there.
+    pub unlike: Vec<Unlike>,
+    /// Whether another version of it waits for a choice: that one is on no sheet.
+    pub has_versions: bool,
 }
 
 impl Handed {
@@ -389,13 +395,14 @@ pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
         left_out: Vec::new(),
         sources: Vec::new(),
     };
+    let rooms = Rooms::of(job, survey);
     for spot in job.newest_first_by_spot() {
         let mut numbers = Vec::new();
-        for mark in spot.marks {
+        for mark in spot.marks.into_iter().filter(|mark| in_use(job, mark).is_none()) {
             let worked = survey.worked(&mark.id).and_then(|worked| worked.as_ref().ok());
             let entry = catalog::find(&mark.calculator);
             let Some(entry) = entry.filter(|entry| who.is_for(entry, worked)) else { continue };
-            match handed(job, survey, mark, entry, who) {
+            match handed(job, survey, &rooms, mark, entry, who) {
                 Some(number) => numbers.push(number),
                 None => all.left_out.push(mark.title.clone()),
             }
@@ -424,7 +431,14 @@ pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
     all
 }
 
-fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) -> Option<Handed> {
+fn handed(
+    job: &Job,
+    survey: &Survey<'_>,
+    rooms: &Rooms<'_>,
+    mark: &Mark,
+    entry: &Entry,
+    who: Who,
+) -> Option<Handed> {
     let Some(Ok(worked)) = survey.worked(&mark.id) else { return None };
     let sheet = &worked.sheet;
     let is_held = worked.standing.is_held();
@@ -466,6 +480,8 @@ fn handed(job: &Job, survey: &Survey<'_>, mark: &Mark, entry: &Entry, who: Who) 
         seen: Seen::of(mark, Some(worked)),
         sampled: job.still_sample(mark).len(),
         takes_sample: job.takes_sample(mark),
+        unlike: rooms.unlike(mark),
+        has_versions: others(job, mark).next().is_some(),
     })
 }
 

@@ -5,9 +5,10 @@ use super::fold::fold;
 use super::mark::Mark;
 use super::site::Job;
 use super::survey::Survey;
+use super::tie::Tie;
 use super::words as w;
 use crate::catalog;
-use crate::fields::{heard, is_asked};
+use crate::fields::{Row, heard, is_asked};
 use crate::measure::Units;
 use crate::say;
 use crate::sheet::Figure;
@@ -22,6 +23,8 @@ pub struct Unlike {
     pub here: Amount,
     /// The room's title.
     pub room: String,
+    /// What the figure is called there.
+    pub figure: Text,
     /// What the room says.
     pub there: Amount,
 }
@@ -29,7 +32,7 @@ pub struct Unlike {
 impl Unlike {
     /// As a person reads it.
     pub fn says(&self) -> Text {
-        say!(w::UNLIKE_ROOM, self.label, self.here, self.there, &*self.room)
+        say!(w::UNLIKE_ROOM, self.label, self.here, &*self.room, self.figure.clone(), self.there)
     }
 }
 
@@ -58,8 +61,8 @@ impl<'a> Rooms<'a> {
         Self { job, all }
     }
 
-    /// The fields of a mark in the form's order: those that are asked, that take nothing, and whose
-    /// value no room of the same spot has under any name. A height to be is one that the room has.
+    /// The fields of a mark in the form's order that are asked and say otherwise than every room of the
+    /// same spot: typed, or taken from what is there now where it is to be another one.
     pub fn unlike(&self, mark: &Mark) -> Vec<Unlike> {
         let spot = fold(self.job.spot_of(mark));
         let rooms: Vec<_> = self.all.iter().filter(|(name, ..)| *name == spot).collect();
@@ -67,32 +70,56 @@ impl<'a> Rooms<'a> {
             .filter(|entry| !entry.is_room && entry.version == mark.version);
         let Some(entry) = entry.filter(|_| !rooms.is_empty()) else { return Vec::new() };
         let mut all = Vec::new();
-        for row in entry.rows.iter().filter(|row| !row.room.is_empty()) {
-            let is_tied = mark.ties.iter().any(|tie| tie.path == row.key);
-            if is_tied || !is_asked(entry.rows, &mark.input, row.key) {
+        for row in entry.rows.iter().filter(|row| !row.room.is_empty() && row.of.is_empty()) {
+            let mut best =
+                rooms.iter().filter_map(|(_, room, all)| Some((*room, best_of(row, all)?)));
+            let Some((room, figure)) = best.next() else { continue };
+            let tie = mark.ties.iter().find(|tie| tie.path == row.key);
+            // Whatever else a person took is theirs to take; it is told where that moves.
+            let is_old = |tie: &Tie| tie.mark == room.id && tie.key != figure.key;
+            if tie.is_some_and(|tie| !is_old(tie) || row.goes(&tie.key, "").is_none())
+                || !is_asked(entry.rows, &mark.input, row.key)
+            {
                 continue;
             }
             let typed = mark.input.get(row.key).and_then(|it| it.leaf()).unwrap_or_default();
             let Ok(Some(here)) = heard(row, &typed, Units::Customary) else { continue };
-            let figures =
-                || rooms.iter().flat_map(|(_, room, all)| all.iter().map(|it| (*room, it)));
-            if figures().any(|(_, it)| it.amount.is_like(here) && it.amount.exact() == here.exact())
+            let says_so =
+                |it: &Figure| it.amount.is_like(here) && it.amount.exact() == here.exact();
+            // The long side may be typed as the wide one.
+            let is_another = |it: &Figure| {
+                let mut others = entry.rows.iter().filter(|other| other.key != row.key);
+                row.rather.is_empty() && others.any(|other| other.is_figure(it.key, ""))
+            };
+            let of_rooms = rooms.iter().flat_map(|(_, _, all)| all);
+            if says_so(figure)
+                || best.any(|(_, it)| says_so(it))
+                || of_rooms.filter(|it| is_another(it)).any(says_so)
             {
                 continue;
             }
-            if let Some((room, figure)) = figures().find(|(_, it)| row.is_figure(it.key, "")) {
-                let (label, room) = (row.label, room.title.clone());
-                all.push(Unlike { label, here, room, there: figure.amount });
-            }
+            all.push(Unlike {
+                label: row.label,
+                here,
+                room: room.title.clone(),
+                figure: figure.name.clone(),
+                there: figure.amount,
+            });
         }
         all
     }
 }
 
+/// The figure that goes before all others that a row names.
+fn best_of<'f>(row: &Row, figures: &'f [Figure]) -> Option<&'f Figure> {
+    let named = figures.iter().filter_map(|it| Some((row.goes(it.key, "")?, it)));
+    named.min_by_key(|(goes, _)| *goes).map(|(_, it)| it)
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::samples::stamp;
-    use super::super::{Edit, Survey, Tie, apply};
+    use super::super::{Edit, apply};
     use super::*;
     use crate::wire::Node;
     use crate::words::Voice;
@@ -125,15 +152,41 @@ mod tests {
     #[test]
     fn a_ceiling_typed_by_hand_is_told_when_the_room_has_another() {
         let plan = |says: &str, spot: &str| made("rough-in", 2, spot, &[("high", says)]);
-        assert_eq!(
-            told(&[den(), plan("8 ft 6 in", " den ")]),
-            ["Finished ceiling: 8 ft 6 in here and 8 ft in room, not taken from there"],
-        );
-        // Now or to be, it is one of the room's; and of another room nothing is known.
-        for (says, spot) in
-            [("8 ft", "Den"), ("110 in", "Den"), ("8 ft 6 in", "Hall"), ("7 ft", "")]
-        {
+        // The plan is of the ceiling that is to be: the old one is told as much as any other.
+        for says in ["8 ft 6 in", "8 ft"] {
+            let want = format!(
+                "Finished ceiling: {says} here. Ceiling height to be in room: 9 ft 2 in, not taken \
+                 from there"
+            );
+            assert_eq!(told(&[den(), plan(says, " den ")]), [want]);
+        }
+        // As it is to be it is the room's; and of another room nothing is known.
+        for (says, spot) in [("110 in", "Den"), ("8 ft 6 in", "Hall"), ("7 ft", "")] {
             assert_eq!(told(&[den(), plan(says, spot)]), [""; 0], "{says} {spot}");
+        }
+        // A room that stays as it is has one height.
+        let stays = made("room", 1, "Den", &[("height", "8 ft"), ("height_to_be", "")]);
+        assert_eq!(told(&[stays.clone(), plan("8 ft", "Den")]), [""; 0]);
+        assert_eq!(told(&[stays, plan("9 ft", "Den")]).len(), 1);
+    }
+
+    /// What is stripped is what is there now, whatever it is to be; its sides may be the other way
+    /// round.
+    #[test]
+    fn what_is_about_the_old_ceiling_is_held_against_the_old_one() {
+        let strip = |long: &str, wide: &str, height: &str| {
+            made("stripping", 2, "Den", &[("long", long), ("wide", wide), ("height", height)])
+        };
+        let sides = [("long", "20 ft"), ("wide", "13 ft"), ("height", "8 ft")];
+        let room = made("room", 1, "Den", &[&sides[..], &[("height_to_be", "9 ft 2 in")]].concat());
+        for (long, wide, height, count) in [
+            ("20 ft", "13 ft", "8 ft", 0),
+            ("13 ft", "20 ft", "8 ft", 0),
+            ("20 ft", "13 ft", "9 ft 2 in", 1),
+            ("20 ft 6 in", "13 ft", "8 ft", 1),
+        ] {
+            let told = told(&[room.clone(), strip(long, wide, height)]);
+            assert_eq!(told.len(), count, "{told:?}");
         }
     }
 
@@ -141,9 +194,13 @@ mod tests {
     fn what_is_taken_is_told_as_moved_and_not_here() {
         let mut plan = made("rough-in", 2, "Den", &[("high", "8 ft 6 in")]);
         let room = den();
-        let (path, mark, key) = ("high".into(), room.id.clone(), "ceiling-height".into());
+        let (path, mark) = ("high".into(), room.id.clone());
+        let key = "ceiling-height-to-be".into();
         plan.ties.push(Tie { path, mark, key, seen: "8 ft 6 in".into() });
-        assert_eq!(told(&[room, plan]), [""; 0]);
+        assert_eq!(told(&[room.clone(), plan.clone()]), [""; 0]);
+        // Taken from what is there now, it would stay as it is for good.
+        plan.ties[0].key = "ceiling-height".into();
+        assert_eq!(told(&[room, plan]).len(), 1);
     }
 
     #[test]

@@ -61,7 +61,7 @@ words! {
     BUY_TAKES_SAMPLE = "Counted on figures with fields still from the sample: {0}.", es "Contado sobre cifras con datos todavía del ejemplo: {0}.";
     TAKES_SAMPLE = "on figures of {0}, with fields from the sample", es "sobre cifras de {0}, con datos del ejemplo";
     TAKES_SAMPLE_MORE = "on figures of {0} and {1} more, with fields from the sample", es "sobre cifras de {0} y {1} más, con datos del ejemplo";
-    UNLIKE_ROOM = "{0}: {1} here and {2} in {3}, not taken from there", es "{0}: aquí {1} y en {3} {2}, sin tomarlo de ahí";
+    UNLIKE_ROOM = "{0}: {1} here. {3} in {2}: {4}, not taken from there", es "{0}: aquí {1}. {3} en {2}: {4}, sin tomarlo de ahí";
     BUY_UNKNOWN = "Not on this list yet, from “{0}”: {1}.", es "Todavía no está en esta lista, de «{0}»: {1}.";
     UNKNOWN_SINCE = "{0} ({1})", es "{0} ({1})";
     UNKNOWN_AND = "{0}; {1}", es "{0}; {1}";
@@ -73,6 +73,11 @@ words! {
     AS_IT_CAME = "the sample as it came", es "el ejemplo tal cual";
     BUY_ROLLS_TOO = "{0}: a plan’s rolls and single runs are both on this list. See what the rolls leave before you buy more.", es "{0}: en esta lista hay rollos de un plano y tramos sueltos. Vea qué sobra de los rollos antes de comprar más.";
     BUY_WAITS = "Counted with old figures, since a number that they took has changed: {0}. Look at them on the job's page first.", es "Contado con cifras viejas, porque cambió un número que tomaron: {0}. Véalos primero en la página del trabajo.";
+    BUY_HELD = "Counted, though this work is held, since nothing on record covers the old material: {0}.", es "Contado, aunque este trabajo está detenido porque nada de lo que consta cubre el material viejo: {0}.";
+    BUY_VERSIONS = "Two versions wait for a choice: {0}. The one in use is counted; choose on the job's page.", es "Dos versiones esperan que usted elija: {0}. Se cuenta la que está en uso; elija en la página del trabajo.";
+    UNLIKE_OF = "{0}, {1}.", es "{0}, {1}.";
+    IS_OTHER = "another version", es "otra versión";
+    SHARE_OTHER_VERSION = "another version of a number: the one in use is counted", es "otra versión de un número: se cuenta la que está en uso";
     SHARE_LEFT_OUT = "left out", es "no se cuenta";
     SHARE_SAMPLE = "the sample as it came: not counted", es "el ejemplo tal cual: no se cuenta";
     SHARE_BEYOND = "without what is in “{0}”, counted there", es "sin lo de «{0}», que ya se cuenta";

@@ -116,7 +116,7 @@ form! {
         /// End to end.
         wall: Option<Length>, row(&w::WALL, &w::NOTHING, span(12, 2400, &[]));
         /// Floor to ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, span(24, 240, &[])).of_room("ceiling-height");
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, span(24, 240, &[])).of_room("ceiling-height").rather("ceiling-height-to-be");
         /// Studs, center to center.
         spacing: Length = Length::inches(16, 1), row(&w::SPACING, &w::NOTHING, span(6, 48, &[Length::inches(16, 1), Length::inches(24, 1)]));
         /// The first center on it.

@@ -212,7 +212,7 @@ form! {
         /// The wall, end to end.
         wall: Option<Length>, row(&w::WALL_LONG, &w::NOTHING, length([12, 2400], &w::WHY_LONG, &[], false)).when(WALL);
         /// Floor to ceiling.
-        high: Length = Length::inches(97, 1), row(&w::HIGH, &w::HIGH_HINT, length([24, 240], &w::WHY_LONG, &[], false)).of_room("ceiling-height").when(WALL);
+        high: Length = Length::inches(97, 1), row(&w::HIGH, &w::HIGH_HINT, length([24, 240], &w::WHY_LONG, &[], false)).of_room("ceiling-height").rather("ceiling-height-to-be").when(WALL);
         /// Left open at the floor.
         gap: Length = Length::inches(1, 1), row(&w::GAP, &w::GAP_HINT, length([0, 12], &w::WHY_GAP, &[], false)).when(WALL);
         /// Doors and windows.

@@ -170,7 +170,7 @@ form! {
         /// How its way is known.
         known: Known, row(&w::KNOWN, &w::NOTHING, Kind::Choice(Known::PICKS));
         /// Off the floor.
-        level: Option<Length>, row(&w::LEVEL, &w::LEVEL_HINT, span(360, &w::WHY_LENGTH, &[], false)).of_room("ceiling-height").when(When::Is("known", &["over"]));
+        level: Option<Length>, row(&w::LEVEL, &w::LEVEL_HINT, span(360, &w::WHY_LENGTH, &[], false)).of_room("ceiling-height").rather("ceiling-height-to-be").when(When::Is("known", &["over"]));
         /// Below the floor.
         below: Option<Length>, row(&w::BELOW, &w::NOTHING, span(120, &w::WHY_LENGTH, &[], false)).when(When::Is("known", &["under"]));
         /// Of the first box.

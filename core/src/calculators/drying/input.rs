@@ -145,7 +145,7 @@ form! {
         /// Air in the room.
         room: Option<Volume>, row(&w::ROOM, &w::ROOM_HINT, Kind::Room(Span {
             least: CUBIC_FOOT.times(10), most: CUBIC_FOOT.times(100_000), why: &w::WHY_ROOM, common: &[], optional: true,
-        })).of_room("volume").when(DRIES);
+        })).of_room("volume").rather("volume-to-be").when(DRIES);
         /// How the water gets out.
         way: Way, row(&w::WAY, &w::NOTHING, Kind::Choice(Way::PICKS)).when(DRIES);
         /// Whether something with an open flue shares the air.

@@ -170,7 +170,7 @@ form! {
         /// Wall by wall.
         walls: Vec<Walked>, rows::WALKED;
         /// Floor to ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM)).of_room("ceiling-height");
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length([72, 240], &w::WHY_ROOM)).of_room("ceiling-height").rather("ceiling-height-to-be");
         /// Its places; the first is today's.
         spots: Vec<Spot>, row(&w::SPOTS, &w::SPOTS_HINT, Kind::List(&SPOTS));
         /// Its nominal size, on a wall, in the floor or as a slot.

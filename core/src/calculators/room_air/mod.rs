@@ -82,11 +82,11 @@ form! {
         /// Floor to ceiling.
         height: Length = Length::inches(96, 1), row(&w::HEIGHT, &w::NOTHING, Kind::Length(Span {
             least: Length::inches(36, 1), most: Length::inches(480, 1), why: &w::WHY_HEIGHT, common: &[], optional: false,
-        })).of_room("ceiling-height");
+        })).of_room("ceiling-height").rather("ceiling-height-to-be");
         /// What it holds, where that isn't floor times height.
         volume: Option<Volume>, row(&w::VOLUME, &w::VOLUME_HINT, Kind::Room(Span {
             least: FOOT, most: FOOT.times(100_000), why: &w::WHY_FLOOR, common: &[], optional: true,
-        })).of_room("volume");
+        })).of_room("volume").rather("volume-to-be");
         /// Room against outdoors.
         outside: Measure = Measure::whole(&DEGREES, 60), rough(&w::OUTSIDE, &w::OUTSIDE_HINT, measure(&DEGREES, [100, 15_000], &w::WHY_OUTSIDE, false)).measured();
         /// Outside walls, end to end.

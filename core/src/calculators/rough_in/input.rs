@@ -333,7 +333,7 @@ form! {
     /// A job's boxes and cables.
     pub struct Input {
         /// Floor to finished ceiling.
-        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length(360, &w::WHY_HIGH, &[], false)).of_room("ceiling-height");
+        high: Length = Length::inches(96, 1), row(&w::HIGH, &w::NOTHING, length(360, &w::WHY_HIGH, &[], false)).of_room("ceiling-height").rather("ceiling-height-to-be");
         /// The room's plan, as far as boxes are placed from its left wall. By the name of a room's figure, so
         /// that this is offered first; not taken with the rest of a room, since many a plan goes on past it.
         longest: Option<Length>, row(&w::ROOM_LONG, &w::ROOM_HINT, SIDE).aside();

@@ -6,6 +6,7 @@ use crate::job::mark::Mark;
 use crate::job::site::Job;
 use crate::job::survey::Survey;
 use crate::job::tie::Tie;
+use crate::job::version::in_use;
 use crate::sheet::Material;
 use crate::words::Amount;
 
@@ -31,6 +32,7 @@ pub(super) fn counted(
         LEFT_OUT => return (nothing, Counts::LeftOut),
         COUNTED => return (*amount, Counts::Whole),
         _ if job.is_sample(mark) => return (nothing, Counts::Sample),
+        _ if in_use(job, mark).is_some() => return (nothing, Counts::OtherVersion),
         _ => {}
     }
     let (taken, from) = match taken_over(job, survey, mark, material) {
@@ -49,7 +51,7 @@ fn is_bought(job: &Job, mark: &Mark, key: &str) -> bool {
     match job.jotted(&said_of(About::Share(&mark.id), key)) {
         LEFT_OUT => false,
         COUNTED => true,
-        _ => !job.is_sample(mark),
+        _ => !job.is_sample(mark) && in_use(job, mark).is_none(),
     }
 }
 

@@ -178,6 +178,56 @@ fn a_mark_whose_plan_is_withheld_is_named() {
     assert!(all.missing.is_empty() && all.lines.iter().all(|line| line.key == "staple"));
 }
 
+/// Two phones changed one number: what is in use is bought once, and the other is told of.
+#[test]
+fn another_version_of_a_number_is_not_bought_beside_it() {
+    let used = mark("cable-securing", RUN, 1);
+    let other = Mark {
+        title: crate::job::merge::other_title(&used.title),
+        ..mark("cable-securing", &[("run", "60 ft")], 2)
+    };
+    let alone = line(&job(vec![used.clone()]), "staple");
+    let mut job = job(vec![used.clone(), other.clone()]);
+    let both = line(&job, "staple");
+    assert_eq!(both.needs, alone.needs);
+    let counts = |line: &Line| line.shares.iter().map(|it| it.counts.clone()).collect::<Vec<_>>();
+    assert_eq!(counts(&both), [Counts::Whole, Counts::OtherVersion]);
+    let told = list(&job, &bought(&job), Voice::default());
+    assert!(told.contains("Two versions wait for a choice: cable-securing 1."), "{told}");
+    // Unless a person says so, or gives it a name of its own.
+    say(&mut job, About::Share(&other.id), "staple", COUNTED);
+    assert!(line(&job, "staple").needs.raw() > alone.needs.raw());
+    say(&mut job, About::Share(&other.id), "staple", "");
+    let named = Mark { title: "Cable, upstairs".into(), ..other };
+    apply(&mut job, Edit::Change(named), &stamp(60)).unwrap();
+    assert!(line(&job, "staple").needs.raw() > alone.needs.raw());
+    assert!(bought(&job).versions.is_empty());
+}
+
+/// Work on old material is held until a hold opens it: what it needs may be bought, with a word about it.
+#[test]
+fn what_is_counted_of_held_work_is_told() {
+    let skim = mark("skim-coat", &[("area", "150 sq ft")], 1);
+    let job = job(vec![skim.clone()]);
+    let all = bought(&job);
+    assert!(all.lines.iter().any(|line| line.is_counted() && line.shares[0].is_held));
+    assert_eq!(all.on_hold, [&*skim.title]);
+    let told = list(&job, &all, Voice::default());
+    assert!(told.contains("Counted, though this work is held"), "{told}");
+}
+
+#[test]
+fn what_is_unlike_its_room_is_told_where_it_is_bought_for() {
+    let room = mark("room", &[("height", "8 ft"), ("height_to_be", "9 ft 2 in")], 1);
+    let room = Mark { title: "Den".into(), ..room };
+    let plan = mark("rough-in", &[("high", "8 ft 6 in")], 2);
+    let job = job(vec![room, plan]);
+    let told = list(&job, &bought(&job), Voice::default());
+    let says = "rough-in 2, Finished ceiling: 8 ft 6 in here. Ceiling height to be in Den: \
+                9 ft 2 in, not taken from there.";
+    assert!(told.contains(says), "{told}");
+}
+
 #[test]
 fn a_text_to_send_leaves_out_what_is_there() {
     let mut job = job(vec![mark("cable-securing", RUN, 1), skim("150 sq ft", 2)]);

@@ -320,3 +320,26 @@ fn a_day_of_before_is_told_as_the_calculator_tells_it() {
     let says = told_before("2027-01-26", Verdict::Within.words());
     assert_eq!(Voice::default().say(&says), "was Tue Jan\u{a0}26,\u{a0}2027, within");
 }
+
+/// A typed ceiling stays when the room's is to be another one: who pulls cable to it is told, and another
+/// version of a number, which nobody chose yet, is no work of its own.
+#[test]
+fn a_trade_is_told_what_is_unlike_the_room_and_which_version_is_in_use() {
+    let mut job = job();
+    let of = |job: &Job, title: &str| {
+        made(job, Who::Electrician).numbers().find(|it| it.title == title).cloned()
+    };
+    changed(&mut job, "room", "height_to_be", "9 ft 2 in");
+    changed(&mut job, "rough-in", "high", "9 ft 2 in");
+    assert_eq!(of(&job, "rough-in").unwrap().unlike, []);
+    changed(&mut job, "rough-in", "high", "8 ft 6 in");
+    assert_eq!(of(&job, "rough-in").unwrap().unlike.len(), 1);
+
+    let used = job.marks.iter().find(|it| it.title == "rough-in").unwrap().clone();
+    let title = super::super::merge::other_title(&used.title);
+    let other = Mark { id: "other".into(), title: title.clone(), ..used };
+    assert!(!of(&job, "rough-in").unwrap().has_versions);
+    apply(&mut job, Edit::Keep(other), &stamp(95)).unwrap();
+    assert!(of(&job, "rough-in").unwrap().has_versions);
+    assert_eq!(of(&job, &title), None);
+}
