@@ -1,7 +1,7 @@
 //! A rule, how near it is, and where it is published.
 
 use super::Source;
-use crate::measure::{Measure, Rounding, unit};
+use crate::measure::{Length, Measure, Rounding, unit};
 use crate::words;
 use crate::words::{Amount, Arg, Phrase, Text};
 
@@ -141,6 +141,9 @@ pub struct Check {
     pub source: &'static Source,
 }
 
+/// 1/16 in, in nanometres: the finest that a length is shown to.
+const SIXTEENTH: i64 = Length::inches(1, 16).nanometres();
+
 impl Check {
     /// Whether there is a scale to be near to its limit on: not under a ban, whose limit is nothing,
     /// and not without a value.
@@ -167,21 +170,32 @@ impl Check {
         Rounding::Nearest
     }
 
-    /// How the limit is rounded when it is shown: like all else, but for a length that is over it,
-    /// to its own side. 2-1/8 in is over 60 % of 3-1/2 in, which is 2.1: on a tape that is 2-1/16,
-    /// not the nearer 2-1/8.
+    /// How the limit is rounded when it is shown: like all else, but for a length that no tape has, or
+    /// that is over it, to its own side. 60 % of 3-1/2 in is 2.1: on a tape that is 2-1/16, not the nearer
+    /// 2-1/8, which is over.
     pub const fn limit_rounding(&self) -> Rounding {
-        match (self.verdict, self.limit, self.sense) {
-            (Verdict::Over, Amount::Length(_), Sense::AtMost) => Rounding::Down,
-            (Verdict::Over, Amount::Length(_), Sense::AtLeast) => Rounding::Up,
+        match (self.limit, self.sense) {
+            (Amount::Length(_), Sense::AtMost) if self.has_own_side() => Rounding::Down,
+            (Amount::Length(_), Sense::AtLeast) if self.has_own_side() => Rounding::Up,
             _ => Rounding::Nearest,
         }
     }
 
     /// How the value is rounded when it is shown: as its limit is, so that a value on its limit
-    /// reads like it.
+    /// reads like it and one within never reads as if it were past it.
     pub const fn value_rounding(&self) -> Rounding {
-        Rounding::Nearest
+        match self.verdict {
+            Verdict::Over => Rounding::Nearest,
+            _ => self.limit_rounding(),
+        }
+    }
+
+    const fn has_own_side(&self) -> bool {
+        let is_on_tape = match self.limit {
+            Amount::Length(limit) => limit.nanometres() % SIXTEENTH == 0,
+            _ => true,
+        };
+        !is_on_tape || matches!(self.verdict, Verdict::Over)
     }
 
     /// Its value and its limit: `28.0 in³, at most 28.0 in³`. Of what asks because it is there at all,
@@ -230,6 +244,9 @@ fn difference(most: Amount, least: Amount) -> Amount {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::Units;
+    use crate::rules::compare::{Limit, at_least, at_most};
+    use crate::rules::electrical::box_fill::FILL;
 
     #[test]
     fn a_room_on_its_least_temperature_has_no_degree_to_spare() {
@@ -237,5 +254,33 @@ mod tests {
         let apart = |count| Amount::Measure(Measure::whole(&unit::DEGREES, count));
         assert_eq!(difference(warm(55), warm(55)), apart(0));
         assert_eq!(difference(warm(50), warm(55)), apart(-5));
+    }
+
+    proptest::proptest! {
+        /// What is within never reads as if it were past its limit, nor is a limit shown past itself: who
+        /// drills what is shown stays within.
+        #[test]
+        fn a_length_within_reads_so(
+            value in 1_i64..100_000_000, limit in 1_i64..100_000_000, least: bool,
+        ) {
+            let (value, limit) = (Length::from_nanometres(value), Length::from_nanometres(limit));
+            let limited = Limit { value: limit, source: &FILL };
+            let check = match least {
+                true => at_least("k", (&AT_LEAST).into(), value, limited),
+                false => at_most("k", (&AT_MOST).into(), value, limited),
+            };
+            let tape = |length: Length, rounding| {
+                let shown = length.show(Units::Customary, rounding).text();
+                Length::read(shown.trim_start_matches("≈ "), Units::Customary).unwrap()
+            };
+            let shown = tape(limit, check.limit_rounding());
+            let is_on_tape = limit.nanometres() % SIXTEENTH == 0;
+            let is_past = |one: Length, other: Length| if least { one < other } else { one > other };
+            proptest::prop_assert!(!is_past(shown, limit) || is_on_tape);
+            let reads = tape(value, check.value_rounding());
+            if check.verdict == Verdict::Within {
+                proptest::prop_assert!(!is_past(reads, shown));
+            }
+        }
     }
 }
