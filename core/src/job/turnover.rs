@@ -17,7 +17,7 @@ use crate::catalog::{self, Entry, Worked};
 use crate::say;
 use crate::sheet::{Check, Drawing, FOREMOST, Figure, Part, Sheet, Source, Verdict, calendar};
 use crate::words::{Amount, Phrase, Text};
-use shown::PLACES;
+use shown::{PLACES, is_same_print};
 
 mod shown;
 
@@ -149,7 +149,7 @@ impl Said {
     /// Whether it was said of what the owner's sheet shows now.
     pub fn is_of(&self, now: &Seen) -> bool {
         match (&self.of.print, &now.print) {
-            (Some(then), Some(now)) => then == now,
+            (Some(then), Some(now)) => is_same_print(then, now),
             // Said before prints were kept, or of what can't be worked: the answer is all there is.
             _ => self.of.answer == now.answer,
         }
@@ -179,7 +179,8 @@ impl Seen {
             return Self { answer: mark.kept.answer.clone(), print: None };
         };
         let answer = worked.sheet.headline.amount.exact();
-        Self { answer, print: Some(Who::Owner.shown(entry, &worked.sheet).print()) }
+        let print = Who::Owner.shown(entry, &worked.sheet).print(&mark.note);
+        Self { answer, print: Some(print) }
     }
 }
 
@@ -312,14 +313,19 @@ pub fn say_of(mark: &str, word: Option<Word>, of: &Seen) -> Edit {
     Edit::Jot { key: said_of(mark), says }
 }
 
-/// Splits a print off what stands before it; one that was kept before there were prints has none.
+/// Splits a print off what stands before it, of one word or, as it is kept now, of two; one that was
+/// kept before there were prints has none.
 fn with_print(says: &str) -> (&str, Option<&str>) {
     let is_print =
         |it: &str| it.len() == 8 && it.bytes().all(|it| matches!(it, b'0'..=b'9' | b'a'..=b'f'));
-    match says.rsplit_once('\t') {
-        Some((rest, print)) if is_print(print) => (rest, Some(print)),
-        _ => (says, None),
+    let mut rest = says;
+    for _ in 0..2 {
+        match rest.rsplit_once('\t') {
+            Some((before, print)) if is_print(print) => rest = before,
+            _ => break,
+        }
     }
+    (rest, says.strip_prefix(rest).and_then(|print| print.strip_prefix('\t')))
 }
 
 /// What the owner said of a mark.
@@ -355,7 +361,7 @@ impl<'a> Was<'a> {
 
     /// How a mark stands to it, as it is worked now.
     fn since(&self, who: Who, mark: &Mark, now: &Kept, print: &str) -> Since {
-        let is_same_print = self.print.is_none_or(|then| then == print);
+        let is_same_print = self.print.is_none_or(|then| is_same_print(then, print));
         match self.answer == now.answer && is_same(self.verdict, &now.verdict) {
             // To an owner nothing has changed but what he was shown.
             _ if who == Who::Owner && self.print.is_some() && is_same_print => Since::Same,
@@ -443,7 +449,7 @@ fn handed(
     let sheet = &worked.sheet;
     let is_held = worked.standing.is_held();
     let shown = who.shown(entry, sheet);
-    let print = shown.print();
+    let print = shown.print(&mark.note);
     let now = Kept::of(worked);
     let there = job.jot(&given(who, &mark.id)).map(|jot| jot.says.as_str());
     let is_first = job.jotted(&given(who, "")).is_empty();
@@ -470,10 +476,7 @@ fn handed(
         figures: shown.figures.to_vec(),
         checks: shown.checks.into_iter().cloned().collect(),
         parts: shown.parts.into_iter().cloned().collect(),
-        // To an owner a drawing shows where in a room a thing is, or the room itself.
-        drawing: (who != Who::Owner || shows_places(sheet) || entry.trade == Trade::Framing)
-            .then(|| sheet.drawing.clone())
-            .flatten(),
+        drawing: shown.drawing.cloned(),
         print,
         since,
         said: said(job, &mark.id),

@@ -1,10 +1,12 @@
 //! What a sheet shows of a number, and a print of it by which a later sheet knows what changed.
 
-use super::{Who, told};
+use super::{Who, shows_places, told};
 use crate::calculators::Trade;
 use crate::catalog::Entry;
 use crate::job::crc::crc32;
-use crate::sheet::{Check, Drawing, FOREMOST, Figure, Ink, Part, Sheet, UNPLACED, Verdict};
+use crate::sheet::{
+    Check, Drawing, FOREMOST, Figure, Ink, Line, Part, Point, Sheet, Surface, UNPLACED, Verdict,
+};
 use crate::words::{Arg, Text};
 
 /// The parts of a worked answer that go along to a trade, by their keys.
@@ -31,53 +33,121 @@ pub(super) struct Shown<'a> {
     pub(super) figures: &'a [Figure],
     pub(super) checks: Vec<&'a Check>,
     pub(super) parts: Vec<&'a Part>,
+    /// To an owner a drawing shows where in a room a thing is, or the room itself.
+    pub(super) drawing: Option<&'a Drawing>,
     /// Where nothing else tells how far from what a place is.
-    drawing: Option<&'a Drawing>,
+    places: Option<&'a Drawing>,
+    /// What is compared of it. An owner agrees to places: where a list tells them, what else is drawn, as
+    /// the ways of cables and which box is over, is settled with the trade.
+    compared: Option<&'a Drawing>,
+    /// To an owner nothing stands overleaf of what the first page has told whole.
+    has_note: bool,
+}
+
+/// What a print is made of, a line at a time.
+struct Lines(String);
+
+impl Lines {
+    fn add(&mut self, of: &str, texts: &[&Text]) {
+        self.0.push_str(of);
+        for text in texts {
+            self.0.push('\t');
+            spell(text, &mut self.0);
+        }
+        self.0.push('\n');
+    }
+
+    fn points(&mut self, points: &[Point]) {
+        for at in points {
+            self.add(&[at.x.exact(), at.y.exact()].join(" "), &[]);
+        }
+    }
+
+    /// Eight letters.
+    fn print(self) -> String {
+        format!("{:08x}", crc32(&[self.0.as_bytes()]))
+    }
+}
+
+/// Whether two prints are of the same; one that was kept when only answers, checks and places went into
+/// it says nothing of the rest.
+pub(super) fn is_same_print(then: &str, now: &str) -> bool {
+    then == now || now.rsplit('\t').next() == Some(then)
 }
 
 impl Shown<'_> {
     /// Another one when any of it is another: from exact quantities and one language, whatever the
-    /// page is set to. Eight letters.
-    pub(super) fn print(&self) -> String {
-        let mut all = String::new();
-        let mut line = |of: &str, texts: &[&Text]| {
-            all.push_str(of);
-            for text in texts {
-                all.push('\t');
-                spell(text, &mut all);
-            }
-            all.push('\n');
-        };
+    /// page is set to. Twice eight letters: of how it looks and is called, and of what it says, which is
+    /// all that was kept at first.
+    pub(super) fn print(&self, note: &str) -> String {
+        [self.look(note), self.says()].join("\t")
+    }
+
+    fn says(&self) -> String {
+        let mut all = Lines(String::new());
         for figure in self.headline.into_iter().chain(self.figures) {
-            line(figure.key, &[&figure.value()]);
+            all.add(figure.key, &[&figure.value()]);
         }
         for check in &self.checks {
-            line(check.verdict.key(), &[&told(check)]);
+            all.add(check.verdict.key(), &[&told(check)]);
         }
         for part in &self.parts {
             for row in &part.rows {
-                line(part.key, &[&row.name, &row.value]);
+                all.add(part.key, &[&row.name, &row.value]);
             }
             for row in part.table.iter().flat_map(|table| &table.rows) {
-                line(part.key, &[&row.name]);
+                all.add(part.key, &[&row.name]);
                 for cell in &row.cells {
-                    line("", &[cell]);
+                    all.add("", &[cell]);
                 }
             }
         }
-        if let Some(drawing) = self.drawing {
+        if let Some(drawing) = self.places {
             for text in &drawing.twin {
-                line("", &[text]);
+                all.add("", &[text]);
             }
             for ink in &drawing.ink {
                 if let Ink::Path { points, closed: true, .. } = ink {
-                    for at in points {
-                        line(&[at.x.exact(), at.y.exact()].join(" "), &[]);
-                    }
+                    all.points(points);
                 }
             }
         }
-        format!("{:08x}", crc32(&[all.as_bytes()]))
+        all.print()
+    }
+
+    /// What stands beside that: names with their quantities, why a check asks, the crew's note, the
+    /// drawing.
+    fn look(&self, note: &str) -> String {
+        let mut all = Lines(String::new());
+        if self.has_note {
+            all.add(note, &[]);
+        }
+        for figure in self.headline.into_iter().chain(self.figures) {
+            all.add(figure.key, &[&figure.name]);
+        }
+        for check in self.checks.iter().filter(|check| check.verdict != Verdict::Within) {
+            all.add(check.word().en, &[]);
+            all.add("", &check.note.iter().collect::<Vec<_>>());
+        }
+        for part in &self.parts {
+            all.add(part.key, &[&part.title]);
+            all.add("", &part.note.iter().collect::<Vec<_>>());
+        }
+        if let Some(drawing) = self.compared {
+            for text in &drawing.twin {
+                all.add("", &[text]);
+            }
+            // Words and dimensions in it say what these show.
+            for ink in &drawing.ink {
+                if let Ink::Path { line, points, surface, .. } = ink
+                    && *line != Line::Leader
+                {
+                    all.add(if *surface == Surface::Hatched { "hatched" } else { "" }, &[]);
+                    all.points(points);
+                }
+            }
+        }
+        all.print()
     }
 }
 
@@ -114,7 +184,11 @@ impl Who {
             Self::Owner if !is_of_job => check.key == UNPLACED && check.verdict != Verdict::Within,
             _ => check.verdict != Verdict::Within,
         };
+        let is_owner = self == Self::Owner;
+        let is_drawn = !is_owner || shows_places(sheet) || entry.trade == Trade::Framing;
+        let drawing = sheet.drawing.as_ref().filter(|_| is_drawn);
         Shown {
+            has_note: !is_owner || drawing.is_some() || !parts.is_empty(),
             // Where a table tells an owner the places, the answer is about something else.
             headline: Some(&sheet.headline).filter(|_| self != Self::Owner || parts.is_empty()),
             // An inspector reads what is held against a limit: its check has both.
@@ -124,7 +198,9 @@ impl Who {
             },
             checks: sheet.checks.iter().filter(is_shown).collect(),
             parts,
-            drawing: sheet.drawing.as_ref().filter(|_| entry.tells_places && !is_measured),
+            drawing,
+            compared: drawing.filter(|_| !is_owner || !is_measured),
+            places: sheet.drawing.as_ref().filter(|_| entry.tells_places && !is_measured),
         }
     }
 }

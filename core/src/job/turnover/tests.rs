@@ -1,8 +1,8 @@
 use super::super::samples::stamp;
 use super::super::{apply, demo};
 use super::*;
-use crate::measure::Units;
-use crate::sheet::UNPLACED;
+use crate::measure::{Length, Units};
+use crate::sheet::{Ink, Line, UNPLACED};
 use crate::wire::Node;
 use crate::words::Voice;
 
@@ -342,4 +342,129 @@ fn a_trade_is_told_what_is_unlike_the_room_and_which_version_is_in_use() {
     apply(&mut job, Edit::Keep(other), &stamp(95)).unwrap();
     assert!(of(&job, "rough-in").unwrap().has_versions);
     assert_eq!(of(&job, &title), None);
+}
+
+/// By hand: three rows of 16 ft are 48 ft, or four boards of 12 ft. Without those a joist at 13 ft 4 in
+/// takes a row's joint: three boards of 14 ft, and the three ends of 32 in are one of 8 ft. Their lengths
+/// stand in what the answer is called, their joints in the drawing.
+#[test]
+fn boards_of_other_lengths_are_told_though_their_count_is_the_same() {
+    let mut job = job();
+    let edit = hand_over(&job, &made(&job, Who::Inspector));
+    apply(&mut job, edit, &stamp(60)).unwrap();
+    let before = number(&job, Who::Inspector, "boards");
+    assert_eq!(before.since, Since::Same);
+    changed(&mut job, "boards", "stock.l12", "no");
+    let after = number(&job, Who::Inspector, "boards");
+    assert_eq!([before.headline.amount, after.headline.amount], [Amount::Count(4); 2]);
+    assert_ne!(after.headline.name, before.headline.name);
+    assert_eq!(after.since, Since::Under);
+    changed(&mut job, "boards", "stock.l12", "yes");
+    assert_eq!(number(&job, Who::Inspector, "boards").since, Since::Same);
+}
+
+/// Whatever a reader's sheet has of a number, another of it is another print: its words, what they are
+/// called, why a check asks, the crew's note, what is drawn.
+#[test]
+fn all_that_a_sheet_shows_is_in_its_print() {
+    let job = job();
+    let survey = Survey::of(&job);
+    for who in Who::ALL {
+        for mark in &job.marks {
+            let Some(Ok(worked)) = survey.worked(&mark.id) else { continue };
+            let entry = catalog::find(&mark.calculator).unwrap();
+            if !who.is_for(entry, Some(worked)) {
+                continue;
+            }
+            let print = |sheet: &Sheet, note: &str| who.shown(entry, sheet).print(note);
+            let sheet = &worked.sheet;
+            let here = print(sheet, "");
+            let other = |change: &dyn Fn(&mut Sheet)| {
+                let mut sheet = sheet.clone();
+                change(&mut sheet);
+                print(&sheet, "") != here
+            };
+            let shown = who.shown(entry, sheet);
+            let text = || Text::from(&w::AGREE);
+            let title = &mark.title;
+            let has_answer = shown.headline.is_some();
+            assert_eq!(other(&|it| it.headline.name = text()), has_answer, "{title}, {who:?}");
+            assert_eq!(
+                other(&|it| it.headline.said = Some(text())),
+                has_answer,
+                "{title}, {who:?}"
+            );
+            if !shown.figures.is_empty() {
+                assert!(other(&|it| it.figures[0].name = text()), "{title}, {who:?}");
+            }
+            let asks = sheet.checks.iter().position(|it| shown.checks.contains(&it));
+            if let Some(at) = asks.filter(|at| sheet.checks[*at].verdict != Verdict::Within) {
+                assert!(other(&|it| it.checks[at].note = Some(text())), "{title}, {who:?}");
+            }
+            let part = sheet.parts.iter().position(|it| shown.parts.contains(&it));
+            if let Some(at) = part {
+                assert!(other(&|it| it.parts[at].title = text()), "{title}, {who:?}");
+            }
+            // An owner reads places where a list has them; what else is drawn is the trade's.
+            let is_told =
+                sheet.parts.iter().any(|it| ["foremost", "spots", "places"].contains(&it.key));
+            let is_drawn = shown.drawing.is_some() && (who != Who::Owner || !is_told);
+            let moved = |it: &mut Sheet| {
+                let inks = it.drawing.iter_mut().flat_map(|drawing| &mut drawing.ink);
+                let mut paths = inks.filter_map(|ink| match ink {
+                    Ink::Path { line, points, .. } if *line != Line::Leader => Some(points),
+                    _ => None,
+                });
+                if let Some(points) = paths.next() {
+                    points[0].x = points[0].x.plus(Length::inches(1, 1));
+                }
+            };
+            if is_drawn || (who == Who::Owner && is_told) {
+                assert_eq!(other(&moved), is_drawn, "{title}, {who:?}");
+            }
+            let is_overleaf =
+                who != Who::Owner || shown.drawing.is_some() || !shown.parts.is_empty();
+            assert_eq!(print(sheet, "By the window") != here, is_overleaf, "{title}, {who:?}");
+        }
+    }
+}
+
+/// Where only answers, checks and places went into a print: nothing is told as changed that may not be.
+#[test]
+fn a_print_of_before_is_compared_by_what_went_into_it() {
+    for who in Who::ALL {
+        let mut job = job();
+        let Edit::Several(edits) = hand_over(&job, &made(&job, who)) else { panic!("one edit") };
+        let before = |edit: Edit| match edit {
+            Edit::Jot { key, says } => {
+                let (rest, print) = with_print(&says);
+                let last = print.and_then(|print| print.rsplit('\t').next());
+                let says = last.map_or(says.clone(), |last| [rest, last].join("\t"));
+                Edit::Jot { key, says }
+            }
+            other => other,
+        };
+        let edits = edits.into_iter().map(before).collect();
+        apply(&mut job, Edit::Several(edits), &stamp(60)).unwrap();
+        assert!(!made(&job, who).has_changed(), "{who:?}");
+        for (title, path, value) in MOVED {
+            let has_it = made(&job, who).numbers().any(|it| it.title == title);
+            changed(&mut job, title, path, value);
+            if has_it && who != Who::Inspector {
+                assert_eq!(number(&job, who, title).since, Since::Under, "{title}, {who:?}");
+            }
+        }
+    }
+    let now = "0123abcd\t89efcdab";
+    assert!(is_same_print(now, now) && is_same_print("89efcdab", now));
+    assert!(!is_same_print("0123abcd", now) && !is_same_print("0123abcd\t89efcdaa", now));
+    for (says, want) in [
+        ("3\twithin\tA title", ("3\twithin\tA title", None)),
+        ("A title\t89efcdab", ("A title", Some("89efcdab"))),
+        ("A title\t0123abcd\t89efcdab", ("A title", Some(now))),
+        ("0123abcd\t0123abcd\t89efcdab", ("0123abcd", Some(now))),
+        ("89efcdab", ("89efcdab", None)),
+    ] {
+        assert_eq!(with_print(says), want);
+    }
 }
