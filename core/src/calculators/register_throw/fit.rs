@@ -5,9 +5,9 @@ use super::{Answer, Input, Temperature};
 use crate::measure::unit::PERCENT;
 use crate::measure::{Length, Measure};
 use crate::rules::air::comfort_index::{COMMON, Range, index};
-use crate::rules::air::jets::{Blows, UPPER_HALF, measured};
+use crate::rules::air::jets::{Blows, NEAR, Surface, UPPER_HALF, measured};
 use crate::rules::air::noise::{FASTEST, QUIET, USUAL};
-use crate::rules::compare::{ask, at_least, at_most, is_at_least, is_at_most};
+use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_least, is_at_most, settle};
 use crate::say;
 use crate::sheet::{Check, Expr, Sense, Verdict};
 use crate::words::{Amount, Phrase};
@@ -68,8 +68,28 @@ pub(super) fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     if let Some(way) = input.way {
         reach(input, answer, way, &mut all);
     }
+    all.extend(under_ceiling(input));
     all.extend(over_range(speeds, &quiet));
     all
+}
+
+/// Of a jet that is taken to run along the ceiling: whether its register's top is near enough for that.
+fn under_ceiling(input: &Input) -> Option<Check> {
+    let (top, ceiling) = input.top().zip(input.ceiling)?;
+    if input.surface() != Surface::Attached {
+        return None;
+    }
+    let over = at_least("ceiling", (&w::CHECK_OVER).into(), ceiling, Limit { value: top, ..NEAR });
+    if over.verdict == Verdict::Over {
+        return Some(settle(over, &w::TOP_OVER));
+    }
+    let below = ceiling.minus(top);
+    let check = at_most("ceiling", (&w::CHECK_UNDER).into(), below, NEAR);
+    if check.verdict == Verdict::Within {
+        return Some(check);
+    }
+    let note = say!(w::FARTHER, below.minus(NEAR.value), Surface::Free.label());
+    Some(Check { note: Some(note), ..settle(check, &w::TOP_OVER) })
 }
 
 /// Over by less than the formula itself may be off by, a fifth of the throw: it asks. A maker's own

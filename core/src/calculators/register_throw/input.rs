@@ -75,6 +75,8 @@ pub(super) const MOST_AIR: [i64; 2] = [500, 200_000];
 const TALLEST: i64 = 480;
 const NECKS: &[&str] = &["ceiling-round", "ceiling-four-way"];
 const CEILINGS: &[&str] = &["ceiling-round", "ceiling-four-way", "slot"];
+/// Those that a raised ceiling leaves where they are.
+const ON_WALLS: &[&str] = &["high-wall", "bar-low", "bar-high"];
 const WITH_VANES: &[&str] = &["high-wall", "low-wall", "baseboard", "floor"];
 const UP: &[&str] = &["low-wall", "baseboard", "floor"];
 
@@ -143,6 +145,12 @@ form! {
         room: Measure = Measure::whole(&FAHRENHEIT, 75), row(&w::ROOM, &w::NOTHING, measure(&FAHRENHEIT, [4_000, 10_000], &w::WHY_ROOM, false)).when(When::IsNot("temperature", &["same"]));
         /// Its middle above the floor.
         height: Option<Length>, row(&w::HEIGHT, &w::HEIGHT_HINT, length(1, TALLEST, &w::WHY_WAY, true)).aside().when(When::Is("temperature", &["cold"]));
+        /// The ceiling over it.
+        ceiling: Option<Length>, row(&w::CEILING_OVER, &w::CEILING_OVER_HINT, length(1, TALLEST, &w::WHY_WAY, true)).aside().of_room("ceiling-height").when(When::All(&[
+            When::Is("outlet", ON_WALLS),
+            When::IsNot("along", &["free"]),
+            When::Is("temperature", &["cold"]),
+        ]));
         /// Pressure behind it.
         pressure: Option<Measure>, row(&w::PRESSURE, &w::PRESSURE_HINT, measure(&IN_WC, [1, 100], &w::WHY_PRESSURE, true)).aside().when(When::Is("outlet", CEILINGS));
         /// Heat that it has to cool.
@@ -160,6 +168,13 @@ impl Input {
     /// Whether it heats from a ceiling or high on a wall.
     pub fn is_warm_from_above(&self) -> bool {
         self.temperature == Temperature::Warm && self.outlet.blows() != Blows::Up
+    }
+
+    /// Its top above the floor, where that is known of one on a wall.
+    pub fn top(&self) -> Option<Length> {
+        let [_, high] = self.size.sides();
+        let half = self.high.unwrap_or(high).part(2);
+        self.height.filter(|_| self.outlet.blows() == Blows::Across).map(|height| height.plus(half))
     }
 
     /// What its jet is taken to run along: from a ceiling or high on a wall, the ceiling.

@@ -15,7 +15,7 @@ mod input;
 mod sheet;
 mod words;
 
-use super::{Calculator, Trade};
+use super::{Calculator, Step, Trade, with_blanks};
 use crate::edition::Basis;
 use crate::measure::{Length, Measure, Rounding, divide};
 use crate::rules::air::clearances::{ALARM, HEAT};
@@ -99,7 +99,9 @@ impl Answer {
 
 impl Calculator for RegisterThrow {
     const ID: &'static str = "register-throw";
-    const VERSION: u16 = 1;
+    const VERSION: u16 = 2;
+    // 2: the ceiling over it.
+    const STEPS: &'static [Step] = &[with_blanks];
     const TRADE: Trade = Trade::Air;
     const NAME: &'static Phrase = &w::NAME;
     const ABOUT: &'static Phrase = &w::ABOUT;

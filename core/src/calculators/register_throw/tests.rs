@@ -63,6 +63,58 @@ fn by_default_a_jet_runs_as_its_outlet_mostly_does() {
     }
 }
 
+/// By hand: 10 × 6 in with its middle 7 ft up has its top at 87 in. Under 94 in that is 7 in, under 112 in it
+/// is 25, 13 past the 12 in that a jet holds to; from 99 in down it holds.
+#[test]
+fn a_register_that_the_ceiling_went_away_from_is_told() {
+    let voice = Voice::default();
+    let inches = |count| Some(Length::inches(count, 1));
+    let of = |along, height, ceiling: Option<i64>| Input {
+        along,
+        size: Size::S10x6,
+        height,
+        ceiling: ceiling.and_then(inches),
+        ..Input::sample()
+    };
+    let told = |input: &Input| {
+        let answer = solve(input).unwrap();
+        answer.checks.into_iter().find(|check| check.key == "ceiling")
+    };
+    for along in [Along::Usual, Along::Attached] {
+        for (ceiling, below) in [(94, 7), (99, 12)] {
+            let check = told(&of(along, inches(84), Some(ceiling))).unwrap();
+            assert_eq!(check.value, Amount::Length(Length::inches(below, 1)));
+            assert_eq!((check.verdict, check.source.key), (Verdict::Within, "jet-attached"));
+        }
+        let check = told(&of(along, inches(84), Some(112))).unwrap();
+        assert_eq!(check.verdict, Verdict::Ask);
+        assert_eq!(voice.say(&check.told()), "2 ft 1 in, at most 12 in");
+        assert_eq!(
+            voice.say(check.note.as_ref().unwrap()),
+            "13 in past that: its air may leave the ceiling, and reach less far. \
+             If it does, choose “Nothing: free in the room”."
+        );
+        let check = told(&of(along, inches(84), Some(86))).unwrap();
+        assert_eq!(check.verdict, Verdict::Ask);
+        assert!(voice.say(check.note.as_ref().unwrap()).starts_with("Its top would stand over"));
+        // As high as its top.
+        assert_eq!(told(&of(along, inches(84), Some(87))).unwrap().verdict, Verdict::Within);
+    }
+    // A face that was measured goes before its size: 12 in high, its top is at 90.
+    let tall = Input { high: inches(12), ..of(Along::Usual, inches(84), Some(103)) };
+    assert_eq!(told(&tall).unwrap().value, Amount::Length(Length::inches(13, 1)));
+    assert_eq!(told(&of(Along::Free, inches(84), Some(112))), None);
+    assert_eq!(told(&of(Along::Usual, None, Some(112))), None);
+    let mut round = of(Along::Usual, inches(84), Some(112));
+    round.outlet = Outlet::Round;
+    assert_eq!(told(&round), None);
+    // Without the ceiling all is as it was, and with it nothing else moves.
+    let [mut with, without] =
+        [Some(112), None].map(|it| solve(&of(Along::Usual, inches(84), it)).unwrap());
+    with.checks.retain(|check| check.key != "ceiling");
+    assert_eq!(with, without);
+}
+
 /// Worked by hand: the sample free in the room, 80 cfm give or take a quarter toward a wall 13 ft
 /// off: 0.64, 0.85 and 1.06 of the way. Below 100 % the index for cooling says short, the habit from 75 % within.
 #[test]

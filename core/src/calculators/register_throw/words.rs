@@ -61,6 +61,8 @@ words! {
     WHY_WAY = "that is a hall: ask a designer.", es "eso es un salón: pregunte a un diseñador.";
     HEIGHT = "Its middle above the floor", es "Su centro sobre el piso";
     HEIGHT_HINT = "To see where cold air comes down to head height.", es "Para ver dónde baja el aire frío a la altura de la cabeza.";
+    CEILING_OVER = "Ceiling over it", es "Techo sobre ella";
+    CEILING_OVER_HINT = "With its middle, to see whether its top is within 1 ft of it. Empty: not looked at.", es "Con su centro, para ver si su tope está a 1 ft o menos de él. Vacío: no se revisa.";
     PRESSURE = "Pressure at it", es "Presión en ella";
     PRESSURE_HINT = "To see where cold air leaves the ceiling. Blank: not worked.", es "Para ver dónde deja el techo el aire frío. Vacío: no se calcula.";
     WHY_PRESSURE = "no register of a house has that.", es "ninguna rejilla de casa tiene eso.";
@@ -121,6 +123,10 @@ words! {
     CHECK_COMMON = "Throw for the way, by the habit in houses", es "Alcance para la distancia, según la costumbre en casas";
     CHECK_INDEX = "Throw for the way, by the comfort index when cooling", es "Alcance para la distancia, según el índice de confort al enfriar";
     CHECK_UP = "Throw up the wall", es "Alcance por la pared hacia arriba";
+    CHECK_UNDER = "Its top, under the ceiling", es "Su tope, bajo el techo";
+    FARTHER = "{0} past that: its air may leave the ceiling, and reach less far. If it does, choose “{1}”.", es "{0} más que eso: su aire puede dejar el techo, y llegar menos lejos. Si lo deja, elija «{1}».";
+    CHECK_OVER = "The ceiling, over its top", es "El techo, sobre su tope";
+    TOP_OVER = "Its top would stand over that ceiling. Is its height or the ceiling a slip?", es "Su tope quedaría arriba de ese techo. ¿Está mal su altura o el techo?";
     SPREAD = "At an end of the air's range it is {0}, on the other side of that.", es "En un extremo del rango de aire es de {0}, al otro lado de ese límite.";
     NEAR = "Past it by no more than this formula may be off, a fifth. The maker's own throw tells.", es "Pasa por no más de lo que puede fallar esta fórmula, un quinto. Lo dice el alcance del fabricante.";
     DIFFER = "The two rules disagree: one keeps draughts off people, one mixes the room when cooling. Ask the HVAC sub.", es "Las dos reglas no coinciden: una evita corrientes sobre la gente, otra mezcla el cuarto al enfriar. Pregunte al contratista de clima.";
