@@ -83,6 +83,7 @@ pub struct Answer {
 /// - Way: up or down to where cables cross, along both walls, up or down again; or as measured.
 /// - Lost: over the way and what is given at both ends.
 /// - Cut: way + way × loss, up to the next sixteenth, + what is given at both ends.
+/// - What to buy: the cuts, each up to the whole inch as it is told to be cut.
 ///
 /// What can't be counted is left out: a box or a hole without a label of its own, a cable's end that
 /// names no box and its length, a length that can't be read, the height of a box that is over the ceiling

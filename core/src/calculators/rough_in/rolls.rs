@@ -1,9 +1,9 @@
-//! What to buy: of each kind the exact length, and the rolls that its cables are cut from whole.
+//! What to buy: of each kind what is cut, and the rolls that its cables are cut from whole.
 
 use super::graph::Laid;
 use super::input::{Cable, Input};
 use super::labels::ordered;
-use crate::measure::Length;
+use crate::measure::{Length, Rounding, divide};
 use crate::rules::electrical::cable_length::ROLLS;
 
 /// Cable of one kind.
@@ -11,7 +11,7 @@ use crate::rules::electrical::cable_length::ROLLS;
 pub struct Buy {
     /// Which.
     pub kind: Cable,
-    /// Cables whose length is known, added up.
+    /// Cables whose length is known, added up as they are cut: each up to the whole inch.
     pub cut: Length,
     /// Cables whose length isn't.
     pub unknown: i64,
@@ -25,6 +25,13 @@ impl Buy {
         let bought = self.rolls.iter().map(|(long, count)| long.times(*count));
         bought.fold(Length::ZERO, Length::plus).minus(self.cut)
     }
+}
+
+/// Up to the whole inch: nobody cuts cable to a sixteenth, and none is cut short.
+pub(super) fn whole_inch(cut: Length) -> Length {
+    let inch = Length::inches(1, 1).nanometres();
+    let inches = divide(cut.nanometres().into(), inch.into(), Rounding::Up);
+    Length::inches(i64::try_from(inches).unwrap_or(i64::MAX / inch), 1)
 }
 
 pub(super) fn buys(input: &Input, cables: &[Laid]) -> Vec<Buy> {
@@ -41,7 +48,7 @@ pub(super) fn buys(input: &Input, cables: &[Laid]) -> Vec<Buy> {
         let (mut pieces, mut unknown) = (Vec::new(), 0);
         for (_, laid) in input.cables.iter().zip(cables).filter(|(run, _)| run.cable == kind) {
             match laid.cut {
-                Some(cut) => pieces.push(cut),
+                Some(cut) => pieces.push(whole_inch(cut)),
                 None => unknown += 1,
             }
         }

@@ -5,11 +5,12 @@ use super::circuits::Circuit;
 use super::graph::{Answer, Laid};
 use super::holes::long_labels;
 use super::input::{Cable, Input, Mount, PlacedBox, Proof, Run, State, What};
+use super::rolls::whole_inch;
 use super::sheet::{fill_order, name_of, named};
 use super::shown as s;
 use crate::fields::each_name;
 use crate::measure::time_of_day::told;
-use crate::measure::{Day, Length, Rounding, divide};
+use crate::measure::{Day, Length};
 use crate::rules::compare::is_at_most;
 use crate::rules::electrical::voltage_drop::OF_BRANCH;
 use crate::say;
@@ -180,13 +181,6 @@ fn schedule(input: &Input, answer: &Answer) -> Part {
         rows: Vec::new(),
         table: Some(Table { heads: heads.map(Text::from).into(), rows }),
     }
-}
-
-/// Up to the whole inch: nobody cuts cable to a sixteenth, and none is cut short.
-fn whole_inch(cut: Length) -> Length {
-    let inch = Length::inches(1, 1).nanometres();
-    let inches = divide(cut.nanometres().into(), inch.into(), Rounding::Up);
-    Length::inches(i64::try_from(inches).unwrap_or(i64::MAX / inch), 1)
 }
 
 /// The circuits that end in each box, each once, in the order of their names.
