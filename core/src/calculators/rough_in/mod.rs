@@ -9,6 +9,7 @@ mod graph;
 mod holes;
 mod input;
 mod labels;
+mod off_wall;
 mod rolls;
 mod schedule;
 mod sheet;

@@ -8,6 +8,7 @@ use super::graph::{Answer, Laid, State};
 use super::holes::Bundle;
 use super::input::{Input, PlacedBox, Run, What};
 use super::labels::ordered;
+use super::off_wall::off_walls;
 use super::schedule::{circuits_by_box, ends, far_end, in_all, material, parts, unplaced};
 use super::shown as s;
 use super::words::AND_MORE;
@@ -22,7 +23,7 @@ use crate::rules::electrical::cable_length::ALLOWANCES;
 use crate::rules::electrical::cable_securing::{End, SPACING, from_box};
 use crate::rules::electrical::cable_sizes::{MOST_TAKEN, WHOLE};
 use crate::rules::electrical::low_voltage::APART;
-use crate::rules::electrical::rough_in::{GANGS, PLAN, SEVERAL, most_fed};
+use crate::rules::electrical::rough_in::{GANGS, PLAN, SEVERAL, WALLS, most_fed};
 use crate::rules::electrical::voltage_drop::{
     ADVICE, Heat, OF_BRANCH, RESISTANCE, lost, of_cable, resistance,
 };
@@ -306,6 +307,15 @@ fn checks(input: &Input, answer: &Answer, less: (i64, Option<Text>)) -> (Vec<Che
     if let Some(told) = some_of(names) {
         let why = (&PLAN, say!(s::ASK_PLACES, told));
         checks.missing(UNPLACED, &s::CHECK_PLACES, unplaced.len() as i64, why);
+    }
+    let off = off_walls(input);
+    if let [first, more @ ..] = &*off {
+        let why = match more.len() as i64 {
+            0 => say!(s::ASK_WALL, first.told()),
+            more => say!(s::ASK_WALLS, first.told(), more),
+        };
+        let name = ((&s::CHECK_WALLS).into(), Asks::First);
+        checks.none("walls".to_owned(), name, off.len() as i64, (&WALLS, why));
     }
     let why = (&SEALED, (&s::ASK_HOLES).into());
     checks.missing("bundles", &s::CHECK_HOLES, no_hole(input, answer), why);

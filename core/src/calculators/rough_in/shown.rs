@@ -67,6 +67,14 @@ words! {
     ASK_LOSS = "{0}: of no length, or fed from nowhere yet. What the circuit loses isn't told without them.", es "{0}: sin largo, o todavía sin nada que los alimente. Sin ellos no se dice cuánto pierde el circuito.";
     CHECK_PLACES = "Boxes without a place in the room", es "Cajas sin lugar en el cuarto";
     ASK_PLACES = "{0}. The drawing is without them, and the owner's list says so.", es "{0}. El dibujo va sin ellas, y la lista del dueño lo dice.";
+    CHECK_WALLS = "Boxes off the room's walls", es "Cajas separadas de las paredes del cuarto";
+    OFF_WALL = "{0} is {1} off {2} ({3}: {4})", es "{0} está a {1} de {2} ({3}: {4})";
+    LEFT_WALL = "the left wall", es "la pared izquierda";
+    RIGHT_WALL = "the right wall", es "la pared derecha";
+    BACK_WALL = "the back wall", es "la pared del fondo";
+    FAR_WALL = "the far wall", es "la pared de enfrente";
+    ASK_WALL = "{0}. Did that wall move, or is the box on another?", es "{0}. ¿Se movió esa pared, o la caja va en otra?";
+    ASK_WALLS = "{0}, and {1} more {1?box|boxes} like it. Did a wall move, or are they on others?", es "{0}, y {1} {1?caja|cajas} más como ella. ¿Se movió una pared, o van en otras?";
     LOSS_UNKNOWN = "Circuits whose loss isn't known", es "Circuitos cuya pérdida no se sabe";
     CEILING = "Finished ceiling that lengths go by", es "Techo terminado que usan los largos";
     ABOVE = "Cables cross above it by", es "Los cables lo cruzan arriba a";

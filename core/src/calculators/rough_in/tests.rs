@@ -775,6 +775,52 @@ fn a_box_past_its_rooms_wall_is_told_at_its_field() {
     assert_eq!(told([None; 2], [9000, 9000]), []);
 }
 
+/// The far wall went out by 6 in, from 12 ft: the two switches on it are told, and the panel, which is on
+/// the left wall too, isn't.
+#[test]
+fn a_box_that_a_wall_moved_away_from_is_told() {
+    let voice = Voice::default();
+    let told = |change: &dyn Fn(&mut Input)| {
+        let mut input = tollgate_row();
+        (input.longest, input.widest) = (inches(240), inches(144));
+        change(&mut input);
+        let (_, sheet) = shown(&input);
+        let check = sheet.checks.into_iter().find(|check| check.key == "walls")?;
+        assert_eq!((check.verdict, check.source.key), (Verdict::Ask, "boxes-on-walls"));
+        Some((check.value, voice.say(check.note.as_ref().unwrap())))
+    };
+    assert_eq!(told(&|_| ()), None);
+    let says = "K5 is 6 in off the far wall (From the back wall: 12 ft), and 1 more box like it. \
+        Did a wall move, or are they on others?";
+    let moved = told(&|input| input.widest = inches(150));
+    assert_eq!(moved, Some((Amount::Count(2), says.to_owned())));
+    // K1 alone, off each wall: where it is typed is told with it.
+    for (place, says) in [
+        ([6, 60], "K1 is 6 in off the left wall (From the left wall: 6 in)."),
+        ([234, 60], "K1 is 6 in off the right wall (From the left wall: 19 ft 6 in)."),
+        ([48, 3], "K1 is 3 in off the back wall (From the back wall: 3 in)."),
+        ([48, 120], "K1 is 2 ft off the far wall (From the back wall: 10 ft)."),
+    ] {
+        let one = told(&|input| {
+            (input.boxes[1].x, input.boxes[1].y) = (inches(place[0]), inches(place[1]));
+        });
+        let says = [says, " Did that wall move, or is the box on another?"].concat();
+        assert_eq!(one, Some((Amount::Count(1), says)));
+    }
+    // A wall within the room; one that is 2 in off for its board; overhead; a side that nobody said; no place.
+    let island =
+        |input: &mut Input| (input.boxes[1].x, input.boxes[1].y) = (inches(60), inches(60));
+    assert_eq!(told(&island), None);
+    assert_eq!(told(&|input| input.boxes[1].y = inches(2)), None);
+    assert_eq!(told(&|input| (input.boxes[6].x, input.boxes[6].y) = (inches(6), inches(60))), None);
+    assert_eq!(told(&|input| (input.longest, input.widest) = (None, inches(150))), None);
+    assert_eq!(told(&|input| (input.longest, input.widest) = (inches(250), None)), None);
+    assert_eq!(told(&|input| (input.boxes[1].x, input.boxes[1].y) = (None, inches(6))), None);
+    // Past the wall it has no place, and that is told of it already.
+    let past = |input: &mut Input| (input.boxes[1].x, input.boxes[1].y) = (inches(250), inches(6));
+    assert_eq!(told(&past), None);
+}
+
 fn of(root: &Node, path: &str) -> Rename {
     Rename::of(Input::ROWS, root, path)
 }
@@ -1152,6 +1198,28 @@ fn working_and_the_tightest_box_agree() {
 }
 
 proptest! {
+    /// On a side, or farther in than any habit reaches, a box is told of nowhere; between, wherever it is,
+    /// and from whichever corner the room is measured.
+    #[test]
+    fn a_box_is_off_the_walls_or_not_from_whichever_corner(
+        long in 24_i64..400, wide in 24_i64..400, x in 0_i64..400, y in 0_i64..400,
+    ) {
+        prop_assume!(x <= long && y <= wide);
+        let is_told = |x: i64, y: i64| {
+            let boxes = vec![placed("B1", What::Receptacle, [x, y], Some(16), 1800)];
+            let (longest, widest) = (inches(long), inches(wide));
+            let (_, sheet) = shown(&Input { boxes, longest, widest, ..Input::blank() });
+            sheet.checks.iter().any(|check| check.key == "walls")
+        };
+        let on_or_near = |most: i64| {
+            (0..=most).any(|off| [x, y].contains(&off) || x + off == long || y + off == wide)
+        };
+        let here = is_told(x, y);
+        prop_assert_eq!(here, on_or_near(24) && !on_or_near(2));
+        prop_assert_eq!(here, is_told(long - x, y));
+        prop_assert_eq!(here, is_told(x, wide - y));
+    }
+
     #[test]
     fn labels_are_found_as_by_the_librarys_sort(
         names in prop::collection::vec("[ab]{0,3}", 0..40),

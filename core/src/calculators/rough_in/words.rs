@@ -10,7 +10,7 @@ words! {
     HIGH = "Finished ceiling", es "Techo terminado";
     WHY_HIGH = "measure it again.", es "mídalo otra vez.";
     ROOM_LONG = "Room, along its back wall", es "Cuarto, por su pared del fondo";
-    ROOM_HINT = "Boxes placed past it are told. Empty: not looked at, as where the plan is of several rooms.", es "Se avisa de las cajas que quedan fuera. Vacío: no se revisa, como cuando el plano es de varios cuartos.";
+    ROOM_HINT = "Boxes past it, or off its walls, are told. Empty: not looked at, as where the plan is of several rooms.", es "Se avisa de las cajas que quedan fuera, o separadas de sus paredes. Vacío: no se revisa, como cuando el plano es de varios cuartos.";
     ROOM_WIDE = "Room, along its left wall", es "Cuarto, por su pared izquierda";
     ABOVE = "Cables cross above it by", es "Los cables cruzan arriba a";
     ABOVE_HINT = "Up through plates or over joists.", es "Suben por las soleras o sobre las viguetas.";
