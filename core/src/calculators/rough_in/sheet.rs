@@ -35,16 +35,17 @@ use crate::words::{Amount, Arg, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer, without: &Without) -> Sheet {
     let (left, less) = less(without);
     let (checks, over) = checks(input, answer, (left, less.clone()));
-    let count = say!(
-        s::OVER,
-        answer.boxes.len() as i64,
-        answer.circuits.len() as i64,
-        answer.holes.len() as i64
-    );
+    let [boxes, circuits, holes] =
+        [answer.boxes.len(), answer.circuits.len(), answer.holes.len()].map(|it| it as i64);
+    let count = match holes {
+        0 => say!(s::OVER, boxes, circuits),
+        _ => say!(s::OVER_HOLES, boxes, circuits, holes),
+    };
     // What is open may hide what is over: nothing over isn't all.
     let is_open = |it: &&Check| it.verdict == Verdict::Ask && it.asks != Asks::Minded;
     let open = checks.iter().filter(is_open).count() as i64;
     let said = match (over, open) {
+        (0, 0) => Some((&s::NONE_OVER).into()),
         (_, 0) => None,
         (0, _) => Some(say!(s::NONE_OVER_OPEN, open)),
         _ => Some(say!(s::OVER_OPEN, over, open)),

@@ -6,7 +6,9 @@ words! {
     // On top, and the figures.
     OVER_OPEN = "{0} over, {1} to settle", es "{0} {0?excede|exceden}, {1} por resolver";
     NONE_OVER_OPEN = "none over, {0} to settle", es "nada excede, {0} por resolver";
-    OVER = "Over, of {0} {0?box|boxes}, {1} {1?circuit|circuits}, {2} {2?hole|holes}", es "Exceden, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos}, {2} {2?agujero|agujeros}";
+    NONE_OVER = "none", es "nada";
+    OVER = "Over their limit, of {0} {0?box|boxes} and {1} {1?circuit|circuits}", es "Exceden su límite, de {0} {0?caja|cajas} y {1} {1?circuito|circuitos}";
+    OVER_HOLES = "Over their limit, of {0} {0?box|boxes}, {1} {1?circuit|circuits} and {2} {2?hole|holes}", es "Exceden su límite, de {0} {0?caja|cajas}, {1} {1?circuito|circuitos} y {2} {2?agujero|agujeros}";
     NEXT_OVER = "{0} is over by {1}: a bigger box, or a cable less.", es "{0} se pasa por {1}: una caja más grande, o un cable menos.";
     COUNT_BOXES = "Boxes", es "Cajas";
     COUNT_CABLES = "Cables", es "Cables";

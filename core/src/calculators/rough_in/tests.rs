@@ -174,7 +174,7 @@ fn a_kitchen_comes_out_as_by_hand() {
     assert_eq!(sheet.headline.amount, Amount::Count(1));
     let voice = Voice::default();
     let name = voice.say(&sheet.headline.name);
-    assert_eq!(name, "Over, of 11 boxes, 4 circuits, 2 holes");
+    assert_eq!(name, "Over their limit, of 11 boxes, 4 circuits and 2 holes");
     let next = voice.say(sheet.next.as_ref().unwrap());
     assert!(next.starts_with("D1 is over by 1.75 in³"), "{next}");
     // 54 in apart, 12 in from the panel and from lights, 8 in from one-gang boxes without clamps,
@@ -420,6 +420,23 @@ fn what_is_cut_in_all_is_the_sum_of_the_lines() {
         let bought = bought.fold(Length::ZERO, Length::plus);
         assert_eq!(buy.left().plus(buy.cut), bought);
     }
+}
+
+#[test]
+fn nothing_over_reads_as_none_and_holes_are_told_where_there_are_some() {
+    let voice = Voice::default();
+    let mut input = tollgate_row();
+    input.boxes.retain(|of| matches!(&*of.label, "PANEL" | "K1"));
+    input.cables.truncate(1);
+    input.holes.clear();
+    input.cables[0].holes.clear();
+    let (_, sheet) = shown(&input);
+    assert_eq!(voice.say(&sheet.headline.name), "Over their limit, of 2 boxes and 1 circuit");
+    let says = (voice.say(&sheet.headline.value()), sheet.headline.amount, sheet.headline.key);
+    assert_eq!(says, ("none".to_owned(), Amount::Count(0), "over"));
+    input.boxes[1].marked = Some(Volume::hundredths(100));
+    let (_, sheet) = shown(&input);
+    assert_eq!(voice.say(&sheet.headline.value()), "1");
 }
 
 #[test]
