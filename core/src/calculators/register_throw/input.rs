@@ -146,7 +146,7 @@ form! {
         /// Its middle above the floor.
         height: Option<Length>, row(&w::HEIGHT, &w::HEIGHT_HINT, length(1, TALLEST, &w::WHY_WAY, true)).aside().when(When::Is("temperature", &["cold"]));
         /// The ceiling over it.
-        ceiling: Option<Length>, row(&w::CEILING_OVER, &w::CEILING_OVER_HINT, length(1, TALLEST, &w::WHY_WAY, true)).aside().of_room("ceiling-height").when(When::All(&[
+        ceiling: Option<Length>, row(&w::CEILING_OVER, &w::CEILING_OVER_HINT, length(1, TALLEST, &w::WHY_WAY, true)).aside().of_room("ceiling-height").rather("ceiling-height-to-be").when(When::All(&[
             When::Is("outlet", ON_WALLS),
             When::IsNot("along", &["free"]),
             When::Is("temperature", &["cold"]),
