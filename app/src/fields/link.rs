@@ -26,8 +26,15 @@ pub(super) fn link(question: Question, row: &'static Row, place: &Place) -> Opti
     let path = place.path.clone();
     let cut =
         Memo::new(move |_| question.cut.get().filter(|(at, _)| *at == path).map(|(_, name)| name));
+    let path = place.path.clone();
+    let unlike = Memo::new(move |_| {
+        question.unlike.with(|all| all.iter().find(|it| it.key == path).map(|it| it.says_here()))
+    });
+    let unlike = live(move || {
+        unlike.get().map(|says| el("p").class("now").own_text(&question.voice().say(&says)))
+    });
     let open = RwSignal::new(false);
-    Some(el("div").class("link").with(live(move || {
+    Some(el("div").class("link").with(unlike).with(live(move || {
         match (linked.get(), cut.get()) {
             (Some((_, true)), _) => Piece::NONE,
             (Some((linked, false)), _) => tied(question, &place, &linked),

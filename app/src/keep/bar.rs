@@ -209,9 +209,13 @@ fn save(
             let old = old.ok_or_else(|| refused(Refusal::NoSuchMark(place.mark.clone())))?;
             // What a person wrote about it stays; what was worked out is new.
             let old = seen.get_value().filter(|seen| seen.id == old.id).unwrap_or(old);
+            let title = match old.title == title(question, &draft, true) {
+                true => title(question, &draft, false),
+                false => old.title.clone(),
+            };
             let mark = Mark {
                 id: old.id.clone(),
-                title: old.title.clone(),
+                title,
                 spot: old.spot.clone(),
                 note: old.note.clone(),
                 clock: old.clock.clone(),
@@ -230,12 +234,17 @@ fn save(
             // What nobody measured counts for nothing, however often it is there.
             if !asked
                 && !question.is_untouched()
-                && let Some(name) =
-                    untrack(|| desk.job(&goes_to)).and_then(|job| twin(&job, &fresh))
+                && let Some(twin) =
+                    untrack(|| desk.job(&goes_to)).and_then(|job| twin(&job, &fresh).cloned())
             {
-                return Ok(Done::Twin(name));
+                // A sample that a person says is theirs is that number, and no other beside it.
+                if note(&goes_to, &twin.id).is_some() {
+                    let place = MarkPlace { job: goes_to, mark: twin.id };
+                    return save(desk, question, Some(place), seen, asked);
+                }
+                return Ok(Done::Twin(source_name(&twin, None)));
             }
-            let mark = Mark { title: title(question, &draft), ..fresh };
+            let mark = Mark { title: title(question, &draft, false), ..fresh };
             let mark = linked(&goes_to, mark);
             let mut edits = vec![Edit::Keep(mark.clone())];
             edits.extend(note(&goes_to, &mark.id));
@@ -251,13 +260,13 @@ fn save(
     Ok(Done::Saved { place, over: is_over, inverse: Box::new(inverse) })
 }
 
-/// The name of a number of the job that says the same as this one.
-fn twin(job: &Job, fresh: &Mark) -> Option<String> {
+/// A number of the job that says the same as this one.
+fn twin<'a>(job: &'a Job, fresh: &Mark) -> Option<&'a Mark> {
     let is_it = |mark: &&Mark| {
         (&mark.calculator, mark.version, &mark.input)
             == (&fresh.calculator, fresh.version, &fresh.input)
     };
-    job.marks.iter().find(is_it).map(|mark| source_name(mark, None))
+    job.marks.iter().find(is_it)
 }
 
 /// The job of the number that is open, if it is one of the person's own.
@@ -287,14 +296,15 @@ fn lost(desk: Desk, question: Question, seen: StoredValue<Option<Mark>>) -> Opti
 }
 
 /// What a person called it, where the form asks for that; else the calculator's name, with the choice
-/// that its form begins with.
-fn title(question: Question, draft: &Node) -> String {
+/// that its form begins with. `as_sample` says what it is called while nobody touched the sample.
+fn title(question: Question, draft: &Node, as_sample: bool) -> String {
     let entry = question.entry;
     // What is another one each time, as an hour, is no name.
     let is_name = |row: &&Row| matches!(row.kind, Kind::Text(_)) && !row.measured;
     let line = entry.rows.iter().find(is_name);
     let line = line.and_then(|row| draft.get(row.key)?.leaf()).unwrap_or_default();
-    let is_sample = question.origin.get_untracked() == Origin::Sample && !entry.is_hold;
+    let is_sample = question.origin.get_untracked() == Origin::Sample || as_sample;
+    let is_sample = is_sample && !entry.is_hold;
     if !line.trim().is_empty() {
         return line.trim().chars().take(LONGEST_TITLE).collect();
     }

@@ -10,7 +10,7 @@ use crate::store::{Links, MarkPlace};
 use crate::{words as w, works};
 use ledgerboard_core::calculators::hold::Opened;
 use ledgerboard_core::fields::{bare, heard, row_at};
-use ledgerboard_core::job::{Job, Survey, Tie, TieState, opened_by};
+use ledgerboard_core::job::{Job, Rooms, Survey, Tie, TieState, opened_by};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
 use ledgerboard_core::words::Amount;
@@ -90,6 +90,19 @@ pub(super) fn all_linked(desk: Desk, links: RwSignal<Links>) -> Vec<(String, Lin
         let one = |tie: &Tie| (tie.path.clone(), linked(&job, &survey, tie));
         links.ties.iter().map(one).collect()
     })
+}
+
+/// The rooms that its mark is in.
+pub(super) fn rooms(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Rooms {
+    let Some(place) = mark.get() else { return Rooms::default() };
+    let Some(job) = desk.job(&place.job) else { return Rooms::default() };
+    let Some(own) = job.mark(&place.mark) else { return Rooms::default() };
+    if !works::are_known(&job) {
+        desk.worked.track();
+        works::begin(desk, &job.id);
+        return Rooms::default();
+    }
+    Rooms::of(&job, &works::survey(&job)).around(&job, own)
 }
 
 /// The job that a question belongs to: its mark's, else the one that numbers go to now.

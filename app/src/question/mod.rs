@@ -31,6 +31,7 @@ use crate::{clock, elements};
 use ledgerboard_core::catalog::{Entry, Link, Worked};
 use ledgerboard_core::edition::Basis;
 use ledgerboard_core::fields::{self, is_asked};
+use ledgerboard_core::job::{Rooms, Unlike};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::sheet::Faults;
 use ledgerboard_core::wire::Node;
@@ -96,6 +97,8 @@ pub(crate) struct Open {
     sources: Memo<Vec<sources::Source>>,
     /// How each of its links stands, by the path of its input.
     linked: Memo<Vec<(String, Linked)>>,
+    /// What it says otherwise than the rooms that its mark is in.
+    pub(crate) unlike: Memo<Vec<Unlike>>,
     /// It came by an address with evidence, which was not taken.
     pub(crate) left_out: bool,
     /// The path of the link that was cut last, and what it led to, until something is linked.
@@ -190,6 +193,20 @@ impl Question {
             then.with(|then| Against::of(now.as_ref(), then.as_ref(), Some(&saved)))
         });
         let changed = elements::flag(move || against.get().differs());
+        let rooms = Memo::new(move |_| links::rooms(desk, mark));
+        let unlike = Memo::new(move |_| {
+            rooms.with(|rooms| match *rooms == Rooms::default() {
+                true => Vec::new(),
+                false => {
+                    seen.follow();
+                    let units = units.get_untracked();
+                    let whole = draft.with_untracked(|draft| entry.canonical(draft, units));
+                    let of =
+                        |it: &Node| links.with(|links| rooms.unlike_here(entry, it, &links.ties));
+                    whole.as_ref().map(of).unwrap_or_default()
+                }
+            })
+        });
         let comparing = elements::flag(move || {
             let waits = entry.electrical && is_long.get() && rested.get() != version.get();
             waits && worked.with(Result::is_ok)
@@ -217,6 +234,7 @@ impl Question {
             changed,
             sources: Memo::new(move |_| sources::sources(desk, mark)),
             linked: Memo::new(move |_| links::all_linked(desk, links)),
+            unlike,
             left_out,
             cut: RwSignal::new(None),
             undo: RwSignal::new(None),

@@ -311,7 +311,7 @@ pub fn buying(job: &Job, survey: &Survey<'_>) -> Buying {
             if worked.standing.is_held() {
                 all.on_hold.push(mark.title.clone());
             }
-            let unlike = rooms.unlike(mark).into_iter();
+            let unlike = rooms.unlike(job, mark).into_iter();
             all.unlike.extend(unlike.map(|it| say!(w::UNLIKE_OF, &*mark.title, it.says())));
             if !job.still_sample(mark).is_empty() {
                 all.sampled.push(mark.title.clone());

@@ -329,7 +329,7 @@ pub fn ready(job: &Job, survey: &Survey<'_>) -> [Ready; 4] {
     all
 }
 
-fn of_phase(job: &Job, survey: &Survey<'_>, rooms: &Rooms<'_>, phase: Phase) -> Ready {
+fn of_phase(job: &Job, survey: &Survey<'_>, rooms: &Rooms, phase: Phase) -> Ready {
     let here = |mark: &&Mark| catalog::find(&mark.calculator).map(Phase::of) == Some(phase);
     let newest = job.marks.iter().filter(here).max_by_key(|mark| mark.at.at);
     let points = phase.points().iter().map(|point| {
@@ -357,7 +357,7 @@ fn of_phase(job: &Job, survey: &Survey<'_>, rooms: &Rooms<'_>, phase: Phase) -> 
             checks: Vec::new(),
             sampled: if job.invented { 0 } else { job.still_sample(mark).len() },
             takes_sample: job.takes_sample(mark),
-            unlike: rooms.unlike(mark),
+            unlike: rooms.unlike(job, mark),
         };
         let mut within = 0;
         match survey.worked(&mark.id) {

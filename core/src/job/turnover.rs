@@ -440,7 +440,7 @@ pub fn turnover(job: &Job, survey: &Survey<'_>, who: Who) -> Turnover {
 fn handed(
     job: &Job,
     survey: &Survey<'_>,
-    rooms: &Rooms<'_>,
+    rooms: &Rooms,
     mark: &Mark,
     entry: &Entry,
     who: Who,
@@ -483,7 +483,7 @@ fn handed(
         seen: Seen::of(mark, Some(worked)),
         sampled: job.still_sample(mark).len(),
         takes_sample: job.takes_sample(mark),
-        unlike: rooms.unlike(mark),
+        unlike: rooms.unlike(job, mark),
         has_versions: others(job, mark).next().is_some(),
     })
 }

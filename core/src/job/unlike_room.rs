@@ -7,17 +7,20 @@ use super::site::Job;
 use super::survey::Survey;
 use super::tie::Tie;
 use super::words as w;
-use crate::catalog;
+use crate::catalog::{self, Entry};
 use crate::fields::{Row, heard, is_asked};
 use crate::measure::Units;
 use crate::say;
 use crate::sheet::Figure;
+use crate::wire::Node;
 use crate::words::{Amount, Phrase, Text};
 
 /// A field that is a room's figure by name, with a value that is none of that room's.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Unlike {
-    /// The field's name.
+    /// The field, by key.
+    pub key: &'static str,
+    /// Its name.
     pub label: &'static Phrase,
     /// What it says.
     pub here: Amount,
@@ -30,22 +33,34 @@ pub struct Unlike {
 }
 
 impl Unlike {
+    /// Beside the field.
+    pub fn says_here(&self) -> Text {
+        say!(w::UNLIKE_HERE, &*self.room, self.figure.clone(), self.there)
+    }
+
     /// As a person reads it.
     pub fn says(&self) -> Text {
         say!(w::UNLIKE_ROOM, self.label, self.here, &*self.room, self.figure.clone(), self.there)
     }
 }
 
-/// A job's rooms with their figures, looked up once for all of its marks.
-#[derive(Debug)]
-pub struct Rooms<'a> {
-    job: &'a Job,
-    all: Vec<(String, &'a Mark, Vec<Figure>)>,
+/// A room of a job.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Room {
+    /// Its spot, to be compared.
+    spot: String,
+    mark: String,
+    title: String,
+    figures: Vec<Figure>,
 }
 
-impl<'a> Rooms<'a> {
+/// A job's rooms with their figures, looked up once for all of its marks.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Rooms(Vec<Room>);
+
+impl Rooms {
     /// Those that can be worked and have a name.
-    pub fn of(job: &'a Job, survey: &Survey<'_>) -> Self {
+    pub fn of(job: &Job, survey: &Survey<'_>) -> Self {
         let mut all = Vec::new();
         for mark in &job.marks {
             let is_room = catalog::find(&mark.calculator).is_some_and(|entry| entry.is_room);
@@ -55,59 +70,82 @@ impl<'a> Rooms<'a> {
                 && let Some(Ok(worked)) = survey.worked(&mark.id)
             {
                 let headline = std::iter::once(&worked.sheet.headline);
-                all.push((spot, mark, headline.chain(&worked.sheet.figures).cloned().collect()));
+                all.push(Room {
+                    spot,
+                    mark: mark.id.clone(),
+                    title: mark.title.clone(),
+                    figures: headline.chain(&worked.sheet.figures).cloned().collect(),
+                });
             }
         }
-        Self { job, all }
+        Self(all)
     }
 
-    /// The fields of a mark in the form's order that are asked and say otherwise than every room of the
-    /// same spot: typed, or taken from what is there now where it is to be another one.
-    pub fn unlike(&self, mark: &Mark) -> Vec<Unlike> {
-        let spot = fold(self.job.spot_of(mark));
-        let rooms: Vec<_> = self.all.iter().filter(|(name, ..)| *name == spot).collect();
-        let entry = catalog::find(&mark.calculator)
-            .filter(|entry| !entry.is_room && entry.version == mark.version);
-        let Some(entry) = entry.filter(|_| !rooms.is_empty()) else { return Vec::new() };
-        let mut all = Vec::new();
-        for row in entry.rows.iter().filter(|row| !row.room.is_empty() && row.of.is_empty()) {
-            let mut best =
-                rooms.iter().filter_map(|(_, room, all)| Some((*room, best_of(row, all)?)));
-            let Some((room, figure)) = best.next() else { continue };
-            let tie = mark.ties.iter().find(|tie| tie.path == row.key);
-            // Whatever else a person took is theirs to take; it is told where that moves.
-            let is_old = |tie: &Tie| tie.mark == room.id && tie.key != figure.key;
-            if tie.is_some_and(|tie| !is_old(tie) || row.goes(&tie.key, "").is_none())
-                || !is_asked(entry.rows, &mark.input, row.key)
-            {
-                continue;
-            }
-            let typed = mark.input.get(row.key).and_then(|it| it.leaf()).unwrap_or_default();
-            let Ok(Some(here)) = heard(row, &typed, Units::Customary) else { continue };
-            let says_so =
-                |it: &Figure| it.amount.is_like(here) && it.amount.exact() == here.exact();
-            // The long side may be typed as the wide one.
-            let is_another = |it: &Figure| {
-                let mut others = entry.rows.iter().filter(|other| other.key != row.key);
-                row.rather.is_empty() && others.any(|other| other.is_figure(it.key, ""))
-            };
-            let of_rooms = rooms.iter().flat_map(|(_, _, all)| all);
-            if says_so(figure)
-                || best.any(|(_, it)| says_so(it))
-                || of_rooms.filter(|it| is_another(it)).any(says_so)
-            {
-                continue;
-            }
-            all.push(Unlike {
-                label: row.label,
-                here,
-                room: room.title.clone(),
-                figure: figure.name.clone(),
-                there: figure.amount,
-            });
-        }
-        all
+    /// Those that a mark is in.
+    #[must_use]
+    pub fn around(self, job: &Job, mark: &Mark) -> Self {
+        let spot = fold(job.spot_of(mark));
+        Self(self.0.into_iter().filter(|room| room.spot == spot).collect())
     }
+
+    /// What a mark says otherwise than every room of its spot, in the form's order.
+    pub fn unlike(&self, job: &Job, mark: &Mark) -> Vec<Unlike> {
+        let entry = catalog::find(&mark.calculator).filter(|entry| entry.version == mark.version);
+        let Some(entry) = entry else { return Vec::new() };
+        let spot = fold(job.spot_of(mark));
+        let rooms: Vec<_> = self.0.iter().filter(|room| room.spot == spot).collect();
+        unlike(entry, &mark.input, &mark.ties, &rooms)
+    }
+
+    /// The same of an input that is not saved yet, and is in all of these rooms.
+    pub fn unlike_here(&self, entry: &Entry, input: &Node, ties: &[Tie]) -> Vec<Unlike> {
+        unlike(entry, input, ties, &self.0.iter().collect::<Vec<_>>())
+    }
+}
+
+/// The fields that are asked and say otherwise than all rooms: typed, or taken from what is there now
+/// where it is to be another one.
+fn unlike(entry: &Entry, input: &Node, ties: &[Tie], rooms: &[&Room]) -> Vec<Unlike> {
+    let mut all = Vec::new();
+    if entry.is_room || rooms.is_empty() {
+        return all;
+    }
+    for row in entry.rows.iter().filter(|row| !row.room.is_empty() && row.of.is_empty()) {
+        let mut best = rooms.iter().filter_map(|room| Some((*room, best_of(row, &room.figures)?)));
+        let Some((room, figure)) = best.next() else { continue };
+        let tie = ties.iter().find(|tie| tie.path == row.key);
+        // Whatever else a person took is theirs to take; it is told where that moves.
+        let is_old = |tie: &Tie| tie.mark == room.mark && tie.key != figure.key;
+        if tie.is_some_and(|tie| !is_old(tie) || row.goes(&tie.key, "").is_none())
+            || !is_asked(entry.rows, input, row.key)
+        {
+            continue;
+        }
+        let typed = input.get(row.key).and_then(|it| it.leaf()).unwrap_or_default();
+        let Ok(Some(here)) = heard(row, &typed, Units::Customary) else { continue };
+        let says_so = |it: &Figure| it.amount.is_like(here) && it.amount.exact() == here.exact();
+        // The long side may be typed as the wide one.
+        let is_another = |it: &Figure| {
+            let mut others = entry.rows.iter().filter(|other| other.key != row.key);
+            row.rather.is_empty() && others.any(|other| other.is_figure(it.key, ""))
+        };
+        let of_rooms = rooms.iter().flat_map(|room| &room.figures);
+        if says_so(figure)
+            || best.any(|(_, it)| says_so(it))
+            || of_rooms.filter(|it| is_another(it)).any(says_so)
+        {
+            continue;
+        }
+        all.push(Unlike {
+            key: row.key,
+            label: row.label,
+            here,
+            room: room.title.clone(),
+            figure: figure.name.clone(),
+            there: figure.amount,
+        });
+    }
+    all
 }
 
 /// The figure that goes before all others that a row names.
@@ -121,7 +159,6 @@ mod tests {
     use super::super::samples::stamp;
     use super::super::{Edit, apply};
     use super::*;
-    use crate::wire::Node;
     use crate::words::Voice;
 
     fn made(of: &str, step: u64, spot: &str, puts: &[(&str, &str)]) -> Mark {
@@ -140,7 +177,7 @@ mod tests {
         }
         let survey = Survey::of(&job);
         let rooms = Rooms::of(&job, &survey);
-        let all = job.marks.iter().flat_map(|mark| rooms.unlike(mark));
+        let all = job.marks.iter().flat_map(|mark| rooms.unlike(&job, mark));
         all.map(|it| Voice::default().say(&it.says())).collect()
     }
 

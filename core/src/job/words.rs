@@ -61,6 +61,7 @@ words! {
     BUY_TAKES_SAMPLE = "Counted on figures with fields still from the sample: {0}.", es "Contado sobre cifras con datos todavía del ejemplo: {0}.";
     TAKES_SAMPLE = "on figures of {0}, with fields from the sample", es "sobre cifras de {0}, con datos del ejemplo";
     TAKES_SAMPLE_MORE = "on figures of {0} and {1} more, with fields from the sample", es "sobre cifras de {0} y {1} más, con datos del ejemplo";
+    UNLIKE_HERE = "{1} in {0}: {2}, not taken from there", es "{1} en {0}: {2}, sin tomarlo de ahí";
     UNLIKE_ROOM = "{0}: {1} here. {3} in {2}: {4}, not taken from there", es "{0}: aquí {1}. {3} en {2}: {4}, sin tomarlo de ahí";
     BUY_UNKNOWN = "Not on this list yet, from “{0}”: {1}.", es "Todavía no está en esta lista, de «{0}»: {1}.";
     UNKNOWN_SINCE = "{0} ({1})", es "{0} ({1})";
