@@ -5,12 +5,14 @@ use super::drawing::drawing;
 use super::words as w;
 use super::{Answer, Input};
 use crate::measure::Length;
-use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, unverified};
+use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, settle, unverified};
 use crate::rules::electrical::ampacity::behind;
 use crate::rules::electrical::cable_length::Ending;
+use crate::rules::electrical::continuous_load::most_for_hours;
 use crate::rules::electrical::free_conductor::FREE_CONDUCTOR;
 use crate::rules::electrical::guard_strips::{Entrance, GUARD_STRIPS};
 use crate::rules::electrical::nail_protection::{along, below_deck, clear};
+use crate::rules::electrical::rough_in::most_fed;
 use crate::rules::electrical::voltage_drop::{IN_ALL, OF_BRANCH};
 use crate::say;
 use crate::sheet::{Check, Figure, Material, Sheet, Verdict};
@@ -19,10 +21,14 @@ use crate::words::{Amount, Phrase, Text};
 pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     let checks = checks(input, answer);
     let is_bad = |key: &str| checks.iter().any(|it| it.key == key && it.verdict != Verdict::Within);
-    let next =
-        [("carries", &w::NEXT_BREAKER), ("clear", &w::NEXT_STEEL), ("beside", &w::NEXT_FLAT)]
-            .into_iter()
-            .find(|(key, _)| answer.edition.is_verified() && is_bad(key));
+    let next = [
+        ("load", &w::NEXT_LOAD),
+        ("carries", &w::NEXT_BREAKER),
+        ("clear", &w::NEXT_STEEL),
+        ("beside", &w::NEXT_FLAT),
+    ]
+    .into_iter()
+    .find(|(key, _)| answer.edition.is_verified() && is_bad(key));
     Sheet {
         headline: Figure::plain("cut", &w::CUT, answer.cut.into()),
         lead: Some(0),
@@ -76,6 +82,20 @@ fn holes(input: &Input, answer: &Answer) -> i64 {
     answer.holes.saturating_add(input.plates)
 }
 
+/// What it feeds against its breaker, and against what that lets stay on for hours: how long it stays
+/// on, nobody is asked.
+fn load(input: &Input, answer: &Answer, all: &mut Vec<Check>) {
+    let Some(load) = input.load.amperes.filter(|load| load.millionths() > 0) else { return };
+    let most = most_fed(answer.breaker);
+    all.push(at_most("load", (&w::OF_LOAD).into(), load, most));
+    let hours = answer.edition.or_newest(|edition| most_for_hours(edition, answer.breaker));
+    if let Some(limit) = hours.filter(|limit| is_at_most(load, most) && !is_at_most(load, *limit)) {
+        let check = at_most("load-hours", (&w::LOAD_HOURS).into(), load, limit);
+        let says = say!(w::ASK_HOURS, limit.value);
+        all.push(Check { note: Some(says), ..settle(check, &w::ASK_HOURS) });
+    }
+}
+
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
     let named = |phrase: &'static Phrase| Text::from(phrase);
@@ -85,6 +105,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     if let Some(largest) = known.largest {
         all.push(at_most("breaker", named(&w::OF_BREAKER), answer.breaker, largest));
     }
+    load(input, answer, &mut all);
     let free = Limit { value: answer.free, source: &FREE_CONDUCTOR };
     let ends = [("free-from", &w::MORE_FROM, input.from), ("free-to", &w::MORE_TO, input.to)];
     for ((key, name, ending), more) in ends.into_iter().zip(answer.more) {

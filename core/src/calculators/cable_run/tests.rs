@@ -146,6 +146,45 @@ fn what_it_carries_among_others_is_as_published() {
     }
 }
 
+/// Source: NEC 210.20(A), read in a breaker maker's bulletin: 125 % of what is on for three hours or
+/// more, and all of the rest, so that 15 A let 12 A stay on, and 20 A 16.
+#[test]
+fn a_load_is_held_to_its_breaker_and_to_four_fifths_of_it_where_it_may_last_hours() {
+    let mut input = Input::sample();
+    for (cable, hundredths, load, hours) in [
+        (Sheathed::Nm14x2, 1200, Within, None),
+        (Sheathed::Nm14x2, 1201, Within, Some(Ask)),
+        (Sheathed::Nm14x2, 1500, Within, Some(Ask)),
+        (Sheathed::Nm14x2, 1501, Over, None),
+        (Sheathed::Nm14x2, 4000, Over, None),
+        (Sheathed::Nm12x2, 1600, Within, None),
+        (Sheathed::Nm12x2, 1601, Within, Some(Ask)),
+        (Sheathed::Nm12x2, 2001, Over, None),
+    ] {
+        input.cable = cable;
+        input.load.amperes = Some(Measure::hundredths(&AMPERE, hundredths));
+        assert_eq!(says(&input, "load"), Some(load), "{cable:?} {hundredths}");
+        assert_eq!(says(&input, "load-hours"), hours, "{cable:?} {hundredths}");
+        let refused = next(&input).is_some_and(|says| says.contains("more than its breaker"));
+        assert_eq!(refused, load == Over, "{cable:?} {hundredths}");
+    }
+    // Its own breaker, where one is given.
+    input = Input::sample();
+    input.near.breaker = Some(amperes(10));
+    assert_eq!(says(&input, "load"), Some(Over));
+    input.near.breaker = None;
+    input.load.amperes = Some(amperes(14));
+    let checks = checks(&input);
+    let check = checks.iter().find(|check| check.key == "load-hours").unwrap();
+    let note = crate::words::Voice::default().say(check.note.as_ref().unwrap());
+    assert!(note.contains("three hours or more, at most 12 A"), "{note}");
+    assert_eq!(check.asks, crate::sheet::Asks::First, "no authority decides it");
+    for none in [None, Some(amperes(0))] {
+        input.load.amperes = none;
+        assert_eq!(says(&input, "load"), None);
+    }
+}
+
 /// By hand: 7/8 in a 2×4 leaves 1-5/16; 1 in just 1-1/4; 1-1/16 takes steel (NEC 300.4(A)). Two
 /// 12-3 flat on its face leave 1.226 in (300.4(D)). 1-1/2 in below a deck is enough (300.4(E)).
 #[test]

@@ -109,12 +109,16 @@ words! {
     CLEAR = "Wood beside a hole", es "Madera junto al agujero";
     BESIDE = "Edge beside the cables", es "Orilla junto a los cables";
     OF_BREAKER = "Its breaker", es "Su breaker";
+    OF_LOAD = "Load on its breaker", es "Carga en su breaker";
+    LOAD_HOURS = "Load, if on 3 hours or more", es "Carga, si dura 3 horas o más";
+    ASK_HOURS = "If it is on for three hours or more, at most {0}: feed part of it from another circuit.", es "Si dura tres horas o más, máximo {0}: alimente una parte desde otro circuito.";
     BELOW_DECK = "Below the deck", es "Bajo la cubierta";
     ADVICE = "It loses {0}, past the {1} that is advised: no limit, but lights dim and motors run hot. A thicker wire, or a shorter way.", es "Pierde {0}, más del {1} que se aconseja: no es límite, pero las luces bajan y los motores se calientan. Un alambre más grueso, o un camino más corto.";
     ADVICE_ALL = "With its feeder it loses {0}, past the {1} that is advised: no limit. A thicker wire, or a shorter way.", es "Con su alimentador pierde {0}, más del {1} que se aconseja: no es límite. Un alambre más grueso, o un camino más corto.";
     ASK_PULL_DOWN = "Some inspectors take these as permanent stairs. This guards all of it.", es "Algunos inspectores la toman como escalera fija. Esto protege todo.";
     NEXT_STEEL = "Put steel over each hole, or take a smaller bit.", es "Ponga acero sobre cada agujero, o use una broca más chica.";
     NEXT_FLAT = "Use a stacker, or one cable on each face.", es "Use un separador (stacker), o un cable por cara.";
+    NEXT_LOAD = "It feeds more than its breaker: put part of it on another circuit. The electrician decides.", es "Alimenta más que su breaker: ponga una parte en otro circuito. Decide el electricista.";
     NEXT_BREAKER = "It carries less than its breaker: the electrician decides.", es "Lleva menos que su breaker: decide el electricista.";
     NO_WAY = "Say its way.", es "Diga su camino.";
     NO_SUCH = "6 AWG isn't sold solid here: take stranded.", es "El 6 AWG no se vende sólido aquí: tome trenzado.";

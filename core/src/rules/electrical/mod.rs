@@ -14,6 +14,7 @@ pub mod cable_length;
 pub mod cable_securing;
 pub mod cable_sizes;
 pub mod conductor_volume;
+pub mod continuous_load;
 pub mod counter_height;
 pub mod counter_receptacles;
 pub mod dwelling_rooms;
