@@ -3,11 +3,11 @@
 use super::Calculator;
 use super::drawing::drawing;
 use super::words as w;
-use super::{Answer, Input};
+use super::{Answer, Input, Known};
 use crate::measure::Length;
 use crate::rules::compare::{Limit, ask, at_least, at_most, is_at_most, settle, unverified};
 use crate::rules::electrical::ampacity::behind;
-use crate::rules::electrical::cable_length::Ending;
+use crate::rules::electrical::cable_length::{Ending, highest_box};
 use crate::rules::electrical::continuous_load::most_for_hours;
 use crate::rules::electrical::free_conductor::FREE_CONDUCTOR;
 use crate::rules::electrical::guard_strips::{Entrance, GUARD_STRIPS};
@@ -96,6 +96,20 @@ fn load(input: &Input, answer: &Answer, all: &mut Vec<Check>) {
     }
 }
 
+/// A box above where its cable goes up and over is a slip, or a way to be given part by part.
+fn crossing(input: &Input, all: &mut Vec<Check>) {
+    let Some(level) = input.level.filter(|_| input.known == Known::Over) else { return };
+    let boxes =
+        [("from-high", &w::FROM_HIGH, input.from_high), ("to-high", &w::TO_HIGH, input.to_high)];
+    for (key, name, high) in boxes {
+        let Some(high) = high else { continue };
+        let check = at_most(key, name.into(), high, highest_box(level));
+        if check.verdict != Verdict::Within {
+            all.push(settle(check, &w::ASK_CROSSING));
+        }
+    }
+}
+
 fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
     let mut all = Vec::new();
     let named = |phrase: &'static Phrase| Text::from(phrase);
@@ -106,6 +120,7 @@ fn checks(input: &Input, answer: &Answer) -> Vec<Check> {
         all.push(at_most("breaker", named(&w::OF_BREAKER), answer.breaker, largest));
     }
     load(input, answer, &mut all);
+    crossing(input, &mut all);
     let free = Limit { value: answer.free, source: &FREE_CONDUCTOR };
     let ends = [("free-from", &w::MORE_FROM, input.from), ("free-to", &w::MORE_TO, input.to)];
     for ((key, name, ending), more) in ends.into_iter().zip(answer.more) {

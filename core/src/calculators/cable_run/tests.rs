@@ -263,6 +263,31 @@ fn a_box_above_where_it_crosses_is_reached_upwards() {
     assert_eq!(legs(&input), [(Way::Up, 48), (Way::Through, 144)]);
 }
 
+/// The level is measured as the boxes are, so that a box above it is asked about, and one at it is not.
+#[test]
+fn a_box_above_where_its_cable_goes_over_is_asked_about() {
+    let mut input = Input::sample();
+    for (level, from, to, verdicts) in [
+        (96, Some(48), Some(16), (None, None)),
+        (96, Some(48), Some(192), (None, Some(Ask))),
+        (96, Some(97), Some(96), (Some(Ask), None)),
+        (36, Some(48), Some(16), (Some(Ask), None)),
+        (0, Some(48), Some(16), (Some(Ask), Some(Ask))),
+        (0, None, None, (None, None)),
+    ] {
+        (input.level, input.from_high, input.to_high) =
+            (inches(level), from.and_then(inches), to.and_then(inches));
+        let says = |input: &Input| (says(input, "from-high"), says(input, "to-high"));
+        assert_eq!(says(&input), verdicts, "{level} {from:?} {to:?}");
+        // Below the floor every box is above it, and part by part nothing says how high a box is.
+        for known in [Known::Under, Known::Parts] {
+            let legs = parts(&[(Way::Along, 90)]).legs;
+            let other = Input { known, legs, ..input.clone() };
+            assert_eq!(says(&other), (None, None));
+        }
+    }
+}
+
 #[test]
 fn what_can_not_be_is_refused_at_its_field() {
     let path = |input: &Input| solve(input, YEAR).unwrap_err()[0].path.clone();

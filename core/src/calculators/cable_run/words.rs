@@ -118,6 +118,7 @@ words! {
     ASK_PULL_DOWN = "Some inspectors take these as permanent stairs. This guards all of it.", es "Algunos inspectores la toman como escalera fija. Esto protege todo.";
     NEXT_STEEL = "Put steel over each hole, or take a smaller bit.", es "Ponga acero sobre cada agujero, o use una broca más chica.";
     NEXT_FLAT = "Use a stacker, or one cable on each face.", es "Use un separador (stacker), o un cable por cara.";
+    ASK_CROSSING = "The box is above where the cable crosses: measure both again, or put its way in part by part.", es "La caja está más arriba de donde cruza el cable: mida las dos otra vez, o anote su camino parte por parte.";
     NEXT_LOAD = "It feeds more than its breaker: put part of it on another circuit. The electrician decides.", es "Alimenta más que su breaker: ponga una parte en otro circuito. Decide el electricista.";
     NEXT_BREAKER = "It carries less than its breaker: the electrician decides.", es "Lleva menos que su breaker: decide el electricista.";
     NO_WAY = "Say its way.", es "Diga su camino.";
