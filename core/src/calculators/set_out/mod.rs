@@ -103,7 +103,7 @@ impl Calculator for SetOut {
 /// - Tolerance: the instrument's error × distance ÷ the distance that it is given over, up.
 ///
 /// # Errors
-/// No floor, no box, or, of several floors, a box over one that isn't there.
+/// No floor, no box, or a box over a floor that isn't there.
 pub fn solve(input: &Input) -> Result<Answer, Faults> {
     let mut faults = Faults::new();
     let mut fault = |path: String, label, given: String, says| {
@@ -117,9 +117,10 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
         fault("boxes".to_owned(), &w::BOXES, String::new(), say!(w::NO_BOX));
     }
     for (at, wanted) in input.boxes.iter().enumerate() {
-        if count > 1 && wanted.floor > count as i64 {
+        if count > 0 && place(wanted) >= count {
             let path = ["boxes.", &at.to_string(), ".floor"].concat();
-            fault(path, &w::STANDS, wanted.floor.to_string(), say!(w::NO_SUCH, count as i64));
+            let says = say!(w::NO_SUCH, wanted.floor, count as i64);
+            fault(path, &w::STANDS, wanted.floor.to_string(), says);
         }
     }
     if !faults.is_empty() {
@@ -139,8 +140,7 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     }
     let mut marks = Vec::new();
     for wanted in &input.boxes {
-        // Over a floor that is gone, where one is left, it stands over that one.
-        let at = ((wanted.floor.max(1) - 1) as usize).min(floors.len() - 1);
+        let at = place(wanted);
         let datum = if input.from == Datum::Own { at } else { highest };
         let down = floors[datum].minus(wanted.height.unwrap_or_default());
         let below = match wanted.to {
@@ -162,6 +162,11 @@ pub fn solve(input: &Input) -> Result<Answer, Faults> {
     });
     let out = floors[lowest].minus(floors[highest]);
     Ok(Answer { floors, highest, lowest, out, marks, tolerance })
+}
+
+/// A box's floor, from 0.
+fn place(wanted: &Wanted) -> usize {
+    usize::try_from(wanted.floor - 1).unwrap_or(usize::MAX)
 }
 
 /// What a box is called.

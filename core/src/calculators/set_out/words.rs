@@ -60,7 +60,7 @@ words! {
 
     NO_FLOOR = "Put in one floor at least.", es "Ponga al menos un piso.";
     NO_BOX = "Put in one box at least.", es "Ponga al menos una caja.";
-    NO_SUCH = "There are {0} floors. Say which of them it stands over.", es "Hay {0} pisos. Diga sobre cuál de ellos va.";
+    NO_SUCH = "There is no floor {0}: {1} {1?floor is|floors are} given.", es "No hay piso {0}: {1?se dio|se dieron} {1} {1?piso|pisos}.";
 
     NAMED = "{0}. {1}", es "{0}. {1}";
     FROM_LINE_DOWN = "{0}, down from the line", es "{0}, abajo de la línea";
