@@ -41,6 +41,12 @@ pub(super) fn sheet(input: &Input, answer: &Answer) -> Sheet {
     for (at, it) in input.materials.iter().enumerate() {
         line(named(&it.what, &w::MATERIAL_AT, at), [it.count, it.price], answer.materials.get(at));
     }
+    // So that what is read before it is signed adds up to the price.
+    for (name, of) in [(&w::MARKED_UP, markup), (&w::TAXED, tax)] {
+        if of.millionths() != 0 {
+            lines.push(row(name.into(), say!(w::VALUE, of)));
+        }
+    }
     let less = |of: Measure| of.of_same(-of.millionths());
     for (at, comes) in answer.credits.iter().enumerate() {
         let name = named(&input.credits[at].what, &w::CREDIT_AT, at);

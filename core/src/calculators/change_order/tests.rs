@@ -35,7 +35,10 @@ fn the_sample_comes_to_what_a_pencil_says() {
     assert_eq!(say(&sheet.headline.value()), "$289.02");
     assert_eq!(say(&sheet.headline.name), "Added to the price");
     let lines: Vec<_> = sheet.parts[0].rows.iter().map(|row| say(&row.value)).collect();
-    assert_eq!(lines, ["$183.75", "$79.38", "$87.90", "$6.90", "−$90.00"]);
+    let want = ["$183.75", "$79.38", "$87.90", "$6.90", "$14.22", "$6.87", "−$90.00"];
+    assert_eq!(lines, want);
+    let names: Vec<_> = sheet.parts[0].rows[4..].iter().map(|row| say(&row.name)).collect();
+    assert_eq!(names, ["Markup", "Tax", "Invented hall light"]);
     assert_eq!(say(&sheet.parts[0].rows[1].name), "Invented helper: 2.5 h × $31.75/h");
     let shares: Vec<_> =
         sheet.parts[1].table.as_ref().unwrap().rows.iter().map(|row| say(&row.cells[1])).collect();
@@ -244,12 +247,27 @@ proptest! {
             };
             prop_assert_eq!(to_cent(told(it.hours) * told(it.rate)), decimal(*comes));
         }
-        let lines = input.labor.len() + input.materials.len() + input.credits.len();
+        let added = [markup, tax].iter().filter(|it| it.millionths() != 0).count();
+        let lines = input.labor.len() + input.materials.len() + input.credits.len() + added;
         prop_assert_eq!(sheet.parts[0].rows.len(), lines);
         for step in &answer.working.0 {
             prop_assert!(step.expr.value().is_some(), "{}", step.key);
         }
         prop_assert_eq!(answer.working.0.last().unwrap().key.as_str(), "total");
+    }
+
+    #[test]
+    fn the_lines_that_an_owner_reads_add_up_to_the_price_that_is_signed(input in changes()) {
+        let (_, sheet) = shown(&input);
+        let rows = |key| &sheet.parts.iter().find(|part| part.key == key).unwrap().rows;
+        let read = |value: &Text| {
+            let said = say(value).replace('−', "-").replace(['$', ','], "");
+            said.parse::<Decimal>().unwrap()
+        };
+        let price = [&w::ADDED, &w::TAKEN_OFF].map(Text::from);
+        let signed = rows("to-sign").iter().find(|row| price.contains(&row.name)).unwrap();
+        let sum: Decimal = rows("lines").iter().map(|row| read(&row.value)).sum();
+        prop_assert_eq!(sum, read(&signed.value));
     }
 
     #[test]
