@@ -10,20 +10,20 @@ use crate::words::Phrase;
 const ALSO: &[(&str, &str)] = &[
     (
         "hold",
-        "asbestos lead silica lab sample test popcorn asbesto plomo sílice laboratorio muestra prueba orange peel knockdown lath sanding plafón cielo raso lijar",
+        "asbestos lead silica lab sample test popcorn asbesto plomo sílice laboratorio muestra prueba orange peel knockdown lath sanding plafón cielo raso lijar plaster dust vermiculite yeso aplanado polvo vermiculita tirol",
     ),
     (
         "room",
-        "dimensions area square footage height volume measure medidas área altura volumen medir feet sqft perimeter perímetro habitación pies",
+        "dimensions area square footage height volume measure medidas área altura volumen medir feet sqft perimeter perímetro habitación pies L shaped",
     ),
     (
         "taken-down",
-        "remove reinstall fixture fan door trim quitar reponer lámpara ventilador puerta moldura baseboard crown abanico plafón foco",
+        "remove reinstall fixture fan door trim quitar reponer lámpara ventilador puerta moldura baseboard crown abanico plafón foco chandelier sconce candil",
     ),
     ("off-tonight", "power water gas shutoff outage occupants luz agua corte habitantes"),
     (
         "stripping",
-        "scrape popcorn acoustic removal bags quitar palomitas acústico bolsas orange peel knockdown cielo raso plafón",
+        "scrape popcorn acoustic removal bags quitar palomitas acústico bolsas orange peel knockdown cielo raso plafón dust polvo tirol",
     ),
     (
         "floor-cover",
@@ -31,23 +31,26 @@ const ALSO: &[(&str, &str)] = &[
     ),
     (
         "three-ways",
-        "popcorn demo overlay cover compare palomitas demolición cubrir comparar lath orange peel knockdown cielo raso plafón",
+        "popcorn demo overlay cover compare palomitas demolición cubrir comparar lath orange peel knockdown cielo raso plafón tirol",
     ),
     (
         "raising",
-        "vault tray lift stud framing bóveda charola levantar montante estructura elevar cielo raso plafón",
+        "vault tray lift stud framing bóveda charola levantar montante estructura elevar cielo raso plafón cripple 2x4 2x6 barrote",
     ),
-    ("under-a-gable", "vault cathedral rafter tie collar thrust bóveda par tirante empuje"),
+    ("under-a-gable", "vault cathedral rafter tie collar thrust bóveda par tirante empuje 2x6"),
     (
         "drilling",
-        "bore hole notch plate stud joist nail steel barrenar hoyo muesca solera montante vigueta clavo taladrar",
+        "bore hole notch plate stud joist nail steel barrenar hoyo muesca solera montante vigueta clavo taladrar auger 2x4 2x6 barrote",
     ),
-    ("joist-spans", "span lumber framing sag claro madera estructura pandeo"),
+    ("joist-spans", "span lumber framing sag claro madera estructura pandeo 2x4 2x6 barrote"),
     (
         "loads",
         "beam header post shoring weight dead live viga dintel poste puntal peso muerta viva",
     ),
-    ("added-heat", "insulation btu attic heating aislante ático calefacción"),
+    (
+        "added-heat",
+        "insulation btu attic heating aislante ático calefacción hvac cfm furnace batts",
+    ),
     ("circuit-touch", "afci gfci arc fault ground code upgrade arco falla tierra código gfi"),
     (
         "set-out",
@@ -55,9 +58,12 @@ const ALSO: &[(&str, &str)] = &[
     ),
     (
         "between-edges",
-        "center shim spacer casing can light centrar calza separador moldura lámpara recessed foco",
+        "center shim spacer casing can light centrar calza separador moldura lámpara recessed foco sconce",
     ),
-    ("outlets", "outlet plug spacing 6 12 foot wall enchufe toma espaciado pared tomacorriente"),
+    (
+        "outlets",
+        "outlet plug spacing 6 12 foot wall enchufe toma espaciado pared tomacorriente shaped",
+    ),
     (
         "kitchen-outlets",
         "outlet plug countertop peninsula gfci enchufe toma península cocina gfi tomacorriente",
@@ -69,11 +75,11 @@ const ALSO: &[(&str, &str)] = &[
     ("alarm-places", "detector carbon monoxide co fire bedroom monóxido incendio recámara"),
     (
         "rough-in",
-        "wiring circuit home run schedule wire roll alambrado circuito lista rollo recessed 12/2 14/2 interruptor tomacorriente foco",
+        "wiring circuit home run schedule wire roll alambrado circuito lista rollo recessed 12/2 14/2 interruptor tomacorriente foco pastilla",
     ),
     (
         "box-fill",
-        "cubic inches conductor wire gang junction device pulgadas cúbicas alambre conexión dispositivo 12/2 14/2 interruptor tomacorriente",
+        "cubic inches conductor wire gang junction device pulgadas cúbicas alambre conexión dispositivo 12/2 14/2 interruptor tomacorriente jbox chalupa",
     ),
     (
         "cable-run",
@@ -88,50 +94,65 @@ const ALSO: &[(&str, &str)] = &[
         "rerouted-cable",
         "nm wire splice junction attic extend alambre empalme conexión ático extender 12/2 14/2",
     ),
-    ("switch-boxes", "traveler wiring light viajero alambrado luz interruptor tres foco"),
-    ("register-throw", "vent diffuser grille supply fpm noise difusor salida suministro ruido"),
-    ("register-spots", "vent diffuser grille supply layout move difusor salida suministro mover"),
-    ("raised-register", "vent diffuser grille supply tall difusor salida suministro alto"),
-    ("room-air", "cfm hvac supply btu airflow suministro"),
+    ("switch-boxes", "traveler wiring light viajero alambrado luz interruptor tres foco dimmer"),
+    (
+        "register-throw",
+        "vent diffuser grille supply fpm noise difusor salida suministro ruido hvac cfm acondicionado",
+    ),
+    (
+        "register-spots",
+        "vent diffuser grille supply layout move difusor salida suministro mover hvac cfm acondicionado",
+    ),
+    (
+        "raised-register",
+        "vent diffuser grille supply tall difusor salida suministro alto hvac cfm acondicionado",
+    ),
+    ("room-air", "cfm hvac supply btu airflow suministro furnace acondicionado"),
     (
         "duct-branch",
-        "duct flex friction pressure size ducto flexible fricción presión tamaño conducto",
+        "duct flex friction pressure size ducto flexible fricción presión tamaño conducto hvac cfm acondicionado",
     ),
-    ("duct-tree", "duct trunk balance damper ducto troncal compuerta conducto"),
+    (
+        "duct-tree",
+        "duct trunk balance damper ducto troncal compuerta conducto hvac cfm plenum acondicionado",
+    ),
     (
         "return-path",
-        "transfer grille undercut jumper pressure transferencia rejilla presión conducto",
+        "transfer grille undercut jumper pressure transferencia rejilla presión conducto hvac cfm acondicionado",
     ),
     (
         "behind-the-board",
-        "map backing nailer stud photo elevation hang mapa refuerzo montante colgar hanging tabla roca",
+        "map backing nailer stud photo elevation hang mapa refuerzo montante colgar hanging tabla roca blocking 2x4 2x6 barrote",
     ),
     (
         "boards",
-        "drywall gypsum sheet layout butt joint cut list yeso panel hoja junta lista hanging tabla roca cielo raso plafón",
+        "drywall gypsum sheet layout butt joint cut list yeso panel hoja junta lista hanging tabla roca cielo raso plafón wallboard shaped",
     ),
     (
         "board-weight",
-        "drywall gypsum carry lift pounds yeso panel cargar libras kilos hanging tabla roca",
+        "drywall gypsum carry lift pounds yeso panel cargar libras kilos hanging tabla roca wallboard",
     ),
     (
         "joint-compound",
-        "mud drywall taping finish level bucket yeso encintar acabado nivel cubeta 5 sanding tabla roca masilla lijar",
+        "mud drywall taping finish level bucket yeso encintar acabado nivel cubeta 5 sanding tabla roca masilla lijar joint wallboard spackling resane resanar",
     ),
     (
         "skim-coat",
-        "mud plaster smooth level 5 finish yeso alisar nivel acabado orange peel knockdown sanding masilla lijar",
+        "mud plaster smooth level 5 finish yeso alisar nivel acabado orange peel knockdown sanding masilla lijar joint compound spackling aplanado resane resanar",
     ),
     (
         "drying",
-        "mud dry time humidity dehumidifier fan tiempo humedad deshumidificador ventilador masilla abanico",
+        "mud dry time humidity dehumidifier fan tiempo humedad deshumidificador ventilador masilla abanico joint",
     ),
     ("paint", "coat coverage gallon mano rendimiento galón perimeter perímetro cielo raso plafón"),
     (
         "trade-days",
         "schedule calendar critical path inspection sub programa calendario ruta crítica inspección inspector",
     ),
-    ("change-order", "price bid extra cost labor markup precio cotización costo mano obra"),
+    (
+        "change-order",
+        "price bid extra cost labor markup precio cotización costo mano obra estimate quote presupuesto",
+    ),
 ];
 
 /// How many of the words were found where, from what counts most against a calculator to what
@@ -303,12 +324,37 @@ mod tests {
             ("foco", &["taken-down", "switch-boxes"]),
             ("elevar", &["raising"]),
             ("conducto", &["duct-branch", "duct-tree", "return-path"]),
+            ("wallboard", &["boards", "board-weight", "joint-compound"]),
+            ("spackle", &["joint-compound", "skim-coat"]),
+            ("joint compound", &["joint-compound", "skim-coat", "drying"]),
+            ("2x4", &["drilling", "raising", "joist-spans", "behind-the-board"]),
+            ("2x6", &["drilling", "raising", "joist-spans", "under-a-gable"]),
+            ("l-shaped", &["room", "boards", "outlets"]),
+            ("hvac", &["room-air", "duct-branch", "duct-tree", "return-path", "register-throw"]),
+            ("cfm", &["room-air", "duct-branch", "duct-tree", "return-path", "register-throw"]),
+            ("aire acondicionado", &["room-air", "duct-tree", "register-spots"]),
+            ("plaster", &["hold", "skim-coat"]),
+            ("yeso", &["hold", "boards", "skim-coat"]),
+            ("dust", &["hold", "floor-cover", "stripping"]),
+            ("polvo", &["hold", "floor-cover", "stripping"]),
+            ("tirol", &["hold", "stripping", "three-ways"]),
+            ("barrote", &["drilling", "raising", "behind-the-board"]),
+            ("resane", &["joint-compound", "skim-coat"]),
+            ("presupuesto", &["change-order"]),
+            ("chalupa", &["box-fill"]),
         ] {
             let found = ids(typed);
             for id in all {
                 assert!(found.contains(id), "{typed}: {id} is not in {found:?}");
             }
         }
+        // What is tested before it is touched comes before what is done to it.
+        for typed in ["plaster", "dust", "yeso", "polvo", "vermiculite"] {
+            assert_eq!(first(typed), "hold", "{typed}: {:?}", ids(typed));
+        }
+        assert_eq!(first("joint compound"), "joint-compound");
+        assert_eq!(first("wallboard"), "boards");
+        assert_eq!(first("L-shaped"), "room");
         // A whole word goes before the beginning of another.
         assert!(first("conducto").starts_with("duct-"), "{:?}", ids("conducto"));
         assert_eq!(first("conductor"), "box-fill");
