@@ -244,3 +244,32 @@ fn more(more: &Part, voice: Voice) -> Node {
     }
     Node::Tree(out)
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::catalog;
+    use crate::edition::Basis;
+    use crate::measure::Units;
+    use crate::words::{Language, Text, Voice};
+
+    /// A publication's own title stays as it is; the clause in it is named in the page's language.
+    #[test]
+    fn what_a_number_stands_on_is_named_in_spanish_too() {
+        const ENGLISH: [&str; 12] = [
+            "and", "at", "chapter", "for", "in", "notes", "on", "once", "table", "the", "ties",
+            "where",
+        ];
+        let voice = Voice { language: Language::Spanish, ..Voice::default() };
+        let mut seen = 0;
+        for entry in catalog::ALL {
+            let worked = entry.work(&entry.sample(), Units::Customary, Basis::default()).unwrap();
+            for source in worked.sheet.sources() {
+                let name = voice.say(&Text::from(&source.clause)).to_lowercase();
+                let mut words = name.split(|letter: char| !letter.is_alphabetic());
+                assert!(!words.any(|word| ENGLISH.contains(&word)), "{}: {name}", entry.id);
+                seen += 1;
+            }
+        }
+        assert!(seen > 100, "{seen}");
+    }
+}

@@ -15,7 +15,7 @@ words! {
 
 source!(
     /// Where the smoke alarm's distance is published.
-    ALARM, "nfpa-72-supply", "NFPA 72, household smoke alarms, supply registers", ALARM_SAYS, ALARM_SEEN, Read
+    ALARM, "nfpa-72-supply", "NFPA 72, household smoke alarms, supply registers" es "NFPA 72, alarmas de humo en viviendas, rejillas de suministro", ALARM_SAYS, ALARM_SEEN, Read
 );
 source!(
     /// What crews do.
@@ -23,7 +23,7 @@ source!(
 );
 source!(
     /// Which outlet heats well.
-    HEAT, "outlets-heating", "SMACNA, residential comfort system installation, outlets", HEAT_SAYS, HEAT_SEEN, Memory
+    HEAT, "outlets-heating", "SMACNA, residential comfort system installation, outlets" es "SMACNA, instalación de clima residencial, salidas de aire", HEAT_SAYS, HEAT_SEEN, Memory
 );
 
 /// Nothing is measured of it: it asks.

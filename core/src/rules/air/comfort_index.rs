@@ -24,7 +24,7 @@ source!(
 );
 source!(
     /// The index's table.
-    INDEX, "throw-index", "ASHRAE, air diffusion performance index, selection table", INDEX_SAYS, INDEX_SEEN, Memory
+    INDEX, "throw-index", "ASHRAE, air diffusion performance index, selection table" es "ASHRAE, índice de difusión de aire, tabla de selección", INDEX_SAYS, INDEX_SEEN, Memory
 );
 
 choice! {

@@ -34,7 +34,7 @@ words! {
 
 source!(
     /// Where elbows stand.
-    ELBOWS, "duct-elbows", "ASHRAE Duct Fitting Database, round elbows", ELBOW_SAYS, ELBOW_SEEN, Memory
+    ELBOWS, "duct-elbows", "ASHRAE Duct Fitting Database, round elbows" es "ASHRAE Duct Fitting Database, codos redondos", ELBOW_SAYS, ELBOW_SEEN, Memory
 );
 source!(
     /// Where boots stand.
@@ -42,11 +42,11 @@ source!(
 );
 source!(
     /// Where take-offs stand.
-    TAKEOFFS, "duct-takeoffs", "ACCA Manual D, Appendix 3", TAKEOFF_SAYS, TAKEOFF_SEEN, Memory
+    TAKEOFFS, "duct-takeoffs", "ACCA Manual D, Appendix 3" es "ACCA Manual D, apéndice 3", TAKEOFF_SAYS, TAKEOFF_SEEN, Memory
 );
 source!(
     /// Where openings that are partly shut stand.
-    BLOCKED, "duct-blocked", "Handbook of Hydraulic Resistance, 3rd ed., thin orifice in a pipe", BLOCKED_SAYS, BLOCKED_SEEN, Memory
+    BLOCKED, "duct-blocked", "Handbook of Hydraulic Resistance, 3rd ed., thin orifice in a pipe" es "Handbook of Hydraulic Resistance, 3a ed., orificio delgado en un tubo", BLOCKED_SAYS, BLOCKED_SEEN, Memory
 );
 
 choice! {

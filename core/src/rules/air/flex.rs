@@ -19,7 +19,7 @@ words! {
 
 source!(
     /// Where the loss of slack duct is published.
-    SLACK, "flex-slack", "ASHRAE Fundamentals 2021, ch. 21, flexible duct correction", SLACK_SAYS, SLACK_SEEN, Read
+    SLACK, "flex-slack", "ASHRAE Fundamentals 2021, ch. 21, flexible duct correction" es "ASHRAE Fundamentals 2021, cap. 21, corrección por ducto flexible", SLACK_SAYS, SLACK_SEEN, Read
 );
 
 source!(

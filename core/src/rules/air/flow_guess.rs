@@ -25,7 +25,7 @@ source!(
 );
 source!(
     /// Where a duct's air stands.
-    DUCTS, "air-by-duct", "ASHRAE Fundamentals 2021, ch. 21, friction and flexible duct", DUCT_SAYS, DUCT_SEEN, Derived
+    DUCTS, "air-by-duct", "ASHRAE Fundamentals 2021, ch. 21, friction and flexible duct" es "ASHRAE Fundamentals 2021, cap. 21, fricción y ducto flexible", DUCT_SAYS, DUCT_SEEN, Derived
 );
 
 /// Least and most of a guess, in thousandths of it.

@@ -13,7 +13,7 @@ words! {
 
 source!(
     /// Where the friction equation and roughnesses are published.
-    FRICTION, "duct-friction", "ASHRAE Fundamentals 2021, ch. 21, duct friction and Table 1", SAYS, SEEN, Read
+    FRICTION, "duct-friction", "ASHRAE Fundamentals 2021, ch. 21, duct friction and Table 1" es "ASHRAE Fundamentals 2021, cap. 21, fricción en ductos y Tabla 1", SAYS, SEEN, Read
 );
 
 /// Roughness in feet of galvanized sheet, as the trade's friction chart has it.

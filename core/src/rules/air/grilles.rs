@@ -20,7 +20,10 @@ source!(
 );
 static TRANSFERS: Source = Source {
     key: "transfer-grille-velocity",
-    clause: Phrase { en: "Home Energy, Jan/Feb 2006, transfer grilles", es: "" },
+    clause: Phrase {
+        en: "Home Energy, Jan/Feb 2006, transfer grilles",
+        es: "Home Energy, ene/feb de 2006, rejillas de paso",
+    },
     says: &TRANSFER_SAYS,
     seen: &TRANSFER_SEEN,
     confidence: Confidence::Read,

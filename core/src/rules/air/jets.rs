@@ -43,7 +43,7 @@ words! {
 source!(
     THROW,
     "jet-throw",
-    "ASHRAE Fundamentals 2021, ch. 20, throw and Table 1",
+    "ASHRAE Fundamentals 2021, ch. 20, throw and Table 1" es "ASHRAE Fundamentals 2021, cap. 20, alcance y Tabla 1",
     THROW_SAYS,
     THROW_SEEN,
     Read
@@ -51,7 +51,7 @@ source!(
 source!(
     SURFACE,
     "jet-surface",
-    "ASHRAE Fundamentals 2021, ch. 20, jets along surfaces",
+    "ASHRAE Fundamentals 2021, ch. 20, jets along surfaces" es "ASHRAE Fundamentals 2021, cap. 20, chorros junto a superficies",
     SURFACE_SAYS,
     SURFACE_SEEN,
     Read
@@ -61,7 +61,7 @@ source!(DROP, "jet-drop", "Archimedes number of a horizontal jet" es "Número de
 source!(
     LEAVES,
     "jet-leaves-ceiling",
-    "ASHRAE Fundamentals, ch. 20, separation",
+    "ASHRAE Fundamentals, ch. 20, separation" es "ASHRAE Fundamentals, cap. 20, separación",
     LEAVES_SAYS,
     LEAVES_SEEN,
     Memory
@@ -69,12 +69,12 @@ source!(
 source!(
     CARRIED,
     "jet-entrainment",
-    "ASHRAE Fundamentals 2021, ch. 20, entrainment",
+    "ASHRAE Fundamentals 2021, ch. 20, entrainment" es "ASHRAE Fundamentals 2021, cap. 20, arrastre de aire",
     CARRIED_SAYS,
     CARRIED_SEEN,
     Read
 );
-source!(UPWARD, "jet-upward", "ASHRAE Journal, April 1999, large spaces", UP_SAYS, UP_SEEN, Read);
+source!(UPWARD, "jet-upward", "ASHRAE Journal, April 1999, large spaces" es "ASHRAE Journal, abril de 1999, espacios grandes", UP_SAYS, UP_SEEN, Read);
 source!(
     HALF_WALL,
     "jet-half-wall",

@@ -15,7 +15,7 @@ words! {
 
 source!(
     /// How far from a flame.
-    FLAME, "imc-601.5-1", "IMC 601.5 item 1", FLAME_SAYS, FLAME_SEEN, Read
+    FLAME, "imc-601.5-1", "IMC 601.5 item 1" es "IMC 601.5 punto 1", FLAME_SAYS, FLAME_SEEN, Read
 );
 source!(
     /// From which rooms not.

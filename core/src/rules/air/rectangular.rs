@@ -9,7 +9,7 @@ words! {
 
 source!(
     /// Where the equivalent diameter is published.
-    EQUIVALENT, "duct-equivalent-diameter", "ASHRAE Fundamentals 2021, ch. 21, rectangular ducts", SAYS, SEEN, Read
+    EQUIVALENT, "duct-equivalent-diameter", "ASHRAE Fundamentals 2021, ch. 21, rectangular ducts" es "ASHRAE Fundamentals 2021, cap. 21, ductos rectangulares", SAYS, SEEN, Read
 );
 
 /// Equivalent diameter, in the unit of the sides.

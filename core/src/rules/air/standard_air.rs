@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Standard air.
-    STANDARD_AIR, "standard-air", "ASHRAE Fundamentals 2021, ch. 21, standard air", SAYS, SEEN, Memory
+    STANDARD_AIR, "standard-air", "ASHRAE Fundamentals 2021, ch. 21, standard air" es "ASHRAE Fundamentals 2021, cap. 21, aire estándar", SAYS, SEEN, Memory
 );
 
 /// The velocity at which the velocity pressure is 1 in of water.

@@ -16,7 +16,7 @@ words! {
 
 source!(
     /// Where the habit stands.
-    QUIET, "duct-velocity", "ACCA Manual D, velocities for residential duct", SAYS, SEEN, Memory
+    QUIET, "duct-velocity", "ACCA Manual D, velocities for residential duct" es "ACCA Manual D, velocidades en ducto residencial", SAYS, SEEN, Memory
 );
 
 /// The fastest in a supply branch.

@@ -21,7 +21,7 @@ words! {
 
 source!(
     /// Where ampacities are published.
-    AMPACITY, "nec-310.16", "NEC Table 310.16, once 310.15(B)(16)", SAYS, SEEN, Memory
+    AMPACITY, "nec-310.16", "NEC Table 310.16, once 310.15(B)(16)" es "NEC, Tabla 310.16, antes 310.15(B)(16)", SAYS, SEEN, Memory
 );
 
 source!(

@@ -13,7 +13,7 @@ words! {
 
 source!(
     /// Where it is published.
-    ARC_FAULT, "nec-210.12", "NEC 210.12(A), (D) in 2017 and 2020, (E) in 2023", SAYS, SEEN, Memory
+    ARC_FAULT, "nec-210.12", "NEC 210.12(A), (D) in 2017 and 2020, (E) in 2023" es "NEC 210.12(A), (D) en 2017 y 2020, (E) en 2023", SAYS, SEEN, Memory
 );
 
 /// Whether its outlets have it. 2026: not verified.

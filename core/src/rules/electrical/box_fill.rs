@@ -70,8 +70,10 @@ pub static GROUNDS_2020: Source =
 pub static BLOCKS: Source =
     source("nec-314.16(B)(6)", "NEC 314.16(B)(6)", &BLOCKS_SAYS, &BLOCKS_SEEN, Read);
 /// Wires from a canopy.
-pub static CANOPY: Source =
-    source("nec-314.16(B)(1)-x", "NEC 314.16(B)(1) Exception", &CANOPY_SAYS, &CANOPY_SEEN, Read);
+pub static CANOPY: Source = Source {
+    clause: Phrase { en: "NEC 314.16(B)(1) Exception", es: "NEC 314.16(B)(1), excepción" },
+    ..source("nec-314.16(B)(1)-x", "", &CANOPY_SAYS, &CANOPY_SEEN, Read)
+};
 /// Barriers.
 pub static BARRIERS: Source =
     source("nec-314.16(A)-barrier", "NEC 314.16(A)", &BARRIER_SAYS, &BARRIER_SEEN, Derived);

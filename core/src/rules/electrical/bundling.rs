@@ -40,17 +40,17 @@ source!(
 
 source!(
     /// Where cables in insulation are published.
-    TOUCHING, "nec-334.80-insulation", "NEC 334.80, in insulation", TOUCHING_SAYS, TOUCHING_SEEN, Memory
+    TOUCHING, "nec-334.80-insulation", "NEC 334.80, in insulation" es "NEC 334.80, en aislante", TOUCHING_SAYS, TOUCHING_SEEN, Memory
 );
 
 source!(
     /// Where the adjustment is published.
-    ADJUSTMENT, "nec-310.15(C)(1)", "NEC Table 310.15(C)(1), once 310.15(B)(3)(a)", ADJUST_SAYS, ADJUST_SEEN, Memory
+    ADJUSTMENT, "nec-310.15(C)(1)", "NEC Table 310.15(C)(1), once 310.15(B)(3)(a)" es "NEC, Tabla 310.15(C)(1), antes 310.15(B)(3)(a)", ADJUST_SAYS, ADJUST_SEEN, Memory
 );
 
 source!(
     /// Where the correction for heat is published.
-    WARMTH, "nec-310.15(B)(1)", "NEC Table 310.15(B)(1), once 310.15(B)(2)(a)", WARM_SAYS, WARM_SEEN, Read
+    WARMTH, "nec-310.15(B)(1)", "NEC Table 310.15(B)(1), once 310.15(B)(2)(a)" es "NEC, Tabla 310.15(B)(1), antes 310.15(B)(2)(a)", WARM_SAYS, WARM_SEEN, Read
 );
 
 /// The most cables in a sealed hole that are not adjusted. 2026: not verified.

@@ -27,7 +27,7 @@ words! {
 
 source!(
     /// Where the allowances are published.
-    ALLOWANCE, "nec-314.16(B)-table", "NEC Table 314.16(B)", SAYS, SEEN, Read
+    ALLOWANCE, "nec-314.16(B)-table", "NEC Table 314.16(B)" es "NEC, Tabla 314.16(B)", SAYS, SEEN, Read
 );
 
 choice! {

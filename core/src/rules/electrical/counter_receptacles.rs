@@ -20,7 +20,7 @@ source!(
 );
 source!(
     /// Behind sinks and ranges.
-    BEHIND, "nec-210.52-c-figure", "NEC 210.52(C)(1), its figure", BEHIND_SAYS, BEHIND_SEEN, Memory
+    BEHIND, "nec-210.52-c-figure", "NEC 210.52(C)(1), its figure" es "NEC 210.52(C)(1), su figura", BEHIND_SAYS, BEHIND_SEEN, Memory
 );
 source!(
     /// Islands and peninsulas.

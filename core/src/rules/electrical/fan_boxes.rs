@@ -18,7 +18,7 @@ source!(
 
 source!(
     /// Where boxes of lights that a fan could replace are published.
-    READY, "nec-314.27(c)-ready", "NEC 314.27(C), where a fan could hang", READY_SAYS, READY_SEEN, Read
+    READY, "nec-314.27(c)-ready", "NEC 314.27(C), where a fan could hang" es "NEC 314.27(C), donde podría colgar un ventilador", READY_SAYS, READY_SEEN, Read
 );
 
 /// Whether a light's ceiling box there is to carry a fan too, `spare` with a spare switched wire.

@@ -12,7 +12,7 @@ words! {
 
 source!(
     /// Where the rule is published.
-    APART, "nec-725.136", "NEC 725.136 and 800.133", SAYS, SEEN, Memory
+    APART, "nec-725.136", "NEC 725.136 and 800.133" es "NEC 725.136 y 800.133", SAYS, SEEN, Memory
 );
 
 source!(

@@ -38,12 +38,12 @@ words! {
 
 source!(
     /// Rows that were read.
-    READ, "nec-314.16(A)-table", "NEC Table 314.16(A)", SAYS, SEEN_READ, Read
+    READ, "nec-314.16(A)-table", "NEC Table 314.16(A)" es "NEC, Tabla 314.16(A)", SAYS, SEEN_READ, Read
 );
 
 source!(
     /// Rows from memory.
-    MEMORY, "nec-314.16(A)-table-memory", "NEC Table 314.16(A)", SAYS, SEEN_MEMORY, Memory
+    MEMORY, "nec-314.16(A)-table-memory", "NEC Table 314.16(A)" es "NEC, Tabla 314.16(A)", SAYS, SEEN_MEMORY, Memory
 );
 
 /// Boxes that take each other's rings and covers, or gang together.

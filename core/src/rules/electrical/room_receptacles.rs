@@ -26,7 +26,7 @@ source!(
 );
 source!(
     /// Foyers and laundries.
-    REST, "nec-210.52-f-i", "NEC 210.52(F) and (I)", REST_SAYS, REST_SEEN, Memory
+    REST, "nec-210.52-f-i", "NEC 210.52(F) and (I)" es "NEC 210.52(F) e (I)", REST_SAYS, REST_SEEN, Memory
 );
 source!(
     /// Tubs and showers.

@@ -29,7 +29,7 @@ source!(
 
 source!(
     /// What a branch may feed.
-    LOAD, "nec-210.23", "NEC 210.22 and 210.23", LOAD_SAYS, LOAD_SEEN, Memory
+    LOAD, "nec-210.23", "NEC 210.22 and 210.23" es "NEC 210.22 y 210.23", LOAD_SAYS, LOAD_SEEN, Memory
 );
 
 source!(

@@ -21,12 +21,12 @@ words! {
 
 source!(
     /// Where resistance is published.
-    RESISTANCE, "nec-9-8", "NEC chapter 9, Table 8", SAYS, SEEN, Memory
+    RESISTANCE, "nec-9-8", "NEC chapter 9, Table 8" es "NEC, capítulo 9, Tabla 8", SAYS, SEEN, Memory
 );
 
 source!(
     /// Where the advice is published.
-    ADVICE, "nec-210.19-note", "NEC 210.19 and 215.2, informational notes", ADVICE_SAYS, ADVICE_SEEN, Memory
+    ADVICE, "nec-210.19-note", "NEC 210.19 and 215.2, informational notes" es "NEC 210.19 y 215.2, notas informativas", ADVICE_SAYS, ADVICE_SEEN, Memory
 );
 
 /// The most that a branch is advised to lose. Never a limit.

@@ -43,7 +43,7 @@ source!(
 );
 source!(
     /// How far apart framing may stand.
-    SPACING, "irc-R702.3.5", "IRC Table R702.3.5", SPACING_SAYS, SPACING_SEEN, Read
+    SPACING, "irc-R702.3.5", "IRC Table R702.3.5" es "IRC, Tabla R702.3.5", SPACING_SAYS, SPACING_SEEN, Read
 );
 source!(
     /// The same where boards run along it.

@@ -17,11 +17,11 @@ words! {
 
 source!(
     /// How boards are laid.
-    JOINTS, "board-layout", "ASTM C840, joints", JOINTS_SAYS, JOINTS_SEEN, Read
+    JOINTS, "board-layout", "ASTM C840, joints" es "ASTM C840, juntas", JOINTS_SAYS, JOINTS_SEEN, Read
 );
 source!(
     /// Where openings are.
-    OPENINGS, "board-openings", "ASTM C840, joints at openings", OPENINGS_SAYS, OPENINGS_SEEN, Memory
+    OPENINGS, "board-openings", "ASTM C840, joints at openings" es "ASTM C840, juntas en vanos", OPENINGS_SAYS, OPENINGS_SEEN, Memory
 );
 source!(
     /// How they are fastened.

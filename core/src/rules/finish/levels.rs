@@ -22,7 +22,7 @@ words! {
 
 source!(
     /// Where the levels are published.
-    LEVELS, "finish-levels", "GA-214, ASTM C840, levels of finish", SAYS, SEEN, Read
+    LEVELS, "finish-levels", "GA-214, ASTM C840, levels of finish" es "GA-214, ASTM C840, niveles de acabado", SAYS, SEEN, Read
 );
 
 choice! {

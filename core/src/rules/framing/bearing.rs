@@ -19,12 +19,12 @@ words! {
 
 source!(
     /// What wood is published to stand.
-    ACROSS_GRAIN, "fc-perpendicular", "NDS Supplement, compression perpendicular to grain", SAYS, SEEN, Read
+    ACROSS_GRAIN, "fc-perpendicular", "NDS Supplement, compression perpendicular to grain" es "NDS Supplement, compresión perpendicular a la fibra", SAYS, SEEN, Read
 );
 
 source!(
     /// How much rests.
-    LEAST_BEARING, "irc-r502.6", "IRC R502.6, R802.6, bearing", LEAST_SAYS, LEAST_SEEN, Read
+    LEAST_BEARING, "irc-r502.6", "IRC R502.6, R802.6, bearing" es "IRC R502.6, R802.6, apoyo", LEAST_SAYS, LEAST_SEEN, Read
 );
 
 choice! {

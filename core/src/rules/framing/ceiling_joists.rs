@@ -35,22 +35,22 @@ words! {
 
 source!(
     /// A row that was read.
-    READ_ROW, "irc-2018-r802.5.1-read", "IRC 2018 Table R802.5.1, ceiling joists", SAYS, READ_SEEN,
+    READ_ROW, "irc-2018-r802.5.1-read", "IRC 2018 Table R802.5.1, ceiling joists" es "IRC 2018, Tabla R802.5.1, viguetas de techo", SAYS, READ_SEEN,
     Read
 );
 source!(
     /// A row that was worked out.
-    DERIVED_ROW, "irc-2018-r802.5.1-derived", "IRC 2018 Table R802.5.1, ceiling joists", SAYS,
+    DERIVED_ROW, "irc-2018-r802.5.1-derived", "IRC 2018 Table R802.5.1, ceiling joists" es "IRC 2018, Tabla R802.5.1, viguetas de techo", SAYS,
     DERIVED_SEEN, Derived
 );
 source!(
     /// Strength and stiffness.
-    VALUES, "nds-supplement-no-2", "NDS Supplement Tables 4A and 4B", VALUES_SAYS, VALUES_SEEN,
+    VALUES, "nds-supplement-no-2", "NDS Supplement Tables 4A and 4B" es "NDS Supplement, Tablas 4A y 4B", VALUES_SAYS, VALUES_SEEN,
     Memory
 );
 source!(
     /// What the table is for.
-    SCOPE, "irc-2018-r802.5.1-scope", "IRC 2018 Table R802.5.1, what it is for", SCOPE_SAYS,
+    SCOPE, "irc-2018-r802.5.1-scope", "IRC 2018 Table R802.5.1, what it is for" es "IRC 2018, Tabla R802.5.1, para qué sirve", SCOPE_SAYS,
     SCOPE_SEEN, Read
 );
 

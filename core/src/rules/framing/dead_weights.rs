@@ -29,7 +29,7 @@ source!(
 
 source!(
     /// What loose insulation weighs.
-    FILLS, "loose-fill-weights", "US DOE, densities of loose fill", FILL_SAYS, FILL_SEEN, Read
+    FILLS, "loose-fill-weights", "US DOE, densities of loose fill" es "US DOE, densidades de aislante suelto", FILL_SAYS, FILL_SEEN, Read
 );
 
 source!(

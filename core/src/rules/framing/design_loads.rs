@@ -20,7 +20,7 @@ words! {
 
 source!(
     /// What may come and go.
-    LIVE_LOADS, "irc-r301.5", "IRC Table R301.5, live loads", LIVE_SAYS, LIVE_SEEN, Memory
+    LIVE_LOADS, "irc-r301.5", "IRC Table R301.5, live loads" es "IRC, Tabla R301.5, cargas vivas", LIVE_SAYS, LIVE_SEEN, Memory
 );
 source!(
     /// What stays.
@@ -28,7 +28,7 @@ source!(
 );
 source!(
     /// How they are put together.
-    COMBINATIONS, "asce-7-2.4", "ASCE 7 section 2.4, allowable stress", ASD_SAYS, ASD_SEEN, Memory
+    COMBINATIONS, "asce-7-2.4", "ASCE 7 section 2.4, allowable stress" es "ASCE 7, sección 2.4, esfuerzos admisibles", ASD_SAYS, ASD_SEEN, Memory
 );
 source!(
     /// How wide a strip a support takes.

@@ -32,33 +32,33 @@ words! {
 
 source!(
     /// How high ties may stand.
-    LOWER_THIRD, "irc-r802.5.2-third", "IRC R802.5.2, ties in the lower third",
+    LOWER_THIRD, "irc-r802.5.2-third", "IRC R802.5.2, ties in the lower third" es "IRC R802.5.2, amarres en el tercio de abajo",
     THIRD_SAYS, THIRD_SEEN, Read
 );
 source!(
     /// From which slope on a ridge board will do.
-    LOW_SLOPE, "irc-r802-low-slope", "IRC R802, low-slope ridges",
+    LOW_SLOPE, "irc-r802-low-slope", "IRC R802, low-slope ridges" es "IRC R802, cumbreras de poca pendiente",
     SLOPE_SAYS, SLOPE_SEEN, Read
 );
 source!(
     /// How far apart ties stand.
-    TIE_SPACING, "irc-2024-tie-spacing", "IRC 2024 R802.5.2, rafter ties", SPACING_SAYS,
+    TIE_SPACING, "irc-2024-tie-spacing", "IRC 2024 R802.5.2, rafter ties" es "IRC 2024 R802.5.2, amarres de pares", SPACING_SAYS,
     SPACING_SEEN, Read
 );
 source!(
     /// How far rafters may span under raised ties.
-    RAFTER_SPAN, "irc-rafter-span-raised-ties", "IRC rafter span tables, ties raised", SPAN_SAYS,
+    RAFTER_SPAN, "irc-rafter-span-raised-ties", "IRC rafter span tables, ties raised" es "IRC, tablas de claros de pares, amarres altos", SPAN_SAYS,
     SPAN_SEEN, Read
 );
 source!(
     /// The row of the lowest ties.
-    RAFTER_SPAN_LOW, "irc-rafter-span-low-ties", "IRC rafter span tables, ties low", SPAN_LOW_SAYS,
+    RAFTER_SPAN_LOW, "irc-rafter-span-low-ties", "IRC rafter span tables, ties low" es "IRC, tablas de claros de pares, amarres bajos", SPAN_LOW_SAYS,
     SPAN_LOW_SEEN, Memory
 );
 source!(
     /// How many more nails a heel joint takes.
     HEEL_JOINT, "irc-heel-joint-raised-ties",
-    "IRC 2018 heel-joint table, footnote; 2021, 2024 R802.5.2(2)", HEEL_SAYS, HEEL_SEEN, Memory
+    "IRC 2018 heel-joint table, footnote; 2021, 2024 R802.5.2(2)" es "IRC 2018, tabla de la unión de talón, nota al pie; 2021, 2024 R802.5.2(2)", HEEL_SAYS, HEEL_SEEN, Memory
 );
 source!(
     /// What pushes the walls apart.
@@ -75,12 +75,12 @@ source!(
 );
 source!(
     /// What gable the rules are for.
-    SCOPE, "irc-r802-scope", "IRC R802, gables as the tables have them",
+    SCOPE, "irc-r802-scope", "IRC R802, gables as the tables have them" es "IRC R802, dos aguas como los de las tablas",
     SCOPE_SAYS, SCOPE_SEEN, Derived
 );
 source!(
     /// Air over insulation.
-    AIR_SPACE, "irc-r806.3", "IRC R806.3, air under the roof", AIR_SAYS, AIR_SEEN, Memory
+    AIR_SPACE, "irc-r806.3", "IRC R806.3, air under the roof" es "IRC R806.3, aire bajo el tejado", AIR_SAYS, AIR_SEEN, Memory
 );
 
 /// The air of [`AIR_SPACE`].

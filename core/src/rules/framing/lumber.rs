@@ -17,7 +17,7 @@ words! {
 
 source!(
     /// Where dressed sizes are published.
-    DRESSED, "ps-20", "PS 20, American Softwood Lumber Standard, dry dressed sizes", SAYS, SEEN, Read
+    DRESSED, "ps-20", "PS 20, American Softwood Lumber Standard, dry dressed sizes" es "PS 20, American Softwood Lumber Standard, medidas en seco y cepillado", SAYS, SEEN, Read
 );
 
 /// The dressed thickness of what is called 2, and of one plate.

@@ -10,7 +10,7 @@ words! {
 
 source!(
     /// Where it is published.
-    ONE_PIECE, "irc-r602.3", "IRC R602.3, studs in one piece", ONE_PIECE_SAYS, ONE_PIECE_SEEN, Read
+    ONE_PIECE, "irc-r602.3", "IRC R602.3, studs in one piece" es "IRC R602.3, montantes de una pieza", ONE_PIECE_SAYS, ONE_PIECE_SEEN, Read
 );
 
 /// Joints between the floor and what holds the wall above.

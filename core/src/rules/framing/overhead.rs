@@ -17,7 +17,7 @@ words! {
 
 source!(
     /// Where trusses are kept whole.
-    TRUSS_CHORDS, "irc-r802.10.4", "IRC R802.10.4, trusses", TRUSS_CHORDS_SAYS, TRUSS_CHORDS_SEEN, Read
+    TRUSS_CHORDS, "irc-r802.10.4", "IRC R802.10.4, trusses" es "IRC R802.10.4, armaduras (trusses)", TRUSS_CHORDS_SAYS, TRUSS_CHORDS_SEEN, Read
 );
 
 choice! {

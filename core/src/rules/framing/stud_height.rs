@@ -13,12 +13,12 @@ words! {
 
 source!(
     /// Where the height of a bearing stud is published.
-    BEARING_STUDS, "irc-r602.3(5)", "IRC Table R602.3(5), bearing studs", BEARING_STUDS_SAYS, BEARING_STUDS_SEEN, Read
+    BEARING_STUDS, "irc-r602.3(5)", "IRC Table R602.3(5), bearing studs" es "IRC, Tabla R602.3(5), montantes de carga", BEARING_STUDS_SAYS, BEARING_STUDS_SEEN, Read
 );
 
 source!(
     /// Where that of a partition is published.
-    PARTITION_STUDS, "irc-r602.3(5)-nonbearing", "IRC Table R602.3(5), nonbearing studs", PARTITION_STUDS_SAYS, PARTITION_STUDS_SEEN, Memory
+    PARTITION_STUDS, "irc-r602.3(5)-nonbearing", "IRC Table R602.3(5), nonbearing studs" es "IRC, Tabla R602.3(5), montantes sin carga", PARTITION_STUDS_SAYS, PARTITION_STUDS_SEEN, Memory
 );
 
 /// A bearing or outside wall.

@@ -34,7 +34,7 @@ words! {
 
 source!(
     /// What counts as asbestos-containing.
-    CONTENT, "cfr-40-61-m", "40 CFR 61 subpart M", CONTENT_SAYS, CONTENT_SEEN, Read
+    CONTENT, "cfr-40-61-m", "40 CFR 61 subpart M" es "40 CFR 61, subparte M", CONTENT_SAYS, CONTENT_SEEN, Read
 );
 source!(
     /// What holds below that.
@@ -70,7 +70,7 @@ source!(
 );
 source!(
     /// Who need not tell it.
-    EXEMPT, "cfr-40-61.141-facility", "40 CFR 61.141, facility", EXEMPT_SAYS, EXEMPT_SEEN, Read
+    EXEMPT, "cfr-40-61.141-facility", "40 CFR 61.141, facility" es "40 CFR 61.141, qué es una instalación (facility)", EXEMPT_SAYS, EXEMPT_SEEN, Read
 );
 source!(
     /// What agencies advise.

@@ -35,7 +35,7 @@ source!(
 );
 source!(
     /// Who does it.
-    FIRM, "cfr-40-745-e", "40 CFR 745 subpart E", FIRM_SAYS, FIRM_SEEN, Memory
+    FIRM, "cfr-40-745-e", "40 CFR 745 subpart E" es "40 CFR 745, subparte E", FIRM_SAYS, FIRM_SEEN, Memory
 );
 source!(
     /// Owners.

@@ -20,7 +20,7 @@ source!(
 );
 source!(
     /// What the table of tasks leaves out.
-    TASKS, "cfr-29-1926.1153-table-1", "29 CFR 1926.1153, table 1", TASKS_SAYS, TASKS_SEEN, Memory
+    TASKS, "cfr-29-1926.1153-table-1", "29 CFR 1926.1153, table 1" es "29 CFR 1926.1153, tabla 1", TASKS_SAYS, TASKS_SEEN, Memory
 );
 source!(
     /// What sanding was measured at.

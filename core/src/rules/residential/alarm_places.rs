@@ -27,7 +27,7 @@ words! {
 
 source!(
     /// Where they are needed.
-    NEEDED, "nfpa-72-where", "NFPA 72, required locations; IRC R314.3", NEEDED_SAYS, NEEDED_SEEN, Read
+    NEEDED, "nfpa-72-where", "NFPA 72, required locations; IRC R314.3" es "NFPA 72, lugares obligatorios; IRC R314.3", NEEDED_SAYS, NEEDED_SEEN, Read
 );
 source!(
     /// Baths and fans.
@@ -35,11 +35,11 @@ source!(
 );
 source!(
     /// Cooking, to 20 ft.
-    NEAR, "nfpa-72-cooking", "NFPA 72, cooking appliances, 20 ft", NEAR_SAYS, NEAR_SEEN, Read
+    NEAR, "nfpa-72-cooking", "NFPA 72, cooking appliances, 20 ft" es "NFPA 72, aparatos de cocina, 20 ft", NEAR_SAYS, NEAR_SEEN, Read
 );
 source!(
     /// Cooking, to 10 ft.
-    NONE, "nfpa-72-cooking-10", "NFPA 72, cooking appliances, 10 ft", NONE_SAYS, NONE_SEEN, Memory
+    NONE, "nfpa-72-cooking-10", "NFPA 72, cooking appliances, 10 ft" es "NFPA 72, aparatos de cocina, 10 ft", NONE_SAYS, NONE_SEEN, Memory
 );
 source!(
     /// Cooking, by the residential code.
@@ -47,7 +47,7 @@ source!(
 );
 source!(
     /// On a wall.
-    WALL, "nfpa-72-wall", "NFPA 72, on a wall", WALL_SAYS, WALL_SEEN, Memory
+    WALL, "nfpa-72-wall", "NFPA 72, on a wall" es "NFPA 72, en una pared", WALL_SAYS, WALL_SEEN, Memory
 );
 
 choice! {

@@ -9,5 +9,5 @@ words! {
 
 source!(
     /// Where it is published.
-    ATTIC, "irc-n1102.4-attic", "IRC R806.3 and N1102.4.1.1", SAYS, SEEN, Memory
+    ATTIC, "irc-n1102.4-attic", "IRC R806.3 and N1102.4.1.1" es "IRC R806.3 y N1102.4.1.1", SAYS, SEEN, Memory
 );

@@ -15,7 +15,7 @@ words! {
 
 source!(
     /// Where both heights are published.
-    CEILING_HEIGHT, "irc-r305.1", "IRC 2018, 2021 R305.1, ceiling height", SAYS, SEEN, Read
+    CEILING_HEIGHT, "irc-r305.1", "IRC 2018, 2021 R305.1, ceiling height" es "IRC 2018, 2021 R305.1, altura del techo", SAYS, SEEN, Read
 );
 
 /// The least for rooms that people live in, and halls.
@@ -26,12 +26,12 @@ pub const ANY_ROOM: Limit<Length> = Limit { value: Length::inches(80, 1), source
 
 source!(
     /// Where sloped ceilings are published.
-    SLOPED, "irc-r305.1-sloped", "IRC 2018, 2021 R305.1 and R304, sloped ceilings", SLOPED_SAYS, SLOPED_SEEN, Read
+    SLOPED, "irc-r305.1-sloped", "IRC 2018, 2021 R305.1 and R304, sloped ceilings" es "IRC 2018, 2021 R305.1 y R304, techos inclinados", SLOPED_SAYS, SLOPED_SEEN, Read
 );
 
 source!(
     /// Where beams are published.
-    BEAMS, "irc-r305.1-beams", "IRC 2018, 2021 R305.1, beams", BEAM_SAYS, BEAM_SEEN, Memory
+    BEAMS, "irc-r305.1-beams", "IRC 2018, 2021 R305.1, beams" es "IRC 2018, 2021 R305.1, vigas", BEAM_SAYS, BEAM_SEEN, Memory
 );
 
 /// Floor under less than this doesn't count. Source: [`SLOPED`].

@@ -11,7 +11,7 @@ words! {
 
 source!(
     /// Where it is published.
-    CEILING_LINE, "irc-r302.11-ceiling-line", "IRC R302.11, fireblocking", CEILING_LINE_SAYS, CEILING_LINE_SEEN, Read
+    CEILING_LINE, "irc-r302.11-ceiling-line", "IRC R302.11, fireblocking" es "IRC R302.11, cortafuegos", CEILING_LINE_SAYS, CEILING_LINE_SEEN, Read
 );
 
 /// A bay, from block to block.

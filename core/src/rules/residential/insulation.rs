@@ -21,12 +21,12 @@ words! {
 
 source!(
     /// Where the values of 2018 and 2021 are published.
-    INSULATION, "irc-n1102.1", "IRC 2018, 2021 N1102.1, insulation by climate zone", SAYS, SEEN, Read
+    INSULATION, "irc-n1102.1", "IRC 2018, 2021 N1102.1, insulation by climate zone" es "IRC 2018, 2021 N1102.1, aislante por zona climática", SAYS, SEEN, Read
 );
 
 source!(
     /// The same of 2024.
-    INSULATION_2024, "irc-n1102.1-2024", "IRC 2024 N1102.1, insulation by climate zone", SAYS, NEW_SEEN, Memory
+    INSULATION_2024, "irc-n1102.1-2024", "IRC 2024 N1102.1, insulation by climate zone" es "IRC 2024 N1102.1, aislante por zona climática", SAYS, NEW_SEEN, Memory
 );
 
 choice! {

@@ -10,7 +10,7 @@ words! {
 
 source!(
     /// Where it is published.
-    SMOKE_ALARMS, "irc-r314", "IRC R314, smoke alarms; NFPA 72", SMOKE_ALARMS_SAYS, SMOKE_ALARMS_SEEN, Memory
+    SMOKE_ALARMS, "irc-r314", "IRC R314, smoke alarms; NFPA 72" es "IRC R314, alarmas de humo; NFPA 72", SMOKE_ALARMS_SAYS, SMOKE_ALARMS_SEEN, Memory
 );
 
 words! {
@@ -26,7 +26,7 @@ source!(
 );
 source!(
     /// Carbon monoxide.
-    CO_ALARMS, "irc-r315", "IRC R315, carbon monoxide alarms", CO_SAYS, CO_SEEN, Memory
+    CO_ALARMS, "irc-r315", "IRC R315, carbon monoxide alarms" es "IRC R315, alarmas de monóxido de carbono", CO_SAYS, CO_SEEN, Memory
 );
 
 /// How many may be out. Source: [`ALARMS_OUT`].
