@@ -325,7 +325,6 @@ mod tests {
             ("elevar", &["raising"]),
             ("conducto", &["duct-branch", "duct-tree", "return-path"]),
             ("wallboard", &["boards", "board-weight", "joint-compound"]),
-            ("spackle", &["joint-compound", "skim-coat"]),
             ("joint compound", &["joint-compound", "skim-coat", "drying"]),
             ("2x4", &["drilling", "raising", "joist-spans", "behind-the-board"]),
             ("2x6", &["drilling", "raising", "joist-spans", "under-a-gable"]),

@@ -122,7 +122,11 @@ fn mark(job: &Job, told: &Told, voice: Voice, stamp: &Stamp) -> Option<Mark> {
     for row in entry.rows.iter().filter(|row| !row.room.is_empty()) {
         let is_it =
             |entry: &Entry| if row.of.is_empty() { entry.is_room } else { entry.id == row.of };
-        take(row.key, last(job, &spot, &is_it), row.room);
+        let source = last(job, &spot, &is_it);
+        // As it is to be, where it is to be another one.
+        for key in [row.rather, row.room] {
+            take(row.key, source, key);
+        }
     }
     let needs = entry.disturbs(&input, Units::Customary).is_some();
     let behind = last(job, &spot, &|entry| entry.is_hold).filter(|_| needs);

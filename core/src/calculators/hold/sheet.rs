@@ -223,51 +223,38 @@ fn parts(input: &Input, answer: &Answer) -> Vec<Part> {
     parts
 }
 
-/// What was written down of reports, tests and answers, for who has to look them up; nothing that was
-/// not.
+/// What was written down of reports, tests and answers, a line each, for who has to look them up; nothing
+/// that was not.
 fn evidence(input: &Input) -> Vec<PartRow> {
     let Input { report, paint, office, .. } = input;
-    let (is_reported, is_tested, is_asked) = (
-        report.result != Asbestos::NoneYet,
-        paint.result != Lead::NoneYet,
-        office.asks != Local::NotAsked,
-    );
-    let line = |name, says: &str| {
-        let says = says.trim();
-        (name, (!says.is_empty()).then(|| say!(w::EVIDENCE_ROW, says)))
+    let day = |day: Option<Day>| day.map(|day| day.exact()).unwrap_or_default();
+    let told = [
+        (
+            (report.result != Asbestos::NoneYet).then(|| (&w::REPORT, report.result.label())),
+            vec![
+                report.lab.clone(),
+                report.number.clone(),
+                report.accreditation.clone(),
+                day(report.dated),
+                report.sampled.clone(),
+            ],
+        ),
+        (
+            (paint.result != Lead::NoneYet).then(|| (&w::LEAD, paint.result.label())),
+            vec![paint.tester.clone(), day(paint.tested)],
+        ),
+        (
+            (office.asks != Local::NotAsked).then(|| (&w::OFFICE, office.asks.label())),
+            vec![office.says.clone()],
+        ),
+    ];
+    let row = |(told, lines): (Option<(&'static Phrase, &'static Phrase)>, Vec<String>)| {
+        let (name, label) = told?;
+        let written = lines.iter().map(|line| line.trim()).filter(|line| !line.is_empty());
+        let value = written.fold(Text::from(label), |said, line| say!(w::EVIDENCE_ROW, said, line));
+        Some(PartRow { name: name.into(), value, puts: Vec::new() })
     };
-    let day =
-        |name, day: Option<Day>| (name, day.map(|day| say!(w::EVIDENCE_ROW, Amount::Day(day))));
-    let picked = |name, label: &'static Phrase| (name, Some(label.into()));
-    let mut rows = Vec::new();
-    let mut add = |is_told: bool, told: &[(&'static Phrase, Option<Text>)]| {
-        for (name, says) in told.iter().filter(|_| is_told) {
-            if let Some(value) = says.clone() {
-                rows.push(PartRow { name: (*name).into(), value, puts: Vec::new() });
-            }
-        }
-    };
-    add(
-        is_reported,
-        &[
-            picked(&w::REPORT, report.result.label()),
-            line(&w::LAB, &report.lab),
-            line(&w::NUMBER, &report.number),
-            line(&w::ACCREDITATION, &report.accreditation),
-            day(&w::DATED, report.dated),
-            line(&w::SAMPLED, &report.sampled),
-        ],
-    );
-    add(
-        is_tested,
-        &[
-            picked(&w::LEAD, paint.result.label()),
-            line(&w::TESTER, &paint.tester),
-            day(&w::TESTED, paint.tested),
-        ],
-    );
-    add(is_asked, &[picked(&w::OFFICE, office.asks.label()), line(&w::LOCAL_SAYS, &office.says)]);
-    rows
+    told.into_iter().filter_map(row).collect()
 }
 
 /// What a source says, said once: as the caution that it is.

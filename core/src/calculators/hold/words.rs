@@ -139,7 +139,7 @@ words! {
     REASON_BEHIND = "{0}", es "{0}";
     EVIDENCE = "What is on record", es "Lo que consta";
     EVIDENCE_NOTE = "As the crew wrote it down; nothing of it is checked here. Ask for the papers.", es "Como lo anotó la cuadrilla; aquí no se verifica nada. Pida los papeles.";
-    EVIDENCE_ROW = "{0}", es "{0}";
+    EVIDENCE_ROW = "{0}; {1}", es "{0}; {1}";
     BID = "For the bid, meanwhile", es "Para la cotización, mientras tanto";
     BID_NOTE = "If it holds more than {0} %, or is taken to.", es "Si tiene más de {0} %, o se toma como que lo tiene.";
     ROW_PRESUMED = "Taken to hold asbestos until samples show otherwise", es "Se toma como que tiene asbesto hasta que las muestras demuestren otra cosa";

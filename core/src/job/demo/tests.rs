@@ -2,6 +2,7 @@ use super::super::buying::buying;
 use super::super::mark::Kept;
 use super::super::survey::{Survey, opened};
 use super::super::turnover::{Since, turnover};
+use super::super::unlike_room::Rooms;
 use super::*;
 use crate::sheet::Verdict;
 use crate::words::Language;
@@ -120,4 +121,15 @@ fn what_to_buy_adds_up_by_hand() {
     assert_eq!(needs("staple"), "54");
     assert_eq!(needs("drywall-screw"), "180");
     assert_eq!(all.missing, [""; 0]);
+}
+
+/// What it takes of its room is what that is to be: nothing in it says otherwise.
+#[test]
+fn nothing_in_it_is_unlike_its_room() {
+    let job = demo(Voice::default());
+    let survey = Survey::of(&job);
+    let rooms = Rooms::of(&job, &survey);
+    let unlike = job.marks.iter().flat_map(|mark| rooms.unlike(&job, mark));
+    let told: Vec<String> = unlike.map(|it| Voice::default().say(&it.says())).collect();
+    assert_eq!(told, [""; 0]);
 }

@@ -266,7 +266,7 @@ pub(super) static TOLD: &[Told] = &[
         ..told(18, &w::DEMO_DEN, &w::DEMO_SKIM, "skim-coat?ground=flat&coats=2&old=new")
     },
     Told {
-        takes: &[("gallons", "skim-coat", "coat"), ("room", "room", "volume")],
+        takes: &[("gallons", "skim-coat", "coat"), ("room", "room", "volume-to-be")],
         ..told(
             18,
             &w::DEMO_DEN,
