@@ -138,3 +138,61 @@ async fn a_number_that_would_depend_on_itself_is_not_offered() {
     })
     .await;
 }
+
+/// A plan's ceiling is typed by hand, and the owner decides late that the room's is to be higher: what
+/// stays behind is told on the job, at its field, where cable is bought and where it is handed over.
+#[tokio::test]
+async fn a_ceiling_typed_by_hand_is_told_when_the_rooms_goes_up() {
+    journey(Server::start("/"), Device::Phone, async |Journey { page, .. }| {
+        page.goto("#/room").await;
+        page.enter(field("height"), "7' 8").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den").await;
+        page.tap(saying("Done")).await;
+        page.goto("#/rough-in").await;
+        page.enter(field("high"), "8' 6").await;
+        page.tap(saying("Save to job")).await;
+        page.enter("#mark-title", "Den plan").await;
+        page.enter("#mark-spot", "Den").await;
+        page.tap(saying("Done")).await;
+        page.sees(saying("Ceiling height now in Den: 7 ft 8 in, not taken from there")).await;
+
+        page.goto("#/jobs").await;
+        page.tap("main .doors a").await;
+        page.until("document.querySelector('.ready')?.textContent.includes('1 unlike its room')").await;
+        let of = |title: &str| {
+            format!("[...document.querySelectorAll('.mark-line')].find((it) => it.querySelector('.mark-title').textContent === '{title}').hash")
+        };
+        let job: String = page.evaluate("location.hash").await;
+        let plan: String = page.evaluate(&of("Den plan")).await;
+        let den: String = page.evaluate(&of("Den")).await;
+        page.goto(&den).await;
+        page.enter(field("height_to_be"), "9' 2").await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        let says = "Finished ceiling: 8 ft 6 in here. Ceiling height to be in Den: 9 ft 2 in, not taken from there";
+        for place in ["/electrician", "/buy", "/ready"] {
+            page.goto(&[&job, place].concat()).await;
+            page.until(&format!("document.querySelector('main').textContent.includes('{says}')")).await;
+        }
+        assert_eq!(page.axe().await, [""; 0]);
+        page.screenshot("unlike-its-room").await;
+
+        page.goto(&plan).await;
+        let here = "Ceiling height to be in Den: 9 ft 2 in, not taken from there";
+        page.sees(saying(here)).await;
+        page.screenshot("unlike-its-room-at-its-field").await;
+        // One tap takes the ceiling that is to be, and not the one that comes down.
+        page.tap("[aria-label='Take from the job: Finished ceiling']").await;
+        page.sees(".offer .value").await;
+        page.until("document.querySelector('.offer .value').textContent === '9 ft 2 in'").await;
+        page.tap(saying("Den: Ceiling height to be")).await;
+        page.misses(saying(here)).await;
+        page.tap(saying("Save over")).await;
+        page.tap(saying("Done")).await;
+        page.goto(&[&job, "/ready"].concat()).await;
+        page.sees(saying("Den plan")).await;
+        page.until(&format!("!document.querySelector('main').textContent.includes('{says}')")).await;
+    })
+    .await;
+}
