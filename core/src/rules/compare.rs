@@ -108,7 +108,7 @@ fn check(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::Volume;
+    use crate::measure::{Length, Units, Volume};
     use crate::rules::electrical::box_fill::FILL;
 
     #[test]
@@ -149,6 +149,34 @@ mod tests {
             (limit.value.plus(one), Verdict::Within),
         ] {
             assert_eq!(at_least("k", (&NOT_VERIFIED).into(), value, limit).verdict, verdict);
+        }
+    }
+
+    proptest::proptest! {
+        /// What is within never reads as if it were past its limit, nor is a limit shown past itself: who
+        /// drills what is shown stays within.
+        #[test]
+        fn a_length_within_reads_so(
+            value in 1_i64..100_000_000, limit in 1_i64..100_000_000, least: bool,
+        ) {
+            let (value, limit) = (Length::from_nanometres(value), Length::from_nanometres(limit));
+            let limited = Limit { value: limit, source: &FILL };
+            let check = match least {
+                true => at_least("k", (&NOT_VERIFIED).into(), value, limited),
+                false => at_most("k", (&NOT_VERIFIED).into(), value, limited),
+            };
+            let tape = |length: Length, rounding| {
+                let shown = length.show(Units::Customary, rounding).text();
+                Length::read(shown.trim_start_matches("≈ "), Units::Customary).unwrap()
+            };
+            let shown = tape(limit, check.limit_rounding());
+            let is_on_tape = limit.nanometres() % Length::inches(1, 16).nanometres() == 0;
+            let is_past = |one: Length, other: Length| if least { one < other } else { one > other };
+            proptest::prop_assert!(!is_past(shown, limit) || is_on_tape);
+            let reads = tape(value, check.value_rounding());
+            if check.verdict == Verdict::Within {
+                proptest::prop_assert!(!is_past(reads, shown));
+            }
         }
     }
 }
