@@ -427,6 +427,7 @@ fn field(
     let input = text_field(id, LONGEST_JOT, "input")
         .attr("inputmode", "decimal")
         .flag_live("aria-invalid", move || fault.with(Option::is_some))
+        .attr("aria-describedby", &[id, "-fault"].concat())
         .value_live(move || text.get())
         .on("input", move |event| {
             text.set(event_target_value(&event));
@@ -434,6 +435,7 @@ fn field(
         });
     let says = move || fault.with(|it| it.as_ref().map(speech::say)).unwrap_or_default();
     let fault = el("p").class("fault").attr("aria-live", "polite").text_live(says);
+    let fault = fault.id(&[id, "-fault"].concat());
     // What nobody has said is nothing to read on paper.
     below(id, label, input)
         .class_when("screen-only", move || text.with(|text| text.trim().is_empty()))

@@ -244,7 +244,13 @@ fn save(
                 }
                 return Ok(Done::Twin(source_name(&twin, None)));
             }
-            let mark = Mark { title: title(question, &draft, false), ..fresh };
+            // Beside the number that is open it is of the same room, until a person says another.
+            let open = question.mark.get_untracked().filter(|place| place.job == goes_to);
+            let beside = open.and_then(|place| {
+                untrack(|| desk.job(&goes_to))?.mark(&place.mark).map(|mark| mark.spot.clone())
+            });
+            let spot = beside.unwrap_or_default();
+            let mark = Mark { title: title(question, &draft, false), spot, ..fresh };
             let mark = linked(&goes_to, mark);
             let mut edits = vec![Edit::Keep(mark.clone())];
             edits.extend(note(&goes_to, &mark.id));

@@ -193,6 +193,7 @@ impl Question {
         let text = as_typed(amount, self.units.get_untracked());
         self.end_undo(path);
         self.cut.set(None);
+        self.left.set(None);
         self.draft.update(|draft| draft.put(path, Node::Text(text)));
         self.is_own(path);
         self.links.update(|links| {

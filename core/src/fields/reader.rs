@@ -361,9 +361,9 @@ measured!(Area);
 measured!(Volume);
 measured!(Measure);
 
-/// Digits with nothing behind them.
+/// Digits with nothing behind them, with a fraction or none.
 fn is_bare(given: &str) -> bool {
-    given.trim().bytes().all(|sign| sign.is_ascii_digit() || sign == b'.')
+    given.trim().bytes().all(|sign| sign.is_ascii_digit() || b". /-".contains(&sign))
 }
 
 /// A letter or the sign of a percent.

@@ -246,6 +246,11 @@ fn a_bare_number_that_is_well_in_feet_is_asked_about() {
         said("14"),
         "“14” is 14 in here, and at least 3 ft is needed. For feet write 14 ft."
     );
+    assert_eq!(
+        said("13 1/2"),
+        "“13 1/2” is 13-1/2 in here, and at least 3 ft is needed. For feet write 13 1/2 ft."
+    );
+    assert_eq!(said("2 6"), "At least 3 ft.", "two numbers are feet and inches already");
     assert_eq!(said("14 in"), "At least 3 ft.", "it was said to be inches");
     assert_eq!(said("2"), "At least 3 ft.", "nor would it do in feet");
     assert_eq!(Voice::default().say(&says("14", Units::Metric)), "At least 3 ft.");

@@ -141,8 +141,9 @@ pub struct Check {
     pub source: &'static Source,
 }
 
-/// 1/16 in, in nanometres: the finest that a length is shown to.
+/// The finest that a length is shown to, in nanometres: 1/16 in, or 0.1 mm.
 const SIXTEENTH: i64 = Length::inches(1, 16).nanometres();
+const TENTH: u64 = 100_000;
 
 impl Check {
     /// Whether there is a scale to be near to its limit on: not under a ban, whose limit is nothing,
@@ -172,7 +173,8 @@ impl Check {
 
     /// How the limit is rounded when it is shown: like all else, but for a length that no tape has, or
     /// that is over it, to its own side. 60 % of 3-1/2 in is 2.1: on a tape that is 2-1/16, not the nearer
-    /// 2-1/8, which is over.
+    /// 2-1/8, which is over. A value so near to it that it would read as past that is shown beside the
+    /// nearer.
     pub const fn limit_rounding(&self) -> Rounding {
         match (self.limit, self.sense) {
             (Amount::Length(_), Sense::AtMost) if self.has_own_side() => Rounding::Down,
@@ -181,21 +183,23 @@ impl Check {
         }
     }
 
-    /// How the value is rounded when it is shown: as its limit is, so that a value on its limit
-    /// reads like it and one within never reads as if it were past it.
+    /// How the value is rounded when it is shown: as it is anywhere else.
     pub const fn value_rounding(&self) -> Rounding {
-        match self.verdict {
-            Verdict::Over => Rounding::Nearest,
-            _ => self.limit_rounding(),
-        }
+        Rounding::Nearest
     }
 
     const fn has_own_side(&self) -> bool {
-        let is_on_tape = match self.limit {
-            Amount::Length(limit) => limit.nanometres() % SIXTEENTH == 0,
-            _ => true,
+        let (Amount::Length(value), Amount::Length(limit)) = (self.value, self.limit) else {
+            return false;
         };
-        !is_on_tape || matches!(self.verdict, Verdict::Over)
+        let (value, limit) = (value.nanometres(), limit.nanometres());
+        let nearest = (value + SIXTEENTH / 2).div_euclid(SIXTEENTH);
+        let reads_within = match self.sense {
+            Sense::AtMost => nearest <= limit.div_euclid(SIXTEENTH),
+            Sense::AtLeast => nearest >= -(-limit).div_euclid(SIXTEENTH),
+        };
+        let is_near = (limit - value).unsigned_abs() < TENTH;
+        matches!(self.verdict, Verdict::Over) || limit % SIXTEENTH != 0 && reads_within && !is_near
     }
 
     /// Its value and its limit: `28.0 in³, at most 28.0 in³`. Of what asks because it is there at all,
