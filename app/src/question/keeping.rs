@@ -16,16 +16,18 @@ pub(super) fn follow(desk: Desk, question: Question, address: bool) {
     // Whoever has gone elsewhere in the meantime is not called back: the browser tells of a new
     // address later than it has it.
     let here = StoredValue::new(route::here());
+    let said = StoredValue::new(route::question(&question.link()));
     let soon = later(move |because| {
         if question.draft.is_disposed() {
             return;
         }
         if because == Because::Paused && here.get_value() == route::here() {
             question.keep_draft();
-            route::replace(&route::question(&question.link()));
+            said.set_value(route::question(&question.link()));
+            route::replace(&said.get_value());
             here.set_value(route::here());
         } else {
-            question.keep_draft_behind(&here.get_value());
+            question.keep_draft_behind(&said.get_value());
         }
         desk.look();
     });

@@ -10,6 +10,11 @@ use ledgerboard_core::fields::{plain, without_evidence};
 use ledgerboard_core::job::{Job, Mark};
 use ledgerboard_core::measure::Units;
 use ledgerboard_core::wire::Node;
+use leptos::prelude::set_timeout;
+use std::time::Duration;
+
+/// So long after a reload its address is that of what it brought back.
+const SETTLED: Duration = Duration::from_secs(2);
 
 /// A question about to be opened.
 pub(crate) struct Opening {
@@ -128,8 +133,13 @@ impl Opening {
     /// no link carries, it is that draft with all that belongs to it: a reload loses nothing. So it is
     /// where the page was left before the address said what was typed last.
     pub(crate) fn of_link(entry: &'static Entry, link: Link, draft: Option<Draft>) -> Self {
+        let address = route::question(&link);
         let Link { input, basis, units, left_out, .. } = link;
-        let same = store::draft_behind(entry.id, &route::here());
+        let same = store::draft_behind(entry.id, &address);
+        if same.is_some() {
+            // The page may be built twice as it starts.
+            set_timeout(move || store::no_longer_behind(entry.id, &address), SETTLED);
+        }
         let same = same.or(draft.filter(|draft| {
             let shown = without_evidence(entry.rows, &draft.input);
             draft.units == units && draft.basis == basis && shown.leaves() == input.leaves()

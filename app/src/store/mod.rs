@@ -291,12 +291,17 @@ pub(crate) fn draft(calculator: &str) -> Option<Draft> {
 }
 
 /// What was typed last in a calculator, where it was typed so short before its page was left that the
-/// address of a page, `address`, is still what stood there before. It is asked for once.
+/// address of a page, `address`, is still what stood there before.
 pub(crate) fn draft_behind(calculator: &str, address: &str) -> Option<Draft> {
     let behind = look(&draft_name(calculator), |node| leaf(node, BEHIND));
-    let draft = draft(calculator).filter(|_| behind.as_deref() == Some(address))?;
-    save_draft(calculator, &draft);
-    Some(draft)
+    draft(calculator).filter(|_| behind.as_deref() == Some(address))
+}
+
+/// From now on that address says what it says.
+pub(crate) fn no_longer_behind(calculator: &str, address: &str) {
+    if let Some(draft) = draft_behind(calculator, address) {
+        save_draft(calculator, &draft);
+    }
 }
 
 /// Makes what was typed last in a calculator the start of another number: it stands for none that
