@@ -1,5 +1,7 @@
 //! A ceiling is raised by touch, from a room that was measured, and what it asks stands in view.
 
+use std::time::Duration;
+
 use crate::harness::{Device, Journey, Server, field, journey, saying};
 
 /// Where the answer stands.
@@ -69,6 +71,9 @@ async fn what_is_taken_from_a_room_of_odd_inches_can_be_read_and_says_from_where
         page.tap(saying("Save to job")).await;
         page.enter("#mark-title", "Den raise").await;
         page.tap(saying("Done")).await;
+        // The browser has the new address a moment after the page has, and reloads what it has.
+        page.until("location.hash.includes('170-25')").await;
+        tokio::time::sleep(Duration::from_millis(300)).await;
         page.reload().await;
         page.reads(field("floor"), "170-25/144").await;
         page.misses(saying("Not saved.")).await;
