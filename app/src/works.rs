@@ -31,6 +31,17 @@ pub(crate) fn are_known(job: &Job) -> bool {
     WORKS.with_borrow(|works| works.left(job)) <= FEW
 }
 
+/// The same for what reads a job again when it is not: all is begun then, and who asks is told when it
+/// is known.
+pub(crate) fn known_or_begun(desk: Desk, job: &Job) -> bool {
+    let known = are_known(job);
+    if !known {
+        desk.worked.track();
+        begin(desk, &job.id);
+    }
+    known
+}
+
 /// Something that takes longer than a frame, done a part at a time: `part` gives whether there is
 /// more.
 pub(crate) fn in_slices(part: impl Fn() -> bool + 'static) {

@@ -34,7 +34,8 @@ pub(super) fn find(desk: Desk) -> El {
         desk.sought.update(|sought| sought.typed = typed);
     };
     let soon = later(move |because| {
-        if let (Because::Paused, Some(typed)) = (because, typed.try_get_untracked()) {
+        let typed = typed.try_get_untracked().filter(|_| because != Because::Left);
+        if let Some(typed) = typed {
             route::note(&typed);
             asked.set(typed);
         }

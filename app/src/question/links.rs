@@ -97,9 +97,7 @@ pub(super) fn rooms(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Rooms {
     let Some(place) = mark.get() else { return Rooms::default() };
     let Some(job) = desk.job(&place.job) else { return Rooms::default() };
     let Some(own) = job.mark(&place.mark) else { return Rooms::default() };
-    if !works::are_known(&job) {
-        desk.worked.track();
-        works::begin(desk, &job.id);
+    if !works::known_or_begun(desk, &job) {
         return Rooms::default();
     }
     Rooms::of(&job, &works::survey(&job)).around(&job, own)

@@ -55,9 +55,7 @@ pub(crate) fn source_name(mark: &Mark, figure: Option<&Figure>) -> String {
 /// of its fields.
 pub(super) fn sources(desk: Desk, mark: RwSignal<Option<MarkPlace>>) -> Vec<Source> {
     let Some(job) = home(desk, mark) else { return Vec::new() };
-    if !works::are_known(&job) {
-        desk.worked.track();
-        works::begin(desk, &job.id);
+    if !works::known_or_begun(desk, &job) {
         return Vec::new();
     }
     let own = mark.get().map(|place| place.mark).unwrap_or_default();
